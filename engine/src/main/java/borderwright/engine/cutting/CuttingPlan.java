@@ -1,0 +1,84 @@
+package borderwright.engine.cutting;
+
+import borderwright.engine.measure.Length;
+import java.util.List;
+
+/**
+ * Which piece comes from which board, at which saw set-up, in which order.
+ *
+ * @param boards boards in the order in which they are cut
+ * @param setUps saw set-ups in order; each cut belongs to one
+ * @param waiting labels of pieces that are not cut until their gap has been re-measured
+ * @param heldBack boards kept uncut until the last planter stands, by id
+ * @param uncut labels of pieces that no board can give, with the reason
+ */
+public record CuttingPlan(
+        List<BoardCuts> boards, List<SetUp> setUps, List<String> waiting, List<String> heldBack, List<Uncut> uncut) {
+    public CuttingPlan {
+        boards = List.copyOf(boards);
+        setUps = List.copyOf(setUps);
+        waiting = List.copyOf(waiting);
+        heldBack = List.copyOf(heldBack);
+        uncut = List.copyOf(uncut);
+    }
+
+    /**
+     * One board and what is cut from it.
+     *
+     * @param id mark chalked on it, such as {@code B07}
+     * @param section its section
+     * @param length its length
+     * @param from supplier, or where in the shed it lies
+     * @param owned whether it is already in the shed
+     * @param trim cut off each end first, kerf included
+     * @param cuts in order from the left end
+     * @param offcut what is left at the right end, kerf taken off
+     * @param keep whether the offcut is long enough to keep
+     */
+    public record BoardCuts(
+            String id,
+            String section,
+            Length length,
+            String from,
+            boolean owned,
+            Length trim,
+            List<Cut> cuts,
+            Length offcut,
+            boolean keep) {
+        public BoardCuts {
+            cuts = List.copyOf(cuts);
+        }
+    }
+
+    /**
+     * One piece on a board.
+     *
+     * @param label the piece's label
+     * @param start where it starts, from the board's left end
+     * @param length long point to long point
+     * @param setUp index into the plan's list of set-ups for the cut at its right end
+     * @param turned whether the board is turned over for it
+     */
+    public record Cut(String label, Length start, Length length, int setUp, boolean turned) {}
+
+    /**
+     * One setting of one saw, used for a batch of cuts.
+     *
+     * @param number from 1, in the order of work
+     * @param saw name of the saw
+     * @param tiltDeg blade tilt from square, degrees
+     * @param fenceDeg fence angle from square, degrees
+     * @param stop length at the stop; {@link Length#ZERO} where the length is marked by hand
+     * @param labels pieces cut at this set-up, in order
+     * @param words what to set, in a sentence
+     */
+    public record SetUp(
+            int number, String saw, double tiltDeg, double fenceDeg, Length stop, List<String> labels, String words) {
+        public SetUp {
+            labels = List.copyOf(labels);
+        }
+    }
+
+    /** A piece that no board can give. */
+    public record Uncut(String label, String why) {}
+}

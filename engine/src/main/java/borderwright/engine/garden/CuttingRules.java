@@ -1,0 +1,45 @@
+package borderwright.engine.garden;
+
+import borderwright.engine.measure.Length;
+import org.jspecify.annotations.Nullable;
+
+/** Habits at the saw. */
+@Says("habits at the saw")
+public record CuttingRules(
+        @Says(
+                value = "waste cut off each end of a bought board, kerf included",
+                otherwise = "10 mm",
+                atLeast = 0,
+                atMost = 300)
+        @Nullable
+        Length trim,
+
+        @Says(value = "share of boards that turn out unusable, in percent", otherwise = "0", atLeast = 0, atMost = 50)
+        @Nullable
+        Double rejects,
+
+        @Says(
+                value = "boards kept uncut until the last planter stands, of each wall section",
+                otherwise = "0",
+                atLeast = 0,
+                atMost = 50)
+        @Nullable
+        Integer holdBack,
+
+        @Says(
+                value = "extra length on pieces that wait for a re-measured gap",
+                otherwise = "10 mm",
+                atLeast = 0,
+                atMost = 200)
+        @Nullable
+        Length waitAllowance,
+
+        @Says(value = "offcuts at least this long are kept", otherwise = "400 mm", atLeast = 50) @Nullable
+        Length keep) {
+    /** Habits when nothing is said. */
+    public static final CuttingRules HABIT = new CuttingRules(null, null, null, null, null);
+
+    public Length trimOrHabit() {
+        return trim != null ? trim : Length.ofMm(10);
+    }
+}

@@ -1,0 +1,34 @@
+package borderwright.engine.garden;
+
+/** What stands or lies along an edge of the border. */
+public enum EdgeKind {
+    @Says("a wall of a house or another heated building: keep a gap, stay below the damp course and air bricks")
+    HOUSE,
+    @Says("a free-standing or garden wall")
+    WALL,
+    @Says("a fence: never loaded, so the planter has its own back wall")
+    FENCE,
+    @Says("a hedge or shrubs")
+    HEDGE,
+    @Says("paving, a path or a patio")
+    PAVING,
+    @Says("lawn")
+    LAWN,
+    @Says("nothing: open ground or planting")
+    OPEN;
+
+    /** Gap left between the planter and such an edge when nothing is said, mm (common practice, no source). */
+    public double habitGapMm() {
+        return switch (this) {
+            case HOUSE -> 75;
+            case WALL, FENCE -> 20;
+            case HEDGE -> 100;
+            case PAVING, LAWN, OPEN -> 0;
+        };
+    }
+
+    /** Whether a person can stand there to garden. */
+    public boolean givesAccess() {
+        return this == PAVING || this == LAWN || this == OPEN;
+    }
+}

@@ -1,0 +1,65 @@
+package borderwright.engine.garden;
+
+import borderwright.engine.measure.UnitSystem;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
+
+/** All that a person said about one garden border. */
+@Says("all that a person says about one garden border")
+public record Garden(
+        @Says(value = "name of the garden", example = "Fence to shed")
+        String name,
+
+        @Says("a few words about it; say here when it is invented") @Nullable
+        String about,
+
+        @Says(value = "how lengths are written in the plan", otherwise = "metric") @Nullable
+        UnitSystem units,
+
+        @Says(value = "currency of all prices, by its ISO 4217 code", example = "GBP")
+        String currency,
+
+        @Says(value = "most that boards, fixings and delivery may cost", example = "420") @Nullable
+        BigDecimal budget,
+
+        @Says("what was measured on site") SurveyNotes survey,
+        @Says("the planters wished for, run by run") List<RunWish> runs,
+        @Says("how boxes are put together") BuildRules build,
+        @Says("the board sections in question") List<SectionNote> sections,
+        @Says("suppliers with their prices and terms") List<SupplierNote> suppliers,
+        @Says("boards and offcuts already in the shed") List<OwnedBoard> owned,
+        @Says("the saws at hand") List<SawNote> saws,
+        @Says("habits at the saw") @Nullable CuttingRules cutting,
+        @Says("what the planters are filled with") @Nullable SoilWish soil) {
+    public Garden {
+        runs = List.copyOf(runs);
+        sections = List.copyOf(sections);
+        suppliers = List.copyOf(suppliers);
+        owned = List.copyOf(owned);
+        saws = List.copyOf(saws);
+    }
+
+    public UnitSystem unitsOrMetric() {
+        return units == null ? UnitSystem.METRIC : units;
+    }
+
+    public CurrencyUnit currencyUnit() {
+        return CurrencyUnit.of(currency);
+    }
+
+    public CuttingRules cuttingOrHabit() {
+        return cutting == null ? CuttingRules.HABIT : cutting;
+    }
+
+    public SoilWish soilOrHabit() {
+        return soil == null ? SoilWish.HABIT : soil;
+    }
+
+    /** The section of that name. */
+    public Optional<SectionNote> section(String sectionName) {
+        return sections.stream().filter(s -> s.name().equals(sectionName)).findFirst();
+    }
+}

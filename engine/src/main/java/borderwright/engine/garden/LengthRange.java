@@ -1,0 +1,25 @@
+package borderwright.engine.garden;
+
+import borderwright.engine.measure.Length;
+
+/**
+ * A length of the wisher's choosing: one length, or {@code {from: 1.2 m, to: 2.4 m}}.
+ *
+ * @param from least length
+ * @param to greatest length, not less than {@code from}; equal when one length was said
+ */
+public record LengthRange(Length from, Length to) {
+    public LengthRange {
+        if (to.compareTo(from) < 0) {
+            throw new IllegalArgumentException("a range runs from the smaller to the greater length");
+        }
+    }
+
+    public static LengthRange of(Length fixed) {
+        return new LengthRange(fixed, fixed);
+    }
+
+    public boolean isFixed() {
+        return from.equals(to);
+    }
+}

@@ -1,0 +1,114 @@
+package borderwright.engine.garden;
+
+import borderwright.engine.measure.Length;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** One run of planters along one or more edges of the border. */
+@Says("one run of planters along one or more edges of the border")
+public record RunWish(
+        @Says(value = "name of the run", example = "fence run")
+        String name,
+
+        @Says(value = "the corners that it follows, in order", example = "A B")
+        Names along,
+
+        @Says(value = "how many planters on each edge; or give a length", example = "8", atLeast = 1, atMost = 500)
+        @Nullable
+        Integer planters,
+
+        @Says(
+                value = "wanted length of a planter; the nearest whole number that fits is taken",
+                example = "1.2 m",
+                atLeast = 200)
+        @Nullable
+        LengthRange length,
+
+        @Says(value = "depth from back to front, outside", example = "600 mm", atLeast = 150)
+        LengthRange depth,
+
+        @Says(value = "height of the finished wall", example = "450 mm", atLeast = 50, atMost = 1500)
+        LengthRange height,
+
+        @Says(value = "joined planters share a divider; separate ones each have four walls", otherwise = "joined")
+        @Nullable
+        Join join,
+
+        @Says(value = "gap between separate planters", otherwise = "20 mm", atLeast = 0) @Nullable
+        Length between,
+
+        @Says(value = "gap at the start of the run", otherwise = "by what lies there", atLeast = 0) @Nullable
+        Length startGap,
+
+        @Says(value = "gap at the end of the run", otherwise = "by what lies there", atLeast = 0) @Nullable
+        Length endGap,
+
+        @Says(value = "gap between the back of the planters and the edge", otherwise = "by the edge", atLeast = 0)
+        @Nullable
+        Length backGap,
+
+        @Says(value = "what to do at corners between its edges", otherwise = "mitred") @Nullable
+        Turn turn,
+
+        @Says(value = "corners treated otherwise than the rest")
+        List<CornerWish> corners,
+
+        @Says(value = "how the run follows a slope", otherwise = "level") @Nullable
+        Slope slope,
+
+        @Says(
+                value = "how far a person reaches from the side they stand on",
+                otherwise = "600 mm",
+                atLeast = 200,
+                atMost = 1200)
+        @Nullable
+        Length reach,
+
+        @Says(
+                value = "for curved edges: how far a straight side may stand off the curve",
+                otherwise = "40 mm",
+                atLeast = 1)
+        @Nullable
+        Length sag,
+
+        @Says(value = "height of a false floor above the bed", otherwise = "none", atLeast = 0) @Nullable
+        Length platform,
+
+        @Says(value = "a capping ring on top", otherwise = "no") @Nullable
+        Boolean capping) {
+    public RunWish {
+        corners = List.copyOf(corners);
+    }
+
+    /** Whether neighbours share their end wall. */
+    public enum Join {
+        @Says("neighbours share one end wall, the divider")
+        JOINED,
+        @Says("each planter has walls of its own")
+        SEPARATE
+    }
+
+    /** How a run turns a corner. */
+    public enum Turn {
+        @Says("one planter goes round the corner, its walls turning with the border")
+        MITRED,
+        @Says("the run ends square before the corner and a separate planter fills the wedge")
+        INFILL,
+        @Says("the run ends square before the corner and the wedge stays open, its size stated")
+        GAP
+    }
+
+    /** How a run follows a slope. */
+    public enum Slope {
+        @Says("one level for the whole run; the low end shows more wall")
+        LEVEL,
+        @Says("planters step down by whole courses")
+        STEPPED
+    }
+
+    /** One corner treated otherwise. */
+    @Says("one corner treated otherwise than the rest")
+    public record CornerWish(
+            @Says(value = "the corner", example = "B") String corner,
+            @Says("what to do there") Turn turn) {}
+}

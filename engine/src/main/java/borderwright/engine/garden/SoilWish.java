@@ -1,0 +1,28 @@
+package borderwright.engine.garden;
+
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
+/** What the planters are filled with. */
+@Says("what the planters are filled with")
+public record SoilWish(
+        @Says(value = "settlement to allow for, in percent", otherwise = "15", atLeast = 0, atMost = 60) @Nullable
+        Double settles,
+
+        @Says(value = "how far the soil stays below the rim, mm", otherwise = "30", atLeast = 0, atMost = 300) @Nullable
+        Double below,
+
+        @Says(value = "price of one cubic metre when no supplier's price is given", atLeast = 0) @Nullable
+        BigDecimal perCubicMetre) {
+    /** Habits when nothing is said. */
+    public static final SoilWish HABIT = new SoilWish(null, null, null);
+
+    /** Settlement, as a fraction (habit 0.15: common practice, no source). */
+    public double settlement() {
+        return settles == null ? 0.15 : settles / 100;
+    }
+
+    public double belowRimMm() {
+        return below == null ? 30 : below;
+    }
+}

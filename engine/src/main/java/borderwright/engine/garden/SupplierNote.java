@@ -1,0 +1,116 @@
+package borderwright.engine.garden;
+
+import borderwright.engine.measure.Length;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** A supplier's prices and terms, as quoted. */
+@Says("a supplier's prices and terms, as quoted")
+public record SupplierNote(
+        @Says(value = "name", example = "Alder") String name,
+
+        @Says(value = "whether its prices include tax", otherwise = "yes") @Nullable
+        Boolean taxIncluded,
+
+        @Says(
+                value = "rate of tax to add when they do not, in percent",
+                example = "20",
+                otherwise = "0",
+                atLeast = 0,
+                atMost = 100)
+        @Nullable
+        BigDecimal taxPercent,
+
+        @Says(value = "delivery charge, tax in or out as the prices are", otherwise = "0", atLeast = 0) @Nullable
+        BigDecimal delivery,
+
+        @Says(value = "value of goods, as priced, from which delivery is free", otherwise = "never", atLeast = 0)
+        @Nullable
+        BigDecimal freeOver,
+
+        @Says(value = "smallest order, as priced", otherwise = "none", atLeast = 0) @Nullable
+        BigDecimal minimumOrder,
+
+        @Says(
+                value = "longest board that can be brought home, by its lorry or in your own car",
+                otherwise = "no limit",
+                atLeast = 100)
+        @Nullable
+        Length longest,
+
+        @Says(value = "whether you fetch it yourself: no delivery charge", otherwise = "no") @Nullable
+        Boolean collect,
+
+        @Says(value = "date of the quote", example = "2026-03-02") @Nullable
+        LocalDate quoted,
+
+        @Says("boards") List<BoardPrice> boards,
+
+        @Says("everything else, by the piece, box, roll, bag or load")
+        List<GoodsPrice> goods) {
+    public SupplierNote {
+        boards = List.copyOf(boards);
+        goods = List.copyOf(goods);
+    }
+
+    public boolean isTaxIncluded() {
+        return taxIncluded == null || taxIncluded;
+    }
+
+    /** The price of one board, or of a metre, foot or board foot of it, in the lengths in which it is sold. */
+    @Says("the price of one board, or of a metre, foot or board foot of it, in the lengths in which it is sold")
+    public record BoardPrice(
+            @Says(value = "section, by its name", example = "larch 25 x 150")
+            String section,
+
+            @Says(value = "length, when the price is for one whole board", example = "3.6 m", atLeast = 50) @Nullable
+            Length length,
+
+            @Says(value = "lengths in which it is sold, when the price is by length", example = "[3.0 m, 3.6 m]")
+            List<Length> lengths,
+
+            @Says(value = "price of one whole board, or of a pack when a pack is given", example = "9.60", atLeast = 0)
+            @Nullable
+            BigDecimal price,
+
+            @Says(value = "price per metre", example = "2.05", atLeast = 0) @Nullable
+            BigDecimal perMetre,
+
+            @Says(value = "price per foot", example = "1.20", atLeast = 0) @Nullable
+            BigDecimal perFoot,
+
+            @Says(value = "price per board foot (144 cubic inches)", example = "1.05", atLeast = 0) @Nullable
+            BigDecimal perBoardFoot,
+
+            @Says(value = "boards in a pack, bought whole", otherwise = "1", atLeast = 1, atMost = 10000) @Nullable
+            Integer pack,
+
+            @Says(value = "boards to be had", otherwise = "as many as needed", atLeast = 0, atMost = 1000000) @Nullable
+            Integer available) {
+        public BoardPrice {
+            lengths = List.copyOf(lengths);
+        }
+    }
+
+    /** The price of anything that is not a board. */
+    @Says("the price of anything that is not a board")
+    public record GoodsPrice(
+            @Says(value = "what it is, by the name on the shopping list", example = "screw 5 x 70")
+            String item,
+
+            @Says(value = "price of one box, roll, bag, tin or load", example = "12.50", atLeast = 0)
+            BigDecimal price,
+
+            @Says(
+                    value = "how much is in it, in the shopping list's unit",
+                    example = "200",
+                    otherwise = "1",
+                    atLeast = 0.001)
+            @Nullable
+            BigDecimal contains,
+
+            @Says(value = "how many are to be had", otherwise = "as many as needed", atLeast = 0) @Nullable
+            Integer available) {}
+}

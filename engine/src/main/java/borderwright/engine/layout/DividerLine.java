@@ -1,0 +1,13 @@
+package borderwright.engine.layout;
+
+import borderwright.engine.geometry.Point;
+
+/**
+ * The middle line of a divider, from the outer face of one side to the outer face of another.
+ *
+ * @param fromSide index of the side where it starts (the front)
+ * @param from on that side's outer face, mm
+ * @param toSide index of the side where it ends (the back)
+ * @param to on that side's outer face, mm
+ */
+public record DividerLine(int fromSide, Point from, int toSide, Point to) {}

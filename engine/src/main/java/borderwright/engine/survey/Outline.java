@@ -1,0 +1,24 @@
+package borderwright.engine.survey;
+
+import borderwright.engine.geometry.Ring;
+import java.util.List;
+
+/**
+ * The border as it lies: the resolved form of the survey, and all that later stages know of it.
+ *
+ * @param ring the border's corners, anticlockwise, mm; curved edges are straight chords here
+ * @param cornerNames name of each corner of {@code ring}; corners made by the program (the front of a strip) are named
+ *     after the corner behind them with a prime, such as {@code B'}
+ * @param edges edge {@code i} runs from corner {@code i} to the next
+ * @param ground heights of the ground
+ */
+public record Outline(Ring ring, List<String> cornerNames, List<OutlineEdge> edges, Ground ground) {
+    public Outline {
+        cornerNames = List.copyOf(cornerNames);
+        edges = List.copyOf(edges);
+        if (cornerNames.size() != ring.size() || edges.size() != ring.size()) {
+            throw new IllegalArgumentException("one name and one edge for each of " + ring.size() + " corners, got "
+                    + cornerNames.size() + " and " + edges.size());
+        }
+    }
+}
