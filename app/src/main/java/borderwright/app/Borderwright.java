@@ -1,0 +1,73 @@
+package borderwright.app;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The command line: one subcommand for each thing a person can ask for. */
+@Command(
+        name = "borderwright",
+        description = "From a tape survey of a garden border to boards, cuts and a printed pack.",
+        mixinStandardHelpOptions = true,
+        version = "Borderwright 0.1.0",
+        subcommands = {})
+public final class Borderwright implements Callable<Integer> {
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by picocli before any call
+    private CommandSpec spec;
+
+    public static void main(String[] args) {
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        System.exit(run(args, out, err));
+    }
+
+    /** Runs one command with its output going to the writers given; the exit code by {@link ExitCode}. */
+    public static int run(String[] args, PrintWriter out, PrintWriter err) {
+        // Numbers are written the same everywhere; what a person types is read by our own parsers.
+        Locale.setDefault(Locale.ROOT);
+        return new CommandLine(new Borderwright())
+                .setOut(out)
+                .setErr(err)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler(Borderwright::wrongUse)
+                .setExecutionExceptionHandler((fault, command, parsed) -> ourFault(fault, command))
+                .execute(args);
+    }
+
+    @Override
+    public Integer call() {
+        throw new ParameterException(spec.commandLine(), "Say what to do.");
+    }
+
+    /** One sentence and a pointer, no page of usage. */
+    private static int wrongUse(ParameterException fault, String[] args) {
+        PrintWriter err = fault.getCommandLine().getErr();
+        err.println("borderwright: " + fault.getMessage());
+        err.println("See: borderwright "
+                + (fault.getCommandLine().getParent() == null
+                        ? ""
+                        : fault.getCommandLine().getCommandName() + " ")
+                + "--help");
+        return ExitCode.BAD_INPUT;
+    }
+
+    private static int ourFault(Exception fault, CommandLine command) {
+        PrintWriter err = command.getErr();
+        err.println("borderwright: this is a fault of ours, not yours: " + fault);
+        for (StackTraceElement frame : fault.getStackTrace()) {
+            if (frame.getClassName().startsWith("borderwright.")) {
+                err.println("  at " + frame);
+                break;
+            }
+        }
+        err.println("Please report it with the input that caused it; nothing was written.");
+        return ExitCode.OUR_FAULT;
+    }
+}
