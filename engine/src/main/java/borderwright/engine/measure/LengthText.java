@@ -1,0 +1,176 @@
+package borderwright.engine.measure;
+
+import borderwright.engine.problem.NearestName;
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A length as a person writes it: {@code 1850 mm}, {@code 1.85 m}, {@code 1,85 m}, {@code 6' 4 1/2"}, {@code 6 ft 4 1/2
+ * in}, {@code 5'-3-1/2"}, {@code -452 mm}.
+ *
+ * <p>A hyphen parts feet, inches and fraction; it is a minus only at the front. Beside feet a last number without a unit
+ * is inches. A comma before exactly three digits may part thousands, so it is refused. A number without a unit is refused, except
+ * 0, which is the same length in any unit. Decimals and fractions are exact; a length that falls between two ticks goes
+ * to the nearer one, halves away from zero.
+ */
+public final class LengthText {
+    /** Ends the sentence of a fault. */
+    public static final String EXAMPLE = "a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2\"";
+
+    /** No garden is longer: 10 km. */
+    public static final Length MOST = new Length(10_000_000L * Length.TICKS_PER_MM);
+
+    private static final long TICKS_PER_FOOT = 12 * Length.TICKS_PER_INCH;
+
+    private enum Unit {
+        M(1000 * Length.TICKS_PER_MM, true),
+        CM(10 * Length.TICKS_PER_MM, true),
+        MM(Length.TICKS_PER_MM, true),
+        YARD(3 * TICKS_PER_FOOT, false),
+        FOOT(TICKS_PER_FOOT, false),
+        INCH(Length.TICKS_PER_INCH, false);
+
+        private final long ticks;
+        private final boolean metric;
+
+        Unit(long ticks, boolean metric) {
+            this.ticks = ticks;
+            this.metric = metric;
+        }
+    }
+
+    private static final Map<String, Unit> UNITS = Map.ofEntries(
+            Map.entry("m", Unit.M),
+            Map.entry("metre", Unit.M),
+            Map.entry("metres", Unit.M),
+            Map.entry("meter", Unit.M),
+            Map.entry("meters", Unit.M),
+            Map.entry("cm", Unit.CM),
+            Map.entry("centimetre", Unit.CM),
+            Map.entry("centimetres", Unit.CM),
+            Map.entry("centimeter", Unit.CM),
+            Map.entry("centimeters", Unit.CM),
+            Map.entry("mm", Unit.MM),
+            Map.entry("millimetre", Unit.MM),
+            Map.entry("millimetres", Unit.MM),
+            Map.entry("millimeter", Unit.MM),
+            Map.entry("millimeters", Unit.MM),
+            Map.entry("yd", Unit.YARD),
+            Map.entry("yard", Unit.YARD),
+            Map.entry("yards", Unit.YARD),
+            Map.entry("'", Unit.FOOT),
+            Map.entry("ft", Unit.FOOT),
+            Map.entry("foot", Unit.FOOT),
+            Map.entry("feet", Unit.FOOT),
+            Map.entry("\"", Unit.INCH),
+            Map.entry("''", Unit.INCH),
+            Map.entry("in", Unit.INCH),
+            Map.entry("inch", Unit.INCH),
+            Map.entry("inches", Unit.INCH));
+
+    private static final List<String> UNIT_NAMES = List.of("mm", "cm", "m", "in", "ft", "yd");
+
+    private LengthText() {}
+
+    /** The length that {@code text} states. */
+    public static Parsed<Length> parse(String text) {
+        return Quantities.parse(text, EXAMPLE).then(q -> length(q, text));
+    }
+
+    private static Parsed<Length> length(Quantities quantities, String text) {
+        List<Quantities.Part> parts = withImpliedUnits(quantities.parts());
+        if (parts.size() == 1 && parts.get(0).unit().isEmpty()) {
+            return parts.get(0).isZero() ? new Parsed.Good<>(Length.ZERO) : withoutUnit(text);
+        }
+        for (Quantities.Part part : parts) {
+            if (part.unit().isEmpty()) {
+                return Quantities.notUnderstood(text, EXAMPLE);
+            }
+            if (!UNITS.containsKey(part.unit())) {
+                return unknownUnit(part.unit(), text);
+            }
+        }
+        Parsed<BigDecimal> ticks = sum(parts, text);
+        return ticks.then(t -> inRange(quantities.negative() ? t.negate() : t, text));
+    }
+
+    /** Fills in what feet-and-inches notation leaves out: {@code 6' 4} and {@code 6-1-1/8"}. */
+    private static List<Quantities.Part> withImpliedUnits(List<Quantities.Part> parts) {
+        if (parts.size() != 2) {
+            return parts;
+        }
+        Quantities.Part first = parts.get(0);
+        Quantities.Part last = parts.get(1);
+        if (UNITS.get(first.unit()) == Unit.FOOT && last.unit().isEmpty()) {
+            return List.of(first, last.in("in"));
+        }
+        boolean threeHyphened = first.unit().isEmpty()
+                && UNITS.get(last.unit()) == Unit.INCH
+                && last.separator().equals("-")
+                && last.over() > 0
+                && last.number().signum() > 0;
+        return threeHyphened ? List.of(first.in("ft"), last) : parts;
+    }
+
+    /** Ticks of all parts together: units of one system, each smaller than the one before it, fractions only in the last. */
+    private static Parsed<BigDecimal> sum(List<Quantities.Part> parts, String text) {
+        BigDecimal ticks = BigDecimal.ZERO;
+        List<Unit> before = new ArrayList<>();
+        for (Quantities.Part part : parts) {
+            Unit unit = UNITS.get(part.unit());
+            if (unit == null) {
+                throw new IllegalArgumentException("unknown unit " + part.unit());
+            }
+            if (!before.isEmpty()) {
+                Unit larger = before.get(before.size() - 1);
+                if (larger.metric != unit.metric || larger.ticks <= unit.ticks) {
+                    return new Parsed.Bad<>(
+                            "`" + text + "` adds units that do not go together.", "Write " + EXAMPLE + ".");
+                }
+                if (ticksOf(part, unit).compareTo(BigDecimal.valueOf(larger.ticks)) >= 0) {
+                    return new Parsed.Bad<>(
+                            "The last part of `" + text + "` is as much as one of the unit before it or more.",
+                            "Write " + EXAMPLE + ".");
+                }
+            }
+            if (before.size() < parts.size() - 1 && !part.isWhole()) {
+                return new Parsed.Bad<>(
+                        "`" + text + "` has a fraction before its last part.", "Write " + EXAMPLE + ".");
+            }
+            before.add(unit);
+            ticks = ticks.add(ticksOf(part, unit));
+        }
+        return new Parsed.Good<>(ticks);
+    }
+
+    /** Rounded to the tick, halves up: parts are never negative, and only the last can have a remainder. */
+    private static BigDecimal ticksOf(Quantities.Part part, Unit unit) {
+        BigDecimal whole = part.number().multiply(BigDecimal.valueOf(unit.ticks));
+        BigDecimal under = BigDecimal.valueOf(part.under());
+        BigDecimal over = BigDecimal.valueOf(part.over()).multiply(BigDecimal.valueOf(unit.ticks));
+        return whole.multiply(under).add(over).divide(under, 0, RoundingMode.HALF_UP);
+    }
+
+    private static Parsed<Length> inRange(BigDecimal ticks, String text) {
+        BigInteger whole = ticks.toBigInteger();
+        if (whole.abs().compareTo(BigInteger.valueOf(MOST.ticks())) > 0) {
+            return new Parsed.Bad<>("`" + text + "` is more than 10 km.", "Look at its number and its unit.");
+        }
+        return new Parsed.Good<>(new Length(whole.longValueExact()));
+    }
+
+    private static Parsed<Length> withoutUnit(String text) {
+        return new Parsed.Bad<>("`" + text + "` has no unit.", "Write " + EXAMPLE + ".");
+    }
+
+    private static Parsed<Length> unknownUnit(String unit, String text) {
+        String perhaps = NearestName.perhaps(unit, UNIT_NAMES);
+        return new Parsed.Bad<>(
+                "`" + text + "` has the unit `" + unit + "`, which is not a unit of length.",
+                "Units are mm, cm, m, in, ft, yd, ' and \"." + perhaps);
+    }
+}
