@@ -72,6 +72,27 @@ public record Ring(List<Point> corners) {
         return signedAreaMm2(corners);
     }
 
+    /** Side {@code i} with its two ends. */
+    public Segment side(int i) {
+        return new Segment(corner(i), corner(i + 1));
+    }
+
+    /** Whether {@code point} lies inside, more than {@code marginMm} from every side (negative: no more than that outside). */
+    public boolean contains(Point point, double marginMm) {
+        double nearestMm = Double.POSITIVE_INFINITY;
+        boolean inside = false;
+        for (int i = 0; i < size(); i++) {
+            Point a = corner(i);
+            Point b = corner(i + 1);
+            nearestMm = Math.min(nearestMm, side(i).distanceMm(point));
+            boolean spans = a.yMm() > point.yMm() != b.yMm() > point.yMm();
+            if (spans && b.minus(a).cross(point.minus(a)) > 0 == b.yMm() > a.yMm()) {
+                inside = !inside;
+            }
+        }
+        return inside ? nearestMm > marginMm : nearestMm <= -marginMm;
+    }
+
     /** The same polygon for JTS: coordinates in mm. */
     public Polygon toJts() {
         Coordinate[] shell = new Coordinate[corners.size() + 1];

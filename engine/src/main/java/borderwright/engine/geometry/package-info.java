@@ -9,6 +9,11 @@
  * <p>Every piece of a planter with upright walls is an upright prism (a plan polygon between two heights), whatever its
  * end cuts: so overlap and gaps are exact plan questions. The polygon work itself is JTS's.
  *
+ * <p>Constructions, each named as in a textbook: {@link borderwright.engine.geometry.Line} (offset, meeting, foot, turn),
+ * {@link borderwright.engine.geometry.Segment} (nearest place), {@link borderwright.engine.geometry.HalfPlaneClip},
+ * {@link borderwright.engine.geometry.ParallelOffset} (inner faces from outer faces), {@link
+ * borderwright.engine.geometry.Arc} (chord and rise).
+ *
  * <p><b>Units.</b> Millimetres, square millimetres, radians.
  *
  * <p><b>Start reading</b> at {@link borderwright.engine.geometry.Ring}.
