@@ -22,7 +22,7 @@ public record Garden(
         @Says(value = "currency of all prices, by its ISO 4217 code", example = "GBP")
         String currency,
 
-        @Says(value = "most that boards, fixings and delivery may cost", example = "420") @Nullable
+        @Says(value = "most that boards, fixings and delivery may cost", example = "420", atLeast = 0) @Nullable
         BigDecimal budget,
 
         @Says("what was measured on site") SurveyNotes survey,

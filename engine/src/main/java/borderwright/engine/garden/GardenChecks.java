@@ -1,14 +1,87 @@
 package borderwright.engine.garden;
 
 import borderwright.engine.problem.Problem;
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.joda.money.CurrencyUnit;
 
-/** What no single record can know: names that must be found elsewhere in the document. */
+/**
+ * What no single record can know: names that must be found elsewhere in the document, keys that exclude or demand each
+ * other, counts that must agree.
+ *
+ * <p>A blank name may be any name, because the reader puts it where it reports a fault of its own: nothing is said of it,
+ * and names of its kind are not looked up. See {@link KnownNames}.
+ */
 public final class GardenChecks {
-    private GardenChecks() {}
+    /** More faults than these help nobody, and each unknown name is compared with all known ones. */
+    static final int MOST_FAULTS = 500;
 
-    /** All faults that span records, in document order; empty when there are none. */
+    private final Garden garden;
+    private final List<Problem> found = new ArrayList<>();
+
+    private GardenChecks(Garden garden) {
+        this.garden = garden;
+    }
+
+    /** All faults that span records, up to 500, part by part of the document; empty when there are none. */
     public static List<Problem> check(Garden garden) {
-        return List.of();
+        GardenChecks checks = new GardenChecks(garden);
+        checks.all();
+        return List.copyOf(checks.found.subList(0, Math.min(checks.found.size(), MOST_FAULTS)));
+    }
+
+    private void all() {
+        KnownNames sections = KnownNames.of(
+                "section", garden.sections().stream().map(SectionNote::name).toList());
+        checkCurrency();
+        found.addAll(SurveyChecks.check(garden.survey()));
+        found.addAll(RunChecks.check(garden));
+        sections.reportTwice("sections", found);
+        checkBuild(sections);
+        found.addAll(SupplierChecks.check(garden, sections));
+        for (int i = 0; i < garden.owned().size(); i++) {
+            sections.require(garden.owned().get(i).section(), "owned[" + i + "].section", found);
+        }
+        KnownNames.of("saw", garden.saws().stream().map(SawNote::name).toList()).reportTwice("saws", found);
+    }
+
+    private void checkCurrency() {
+        if (garden.currency().isBlank()) {
+            return;
+        }
+        List<String> codes = CurrencyUnit.registeredCurrencies().stream()
+                .filter(unit -> !unit.isPseudoCurrency())
+                .map(CurrencyUnit::getCode)
+                .toList();
+        if (!codes.contains(garden.currency())) {
+            found.add(new Problem(
+                    "currency",
+                    "currency",
+                    "`" + garden.currency() + "` is not a currency of ISO 4217.",
+                    "Write its three letters, such as `GBP`, `EUR` or `USD`."));
+            return;
+        }
+        CurrencyUnit currency = garden.currencyUnit();
+        SupplierChecks.checkMinorUnits("budget", Optional.ofNullable(garden.budget()), currency, found);
+        Optional<BigDecimal> soil = Optional.ofNullable(garden.soil()).map(SoilWish::perCubicMetre);
+        SupplierChecks.checkMinorUnits("soil.per cubic metre", soil, currency, found);
+    }
+
+    private void checkBuild(KnownNames sections) {
+        BuildRules build = garden.build();
+        sections.require(build.walls(), "build.walls", found);
+        Map<String, Optional<String>> others = new TreeMap<>();
+        others.put("braces", Optional.ofNullable(build.braces()));
+        others.put("posts", Optional.ofNullable(build.posts()));
+        others.put("ties", Optional.ofNullable(build.ties()));
+        others.put("dividers", Optional.ofNullable(build.dividers()));
+        others.put("capping", Optional.ofNullable(build.capping()));
+        others.put("bearers", Optional.ofNullable(build.bearers()));
+        others.put("slats", Optional.ofNullable(build.slats()));
+        others.forEach((key, name) -> name.ifPresent(n -> sections.require(n, "build." + key, found)));
     }
 }

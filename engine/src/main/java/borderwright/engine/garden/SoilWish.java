@@ -1,5 +1,6 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.measure.Length;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
@@ -9,8 +10,8 @@ public record SoilWish(
         @Says(value = "settlement to allow for, in percent", otherwise = "15", atLeast = 0, atMost = 60) @Nullable
         Double settles,
 
-        @Says(value = "how far the soil stays below the rim, mm", otherwise = "30", atLeast = 0, atMost = 300) @Nullable
-        Double below,
+        @Says(value = "how far the soil stays below the rim", otherwise = "30 mm", atLeast = 0, atMost = 300) @Nullable
+        Length below,
 
         @Says(value = "price of one cubic metre when no supplier's price is given", atLeast = 0) @Nullable
         BigDecimal perCubicMetre) {
@@ -23,6 +24,6 @@ public record SoilWish(
     }
 
     public double belowRimMm() {
-        return below == null ? 30 : below;
+        return below == null ? 30 : below.mm();
     }
 }

@@ -1,0 +1,88 @@
+package borderwright.app.document;
+
+import borderwright.engine.garden.Measure;
+import borderwright.engine.garden.Says;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.RecordComponent;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One group of keys: one of the garden's records.
+ *
+ * @param type the record
+ * @param says what it means
+ * @param fields its keys, in the order of the record
+ */
+record RecordShape(Class<?> type, String says, List<FieldShape> fields) {
+    private static final Map<Class<?>, RecordShape> KNOWN = new ConcurrentHashMap<>();
+
+    static RecordShape of(Class<?> type) {
+        return KNOWN.computeIfAbsent(type, RecordShape::walk);
+    }
+
+    private static RecordShape walk(Class<?> type) {
+        Says says = type.getAnnotation(Says.class);
+        if (!type.isRecord() || says == null) {
+            throw new IllegalArgumentException(type + " is not a record that says what it means");
+        }
+        return new RecordShape(
+                type,
+                says.value(),
+                Arrays.stream(type.getRecordComponents()).map(FieldShape::of).toList());
+    }
+
+    /** Each kind of measure by the key that tells it: the first of its record. */
+    static Map<String, RecordShape> measures() {
+        Map<String, RecordShape> byKey = new LinkedHashMap<>();
+        for (Class<?> kind : Measure.class.getPermittedSubclasses()) {
+            RecordShape shape = of(kind);
+            byKey.put(shape.fields.get(0).key(), shape);
+        }
+        return byKey;
+    }
+
+    List<String> keys() {
+        return fields.stream().map(FieldShape::key).toList();
+    }
+
+    Optional<FieldShape> field(String key) {
+        return fields.stream().filter(f -> f.key().equals(key)).findFirst();
+    }
+
+    /** Whether its items in a list are told apart by {@code name}. */
+    boolean isNamed() {
+        return field("name").isPresent();
+    }
+
+    /**
+     * The record of these values.
+     *
+     * @throws IllegalArgumentException what the record's own constructor refuses
+     */
+    Object make(@Nullable Object[] values) {
+        try {
+            return constructor().newInstance(values);
+        } catch (InvocationTargetException e) {
+            if (e.getCause() instanceof IllegalArgumentException refused) {
+                throw refused;
+            }
+            throw new IllegalStateException("cannot make a " + type.getSimpleName(), e.getCause());
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("cannot make a " + type.getSimpleName(), e);
+        }
+    }
+
+    private Constructor<?> constructor() throws NoSuchMethodException {
+        Class<?>[] types = Arrays.stream(type.getRecordComponents())
+                .map(RecordComponent::getType)
+                .toArray(Class<?>[]::new);
+        return type.getDeclaredConstructor(types);
+    }
+}
