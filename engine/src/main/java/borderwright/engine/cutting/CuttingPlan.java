@@ -11,16 +11,42 @@ import java.util.List;
  * @param waiting labels of pieces that are not cut until their gap has been re-measured
  * @param heldBack boards kept uncut until the last planter stands, by id
  * @param uncut labels of pieces that no board can give, with the reason
+ * @param reserves where the waiting pieces will come from: the far end of these boards stays uncut until then
  */
 public record CuttingPlan(
-        List<BoardCuts> boards, List<SetUp> setUps, List<String> waiting, List<String> heldBack, List<Uncut> uncut) {
+        List<BoardCuts> boards,
+        List<SetUp> setUps,
+        List<String> waiting,
+        List<String> heldBack,
+        List<Uncut> uncut,
+        List<Reserve> reserves) {
+    /** A plan that says nothing of where waiting pieces will come from. */
+    public CuttingPlan(
+            List<BoardCuts> boards,
+            List<SetUp> setUps,
+            List<String> waiting,
+            List<String> heldBack,
+            List<Uncut> uncut) {
+        this(boards, setUps, waiting, heldBack, uncut, List.of());
+    }
+
     public CuttingPlan {
         boards = List.copyOf(boards);
         setUps = List.copyOf(setUps);
         waiting = List.copyOf(waiting);
         heldBack = List.copyOf(heldBack);
         uncut = List.copyOf(uncut);
+        reserves = List.copyOf(reserves);
     }
+
+    /**
+     * A length kept at the far end of a board for a piece that waits.
+     *
+     * @param board id of the board
+     * @param label the piece that waits
+     * @param length length kept for it, allowance included
+     */
+    public record Reserve(String board, String label, Length length) {}
 
     /**
      * One board and what is cut from it.

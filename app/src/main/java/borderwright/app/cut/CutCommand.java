@@ -1,0 +1,166 @@
+package borderwright.app.cut;
+
+import borderwright.app.ExitCode;
+import borderwright.engine.buying.Shopper;
+import borderwright.engine.buying.ShoppingAnswer;
+import borderwright.engine.buying.ShoppingProblem;
+import borderwright.engine.stock.Budget;
+import java.io.BufferedWriter;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The cheapest boards for a list of pieces, and how each board is cut. */
+@Command(
+        name = "cut",
+        mixinStandardHelpOptions = true,
+        description = "The cheapest boards for a list of pieces, and how each board is cut.")
+public final class CutCommand implements Callable<Integer> {
+    /** Work allowed when neither --seconds nor --work is given: some seconds on a present-day computer. */
+    static final long DEFAULT_WORK = 4_000_000;
+
+    @Option(
+            names = "--pieces",
+            required = true,
+            paramLabel = "P.csv",
+            description = "pieces: section,length_mm,quantity,label")
+    private Path pieces = Path.of("");
+
+    @Option(
+            names = "--boards",
+            required = true,
+            paramLabel = "B.csv",
+            description = "boards: supplier,section,length_mm,price,available,pack (price of one board)")
+    private Path boards = Path.of("");
+
+    @Option(
+            names = "--terms",
+            paramLabel = "T.csv",
+            description = "terms: supplier,tax_percent,delivery,free_over,minimum_order")
+    private @Nullable Path terms;
+
+    @Option(names = "--kerf", paramLabel = "MM", description = "width of a cut, mm (default 3)")
+    private BigDecimal kerf = BigDecimal.valueOf(3);
+
+    @Option(
+            names = "--trim",
+            paramLabel = "MM",
+            description = "waste at each end of a board, kerf included, mm (default 0)")
+    private BigDecimal trim = BigDecimal.ZERO;
+
+    @Option(names = "--seconds", paramLabel = "S", description = "time allowed for solving, never exceeded")
+    private @Nullable Double seconds;
+
+    @Option(
+            names = "--work",
+            paramLabel = "N",
+            description = "work allowed, in units that do not depend on the computer")
+    private @Nullable Long work;
+
+    @Option(names = "--skip-bad", description = "drop and list bad rows instead of stopping")
+    private boolean skipBad;
+
+    @Option(names = "--json", description = "write JSON")
+    private boolean json;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by picocli before any call
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        PrintWriter err = spec.commandLine().getErr();
+        Faults faults = new Faults();
+        checkOptions(faults);
+        CutFiles files = new CutFiles(faults);
+        files.readPieces(pieces);
+        files.readBoards(boards);
+        if (terms != null) {
+            files.readTerms(terms);
+        }
+        if (faults.hasFileFaults() || (faults.hasRowFaults() && !skipBad)) {
+            faults.all().forEach(err::println);
+            err.println("Nothing was cut: " + faults.all().size() + " fault(s) in what was given."
+                    + (faults.hasFileFaults() ? "" : " --skip-bad drops bad rows."));
+            return ExitCode.BAD_INPUT;
+        }
+        faults.remarks().forEach(err::println);
+        for (String fault : faults.all()) {
+            err.println("dropped: " + fault);
+        }
+        return solve(files, err);
+    }
+
+    private void checkOptions(Faults faults) {
+        if (kerf.signum() < 0) {
+            faults.file("--kerf", "The kerf must be 0 mm or more, got " + kerf.toPlainString() + " mm.");
+        }
+        if (trim.signum() < 0) {
+            faults.file("--trim", "The trim must be 0 mm or more, got " + trim.toPlainString() + " mm.");
+        }
+        if (seconds != null && !(seconds > 0)) {
+            faults.file("--seconds", "The time must be above 0 s, got " + seconds + " s.");
+        }
+        if (work != null && work < 0) {
+            faults.file("--work", "The work must be 0 units or more, got " + work + ".");
+        }
+        if (work != null && seconds != null) {
+            faults.file("--work", "Give --seconds or --work, not both.");
+        }
+    }
+
+    private Integer solve(CutFiles files, PrintWriter err) throws IOException {
+        ShoppingProblem problem = new ShoppingProblem(
+                files.demands(),
+                files.boards(),
+                files.terms(),
+                List.of(),
+                List.of(),
+                List.of(),
+                ticks(kerf),
+                ticks(trim));
+        long start = System.nanoTime();
+        ShoppingAnswer answer = Shopper.buy(problem, budget(start));
+        double took = BigDecimal.valueOf(System.nanoTime() - start, 9)
+                .setScale(4, RoundingMode.HALF_UP)
+                .doubleValue();
+        answer.reasons().forEach(err::println);
+        PrintWriter writer =
+                new PrintWriter(new BufferedWriter(spec.commandLine().getOut(), 1 << 16));
+        CutReport report = new CutReport(files.decimals());
+        if (json) {
+            report.json(answer, took, writer);
+        } else if (answer.status() == ShoppingAnswer.Status.FOUND) {
+            report.table(answer, took, writer);
+        }
+        return switch (answer.status()) {
+            case FOUND -> ExitCode.DONE;
+            case IMPOSSIBLE -> ExitCode.NOT_MET;
+            case STOPPED -> ExitCode.STOPPED;
+        };
+    }
+
+    private Budget budget(long start) {
+        if (seconds != null) {
+            // Writing the answer out of the search and the last pass of a loop still take a moment.
+            long deadline = start + (long) (Math.min(seconds * 0.97, Math.max(seconds / 2, seconds - 0.03)) * 1e9);
+            return new Budget(Long.MAX_VALUE, () -> System.nanoTime() >= deadline);
+        }
+        return Budget.ofUnits(work != null ? work : DEFAULT_WORK);
+    }
+
+    private static long ticks(BigDecimal mm) {
+        return mm.multiply(BigDecimal.valueOf(320))
+                .setScale(0, RoundingMode.CEILING)
+                .longValueExact();
+    }
+}

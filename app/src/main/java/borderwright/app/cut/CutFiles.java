@@ -1,0 +1,180 @@
+package borderwright.app.cut;
+
+import borderwright.engine.buying.BoardOffer;
+import borderwright.engine.buying.SupplierTerms;
+import borderwright.engine.stock.Demand;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the files of pieces, boards and terms, and gathers all that is wrong with them. */
+final class CutFiles {
+    /** Most boards or pieces in one row. */
+    private static final int MOST_COUNT = 1_000_000_000;
+
+    private final Faults faults;
+    private final List<Demand> demands = new ArrayList<>();
+    private final List<PricedBoard> priced = new ArrayList<>();
+    private final List<PricedTerms> pricedTerms = new ArrayList<>();
+    private int decimals = 2;
+    private @Nullable String lengthColumn;
+
+    CutFiles(Faults faults) {
+        this.faults = faults;
+    }
+
+    private record PricedBoard(
+            String supplier, String section, long ticks, BigDecimal price, int pack, int available) {}
+
+    private record PricedTerms(
+            String supplier,
+            BigDecimal tax,
+            BigDecimal delivery,
+            @Nullable BigDecimal freeOver,
+            BigDecimal minimum) {}
+
+    List<Demand> demands() {
+        return demands;
+    }
+
+    /** Decimal places of all prices: two, or as many as the files use. */
+    int decimals() {
+        return decimals;
+    }
+
+    List<BoardOffer> boards() {
+        List<BoardOffer> boards = new ArrayList<>();
+        for (PricedBoard b : priced) {
+            boards.add(new BoardOffer(b.supplier, b.section, b.ticks, minor(b.price) * b.pack, b.pack, b.available));
+        }
+        return boards;
+    }
+
+    List<SupplierTerms> terms() {
+        List<SupplierTerms> terms = new ArrayList<>();
+        for (PricedTerms t : pricedTerms) {
+            terms.add(new SupplierTerms(
+                    t.supplier,
+                    t.tax,
+                    minor(t.delivery),
+                    t.freeOver == null ? SupplierTerms.NEVER : minor(t.freeOver),
+                    minor(t.minimum)));
+        }
+        return terms;
+    }
+
+    private long minor(BigDecimal amount) {
+        return amount.movePointRight(decimals).longValueExact();
+    }
+
+    void readPieces(Path path) {
+        CsvTable table = new CsvTable(path, faults);
+        table.read(() -> hasLength(table), row -> {
+            long ticks = length(row, RoundingMode.CEILING);
+            int quantity = count(row, "quantity", 1, 0);
+            if (!row.isBad() && quantity > 0) {
+                demands.add(new Demand(row.text("section"), ticks, quantity, row.text("label")));
+            }
+        });
+    }
+
+    void readBoards(Path path) {
+        CsvTable table = new CsvTable(path, faults);
+        table.read(() -> hasColumn(table, "price") && hasLength(table), row -> {
+            long ticks = length(row, RoundingMode.FLOOR);
+            BigDecimal price = money(row, "price", null);
+            int available = count(row, "available", Integer.MAX_VALUE, 0);
+            int pack = count(row, "pack", 1, 1);
+            if (!row.isBad() && price != null) {
+                priced.add(new PricedBoard(row.text("supplier"), row.text("section"), ticks, price, pack, available));
+            }
+        });
+    }
+
+    void readTerms(Path path) {
+        CsvTable table = new CsvTable(path, faults);
+        Set<String> seen = new HashSet<>();
+        table.read(() -> hasColumn(table, "supplier"), row -> {
+            if (!seen.add(row.text("supplier"))) {
+                row.fault("Supplier '" + row.text("supplier") + "' has terms already.");
+            }
+            BigDecimal tax = money(row, "tax_percent", BigDecimal.ZERO);
+            BigDecimal delivery = money(row, "delivery", BigDecimal.ZERO);
+            BigDecimal freeOver = row.text("free_over").isEmpty() ? null : money(row, "free_over", null);
+            BigDecimal minimum = money(row, "minimum_order", BigDecimal.ZERO);
+            if (!row.isBad() && tax != null && delivery != null && minimum != null) {
+                pricedTerms.add(new PricedTerms(row.text("supplier"), tax, delivery, freeOver, minimum));
+            }
+        });
+    }
+
+    private boolean hasLength(CsvTable table) {
+        List<String> columns = table.lengthColumns();
+        if (columns.size() != 1 || !LengthCell.TICKS.containsKey(columns.get(0))) {
+            faults.file(
+                    table.name(),
+                    "One column of lengths with its unit is needed: length_mm, length_cm, length_m, length_in or"
+                            + " length_ft; found " + (columns.isEmpty() ? "none" : String.join(", ", columns)) + ".");
+            return false;
+        }
+        lengthColumn = columns.get(0);
+        return true;
+    }
+
+    private boolean hasColumn(CsvTable table, String column) {
+        if (!table.has(column)) {
+            faults.file(table.name(), "The column '" + column + "' is missing.");
+        }
+        return table.has(column);
+    }
+
+    private long length(CsvTable.Row row, RoundingMode rounding) {
+        String column = lengthColumn == null ? "length_mm" : lengthColumn;
+        String text = row.number(column, "length");
+        if (row.isBad()) {
+            return 0;
+        }
+        long ticks = LengthCell.ticks(text, column, rounding);
+        if (ticks <= 0) {
+            row.fault("The length '" + row.text(column) + "' is not a length above 0; write a number"
+                    + (column.equals("length_in") ? ", or inches such as 47 15/16." : "."));
+        }
+        return ticks;
+    }
+
+    private int count(CsvTable.Row row, String column, int otherwise, int least) {
+        String text = row.text(column);
+        if (text.isEmpty()) {
+            return otherwise;
+        }
+        if (text.matches("\\d{1,10}") && Long.parseLong(text) >= least && Long.parseLong(text) <= MOST_COUNT) {
+            return Integer.parseInt(text);
+        }
+        row.fault("The " + column + " '" + text + "' is not a whole number from " + least + " to 1000000000.");
+        return least;
+    }
+
+    private @Nullable BigDecimal money(CsvTable.Row row, String column, @Nullable BigDecimal otherwise) {
+        String text = row.number(column, column.replace('_', ' '));
+        if (text.isEmpty() && otherwise != null) {
+            return otherwise;
+        }
+        if (!text.matches("\\d{1,12}(\\.\\d{0,6})?|\\.\\d{1,6}")) {
+            if (!row.isBad()) {
+                row.fault("The " + column.replace('_', ' ') + " '" + row.text(column)
+                        + "' is not a number of 0 or more with at most six decimals.");
+            }
+            return null;
+        }
+        BigDecimal amount = new BigDecimal(text);
+        if (!column.equals("tax_percent")) {
+            decimals = Math.max(decimals, amount.stripTrailingZeros().scale());
+        }
+        return amount;
+    }
+}

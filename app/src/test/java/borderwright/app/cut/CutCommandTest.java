@@ -1,0 +1,228 @@
+package borderwright.app.cut;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+class CutCommandTest {
+    private static final String BOARDS = "supplier,section,length_mm,price,available,pack\nA,larch,2400,7.50,,\n";
+
+    @TempDir
+    Path folder = Path.of("");
+
+    private record Run(int code, String out, String err) {
+        JsonNode json() throws IOException {
+            return new ObjectMapper().readTree(out);
+        }
+    }
+
+    private Path file(String name, String text) throws IOException {
+        return Files.write(folder.resolve(name), text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private Run cut(String pieces, String boards, String... more) throws IOException {
+        List<String> args = new ArrayList<>(List.of(
+                "--pieces", file("P.csv", pieces).toString(),
+                "--boards", file("B.csv", boards).toString()));
+        args.addAll(Arrays.asList(more));
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = new CommandLine(new CutCommand())
+                .setOut(new PrintWriter(out))
+                .setErr(new PrintWriter(err))
+                .execute(args.toArray(new String[0]));
+        return new Run(code, out.toString(), err.toString());
+    }
+
+    @Nested
+    class Contract {
+        @Test
+        void jsonHoldsCostBoundProofAndPiecesInOrder() throws IOException {
+            Run run = cut("section,length_mm,quantity,label\nlarch,1500,2,side\nlarch,800,1,end\n", BOARDS, "--json");
+            assertThat(run.code).isZero();
+            JsonNode json = run.json();
+            assertThat(json.get("cost").decimalValue()).isEqualByComparingTo("15");
+            assertThat(json.get("bound").decimalValue()).isEqualByComparingTo("15");
+            assertThat(json.get("gap").asDouble()).isZero();
+            assertThat(json.get("proven").asBoolean()).isTrue();
+            assertThat(json.get("seconds").asDouble()).isNotNegative();
+            JsonNode board = json.get("boards").get(0);
+            assertThat(board.get("supplier").asText()).isEqualTo("A");
+            assertThat(board.get("section").asText()).isEqualTo("larch");
+            assertThat(board.get("length_mm").asInt()).isEqualTo(2400);
+            assertThat(board.get("price").decimalValue()).isEqualByComparingTo("7.5");
+            assertThat(board.get("pieces").get(0).get("label").asText()).isEqualTo("side");
+            assertThat(board.get("pieces").get(0).get("length_mm").asInt()).isEqualTo(1500);
+        }
+
+        @Test
+        void withoutJsonThereIsATable() throws IOException {
+            Run run = cut("section,length_mm,quantity,label\nlarch,1000,2,side\n", BOARDS);
+            assertThat(run.code).isZero();
+            assertThat(run.out)
+                    .contains("Cost 7.5, no basket costs less than 7.5 (proven)")
+                    .contains("1 x larch 2400 mm from A: side 1000, side 1000");
+        }
+
+        @Test
+        void termsAreCharged() throws IOException {
+            Path terms = file("T.csv", "supplier,tax_percent,delivery,free_over,minimum_order\nA,20,10,,\n");
+            Run run = cut(
+                    "section,length_mm,quantity,label\nlarch,1000,2,side\n",
+                    BOARDS,
+                    "--terms",
+                    terms.toString(),
+                    "--json");
+            assertThat(run.json().get("cost").decimalValue()).isEqualByComparingTo("21");
+        }
+
+        @Test
+        void aPieceTooLongEndsWithOneAndTheReason() throws IOException {
+            Run run = cut("section,length_mm,quantity,label\nlarch,2500,1,long\n", BOARDS, "--json");
+            assertThat(run.code).isEqualTo(1);
+            assertThat(run.err).startsWith("Piece 'long' of section 'larch' is 2500 mm");
+            assertThat(run.json().get("proven").asBoolean()).isFalse();
+        }
+
+        @Test
+        void noRowsCostNothing() throws IOException {
+            Run run = cut("section,length_mm,quantity,label\n", BOARDS, "--json");
+            assertThat(run.code).isZero();
+            assertThat(run.json().get("cost").asInt()).isZero();
+        }
+
+        @Test
+        void workInPlaceOfSecondsGivesTheSameBytes() throws IOException {
+            String pieces = "section,length_mm,quantity,label\nlarch,700,5,a\nlarch,650,5,b\nlarch,990,3,c\n";
+            Run one = cut(pieces, BOARDS, "--work", "1000");
+            Run two = cut(pieces, BOARDS, "--work", "1000");
+            assertThat(one.out.replaceAll("Solved in .*", "")).isEqualTo(two.out.replaceAll("Solved in .*", ""));
+        }
+    }
+
+    @Nested
+    class Cells {
+        @Test
+        void aMarkSemicolonsQuotesAndDecimalCommasAreUnderstood() throws IOException {
+            Run run = cut(
+                    "\uFEFFsection;length_mm;quantity;label\nlarch;\"1199,5\";2;\"side; left\"\n",
+                    "supplier;section;length_mm;price;available;pack\nA;larch;2402;7,50;;\n",
+                    "--json");
+            assertThat(run.code).as(run.err).isZero();
+            assertThat(run.json().get("cost").decimalValue()).isEqualByComparingTo("7.5");
+            JsonNode piece = run.json().get("boards").get(0).get("pieces").get(0);
+            assertThat(piece.get("label").asText()).isEqualTo("side; left");
+            assertThat(piece.get("length_mm").decimalValue()).isEqualByComparingTo("1199.5");
+            assertThat(run.err)
+                    .contains("P.csv: Commas are read as decimal commas (first on line 2).")
+                    .contains("B.csv: Commas are read as decimal commas (first on line 2).");
+        }
+
+        @Test
+        void inchesMayBeFractions() throws IOException {
+            Run run = cut(
+                    "section,length_in,quantity,label\ncedar,47 15/16,2,side\n",
+                    "supplier,section,length_in,price,available,pack\nA,cedar,96,11.20,,\n",
+                    "--kerf",
+                    "3.175",
+                    "--json");
+            assertThat(run.code).as(run.err).isZero();
+            assertThat(run.json().get("boards")).hasSize(1);
+        }
+
+        @Test
+        void aByteThatIsNoTextIsSaid() throws IOException {
+            Files.write(folder.resolve("bad.csv"), new byte[] {(byte) 0xff, (byte) 0xfe, 0, 1});
+            Run run = cut(
+                    "section,length_mm,quantity,label\n",
+                    BOARDS,
+                    "--terms",
+                    folder.resolve("bad.csv").toString());
+            assertThat(run.code).isEqualTo(2);
+            assertThat(run.err).contains("bad.csv: The file is not UTF-8 text.");
+        }
+    }
+
+    @Nested
+    class Refusals {
+        private static final String BAD =
+                "section,length_mm,quantity,label\n" + "larch,abc,1,a\nlarch,500,1,b\nlarch,-3,1,c\nlarch,600,x,d\n";
+
+        @Test
+        void everyBadRowIsNamedAndNothingIsCut() throws IOException {
+            Run run = cut(BAD, BOARDS, "--json");
+            assertThat(run.code).isEqualTo(2);
+            assertThat(run.out).isEmpty();
+            assertThat(run.err.lines())
+                    .containsExactly(
+                            "P.csv:2: The length 'abc' is not a length above 0; write a number.",
+                            "P.csv:4: The length '-3' is not a length above 0; write a number.",
+                            "P.csv:5: The quantity 'x' is not a whole number from 0 to 1000000000.",
+                            "Nothing was cut: 3 fault(s) in what was given. --skip-bad drops bad rows.");
+        }
+
+        @Test
+        void badRowsAreDroppedAndListedWhenAsked() throws IOException {
+            Run run = cut(BAD, BOARDS, "--json", "--skip-bad");
+            assertThat(run.code).isZero();
+            assertThat(run.err).contains("dropped: P.csv:2:");
+            assertThat(run.json().get("boards").get(0).get("pieces")).hasSize(1);
+        }
+
+        @Test
+        void aQuotedCellOverTwoLinesDoesNotShiftTheLineNumbers() throws IOException {
+            Run run = cut("section,length_mm,quantity,label\nlarch,500,1,\"two\nlines\"\nlarch,abc,1,a\n", BOARDS);
+            assertThat(run.err).startsWith("P.csv:4: ");
+        }
+
+        @Test
+        void anEmptyFileIsSaidToBeEmpty() throws IOException {
+            Run run = cut("", BOARDS);
+            assertThat(run.code).isEqualTo(2);
+            assertThat(run.err).contains("P.csv: The file is empty");
+        }
+
+        @Test
+        void aMissingFileAndAMissingColumnAreSaidTogether() throws IOException {
+            Run run = cut(
+                    "section,length\n",
+                    BOARDS,
+                    "--terms",
+                    folder.resolve("none.csv").toString());
+            assertThat(run.code).isEqualTo(2);
+            assertThat(run.err)
+                    .contains("P.csv: One column of lengths with its unit is needed")
+                    .contains("none.csv: There is no such file.");
+        }
+
+        @Test
+        void pointsAndCommasInOneFileAreNotGuessedAt() throws IOException {
+            Run run = cut("section,length_mm,quantity,label\nlarch,500.5,1,a\nlarch,\"600,5\",1,b\n", BOARDS);
+            assertThat(run.code).isEqualTo(2);
+            assertThat(run.err)
+                    .startsWith("P.csv:3: The length '600,5' is written with a decimal comma,"
+                            + " line 2 of this file with a decimal point.");
+        }
+
+        @Test
+        void secondsAndWorkTogetherAreRefused() throws IOException {
+            Run run = cut("section,length_mm,quantity,label\n", BOARDS, "--work", "5", "--seconds", "1");
+            assertThat(run.code).isEqualTo(2);
+            assertThat(run.err).contains("--work: Give --seconds or --work, not both.");
+        }
+    }
+}

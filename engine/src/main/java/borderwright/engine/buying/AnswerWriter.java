@@ -1,0 +1,125 @@
+package borderwright.engine.buying;
+
+import borderwright.engine.stock.Demand;
+import borderwright.engine.stock.Packing;
+import borderwright.engine.stock.Pattern;
+import borderwright.engine.stock.StockCase;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Turns a purchase into orders and laid boards with the pieces' labels on them. */
+final class AnswerWriter {
+    private final ShoppingCase shopping;
+    private final Purchase purchase;
+
+    AnswerWriter(ShoppingCase shopping, Purchase purchase) {
+        this.shopping = shopping;
+        this.purchase = purchase;
+    }
+
+    List<ShoppingAnswer.Order> orders() {
+        List<ShoppingAnswer.Order> orders = new ArrayList<>();
+        for (int k = 0; k < shopping.suppliers.size(); k++) {
+            if (purchase.buysFrom(shopping, k)) {
+                orders.add(order(k));
+            }
+        }
+        return orders;
+    }
+
+    private ShoppingAnswer.Order order(int k) {
+        List<ShoppingAnswer.BoardLine> boards = new ArrayList<>();
+        for (int s = 0; s < purchase.packs.length; s++) {
+            ShoppingCase.Section section = shopping.sections.get(s);
+            for (int j = 0; j < purchase.packs[s].length; j++) {
+                BoardOffer offer = section.sources.get(j).offer();
+                if (offer != null && section.supplier[j] == k && purchase.packs[s][j] > 0) {
+                    boards.add(new ShoppingAnswer.BoardLine(offer, purchase.packs[s][j]));
+                }
+            }
+        }
+        List<ShoppingAnswer.GoodsLine> goods = new ArrayList<>();
+        for (int c = 0; c < purchase.goods.length; c++) {
+            Cover cover = shopping.covers.get(c);
+            for (int o = 0; o < purchase.goods[c].length; o++) {
+                if (cover.supplier[o] == k && purchase.goods[c][o] > 0) {
+                    goods.add(new ShoppingAnswer.GoodsLine(cover.offers.get(o), purchase.goods[c][o]));
+                }
+            }
+        }
+        SupplierTerms terms = shopping.suppliers.get(k);
+        long value = purchase.value[k];
+        long delivery = terms.deliveryFor(value);
+        return new ShoppingAnswer.Order(
+                terms.name(), boards, goods, value, delivery, shopping.paid(k, value) - value - delivery);
+    }
+
+    List<LaidBoard> boards() {
+        List<LaidBoard> boards = new ArrayList<>();
+        for (int s = 0; s < purchase.packings.size(); s++) {
+            lay(shopping.sections.get(s), purchase.packings.get(s), boards);
+        }
+        return boards;
+    }
+
+    /** Deals the labels out to the patterns; boards that come out alike are one entry with a count. */
+    private static void lay(ShoppingCase.Section section, Packing packing, List<LaidBoard> boards) {
+        StockCase stock = section.stock;
+        List<LabelDeal> deals = new ArrayList<>();
+        section.demandsBySize.forEach(same -> deals.add(new LabelDeal(same)));
+        for (int p = 0; p < packing.kinds(); p++) {
+            Pattern pattern = packing.pattern(p);
+            BoardSource source = section.sources.get(pattern.board());
+            int left = packing.times(p);
+            while (left > 0) {
+                int alike = left;
+                for (int k = 0; k < pattern.kinds(); k++) {
+                    alike = Math.min(alike, deals.get(pattern.item(k)).alike(pattern.count(k)));
+                }
+                List<LaidBoard.LaidPiece> pieces = new ArrayList<>();
+                for (int k = 0; k < pattern.kinds(); k++) {
+                    deals.get(pattern.item(k)).deal(pattern.count(k), alike, pieces);
+                }
+                if (!pieces.isEmpty()) {
+                    boards.add(new LaidBoard(
+                            source.from(),
+                            source.isOwned(),
+                            section.name,
+                            source.lengthTicks(),
+                            source.packPrice() / stock.pack(pattern.board()),
+                            alike,
+                            pieces));
+                }
+                left -= alike;
+            }
+        }
+    }
+
+    /** The labels of one size, dealt out in order. */
+    private static final class LabelDeal {
+        private final List<Demand> demands;
+        private int at;
+        private int left;
+
+        LabelDeal(List<Demand> demands) {
+            this.demands = demands;
+            this.left = demands.isEmpty() ? 0 : demands.get(0).quantity();
+        }
+
+        /** How many boards that take {@code count} each get the same labels; at least 1. */
+        int alike(int count) {
+            return at >= demands.size() ? Integer.MAX_VALUE : Math.max(1, left / count);
+        }
+
+        void deal(int count, int boards, List<LaidBoard.LaidPiece> to) {
+            for (int i = 0; i < count && at < demands.size(); i++) {
+                Demand demand = demands.get(at);
+                to.add(new LaidBoard.LaidPiece(demand.label(), demand.lengthTicks()));
+                left -= boards;
+                if (left == 0 && ++at < demands.size()) {
+                    left = demands.get(at).quantity();
+                }
+            }
+        }
+    }
+}

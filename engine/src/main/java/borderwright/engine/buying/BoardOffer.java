@@ -1,0 +1,20 @@
+package borderwright.engine.buying;
+
+/**
+ * A board that can be bought, resolved from a price list.
+ *
+ * @param supplier who sells it
+ * @param section its section
+ * @param lengthTicks its length, ticks
+ * @param packPrice price of one pack as priced, minor units
+ * @param pack boards in a pack, 1 when sold singly
+ * @param available boards to be had, {@link Integer#MAX_VALUE} for as many as needed
+ */
+public record BoardOffer(String supplier, String section, long lengthTicks, long packPrice, int pack, int available) {
+    public BoardOffer {
+        if (lengthTicks <= 0 || packPrice < 0 || pack < 1 || available < 0) {
+            throw new IllegalArgumentException("a board offer needs a length, a price of 0 or more and a pack, got "
+                    + lengthTicks + ", " + packPrice + ", " + pack + ", " + available);
+        }
+    }
+}

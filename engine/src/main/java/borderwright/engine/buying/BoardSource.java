@@ -1,0 +1,41 @@
+package borderwright.engine.buying;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where boards of one type come from: an offer or the shed, exactly one of the two.
+ *
+ * @param offer what is bought, null when owned
+ * @param owned what is owned, null when bought
+ */
+record BoardSource(@Nullable BoardOffer offer, @Nullable OwnedStock owned) {
+    boolean isOwned() {
+        return offer == null;
+    }
+
+    /** The supplier's name; for owned boards where they lie. */
+    String supplierName() {
+        return offer != null ? offer.supplier() : "\0shed";
+    }
+
+    /** For a person: the supplier, or the label of what is owned. */
+    String from() {
+        return offer != null ? offer.supplier() : owned != null ? owned.label() : "";
+    }
+
+    long lengthTicks() {
+        return offer != null ? offer.lengthTicks() : owned != null ? owned.lengthTicks() : 0;
+    }
+
+    long packPrice() {
+        return offer != null ? offer.packPrice() : 0;
+    }
+
+    int pack() {
+        return offer != null ? offer.pack() : 1;
+    }
+
+    int available() {
+        return offer != null ? offer.available() : owned != null ? owned.count() : 0;
+    }
+}

@@ -1,0 +1,35 @@
+package borderwright.engine.buying;
+
+import java.util.List;
+
+/**
+ * Boards of one kind cut alike.
+ *
+ * @param supplier who sells them, or where they lie when owned
+ * @param owned whether they are already there
+ * @param section their section
+ * @param lengthTicks length of each, ticks
+ * @param price price of one, minor units as priced, rounded down where a pack does not divide evenly
+ * @param count how many boards are cut alike
+ * @param pieces what is cut from each, in order
+ */
+public record LaidBoard(
+        String supplier,
+        boolean owned,
+        String section,
+        long lengthTicks,
+        long price,
+        int count,
+        List<LaidPiece> pieces) {
+    public LaidBoard {
+        pieces = List.copyOf(pieces);
+    }
+
+    /**
+     * A piece on a board.
+     *
+     * @param label its label
+     * @param lengthTicks its length, ticks
+     */
+    public record LaidPiece(String label, long lengthTicks) {}
+}

@@ -1,0 +1,153 @@
+package borderwright.engine.buying;
+
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SupplierNote;
+import borderwright.engine.measure.Length;
+import borderwright.engine.problem.Problem;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.joda.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Price lists as quoted, turned into offers in whole minor units.
+ *
+ * <p>A price per metre, foot or board foot becomes the price of one board, rounded to the nearest minor unit, halves up;
+ * a pack is then that price times the boards in it. A board longer than the supplier's longest is left out.
+ *
+ * @param boards boards that can be bought and brought home
+ * @param goods everything else
+ * @param terms terms of each supplier
+ * @param problems prices that cannot be used, each with its place in the garden document
+ */
+public record PriceLists(
+        List<BoardOffer> boards, List<GoodsOffer> goods, List<SupplierTerms> terms, List<Problem> problems) {
+    private static final BigDecimal TICKS_PER_METRE = BigDecimal.valueOf(1000 * Length.TICKS_PER_MM);
+    private static final BigDecimal TICKS_PER_FOOT = BigDecimal.valueOf(12 * Length.TICKS_PER_INCH);
+    private static final BigDecimal TICKS_PER_INCH = BigDecimal.valueOf(Length.TICKS_PER_INCH);
+
+    public PriceLists {
+        boards = List.copyOf(boards);
+        goods = List.copyOf(goods);
+        terms = List.copyOf(terms);
+        problems = List.copyOf(problems);
+    }
+
+    /**
+     * Resolves price lists.
+     *
+     * @param suppliers as quoted
+     * @param sections for the measures that a price per board foot needs
+     * @param currency of all prices
+     */
+    public static PriceLists resolve(List<SupplierNote> suppliers, List<SectionNote> sections, CurrencyUnit currency) {
+        Map<String, SectionNote> byName = new TreeMap<>();
+        sections.forEach(s -> byName.put(s.name(), s));
+        Resolver resolver = new Resolver(byName, currency.getDecimalPlaces());
+        for (int k = 0; k < suppliers.size(); k++) {
+            resolver.add(suppliers.get(k), "suppliers[" + k + "]");
+        }
+        return new PriceLists(resolver.boards, resolver.goods, resolver.terms, resolver.problems);
+    }
+
+    private static final class Resolver {
+        private final Map<String, SectionNote> sections;
+        private final int decimals;
+        private final List<BoardOffer> boards = new ArrayList<>();
+        private final List<GoodsOffer> goods = new ArrayList<>();
+        private final List<SupplierTerms> terms = new ArrayList<>();
+        private final List<Problem> problems = new ArrayList<>();
+
+        Resolver(Map<String, SectionNote> sections, int decimals) {
+            this.sections = sections;
+            this.decimals = decimals;
+        }
+
+        void add(SupplierNote note, String where) {
+            boolean taxed = !note.isTaxIncluded() && note.taxPercent() != null;
+            boolean collected = note.collect() != null && note.collect();
+            terms.add(new SupplierTerms(
+                    note.name(),
+                    taxed && note.taxPercent() != null ? note.taxPercent() : BigDecimal.ZERO,
+                    collected ? 0 : minor(note.delivery(), RoundingMode.HALF_UP, 0),
+                    minor(note.freeOver(), RoundingMode.CEILING, SupplierTerms.NEVER),
+                    minor(note.minimumOrder(), RoundingMode.CEILING, 0)));
+            for (int b = 0; b < note.boards().size(); b++) {
+                addBoards(note, note.boards().get(b), where + ".boards[" + b + "]");
+            }
+            for (SupplierNote.GoodsPrice price : note.goods()) {
+                goods.add(new GoodsOffer(
+                        note.name(),
+                        price.item(),
+                        minor(price.price(), RoundingMode.HALF_UP, 0),
+                        price.contains() != null ? price.contains() : BigDecimal.ONE,
+                        price.available() != null ? price.available() : Integer.MAX_VALUE));
+            }
+        }
+
+        private void addBoards(SupplierNote note, SupplierNote.BoardPrice price, String where) {
+            List<Length> lengths = new ArrayList<>(price.lengths());
+            if (price.length() != null && !lengths.contains(price.length())) {
+                lengths.add(0, price.length());
+            }
+            int pack = price.pack() != null ? price.pack() : 1;
+            for (Length length : lengths) {
+                BigDecimal packPrice = packPrice(price, length, pack);
+                if (packPrice == null) {
+                    problems.add(new Problem(
+                            "no-board-price",
+                            where,
+                            "The " + price.section() + " of " + note.name() + " has no price that can be used.",
+                            "Give a price for a whole board, or one per metre, foot or board foot."));
+                    return;
+                }
+                if (note.longest() == null || length.compareTo(note.longest()) <= 0) {
+                    boards.add(new BoardOffer(
+                            note.name(),
+                            price.section(),
+                            length.ticks(),
+                            packPrice.longValueExact(),
+                            pack,
+                            price.available() != null ? price.available() : Integer.MAX_VALUE));
+                }
+            }
+        }
+
+        /** Price of a pack in minor units; null when none is quoted. */
+        private @Nullable BigDecimal packPrice(SupplierNote.BoardPrice price, Length length, int pack) {
+            BigDecimal ticks = BigDecimal.valueOf(length.ticks());
+            SectionNote section = sections.get(price.section());
+            if (price.price() != null) {
+                return price.price().movePointRight(decimals).setScale(0, RoundingMode.HALF_UP);
+            } else if (price.perMetre() != null) {
+                return rounded(price.perMetre().multiply(ticks), TICKS_PER_METRE, pack);
+            } else if (price.perFoot() != null) {
+                return rounded(price.perFoot().multiply(ticks), TICKS_PER_FOOT, pack);
+            } else if (price.perBoardFoot() != null && section != null) {
+                BigDecimal cubicTicks = ticks.multiply(
+                                BigDecimal.valueOf(section.thickness().ticks()))
+                        .multiply(BigDecimal.valueOf(section.width().ticks()));
+                BigDecimal boardFoot = TICKS_PER_INCH.pow(3).multiply(BigDecimal.valueOf(144));
+                return rounded(price.perBoardFoot().multiply(cubicTicks), boardFoot, pack);
+            }
+            return null;
+        }
+
+        /** The rounding rule: one board to the nearest minor unit, halves up, then times the boards in a pack. */
+        private BigDecimal rounded(BigDecimal top, BigDecimal bottom, int pack) {
+            return top.movePointRight(decimals)
+                    .divide(bottom, 0, RoundingMode.HALF_UP)
+                    .multiply(BigDecimal.valueOf(pack));
+        }
+
+        private long minor(@Nullable BigDecimal amount, RoundingMode rounding, long otherwise) {
+            return amount == null
+                    ? otherwise
+                    : amount.movePointRight(decimals).setScale(0, rounding).longValueExact();
+        }
+    }
+}

@@ -1,0 +1,98 @@
+package borderwright.engine.buying;
+
+import borderwright.engine.stock.Budget;
+import borderwright.engine.stock.Demand;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Finds the cheapest basket that serves a list, and how much cheaper any other could be. */
+public final class Shopper {
+    private Shopper() {}
+
+    /** {@link #buy(ShoppingProblem, Budget, Progress)} with nobody watching. */
+    public static ShoppingAnswer buy(ShoppingProblem problem, Budget budget) {
+        return buy(problem, budget, (cost, bound) -> {});
+    }
+
+    /**
+     * The cheapest basket that is found within the budget.
+     *
+     * @param problem what to serve from what
+     * @param budget how much work may be done
+     * @param progress told of every better basket
+     */
+    public static ShoppingAnswer buy(ShoppingProblem problem, Budget budget, Progress progress) {
+        ShoppingCase shopping = new ShoppingCase(problem);
+        List<String> impossible = impossible(shopping);
+        if (!impossible.isEmpty()) {
+            return without(ShoppingAnswer.Status.IMPOSSIBLE, shopping, impossible);
+        }
+        SupplierSearch search = new SupplierSearch(shopping, budget, progress).run();
+        Purchase best = search.best();
+        if (best == null) {
+            return search.bound() == Long.MAX_VALUE
+                    ? without(ShoppingAnswer.Status.IMPOSSIBLE, shopping, List.of(tooFew(shopping)))
+                    : without(
+                            ShoppingAnswer.Status.STOPPED,
+                            shopping,
+                            List.of(
+                                    "No basket was found within the work allowed, and none was shown to be impossible."));
+        }
+        AnswerWriter writer = new AnswerWriter(shopping, best);
+        return new ShoppingAnswer(
+                ShoppingAnswer.Status.FOUND,
+                best.cost,
+                Math.min(best.cost, search.bound()),
+                writer.orders(),
+                writer.boards(),
+                shopping.unpriced,
+                List.of());
+    }
+
+    private static ShoppingAnswer without(ShoppingAnswer.Status status, ShoppingCase shopping, List<String> reasons) {
+        return new ShoppingAnswer(status, 0, 0, List.of(), List.of(), shopping.unpriced, reasons);
+    }
+
+    private static String tooFew(ShoppingCase shopping) {
+        return "The boards to be had cannot give all pieces of "
+                + String.join(", ", shopping.sections.stream().map(s -> s.name).toList())
+                + ": too few or too short, or no supplier's smallest order can be reached.";
+    }
+
+    /** Pieces that no board can give, a sentence for each length. */
+    private static List<String> impossible(ShoppingCase shopping) {
+        List<String> reasons = new ArrayList<>();
+        for (ShoppingCase.Section section : shopping.sections) {
+            long longest = 0;
+            for (int j = 0; j < section.stock.boards(); j++) {
+                if (section.stock.available(j) > 0) {
+                    BoardSource source = section.sources.get(j);
+                    long trims = source.isOwned() ? 0 : 2 * shopping.problem.trimTicks();
+                    longest = Math.max(longest, source.lengthTicks() - trims);
+                }
+            }
+            for (int i : section.tooLong()) {
+                Demand piece = section.demandsBySize.get(i).get(0);
+                reasons.add("Piece " + quoted(piece.label()) + " of section " + quoted(section.name) + " is "
+                        + mm(piece.lengthTicks())
+                        + (longest > 0
+                                ? ", the longest board to be had gives " + mm(longest) + "."
+                                : ", and no board of that section is to be had."));
+            }
+        }
+        return reasons;
+    }
+
+    private static String quoted(String name) {
+        return "'" + name + "'";
+    }
+
+    private static String mm(long ticks) {
+        return BigDecimal.valueOf(ticks)
+                        .divide(BigDecimal.valueOf(320))
+                        .stripTrailingZeros()
+                        .toPlainString()
+                + " mm";
+    }
+}

@@ -1,0 +1,88 @@
+package borderwright.engine.buying;
+
+import java.util.List;
+
+/**
+ * What to buy, how every board is cut, and how good that is known to be.
+ *
+ * @param status whether there is a basket
+ * @param cost what is paid in all, minor units; 0 without a basket
+ * @param bound no basket that serves the list costs less, minor units
+ * @param orders one for each supplier that is bought from, in the order of the problem's boards and goods
+ * @param boards every board that is cut into
+ * @param unpriced goods that no supplier prices or can give in full; they are not in the cost
+ * @param reasons why this basket, a sentence each; without a basket why there is none, the reason first
+ */
+public record ShoppingAnswer(
+        Status status,
+        long cost,
+        long bound,
+        List<Order> orders,
+        List<LaidBoard> boards,
+        List<GoodsNeed> unpriced,
+        List<String> reasons) {
+    public ShoppingAnswer {
+        orders = List.copyOf(orders);
+        boards = List.copyOf(boards);
+        unpriced = List.copyOf(unpriced);
+        reasons = List.copyOf(reasons);
+    }
+
+    /** Whether there is a basket. */
+    public enum Status {
+        /** There is one, and boards give every piece. */
+        FOUND,
+        /** There is none: the boards to be had cannot give the pieces. */
+        IMPOSSIBLE,
+        /** None was found within the budget, and none was shown to be impossible. */
+        STOPPED
+    }
+
+    /** Whether nothing can be cheaper. */
+    public boolean proven() {
+        return status == Status.FOUND && bound >= cost;
+    }
+
+    /** (cost - bound) / cost; 0 when proven. */
+    public double gap() {
+        return cost == 0 ? 0 : Math.max(0, (cost - bound) / (double) cost);
+    }
+
+    /**
+     * An order to one supplier, minor units.
+     *
+     * @param supplier its name
+     * @param boards packs of boards
+     * @param goods everything else
+     * @param value boards and goods as priced
+     * @param delivery delivery as priced
+     * @param tax tax added, rounded half up to a minor unit for the whole order
+     */
+    public record Order(
+            String supplier, List<BoardLine> boards, List<GoodsLine> goods, long value, long delivery, long tax) {
+        public Order {
+            boards = List.copyOf(boards);
+            goods = List.copyOf(goods);
+        }
+
+        public long total() {
+            return value + delivery + tax;
+        }
+    }
+
+    /**
+     * Packs of one board on an order.
+     *
+     * @param offer what is bought
+     * @param packs how many packs
+     */
+    public record BoardLine(BoardOffer offer, int packs) {}
+
+    /**
+     * Goods of one kind on an order.
+     *
+     * @param offer what is bought
+     * @param count how many
+     */
+    public record GoodsLine(GoodsOffer offer, int count) {}
+}

@@ -1,0 +1,210 @@
+package borderwright.engine.buying;
+
+import borderwright.engine.stock.Demand;
+import borderwright.engine.stock.StockCase;
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A shopping problem in whole numbers: one stock case for each section, one small cover for each other need.
+ *
+ * <p>Costs are in grains: minor units times {@link #grain}, the least factor that makes every tax whole. Suppliers are
+ * numbered in the order in which boards and goods first name them; {@link #SHED} is what is owned.
+ */
+final class ShoppingCase {
+    /** Supplier number of boards that are owned. */
+    static final int SHED = -1;
+
+    final ShoppingProblem problem;
+    final List<SupplierTerms> suppliers = new ArrayList<>();
+    final long grain;
+    final List<Section> sections = new ArrayList<>();
+    final List<Cover> covers = new ArrayList<>();
+    final List<GoodsNeed> unpriced = new ArrayList<>();
+    private final long[] taxFactor;
+
+    ShoppingCase(ShoppingProblem problem) {
+        this.problem = problem;
+        Map<String, Integer> number = numberSuppliers();
+        BigInteger bottom = BigInteger.ONE;
+        for (SupplierTerms terms : suppliers) {
+            bottom = bottom.multiply(terms.taxBottom()).divide(bottom.gcd(terms.taxBottom()));
+        }
+        this.grain = bottom.longValueExact();
+        this.taxFactor = new long[suppliers.size()];
+        for (int k = 0; k < taxFactor.length; k++) {
+            SupplierTerms terms = suppliers.get(k);
+            taxFactor[k] =
+                    terms.taxTop().multiply(bottom).divide(terms.taxBottom()).longValueExact();
+        }
+        Map<String, List<Demand>> bySection = new LinkedHashMap<>();
+        for (Demand demand : problem.demands()) {
+            bySection.computeIfAbsent(demand.section(), s -> new ArrayList<>()).add(demand);
+        }
+        bySection.forEach((name, demands) -> sections.add(new Section(this, name, demands, number)));
+        for (GoodsNeed need : problem.needs()) {
+            addCover(need, number);
+        }
+    }
+
+    private Map<String, Integer> numberSuppliers() {
+        Map<String, SupplierTerms> terms = new HashMap<>();
+        problem.terms().forEach(t -> terms.put(t.name(), t));
+        Map<String, Integer> number = new HashMap<>();
+        List<String> names = new ArrayList<>();
+        problem.boards().forEach(b -> names.add(b.supplier()));
+        problem.goods().forEach(g -> names.add(g.supplier()));
+        for (String name : names) {
+            if (!number.containsKey(name)) {
+                number.put(name, suppliers.size());
+                suppliers.add(terms.getOrDefault(name, SupplierTerms.none(name)));
+            }
+        }
+        return number;
+    }
+
+    private void addCover(GoodsNeed need, Map<String, Integer> number) {
+        List<GoodsOffer> offers = new ArrayList<>();
+        for (GoodsOffer offer : problem.goods()) {
+            if (offer.item().equals(need.item()) && offer.available() > 0) {
+                offers.add(offer);
+            }
+        }
+        Cover cover = new Cover(
+                need,
+                offers,
+                offers.stream()
+                        .mapToInt(o -> number.getOrDefault(o.supplier(), SHED))
+                        .toArray());
+        if (cover.canBeMet()) {
+            covers.add(cover);
+        } else {
+            unpriced.add(need);
+        }
+    }
+
+    /** Cost in grains of a price as priced, minor units, by supplier {@code k}. */
+    long grains(long price, int k) {
+        return k == SHED ? 0 : Math.multiplyExact(price, taxFactor[k]);
+    }
+
+    /** What supplier {@code k} is paid for goods of a value, delivery and tax included, minor units. */
+    long paid(int k, long value) {
+        long asPriced = Math.addExact(value, suppliers.get(k).deliveryFor(value));
+        return roundedHalfUp(grains(asPriced, k));
+    }
+
+    /** The rounding rule of an order: grains to the nearest minor unit, halves up. */
+    long roundedHalfUp(long grains) {
+        return Math.floorDiv(Math.addExact(2 * grains, grain), 2 * grain);
+    }
+
+    /** Whether tax may make an order's grains no whole minor units. */
+    boolean roundsTax(int k) {
+        return taxFactor[k] % grain != 0;
+    }
+
+    /** One section: what must be cut, what it can be cut from. */
+    static final class Section {
+        final String name;
+        final StockCase stock;
+        /** Supplier of each type of board. */
+        final int[] supplier;
+        /** Price of a pack of each type as priced, minor units; 0 when owned. */
+        final long[] value;
+        /** Offer of each type, null when owned. */
+        final List<BoardSource> sources = new ArrayList<>();
+        /** Demands of each size, in the order of the sizes. */
+        final List<List<Demand>> demandsBySize = new ArrayList<>();
+
+        Section(ShoppingCase shopping, String name, List<Demand> demands, Map<String, Integer> number) {
+            this.name = name;
+            ShoppingProblem problem = shopping.problem;
+            Map<Long, List<Demand>> byLength = new HashMap<>();
+            demands.forEach(d -> byLength.computeIfAbsent(d.lengthTicks(), l -> new ArrayList<>())
+                    .add(d));
+            long[] lengths = byLength.keySet().stream()
+                    .mapToLong(Long::longValue)
+                    .sorted()
+                    .toArray();
+            long[] size = new long[lengths.length];
+            int[] count = new int[lengths.length];
+            long common = 0;
+            for (int i = 0; i < lengths.length; i++) {
+                List<Demand> same = byLength.getOrDefault(lengths[lengths.length - 1 - i], List.of());
+                demandsBySize.add(same);
+                size[i] = lengths[lengths.length - 1 - i] + problem.kerfTicks();
+                count[i] = Math.toIntExact(
+                        same.stream().mapToLong(Demand::quantity).sum());
+                common = gcd(common, size[i]);
+            }
+            for (OwnedStock owned : problem.owned()) {
+                if (owned.section().equals(name) && owned.count() > 0) {
+                    sources.add(new BoardSource(null, owned));
+                }
+            }
+            for (BoardOffer offer : problem.boards()) {
+                if (offer.section().equals(name) && offer.available() >= offer.pack()) {
+                    sources.add(new BoardSource(offer, null));
+                }
+            }
+            int types = sources.size();
+            this.supplier = new int[types];
+            this.value = new long[types];
+            long[] capacity = new long[types];
+            long[] cost = new long[types];
+            int[] pack = new int[types];
+            int[] available = new int[types];
+            for (int j = 0; j < types; j++) {
+                BoardSource source = sources.get(j);
+                supplier[j] = number.getOrDefault(source.supplierName(), SHED);
+                value[j] = source.packPrice();
+                long usable = source.lengthTicks() - (source.isOwned() ? 0 : 2 * problem.trimTicks());
+                capacity[j] = Math.max(0, usable + problem.kerfTicks()) / common;
+                cost[j] = shopping.grains(value[j], supplier[j]);
+                pack[j] = source.pack();
+                available[j] = source.available();
+            }
+            for (int i = 0; i < size.length; i++) {
+                size[i] /= common;
+            }
+            this.stock = new StockCase(size, count, capacity, cost, pack, available);
+        }
+
+        private static long gcd(long a, long b) {
+            return b == 0 ? a : gcd(b, a % b);
+        }
+
+        /** Sizes that no board to be had can give. */
+        int[] tooLong() {
+            long longest = stock.longest();
+            int[] all = new int[stock.sizes()];
+            int n = 0;
+            for (int i = 0; i < all.length; i++) {
+                if (stock.size(i) > longest) {
+                    all[n++] = i;
+                }
+            }
+            return Arrays.copyOf(all, n);
+        }
+    }
+
+    /** Whether a quantity is an exact multiple in longs; quantities and contents of a cover on one scale. */
+    static long[] onOneScale(List<BigDecimal> numbers) {
+        int scale = 0;
+        for (BigDecimal number : numbers) {
+            scale = Math.max(scale, number.stripTrailingZeros().scale());
+        }
+        long[] whole = new long[numbers.size()];
+        for (int i = 0; i < whole.length; i++) {
+            whole[i] = numbers.get(i).movePointRight(scale).longValueExact();
+        }
+        return whole;
+    }
+}

@@ -1,0 +1,38 @@
+package borderwright.engine.buying;
+
+import borderwright.engine.stock.Demand;
+import java.util.List;
+
+/**
+ * All that a basket must serve, and all that it may be made of. Money in whole minor units.
+ *
+ * @param demands lengths that boards must give
+ * @param boards boards to be bought
+ * @param terms terms of suppliers; a supplier without terms adds nothing
+ * @param owned boards already there
+ * @param needs everything else on the shopping list
+ * @param goods what everything else can be bought as
+ * @param kerfTicks width of a cut, ticks, at least 0
+ * @param trimTicks waste at each end of a bought board, ticks, kerf included, at least 0
+ */
+public record ShoppingProblem(
+        List<Demand> demands,
+        List<BoardOffer> boards,
+        List<SupplierTerms> terms,
+        List<OwnedStock> owned,
+        List<GoodsNeed> needs,
+        List<GoodsOffer> goods,
+        long kerfTicks,
+        long trimTicks) {
+    public ShoppingProblem {
+        demands = List.copyOf(demands);
+        boards = List.copyOf(boards);
+        terms = List.copyOf(terms);
+        owned = List.copyOf(owned);
+        needs = List.copyOf(needs);
+        goods = List.copyOf(goods);
+        if (kerfTicks < 0 || trimTicks < 0) {
+            throw new IllegalArgumentException("kerf and trim must not be negative: " + kerfTicks + ", " + trimTicks);
+        }
+    }
+}

@@ -1,0 +1,156 @@
+package borderwright.engine.cutting;
+
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.buying.BoardOffer;
+import borderwright.engine.buying.LaidBoard;
+import borderwright.engine.buying.OwnedStock;
+import borderwright.engine.buying.Shopper;
+import borderwright.engine.buying.ShoppingAnswer;
+import borderwright.engine.buying.ShoppingProblem;
+import borderwright.engine.measure.Length;
+import borderwright.engine.stock.Budget;
+import borderwright.engine.stock.Demand;
+import borderwright.engine.stock.Demands;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Which piece comes from which board in hand.
+ *
+ * <p>What the basket meant is kept where it still fits; the rest is solved anew over the boards that are left, the least
+ * length of board first; what then has no board goes on the list of uncut pieces.
+ */
+final class Allotment {
+    final Map<BoardInHand, List<Piece>> byBoard = new LinkedHashMap<>();
+    final List<Piece> without = new ArrayList<>();
+    private final CuttingJob job;
+    private final Length kerf;
+
+    Allotment(CuttingJob job, Budget budget) {
+        this.job = job;
+        this.kerf = job.kerf();
+        job.boards().forEach(board -> byBoard.put(board, new ArrayList<>()));
+        List<Piece> open = keepWhatWasMeant();
+        if (!open.isEmpty()) {
+            solve(open, budget);
+        }
+    }
+
+    private List<Piece> keepWhatWasMeant() {
+        Map<String, Piece> byLabel = new LinkedHashMap<>();
+        job.pieces().forEach(piece -> byLabel.put(piece.label(), piece));
+        for (BoardInHand board : job.boards()) {
+            for (String label : board.meantFor()) {
+                Piece piece = byLabel.get(label);
+                if (piece != null && piece.section().equals(board.section()) && fits(board, piece)) {
+                    put(board, piece);
+                    byLabel.remove(label);
+                }
+            }
+        }
+        return new ArrayList<>(byLabel.values());
+    }
+
+    private void put(BoardInHand board, Piece piece) {
+        byBoard.computeIfAbsent(board, b -> new ArrayList<>()).add(piece);
+    }
+
+    private boolean fits(BoardInHand board, Piece piece) {
+        long used = sizeOf(piece);
+        for (Piece other : byBoard.getOrDefault(board, List.of())) {
+            used += sizeOf(other);
+        }
+        return used <= usable(board) + kerf.ticks();
+    }
+
+    private long sizeOf(Piece piece) {
+        return Demands.boughtTicks(piece, job.rules(), kerf) + kerf.ticks();
+    }
+
+    /** Length between the trims. */
+    private long usable(BoardInHand board) {
+        return board.length().ticks()
+                - (board.owned() ? 0 : 2 * job.rules().trimOrHabit().ticks());
+    }
+
+    private void solve(List<Piece> open, Budget budget) {
+        Map<String, Piece> byLabel = new HashMap<>();
+        List<Demand> demands = new ArrayList<>();
+        for (Piece piece : open) {
+            byLabel.put(piece.label(), piece);
+            demands.add(new Demand(piece.section(), Demands.boughtTicks(piece, job.rules(), kerf), 1, piece.label()));
+        }
+        List<BoardInHand> free = job.boards().stream()
+                .filter(b -> byBoard.getOrDefault(b, List.of()).isEmpty())
+                .toList();
+        List<BoardOffer> offers = new ArrayList<>();
+        List<OwnedStock> owned = new ArrayList<>();
+        for (BoardInHand board : free) {
+            if (board.owned()) {
+                owned.add(new OwnedStock(board.section(), board.length().ticks(), 1, board.id()));
+            } else {
+                long length = board.length().ticks();
+                offers.add(new BoardOffer(board.id(), board.section(), length, length, 1, 1));
+            }
+        }
+        ShoppingAnswer answer = Shopper.buy(
+                new ShoppingProblem(
+                        demands,
+                        offers,
+                        List.of(),
+                        owned,
+                        List.of(),
+                        List.of(),
+                        kerf.ticks(),
+                        job.rules().trimOrHabit().ticks()),
+                budget);
+        Map<String, BoardInHand> byId = new HashMap<>();
+        free.forEach(board -> byId.put(board.id(), board));
+        Set<String> placed = new HashSet<>();
+        for (LaidBoard laid : answer.boards()) {
+            for (LaidBoard.LaidPiece piece : laid.pieces()) {
+                Piece whole = byLabel.get(piece.label());
+                BoardInHand board = byId.get(laid.supplier());
+                if (whole != null && board != null && placed.add(piece.label())) {
+                    put(board, whole);
+                }
+            }
+        }
+        placeOneByOne(open.stream().filter(p -> !placed.contains(p.label())).toList());
+    }
+
+    /** The longest piece first, each on the board with the least room that still takes it. */
+    private void placeOneByOne(List<Piece> open) {
+        List<Piece> sorted = new ArrayList<>(open);
+        sorted.sort(Comparator.comparingLong(this::sizeOf).reversed());
+        for (Piece piece : sorted) {
+            BoardInHand best = null;
+            for (BoardInHand board : job.boards()) {
+                if (board.section().equals(piece.section())
+                        && fits(board, piece)
+                        && (best == null || room(board) < room(best))) {
+                    best = board;
+                }
+            }
+            if (best == null) {
+                without.add(piece);
+            } else {
+                put(best, piece);
+            }
+        }
+    }
+
+    private long room(BoardInHand board) {
+        long used = 0;
+        for (Piece piece : byBoard.getOrDefault(board, List.of())) {
+            used += sizeOf(piece);
+        }
+        return usable(board) - used;
+    }
+}

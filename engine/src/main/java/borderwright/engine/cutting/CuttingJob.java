@@ -1,0 +1,50 @@
+package borderwright.engine.cutting;
+
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.garden.CuttingRules;
+import borderwright.engine.garden.SawNote;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.measure.Length;
+import java.util.List;
+
+/**
+ * All that a cutting plan is made from.
+ *
+ * @param boards boards in hand
+ * @param pieces pieces to cut
+ * @param sections measures of the sections
+ * @param saws saws at hand; none means that every cut is made by hand
+ * @param rules habits at the saw
+ */
+public record CuttingJob(
+        List<BoardInHand> boards,
+        List<Piece> pieces,
+        List<SectionNote> sections,
+        List<SawNote> saws,
+        CuttingRules rules) {
+    private static final Length KERF_HABIT = Length.ofMm(3);
+
+    public CuttingJob {
+        boards = List.copyOf(boards);
+        pieces = List.copyOf(pieces);
+        sections = List.copyOf(sections);
+        saws = List.copyOf(saws);
+    }
+
+    /** The widest kerf of all saws, so that any of them may make any cut; 3 mm when there is no saw. */
+    public Length kerf() {
+        return widestKerf(saws);
+    }
+
+    /** The widest kerf of these saws, 3 mm (habit) when there is none. */
+    public static Length widestKerf(List<SawNote> saws) {
+        return saws.stream()
+                .map(s -> s.kerf() != null ? s.kerf() : KERF_HABIT)
+                .max(Length::compareTo)
+                .orElse(KERF_HABIT);
+    }
+
+    Length keepFrom() {
+        return rules.keep() != null ? rules.keep() : Length.ofMm(400);
+    }
+}

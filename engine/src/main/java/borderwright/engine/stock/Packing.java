@@ -1,0 +1,64 @@
+package borderwright.engine.stock;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Patterns and how often each is cut; an answer to one {@link StockCase}. */
+public final class Packing {
+    private final List<Pattern> patterns = new ArrayList<>();
+    private final List<Integer> times = new ArrayList<>();
+
+    public void add(Pattern pattern, int howOften) {
+        if (howOften > 0) {
+            patterns.add(pattern);
+            times.add(howOften);
+        }
+    }
+
+    public void addAll(Packing other) {
+        for (int p = 0; p < other.kinds(); p++) {
+            add(other.pattern(p), other.times(p));
+        }
+    }
+
+    public int kinds() {
+        return patterns.size();
+    }
+
+    public Pattern pattern(int p) {
+        return patterns.get(p);
+    }
+
+    public int times(int p) {
+        return times.get(p);
+    }
+
+    /** Boards used of each type. */
+    public int[] boards(StockCase stock) {
+        int[] boards = new int[stock.boards()];
+        for (int p = 0; p < kinds(); p++) {
+            boards[pattern(p).board()] += times(p);
+        }
+        return boards;
+    }
+
+    /** What the boards cost, whole packs where they are sold in packs. */
+    public long cost(StockCase stock) {
+        int[] boards = boards(stock);
+        long cost = 0;
+        for (int j = 0; j < boards.length; j++) {
+            long packs = (boards[j] + (long) stock.pack(j) - 1) / stock.pack(j);
+            cost = Math.addExact(cost, Math.multiplyExact(packs, stock.cost(j)));
+        }
+        return cost;
+    }
+
+    /** Number of boards. */
+    public long count() {
+        long count = 0;
+        for (int t : times) {
+            count += t;
+        }
+        return count;
+    }
+}

@@ -1,0 +1,131 @@
+package borderwright.engine.stock;
+
+import java.util.Arrays;
+
+/**
+ * One section's pieces and boards in whole numbers, resolved for the search.
+ *
+ * <p>Sizes are lengths with one kerf each, capacities usable lengths with one kerf, both divided by a common divisor:
+ * pieces fit on a board exactly when their sizes add up to no more than its capacity. Sizes are distinct and fall.
+ */
+public final class StockCase {
+    /** For {@link #available(int)}: as many as needed. */
+    public static final int UNLIMITED = Integer.MAX_VALUE;
+
+    private final long[] size;
+    private final int[] demand;
+    private final long[] capacity;
+    private final long[] cost;
+    private final int[] pack;
+    private final int[] available;
+
+    /**
+     * @param size distinct sizes, falling, each at least 1
+     * @param demand pieces of each size, at least 1 each
+     * @param capacity capacity of each type of board, at least 0
+     * @param cost cost of one pack of each type, at least 0
+     * @param pack boards in a pack of each type, at least 1
+     * @param available boards to be had of each type, {@link #UNLIMITED} for no limit
+     */
+    public StockCase(long[] size, int[] demand, long[] capacity, long[] cost, int[] pack, int[] available) {
+        for (int i = 0; i < size.length; i++) {
+            if (size[i] <= 0 || demand[i] <= 0 || (i > 0 && size[i] >= size[i - 1])) {
+                throw new IllegalArgumentException("sizes must be positive and fall, demands positive, at " + i);
+            }
+        }
+        for (int j = 0; j < capacity.length; j++) {
+            if (cost[j] < 0 || pack[j] < 1 || available[j] < 0) {
+                throw new IllegalArgumentException("a board needs cost >= 0, pack >= 1, available >= 0, at " + j);
+            }
+        }
+        this.size = size.clone();
+        this.demand = demand.clone();
+        this.capacity = capacity.clone();
+        this.cost = cost.clone();
+        this.pack = pack.clone();
+        this.available = available.clone();
+    }
+
+    /** The same boards for other demands; sizes with no demand left are dropped by the caller's index map. */
+    public StockCase withDemand(int[] newDemand, int[] keptIndex) {
+        long[] sizes = new long[keptIndex.length];
+        int[] demands = new int[keptIndex.length];
+        for (int i = 0; i < keptIndex.length; i++) {
+            sizes[i] = size[keptIndex[i]];
+            demands[i] = newDemand[keptIndex[i]];
+        }
+        return new StockCase(sizes, demands, capacity, cost, pack, available);
+    }
+
+    /** The same pieces with other numbers of boards to be had. */
+    public StockCase withAvailable(int[] newAvailable) {
+        return new StockCase(size, demand, capacity, cost, pack, newAvailable);
+    }
+
+    public int sizes() {
+        return size.length;
+    }
+
+    public long size(int i) {
+        return size[i];
+    }
+
+    public int demand(int i) {
+        return demand[i];
+    }
+
+    public int boards() {
+        return capacity.length;
+    }
+
+    public long capacity(int j) {
+        return capacity[j];
+    }
+
+    /** Cost of one pack. */
+    public long cost(int j) {
+        return cost[j];
+    }
+
+    public int pack(int j) {
+        return pack[j];
+    }
+
+    public int available(int j) {
+        return available[j];
+    }
+
+    /** Whether packs of this type must be counted apart from boards. */
+    public boolean isPacked(int j) {
+        return pack[j] > 1;
+    }
+
+    public boolean isLimited(int j) {
+        return available[j] != UNLIMITED;
+    }
+
+    public long[] copyOfSizes() {
+        return size.clone();
+    }
+
+    public int[] copyOfDemand() {
+        return demand.clone();
+    }
+
+    public int[] copyOfAvailable() {
+        return available.clone();
+    }
+
+    /** Greatest capacity of all boards that can be had, 0 when there is none. */
+    public long longest() {
+        long longest = 0;
+        for (int j = 0; j < capacity.length; j++) {
+            longest = available[j] > 0 ? Math.max(longest, capacity[j]) : longest;
+        }
+        return longest;
+    }
+
+    public long pieces() {
+        return Arrays.stream(demand).asLongStream().sum();
+    }
+}
