@@ -1,0 +1,92 @@
+package borderwright.engine.buildup;
+
+import borderwright.engine.buildup.Box.Course;
+import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.problem.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Builds a box up: every piece with its cuts and its place, from the plan of its outer faces. */
+public final class BoxBuilder {
+    private BoxBuilder() {}
+
+    /** With the spacings that the rules say. */
+    public static Box build(FootprintPlan plan, BuildRules rules, BuildMeans means) {
+        return build(plan, rules, means, BracingScheme.of(rules));
+    }
+
+    /**
+     * Builds one box.
+     *
+     * @param plan where the box stands
+     * @param rules which section for what, corner style, faces, screws
+     * @param means sections as measured, saws, longest pieces, units
+     * @param scheme how closely it is braced and tied
+     * @throws IllegalArgumentException where the rules name a section that {@code means} lacks
+     */
+    public static Box build(FootprintPlan plan, BuildRules rules, BuildMeans means, BracingScheme scheme) {
+        Sections sections = Sections.of(rules, means);
+        List<SideFrame> sides = SideFrame.of(plan.outline());
+        SectionNote cap = sections.capping();
+        CourseStack stack = CourseStack.of(
+                plan, sections.walls(), plan.capped() ? cap.thickness().mm() : 0, cap.arrivesWet());
+        double wallMm = sections.walls().thickness().mm();
+        Optional<Ring> inside = PlanterRings.inside(sides, wallMm);
+        List<DividerStrip> dividers = DividerStrip.of(
+                plan.dividers(), sides, wallMm, sections.dividers().thickness().mm());
+        if (inside.isEmpty()) {
+            return notBuilt(plan, stack, sections, means);
+        }
+        List<Ring> planters = PlanterRings.of(inside.get(), dividers);
+        Draft draft = new Draft(plan, rules, means, scheme, sections, stack, sides, dividers, planters);
+        return build(draft);
+    }
+
+    private static Box build(Draft draft) {
+        SectionNote walls = draft.sections.walls();
+        draft.note(draft.stack.note(draft.plan, walls, draft.format));
+        draft.stack.unmet(draft.plan, walls, draft.format).forEach(draft::cannot);
+        PieceMaker maker = new PieceMaker(draft);
+        WallCourses courses = new WallCourses(draft);
+        for (SideFrame side : draft.sides) {
+            draft.clearance.take(draft.wallHigh(courses.strip(1, side).outline()));
+        }
+        Supports supports = new Supports(draft.sides, draft.wallMm());
+        UprightBuilder uprights = new UprightBuilder(draft, supports, maker);
+        NookUprights nooks = new NookUprights(draft.bench, draft.format);
+        Dividers dividers = new Dividers(draft, uprights, nooks);
+        dividers.reserve();
+        new CornerPosts(draft, uprights, nooks).build();
+        dividers.standFirst();
+        Braces braces = new Braces(draft, supports, uprights, dividers);
+        List<List<List<Double>>> joints = new ArrayList<>();
+        for (SideFrame side : draft.sides) {
+            joints.add(braces.build(side, courses));
+        }
+        for (Course course : draft.courses()) {
+            for (SideFrame side : draft.sides) {
+                courses.build(maker, side, course, joints.get(side.side()).get(course.number() - 1));
+            }
+        }
+        dividers.build(maker);
+        return draft.box(draft.stack.wallMm() - draft.plan.platformMm());
+    }
+
+    private static Box notBuilt(FootprintPlan plan, CourseStack stack, Sections sections, BuildMeans means) {
+        LengthFormat format = new LengthFormat(means.units());
+        Problem tooNarrow = new Problem(
+                "walls-meet",
+                "",
+                "Box " + plan.name() + " is so narrow, or has so short a side, that its walls of "
+                        + format.piece(sections.walls().thickness().mm()) + " meet inside it.",
+                "Make it deeper, leave the sharp corner out with a short side across it, or take thinner boards.");
+        List<Ring> none = new ArrayList<>();
+        plan.planters().forEach(planter -> none.add(plan.outline()));
+        return new Box(plan, stack.courses(), List.of(), List.of(), none, 0, List.of(), List.of(tooNarrow));
+    }
+}

@@ -1,0 +1,30 @@
+package borderwright.engine.buildup;
+
+import borderwright.engine.buildup.ScrewRules.Screw;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Counts fixings by kind and use, in the order in which they are first needed. */
+final class FixingTally {
+    private final Map<Key, Integer> counts = new LinkedHashMap<>();
+
+    private record Key(Screw screw, String use) {}
+
+    void add(Screw screw, String use, int count) {
+        counts.merge(new Key(screw, use), count, Integer::sum);
+    }
+
+    List<Box.Fixing> fixings() {
+        List<Box.Fixing> list = new ArrayList<>();
+        counts.forEach((key, count) -> list.add(new Box.Fixing(
+                key.screw.item(),
+                key.use,
+                count,
+                key.screw.pilotMm(),
+                key.screw.clearanceMm(),
+                key.screw.countersinkMm())));
+        return list;
+    }
+}

@@ -1,0 +1,105 @@
+package borderwright.engine.buildup;
+
+import borderwright.engine.buildup.Piece.Rip;
+import borderwright.engine.buildup.Upright.Nook;
+import borderwright.engine.buildup.Upright.Stance;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.LengthFormat;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What may stand in a corner so that both of its boards are held, best first.
+ *
+ * <ol>
+ *   <li>A square upright, where the corner is so near to square that its second face stands off by no more than 1 mm.
+ *   <li>An upright with one edge ripped to the corner, where both faces then offer room for screws, the section is not
+ *       treated (a rip bares untreated wood), and a saw at hand rips at that tilt.
+ *   <li>Two uprights, one on each board, as close into the corner as they come. At a square corner they touch and are
+ *       screwed to each other.
+ * </ol>
+ */
+final class NookUprights {
+    /** Taken up by pulling the screws tight; less than the tolerance of planed boards. */
+    private static final double STAND_OFF_MM = 1;
+
+    /** Six diameters of a 5 mm screw: three on either side of it. */
+    private static final double LEAST_BEARING_MM = 30;
+
+    private final SawBench bench;
+    private final LengthFormat format;
+
+    NookUprights(SawBench bench, LengthFormat format) {
+        this.bench = bench;
+        this.format = format;
+    }
+
+    /**
+     * Choices in order of preference, each a set of uprights that stand together.
+     *
+     * @param first the corner seen from one of its faces
+     * @param second the same corner seen from the other face
+     */
+    List<List<Upright>> choices(Nook first, Nook second, SectionNote section) {
+        Stance stance = Stance.of(section);
+        List<List<Upright>> choices = new ArrayList<>();
+        boolean square = StrictMath.abs(stance.depthMm() * Upright.cot(first.angle())) <= STAND_OFF_MM;
+        if (stance.isStout() && square) {
+            choices.add(List.of(
+                    new Upright(first.rectangle(first.clearMm(stance.depthMm()), stance), section, null, true)));
+        }
+        if (!square && canRip(first, stance, section)) {
+            choices.add(List.of(new Upright(first.ripped(stance), section, rip(first.angle(), section, stance), true)));
+        }
+        choices.add(pair(first, second, section, stance, square));
+        choices.add(List.of(alone(first, section, stance)));
+        choices.add(List.of(alone(second, section, stance)));
+        return choices;
+    }
+
+    private boolean canRip(Nook nook, Stance stance, SectionNote section) {
+        double lean = stance.depthMm() * Upright.cot(nook.angle());
+        double onWall = stance.faceMm() + StrictMath.min(0, lean);
+        double onOther = stance.depthMm() / StrictMath.sin(nook.angle());
+        return onWall >= LEAST_BEARING_MM
+                && onOther >= LEAST_BEARING_MM
+                && lean <= stance.faceMm() - 3
+                && !section.isTreated()
+                && bench.canRip(ripDeg(nook.angle()));
+    }
+
+    private Rip rip(double angle, SectionNote section, Stance stance) {
+        double tilt = ripDeg(angle);
+        String side = StrictMath.toDegrees(angle) < 90
+                ? "the face on the side wall keeps its full "
+                : "the face away from the side wall keeps its full ";
+        return new Rip(
+                tilt,
+                "rip one edge of " + section.name() + " " + format.angle(Angle.ofDegrees(tilt))
+                        + " from square along its whole length; " + side + format.piece(stance.faceMm())
+                        + ". Rip a long length with both hands clear and a push stick, then cut the pieces from it");
+    }
+
+    /** The second upright stands in the corner, the first clear of it. */
+    private static List<Upright> pair(Nook first, Nook second, SectionNote section, Stance stance, boolean square) {
+        double depth = stance.depthMm();
+        double angle = first.angle();
+        double secondFrom = second.clearMm(depth);
+        double firstFrom = angle >= StrictMath.PI / 2
+                ? depth * StrictMath.sin(angle)
+                : depth / StrictMath.sin(angle)
+                        + StrictMath.min(depth, stance.faceMm() * StrictMath.sin(angle)) * Upright.cot(angle);
+        return List.of(
+                new Upright(first.rectangle(firstFrom, stance), section, null, square),
+                new Upright(second.rectangle(secondFrom, stance), section, null, square));
+    }
+
+    private static Upright alone(Nook nook, SectionNote section, Stance stance) {
+        return new Upright(nook.rectangle(nook.clearMm(stance.depthMm()), stance), section, null, false);
+    }
+
+    private static double ripDeg(double angle) {
+        return StrictMath.abs(90 - StrictMath.toDegrees(angle));
+    }
+}

@@ -1,0 +1,61 @@
+package borderwright.engine.buildup;
+
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A side's own coordinates: {@code s} along it from its first corner, {@code w} inwards from its outer face, both in mm.
+ *
+ * <p>Seen from outside the box, {@code s} runs from left to right.
+ *
+ * @param side its index
+ * @param start its first corner
+ * @param along unit vector towards its second corner
+ * @param lengthMm its length on the outer face
+ * @param startAngle angle inside the box at its first corner, radians
+ * @param endAngle angle inside the box at its second corner, radians
+ */
+record SideFrame(int side, Point start, Point along, double lengthMm, double startAngle, double endAngle) {
+
+    static List<SideFrame> of(Ring outline) {
+        List<SideFrame> frames = new ArrayList<>(outline.size());
+        for (int i = 0; i < outline.size(); i++) {
+            int next = (i + 1) % outline.size();
+            frames.add(new SideFrame(
+                    i,
+                    outline.corner(i),
+                    outline.direction(i),
+                    outline.sideMm(i),
+                    outline.insideAngle(i),
+                    outline.insideAngle(next)));
+        }
+        return frames;
+    }
+
+    Point inwards() {
+        return along.left();
+    }
+
+    Point at(double s, double w) {
+        return start.plus(along.times(s)).plus(along.left().times(w));
+    }
+
+    double s(Point p) {
+        return p.minus(start).dot(along);
+    }
+
+    double w(Point p) {
+        return p.minus(start).dot(along.left());
+    }
+
+    /** Where the inner corner at its start lies along it, for a wall {@code w} thick. */
+    double innerStart(double w) {
+        return CornerCut.setbackMm(CornerCut.MITRED, startAngle, w, 0, w);
+    }
+
+    double innerEnd(double w) {
+        return lengthMm - CornerCut.setbackMm(CornerCut.MITRED, endAngle, w, 0, w);
+    }
+}

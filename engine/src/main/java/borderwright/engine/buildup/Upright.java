@@ -1,0 +1,89 @@
+package borderwright.engine.buildup;
+
+import borderwright.engine.buildup.Piece.Rip;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The plan of an upright piece inside the walls, and how it is ripped.
+ *
+ * @param plan its outline
+ * @param section what it is cut from
+ * @param rip bevel along it, null for none
+ * @param bearsOnBoth whether it bears on both faces of the corner that it stands in
+ */
+record Upright(Ring plan, SectionNote section, @Nullable Rip rip, boolean bearsOnBoth) {
+
+    /**
+     * Which way round a section stands against a board.
+     *
+     * @param faceMm width of its face on the board
+     * @param depthMm how far it stands into the box
+     */
+    record Stance(double faceMm, double depthMm) {
+        /** A narrower face would leave a screw less than 3 diameters of wood on either side. */
+        private static final double NARROWEST_FACE_MM = 35;
+
+        /** On its narrow face, deep and so stiff, where that face takes screws; else flat. */
+        static Stance of(SectionNote section) {
+            double thin =
+                    StrictMath.min(section.thickness().mm(), section.width().mm());
+            double wide =
+                    StrictMath.max(section.thickness().mm(), section.width().mm());
+            return thin >= NARROWEST_FACE_MM ? new Stance(thin, wide) : new Stance(wide, thin);
+        }
+
+        boolean isStout() {
+            return StrictMath.min(faceMm, depthMm) >= NARROWEST_FACE_MM;
+        }
+    }
+
+    /**
+     * A plan corner between two upright faces: the wall that an upright stands against, and another one.
+     *
+     * @param apex where the faces meet
+     * @param along unit vector along the wall's face, away from the apex
+     * @param inwards unit vector off the wall's face, into the box
+     * @param angle between the two faces, radians, below pi
+     */
+    record Nook(Point apex, Point along, Point inwards, double angle) {
+        Point at(double x, double y) {
+            return apex.plus(along.times(x)).plus(inwards.times(y));
+        }
+
+        /** How far along the wall an upright of a depth must start to clear the other face. */
+        double clearMm(double depthMm) {
+            return StrictMath.max(0, depthMm * cot(angle));
+        }
+
+        /** A rectangle against the wall's face. */
+        Ring rectangle(double fromMm, Stance stance) {
+            return ring(List.of(
+                    at(fromMm, 0),
+                    at(fromMm + stance.faceMm, 0),
+                    at(fromMm + stance.faceMm, stance.depthMm),
+                    at(fromMm, stance.depthMm)));
+        }
+
+        /** A rectangle with the edge towards the other face ripped to lie on it. */
+        Ring ripped(Stance stance) {
+            double lean = stance.depthMm * cot(angle);
+            double end = stance.faceMm + StrictMath.min(0, lean);
+            return ring(List.of(at(0, 0), at(end, 0), at(end, stance.depthMm), at(lean, stance.depthMm)));
+        }
+
+        private static Ring ring(List<Point> corners) {
+            if (Ring.signedAreaMm2(corners) > 0) {
+                return new Ring(corners);
+            }
+            return new Ring(List.of(corners.get(3), corners.get(2), corners.get(1), corners.get(0)));
+        }
+    }
+
+    static double cot(double angle) {
+        return StrictMath.cos(angle) / StrictMath.sin(angle);
+    }
+}

@@ -1,0 +1,98 @@
+package borderwright.engine.buildup;
+
+import borderwright.engine.buildup.CutWords.SideNames;
+import borderwright.engine.buildup.Piece.Role;
+import borderwright.engine.buildup.ScrewRules.Screw;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Prism;
+import java.util.List;
+
+/**
+ * Stands uprights on the bed inside the walls, and counts the screws through the walls into them.
+ *
+ * <p>They end a little below the rim, so that nothing stands proud of the wall once it has shrunk, and two screws go
+ * through each board into each of them (common practice, no source).
+ */
+final class UprightBuilder {
+    /** Below the rim, more than a stack of four 150 mm courses shrinks. */
+    static final double BELOW_RIM_MM = 20;
+
+    private static final int SCREWS_A_CROSSING = 2;
+
+    private final Draft draft;
+    private final Supports supports;
+    private final PieceMaker maker;
+
+    UprightBuilder(Draft draft, Supports supports, PieceMaker maker) {
+        this.draft = draft;
+        this.supports = supports;
+        this.maker = maker;
+    }
+
+    Prism solid(Upright upright) {
+        return new Prism(upright.plan(), draft.stack.bottomMm(), topMm());
+    }
+
+    private double topMm() {
+        double bottom = draft.stack.bottomMm();
+        double wanted = draft.stack.topMm() - BELOW_RIM_MM - draft.stack.wallMm() * CourseStack.SHRINKAGE;
+        return StrictMath.max(wanted, bottom + draft.stack.wallMm() / 2);
+    }
+
+    boolean fits(List<Upright> uprights) {
+        return uprights.stream().allMatch(upright -> draft.clearance.isFree(solid(upright)));
+    }
+
+    /**
+     * Places an upright.
+     *
+     * @return the sides that it bears on
+     */
+    List<SideFrame> stand(Upright upright, Role role, int side, String kind) {
+        Prism solid = solid(upright);
+        draft.clearance.take(solid);
+        String planter = draft.planterAt(middle(upright));
+        PieceMaker.Part part = new PieceMaker.Part(
+                draft.labels.next(planter, kind),
+                planter,
+                role,
+                0,
+                side,
+                upright.section(),
+                SideNames.MARKED,
+                FaceWords.UPRIGHT,
+                false,
+                true);
+        draft.add(maker.upright(part, upright, solid.bottomMm(), solid.topMm()));
+        List<SideFrame> borne = draft.sides.stream()
+                .filter(s -> supports.add(s, upright.plan()))
+                .toList();
+        borne.forEach(s -> fixWall(upright, 1));
+        return borne;
+    }
+
+    /**
+     * Screws from the walls into an upright.
+     *
+     * @param boards boards that end on it in each course, besides the first
+     */
+    void fixWall(Upright upright, int boards) {
+        draft.fixings.add(
+                wallScrew(upright),
+                "walls to posts and braces, " + SCREWS_A_CROSSING + " a board at each",
+                boards * SCREWS_A_CROSSING * draft.courses().size());
+    }
+
+    Screw wallScrew(Upright upright) {
+        return draft.screws.screw(
+                draft.wallMm(), Upright.Stance.of(upright.section()).depthMm(), draft.rules.screws());
+    }
+
+    static Point middle(Upright upright) {
+        Point sum = new Point(0, 0);
+        for (Point p : upright.plan().corners()) {
+            sum = sum.plus(p);
+        }
+        return sum.times(1.0 / upright.plan().size());
+    }
+}
