@@ -1,0 +1,152 @@
+package borderwright.engine.survey;
+
+import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.Measure;
+import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.problem.Problem;
+import borderwright.engine.survey.Ground.Spot;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes the outline from an adjusted border: ring, edges with gap, lean and rise, and the ground. */
+final class OutlineMaker {
+    private final FieldBook book;
+    private final Adjustment adjustment;
+    private final SurveyWords words;
+    private final List<Problem> problems = new ArrayList<>();
+
+    OutlineMaker(FieldBook book, Adjustment adjustment, SurveyWords words) {
+        this.book = book;
+        this.adjustment = adjustment;
+        this.words = words;
+    }
+
+    /** What keeps the border from having an outline, after {@link #make} gave none. */
+    List<Problem> problems() {
+        return List.copyOf(problems);
+    }
+
+    Optional<Outline> make() {
+        Optional<Ring> ring = ring();
+        if (ring.isEmpty()) {
+            return Optional.empty();
+        }
+        List<OutlineEdge> edges = new ArrayList<>();
+        for (int edge = 0; edge < book.edges().size(); edge++) {
+            edges.add(edge(edge, ring.get().sideMm(edge)));
+        }
+        Ground ground = new Ground(spots(ring.get()));
+        return problems.isEmpty()
+                ? Optional.of(new Outline(ring.get(), book.edges().ring(), edges, ground))
+                : Optional.empty();
+    }
+
+    private Optional<Ring> ring() {
+        List<Point> measured = book.order().places(adjustment.positions());
+        SurveyNotes notes = book.notes();
+        if (notes.strip() == null) {
+            return Optional.of(new Ring(measured));
+        }
+        Optional<List<Point>> front = StripFront.of(measured, notes.strip().mm());
+        if (front.isPresent()) {
+            List<Point> corners = new ArrayList<>(measured);
+            for (int i = measured.size() - 1; i >= 0; i--) {
+                corners.add(front.get().get(i));
+            }
+            if (Ring.signedAreaMm2(corners) > 0 && new Ring(corners).toJts().isValid()) {
+                return Optional.of(new Ring(corners));
+            }
+        }
+        problems.add(new Problem(
+                "strip-too-deep",
+                "survey.strip",
+                "A strip " + words.length(notes.strip().mm())
+                        + " deep does not fit inside the bends of its line: its front crosses itself.",
+                "A smaller depth would, or going round the other way if the strip lies on the other side."));
+        return Optional.empty();
+    }
+
+    private OutlineEdge edge(int edge, double chordMm) {
+        EdgeKind kind = EdgeKind.OPEN;
+        double gapMm = kind.habitGapMm();
+        for (SurveyNotes.EdgeNote note : book.notes().edges()) {
+            if (book.edges().number(note.edge()) == edge) {
+                kind = note.kind();
+                gapMm = note.gap() == null ? kind.habitGapMm() : note.gap().mm();
+            }
+        }
+        return new OutlineEdge(kind, gapMm, leanMm(edge), riseMm(edge, chordMm));
+    }
+
+    /** The wall stands nearer at the top than at the ground by this much, where it was worst. */
+    private double leanMm(int edge) {
+        double worst = 0;
+        for (Measure measure : book.notes().measures()) {
+            if (measure instanceof Measure.WallLean lean && book.edges().number(lean.lean()) == edge) {
+                worst = Math.max(worst, lean.bottom().mm() - lean.top().mm());
+            }
+        }
+        return worst;
+    }
+
+    /** The mean of all rises taken at the edge, weighted by their sureness; outward positive. */
+    private double riseMm(int edge, double chordMm) {
+        double weights = 0;
+        double sum = 0;
+        for (int i = 0; i < book.notes().measures().size(); i++) {
+            if (book.notes().measures().get(i) instanceof Measure.ArcRise arc
+                    && book.edges().number(arc.arc()) == edge) {
+                if (arc.is().mm() > chordMm / 2) {
+                    tooHigh(arc, i, chordMm);
+                    continue;
+                }
+                double sd = Sureness.ofTape(arc.is().mm(), arc.sure(), arc.by());
+                weights += 1 / (sd * sd);
+                sum += (arc.bulges() == Measure.Bulge.OUTWARD ? 1 : -1)
+                        * arc.is().mm()
+                        / (sd * sd);
+            }
+        }
+        return weights == 0 ? 0 : sum / weights;
+    }
+
+    private void tooHigh(Measure.ArcRise arc, int measure, double chordMm) {
+        problems.add(new Problem(
+                "arc-too-high",
+                "survey.measures[" + measure + "].is",
+                "The arc " + String.join("-", arc.arc().list()) + " rises "
+                        + words.length(arc.is().mm()) + " over a chord of " + words.length(chordMm)
+                        + ", more than a half circle.",
+                "The rise at the middle is at most half the chord, " + words.length(chordMm / 2)
+                        + "; name a corner on the arc to part it in two."));
+    }
+
+    private List<Spot> spots(Ring ring) {
+        List<Spot> spots = new ArrayList<>();
+        Network network = adjustment.network();
+        Positions at = adjustment.positions();
+        List<String> corners = book.edges().ring();
+        for (int p = 0; p < network.points(); p++) {
+            if (!network.hasHeight(p)) {
+                continue;
+            }
+            String name = network.name(p);
+            int front = corners.lastIndexOf(name);
+            if (network.inPlan(p)) {
+                spots.add(new Spot(name, at.at(p), at.height(p), adjustment.sdHeight(p)));
+            } else if (front >= 0) {
+                spots.add(new Spot(name, ring.corner(front), at.height(p), adjustment.sdHeight(p)));
+            } else {
+                problems.add(new Problem(
+                        "level-without-place",
+                        "survey.measures",
+                        "The level of " + name + " is known, but not where " + name + " is.",
+                        "Two tapes from corners to " + name + " would place it, or an offset from a baseline."));
+            }
+        }
+        return spots;
+    }
+}

@@ -1,0 +1,198 @@
+package borderwright.engine.survey;
+
+import borderwright.engine.problem.Problem;
+import borderwright.engine.survey.ShapeFinder.Shape;
+import borderwright.engine.survey.SurveyReport.Ellipse;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Why the measures do not fix the border, each time with the measure that would. */
+final class Refusals {
+    /** Two shapes are told apart by a tape when it reads this differently, mm and standard deviations. */
+    private static final double TOLD_APART_MM = 30;
+
+    private static final double TOLD_APART_SD = 5;
+
+    private final FieldBook book;
+    private final SurveyWords words;
+
+    Refusals(FieldBook book, SurveyWords words) {
+        this.book = book;
+        this.words = words;
+    }
+
+    /** Points that the measures leave free to move, whatever they read. */
+    List<Problem> notHeld() {
+        Network network = book.network();
+        boolean anyLength = network.observations().stream()
+                .anyMatch(o -> !(o instanceof Observation.Gauge)
+                        && !(o instanceof Observation.Turn)
+                        && !(o instanceof Observation.HeightDifference));
+        List<Problem> problems = new ArrayList<>();
+        if (book.entries().isEmpty()) {
+            problems.add(new Problem(
+                    "nothing-measured",
+                    "survey.measures",
+                    "Nothing was measured.",
+                    "Tape every edge, and then across from corner to corner: a border of "
+                            + network.points() + " corners needs "
+                            + Math.max(2 * network.points() - 3, 1) + " lengths at the least."));
+            return problems;
+        }
+        for (Rigidity.Missing missing : Rigidity.missing(network, book.order())) {
+            problems.add(notHeld(missing, anyLength));
+        }
+        return problems;
+    }
+
+    private Problem notHeld(Rigidity.Missing missing, boolean anyLength) {
+        boolean one = missing.points().size() == 1;
+        List<String> corners = book.edges().ring();
+        boolean allCorners = corners.containsAll(missing.points());
+        String kind = allCorners ? (one ? "Corner " : "Corners ") : (one ? "Point " : "Points ");
+        String what = anyLength
+                ? kind + SurveyWords.list(missing.points()) + " can still move: the measures do not fix "
+                        + (one ? "it." : "them.")
+                : kind + SurveyWords.list(missing.points()) + (one ? " is" : " are")
+                        + " not fixed: angles alone give a shape but no size.";
+        List<String> tapes = missing.lengths().stream().map(l -> "a tape " + l).toList();
+        String right = SurveyWords.list(tapes) + " would fix " + (one ? "it." : "them.");
+        return new Problem("not-fixed", "survey.measures", what, "A" + right.substring(1));
+    }
+
+    /** No shape goes round as the corners are named. */
+    Problem noShape(Optional<Adjustment> wrongWayRound) {
+        if (wrongWayRound.isEmpty()) {
+            return new Problem(
+                    "no-shape",
+                    "survey.measures",
+                    "No shape was found that comes near these measures.",
+                    "Perhaps two points were mixed up, or a length was written in the wrong unit.");
+        }
+        Positions at = wrongWayRound.get().positions();
+        List<Integer> crossing = book.order().firstCrossing(at);
+        if (crossing.isEmpty()) {
+            return new Problem(
+                    "goes-round-the-other-way",
+                    "survey.round",
+                    "The measures make the corners go round the other way.",
+                    "Perhaps the border lies on the other hand, or an offset was taken to the other side.");
+        }
+        return new Problem(
+                "edges-cross",
+                "survey.corners",
+                "As the corners are named, edge " + edge(crossing.get(0)) + " crosses edge " + edge(crossing.get(1))
+                        + ".",
+                "Name the corners in the order in which one meets them going round the border.");
+    }
+
+    private String edge(int edge) {
+        GoingRound order = book.order();
+        Network network = book.network();
+        return network.name(order.from(edge)) + "-" + network.name(order.to(edge));
+    }
+
+    /** Two shapes that fit equally well: a mirror case that the going-round order does not settle. */
+    Optional<Problem> twoShapes(ShapeFinder finder, List<Shape> shapes) {
+        Shape best = shapes.get(0);
+        for (Shape other : shapes.subList(1, shapes.size())) {
+            if (finder.agrees(best) && finder.agrees(other) && other.sum() < best.sum() + ShapeFinder.EQUALLY_WELL) {
+                Optional<Problem> two = twoShapes(best.adjustment(), other.adjustment());
+                if (two.isPresent()) {
+                    return two;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The two shapes are told apart by the tape that differs most between them; none differs when they are the same. */
+    private Optional<Problem> twoShapes(Adjustment one, Adjustment other) {
+        Network network = book.network();
+        double most = 0;
+        String ends = "";
+        String right = "";
+        for (int a = 0; a < network.points(); a++) {
+            for (int b = 0; b < network.points(); b++) {
+                if (a >= b || !network.inPlan(a) || !network.inPlan(b)) {
+                    continue;
+                }
+                double first = one.positions().at(a).distanceMm(one.positions().at(b));
+                double second =
+                        other.positions().at(a).distanceMm(other.positions().at(b));
+                double sd = Math.sqrt(one.variance(new Observation.Distance(a, b, first, 1)));
+                double apart = Math.abs(first - second);
+                if (apart > most && apart > TOLD_APART_MM + TOLD_APART_SD * sd) {
+                    most = apart;
+                    ends = network.name(a) + " and " + network.name(b);
+                    right = "A tape from " + network.name(a) + " to " + network.name(b) + " would settle it: "
+                            + words.length(first) + " in the one, " + words.length(second) + " in the other.";
+                }
+            }
+        }
+        if (ends.isEmpty()) {
+            return mirrored(one, other);
+        }
+        return Optional.of(new Problem(
+                "two-shapes",
+                "survey.measures",
+                "Two shapes fit these measures, with " + ends + " nearer together or farther apart.",
+                right));
+    }
+
+    /** A strip's line has the same lengths as its mirror image. */
+    private Optional<Problem> mirrored(Adjustment one, Adjustment other) {
+        if (book.notes().strip() == null || book.order().corners().size() < 3) {
+            return Optional.empty();
+        }
+        List<Integer> corners = book.order().corners();
+        for (int i = 1; i + 1 < corners.size(); i++) {
+            Observation bend = new Observation.Turn(corners.get(i), corners.get(i - 1), corners.get(i + 1), 0, 1);
+            double turned = bend.computed(one.positions());
+            if (turned * bend.computed(other.positions()) < 0
+                    && Math.abs(StrictMath.sin(turned)) > ShapeFinder.STRAIGHT) {
+                String corner = book.network().name(corners.get(i));
+                return Optional.of(new Problem(
+                        "two-shapes",
+                        "survey.measures",
+                        "Two shapes fit these measures: the line may bend either way at " + corner + ".",
+                        "An angle at " + corner + ", taken inside the strip, would settle it."));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Corners that hang so loosely that a first-order uncertainty is as large as a share of the border. */
+    List<Problem> weak(Adjustment adjustment, double share) {
+        List<Problem> weak = new ArrayList<>();
+        Positions at = adjustment.positions();
+        List<Integer> corners = book.order().corners();
+        double extent = 0;
+        for (int a : corners) {
+            for (int b : corners) {
+                extent = Math.max(extent, at.at(a).distanceMm(at.at(b)));
+            }
+        }
+        int worst = -1;
+        double most = share * extent;
+        for (int corner : corners) {
+            Ellipse ellipse = adjustment.ellipse(corner);
+            if (!(ellipse.majorMm() <= most)) {
+                worst = corner;
+                most = ellipse.majorMm();
+            }
+        }
+        if (worst >= 0) {
+            SurveyReport.NextMeasure next = new NextMeasureFinder(book, adjustment, words).find();
+            weak.add(new Problem(
+                    "weakly-fixed",
+                    "survey.measures",
+                    "Corner " + book.network().name(worst)
+                            + " hangs too loosely: the measures fix it to no better than " + words.length(most)
+                            + " in a border of " + words.length(extent) + ".",
+                    "A " + next.what() + " " + next.why() + "."));
+        }
+        return weak;
+    }
+}

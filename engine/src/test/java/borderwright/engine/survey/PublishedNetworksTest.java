@@ -1,0 +1,384 @@
+package borderwright.engine.survey;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Networks adjusted in print, reproduced to their printed digits from the observations alone: the starting positions
+ * are always the program's own.
+ *
+ * <p>Inputs and printed results of the plan and level networks were read in the test files of GNU Gama 2.33
+ * (tests/krumm), which carry the networks of F. Krumm, "Geodetic Network Adjustment Examples", Geodaetisches Institut,
+ * Universitaet Stuttgart, rev. 3.5 (2020); each names its textbook. Standard deviations are printed a posteriori, that
+ * is times s0; ours are a priori, so they are multiplied by s0 here.
+ */
+class PublishedNetworksTest {
+    private static final double ARC_SECOND = StrictMath.PI / (180 * 3600);
+    private static final double GON = StrictMath.PI / 200;
+
+    /** Half the last of four printed decimals of a metre. */
+    private static final double TENTH_MM = 0.00005 + 1e-9;
+
+    private static double dms(double degrees, double minutes, double seconds) {
+        return (degrees * 3600 + minutes * 60 + seconds) * ARC_SECOND;
+    }
+
+    private static Adjustment adjusted(NetworkBuilder builder, String... anticlockwise) {
+        Network network = builder.build();
+        List<Integer> corners = Stream.of(anticlockwise).map(builder::number).toList();
+        List<ShapeFinder.Shape> shapes = new ShapeFinder(network, new GoingRound(corners, corners.size() > 2)).find();
+        assertThat(shapes).isNotEmpty();
+        return shapes.get(0).adjustment();
+    }
+
+    private static int point(Adjustment a, String name) {
+        return a.network().names().indexOf(name);
+    }
+
+    private static void assertPlace(Adjustment a, String name, double x, double y, double tolerance) {
+        int p = point(a, name);
+        assertThat(a.positions().x(p)).as("x of " + name).isCloseTo(x, within(tolerance));
+        assertThat(a.positions().y(p)).as("y of " + name).isCloseTo(y, within(tolerance));
+    }
+
+    /** Standard deviations in mm as printed, a posteriori, of a network in metres. */
+    private static void assertSd(Adjustment a, String name, double xMm, double yMm, double tolerance) {
+        double s0 = s0(a);
+        int p = point(a, name);
+        assertThat(1000 * s0 * a.sdX(p)).as("sd of x of " + name).isCloseTo(xMm, within(tolerance));
+        assertThat(1000 * s0 * a.sdY(p)).as("sd of y of " + name).isCloseTo(yMm, within(tolerance));
+    }
+
+    private static double s0(Adjustment a) {
+        return Math.sqrt(a.weightedSquares() / a.degreesOfFreedom());
+    }
+
+    private static int worst(Adjustment a) {
+        return IntStream.range(0, a.network().observations().size())
+                .boxed()
+                .max((i, j) -> Double.compare(Math.abs(a.normalised(i)), Math.abs(a.normalised(j))))
+                .orElseThrow();
+    }
+
+    @Nested
+    class Trilateration {
+        /** Benning (2011), Statistik in Geodaesie, Geoinformation und Bauwesen, ex. 8-2 p. 256; Krumm 3.1.1. */
+        @Test
+        void benningSquareWithOneDiagonalMissing() {
+            Adjustment a = adjusted(
+                    new NetworkBuilder()
+                            .given("1", 0, 1000)
+                            .given("2", 1000, 1000)
+                            .distance("1", "3", 1000.02, 0.01)
+                            .distance("1", "4", 1414.20, 0.01)
+                            .distance("2", "3", 1414.24, 0.01)
+                            .distance("2", "4", 999.98, 0.01)
+                            .distance("3", "4", 1000.00, 0.01),
+                    "1",
+                    "3",
+                    "4",
+                    "2");
+            assertPlace(a, "3", -0.0096, -0.0226, TENTH_MM);
+            assertPlace(a, "4", 999.9930, 0.0174, TENTH_MM);
+            assertSd(a, "3", 9.01, 6.37, 0.005);
+            assertSd(a, "4", 9.01, 6.37, 0.005);
+            assertThat(1000 * 0.01 * s0(a)).as("s0, mm").isCloseTo(6.882, within(0.0005));
+            double[] residualsCm = {0.260, -0.368, -0.368, 0.260, 0.260};
+            for (int i = 0; i < 5; i++) {
+                assertThat(100 * a.residual(i)).isCloseTo(residualsCm[i], within(0.0005));
+                assertThat(Math.abs(a.normalised(i)))
+                        .as("with one redundancy all are equally suspect")
+                        .isCloseTo(0.688, within(0.0005));
+            }
+        }
+
+        /** Strang and Borre (1997), Linear Algebra, Geodesy, and GPS, ex. 10.1 p. 345 and ex. 12.4 p. 411. */
+        @Test
+        void strangAndBorreResectionByDistances() {
+            Adjustment a = adjusted(new NetworkBuilder()
+                    .given("1", 170.71, 270.71)
+                    .given("2", 100, 100)
+                    .given("3", 241.42, 100)
+                    .distance("1", "P", 100.01, 0.01)
+                    .distance("2", "P", 100.02, 0.01)
+                    .distance("3", "P", 100.03, 0.01));
+            assertPlace(a, "P", 170.7029, 170.7234, TENTH_MM);
+            assertSd(a, "P", 33.03, 23.35, 0.005);
+            assertThat(a.redundancyNumber(0)).isCloseTo(0.5, within(0.001));
+        }
+
+        /** Ghilani (2010), Adjustment Computations, 5th ed., ex. 14.5 p. 251: does not agree with its sureness. */
+        @Test
+        void ghilaniBracedQuadrilateralWithLargeCoordinates() {
+            Adjustment a = adjusted(
+                    new NetworkBuilder()
+                            .given("Badger", 2410000.000, 390000.000)
+                            .given("Bucky", 2411820.000, 386881.222)
+                            .distance("Badger", "Wisconsin", 5870.302, 0.01)
+                            .distance("Badger", "Campus", 7297.588, 0.01)
+                            .distance("Wisconsin", "Campus", 3616.434, 0.01)
+                            .distance("Wisconsin", "Bucky", 5742.878, 0.01)
+                            .distance("Campus", "Bucky", 5123.760, 0.01),
+                    "Badger",
+                    "Bucky",
+                    "Campus",
+                    "Wisconsin");
+            assertPlace(a, "Wisconsin", 2415776.9044, 391043.2945, TENTH_MM);
+            assertPlace(a, "Campus", 2416892.6955, 387603.2551, TENTH_MM);
+            assertSd(a, "Wisconsin", 148.79, 220.61, 0.005);
+            assertSd(a, "Campus", 103.78, 270.54, 0.005);
+            assertThat(a.weightedSquares()).isCloseTo(184.703, within(0.0005));
+        }
+    }
+
+    @Nested
+    class Angles {
+        /** Ghilani (2010), ex. 15.4 p. 271: intersection by angles alone. */
+        @Test
+        void ghilaniIntersection() {
+            double sd = 0.001 * GON;
+            Adjustment a = adjusted(new NetworkBuilder()
+                    .given("R", 865.40, 4527.15)
+                    .given("S", 2432.55, 2047.25)
+                    .given("T", 2865.22, 27.15)
+                    .turn("U", "R", "S", -dms(50, 6, 50), sd)
+                    .turn("R", "S", "U", -dms(101, 30, 47), sd)
+                    .turn("U", "S", "T", -dms(98, 41, 17), sd)
+                    .turn("S", "T", "U", -dms(59, 17, 1), sd));
+            assertPlace(a, "U", 6860.7260, 3727.4751, TENTH_MM);
+            assertSd(a, "U", 378.17, 178.09, 0.005);
+        }
+
+        /** Ghilani (2010), ex. 15.5 p. 277: resection by angles alone. */
+        @Test
+        void ghilaniResection() {
+            Adjustment a = adjusted(new NetworkBuilder()
+                    .given("P", 1303.599, 1458.615)
+                    .given("Q", 1636.436, 1310.468)
+                    .given("R", 1503.395, 888.362)
+                    .given("S", 1506.262, 785.061)
+                    .turn("P", "U", "Q", -33.8805555555556 * GON, 5 * ARC_SECOND)
+                    .turn("Q", "U", "R", -42.7873456790123 * GON, 6 * ARC_SECOND)
+                    .turn("R", "U", "S", -11.6657407407407 * GON, 6 * ARC_SECOND));
+            assertPlace(a, "U", 999.9989, 1000.0253, TENTH_MM);
+            assertSd(a, "U", 20.57, 42.68, 0.005);
+        }
+
+        /**
+         * Mikhail and Ackermann (1976), Observations and Least Squares, ex. 7.1 pp. 140-141: the three angles of a
+         * triangle miss 180 degrees by 3 seconds and take one each.
+         */
+        @Test
+        void mikhailTriangleClosure() {
+            Adjustment a = adjusted(new NetworkBuilder()
+                    .given("A", 0, 0)
+                    .given("B", 1000, 0)
+                    .turn("B", "A", "C", dms(40, 19, 2), ARC_SECOND)
+                    .turn("C", "B", "A", dms(70, 30, 1), ARC_SECOND)
+                    .turn("A", "C", "B", dms(69, 11, 0), ARC_SECOND));
+            for (int i = 0; i < 3; i++) {
+                assertThat(a.residual(i) / ARC_SECOND).isCloseTo(-1, within(1e-6));
+            }
+            assertThat(a.weightedSquares() / a.degreesOfFreedom()).isCloseTo(3, within(1e-6));
+        }
+    }
+
+    @Nested
+    class Mixed {
+        /** Ghilani (2010), ex. 16.1 p. 300: a traverse. */
+        @Test
+        void ghilaniTraverse() {
+            double sd = 30 * ARC_SECOND;
+            Adjustment a = adjusted(new NetworkBuilder()
+                    .given("Q", 1000, 800)
+                    .given("R", 1000, 1000)
+                    .given("S", 1223.00, 1186.50)
+                    .given("T", 1400.00, 1186.50)
+                    .distance("R", "U", 200.00, 0.05)
+                    .distance("U", "S", 100.00, 0.08)
+                    .turn("Q", "R", "U", -dms(240, 0, 0), sd)
+                    .turn("R", "U", "S", -dms(150, 0, 0), sd)
+                    .turn("U", "S", "T", -dms(240, 1, 0), sd));
+            assertPlace(a, "U", 1173.0886, 1099.9872, TENTH_MM);
+            assertSd(a, "U", 41.94, 52.64, 0.005);
+            assertThat(a.residual(0)).isCloseTo(-0.1072, within(TENTH_MM));
+        }
+
+        /** Ghilani and Wolf (2012), Elementary Surveying, 13th ed., ch. 16.9.5 pp. 422, 450-456: ten points. */
+        @Test
+        void ghilaniAndWolfSiteNetwork() {
+            Adjustment a = adjusted(siteNetwork());
+            Object[][] printed = {
+                {"B", 507.9380, 764.6451, 2.14, 3.82},
+                {"C", 618.9547, 815.3499, 4.59, 4.93},
+                {"D", 723.8666, 753.2855, 6.42, 6.85},
+                {"E", 826.1331, 856.4409, 5.28, 9.23},
+                {"F", 794.6611, 1021.6540, 5.81, 8.59},
+                {"G", 578.7455, 1103.8272, 5.78, 4.51},
+                {"H", 652.2263, 980.2450, 4.93, 6.09},
+                {"J", 600.5991, 899.2696, 4.97, 5.75},
+                {"K", 713.3703, 877.4179, 5.58, 7.33},
+            };
+            for (Object[] row : printed) {
+                // D is 723.86665 recomputed, printed 723.8666: half a digit and a trifle
+                assertPlace(a, (String) row[0], (double) row[1], (double) row[2], 0.000055);
+                assertSd(a, (String) row[0], (double) row[3], (double) row[4], 0.0051);
+            }
+            assertThat(a.degreesOfFreedom()).isEqualTo(9);
+            assertThat(Math.abs(a.normalised(worst(a)))).isLessThan(3.29);
+        }
+
+        /** Ghilani (2010), ex. 21.10 p. 459: one angle is a minute wrong, and is found. */
+        @Test
+        void ghilaniBlunderIsFoundAndItsValueImplied() {
+            Adjustment all = adjusted(blunderNetwork());
+            assertPlace(all, "C", 9787.8250, 8038.5354, TENTH_MM);
+            assertPlace(all, "D", 9260.8604, 4843.9341, TENTH_MM);
+            assertSd(all, "C", 95.23, 167.78, 0.005);
+            assertSd(all, "D", 97.61, 151.17, 0.005);
+            int worst = worst(all);
+            assertThat(worst).as("the angle D-A-B").isEqualTo(6);
+            assertThat((all.network().observations().get(worst).measured() - all.implied(worst)) / ARC_SECOND)
+                    .as("how wrong it is, seconds")
+                    .isCloseTo(-62.4, within(0.05));
+
+            Network rest = all.network().without(worst);
+            Adjustment without = LeastSquares.adjust(rest, all.positions()).orElseThrow();
+            assertThat(Math.abs(without.normalised(worst(without))))
+                    .as("what remains agrees")
+                    .isLessThan(3.29);
+        }
+    }
+
+    static NetworkBuilder siteNetwork() {
+        NetworkBuilder net = new NetworkBuilder().given("A", 415.273, 929.868);
+        net.direction("A", "B", StrictMath.PI / 2 - dms(150, 42, 51), 0.001 * ARC_SECOND);
+        Object[][] distances = {
+            {"AB", 189.436}, {"BC", 122.050}, {"CD", 121.901}, {"DE", 145.256}, {"EF", 168.180}, {"FG", 231.021},
+            {"GA", 238.714}, {"GH", 143.780}, {"HK", 119.631}, {"KE", 114.695}, {"HJ", 96.036}, {"JC", 85.908}
+        };
+        for (Object[] d : distances) {
+            String ends = (String) d[0];
+            net.distance(ends.substring(0, 1), ends.substring(1), (double) d[1], 0.007);
+        }
+        Object[][] angles = {
+            {"AGB", dms(107, 29, 40), 8.9}, {"BAC", dms(94, 44, 24), 11.7}, {"CBD", dms(235, 9, 26), 13.7},
+            {"DCE", dms(104, 8, 40), 12.7}, {"EDF", dms(124, 27, 36), 11.2}, {"FEG", dms(121, 37, 8), 9.5},
+            {"GFA", dms(112, 23, 0), 8.3}, {"GFH", dms(38, 25, 46), 9.9}, {"HGJ", dms(243, 15, 20), 14.6},
+            {"JHC", dms(135, 8, 30), 18.0}, {"HJG", dms(116, 44, 44), 14.6}, {"HJK", dms(296, 44, 38), 15.0},
+            {"KHE", dms(131, 16, 30), 14.3}, {"EKF", dms(68, 40, 36), 12.3}
+        };
+        addClockwise(net, angles);
+        return net;
+    }
+
+    static NetworkBuilder blunderNetwork() {
+        NetworkBuilder net = new NetworkBuilder().given("A", 5600.544, 4966.236).given("B", 6061.624, 8043.173);
+        Object[][] angles = {
+            {"ABC", dms(45, 12, 34), 2.1}, {"ACD", dms(38, 10, 54), 2.1}, {"BCD", dms(44, 55, 43), 2.1},
+            {"BDA", dms(53, 31, 23), 2.1}, {"CDA", dms(44, 21, 59), 2.1}, {"CAB", dms(36, 20, 26), 2.1},
+            {"DAB", dms(43, 6, 11), 2.1}, {"DBC", dms(54, 22, 0), 2.1}
+        };
+        addClockwise(net, angles);
+        return net.distance("A", "B", 3111.291, 0.010)
+                .distance("B", "C", 3726.220, 0.012)
+                .distance("C", "D", 3237.783, 0.010)
+                .distance("D", "A", 3662.372, 0.012)
+                .distance("A", "C", 5193.471, 0.016)
+                .distance("B", "D", 4524.471, 0.014);
+    }
+
+    /** Rows of {@code AT FROM TO}, the angle clockwise, and its standard deviation in seconds. */
+    private static void addClockwise(NetworkBuilder net, Object[][] angles) {
+        for (Object[] row : angles) {
+            String names = (String) row[0];
+            net.turn(
+                    names.substring(1, 2),
+                    names.substring(0, 1),
+                    names.substring(2),
+                    -(double) row[1],
+                    (double) row[2] * ARC_SECOND);
+        }
+    }
+
+    @Nested
+    class Levels {
+        /** Ghilani (2010), ex. 12.6 p. 218; Krumm ex. 2.1 pp. 6-9. */
+        @Test
+        void ghilaniLevelNet() {
+            Adjustment a = adjusted(new NetworkBuilder()
+                    .givenHeight("A", 437.596)
+                    .rise("A", "B", 10.509, 0.006)
+                    .rise("B", "C", 5.360, 0.004)
+                    .rise("C", "D", -8.523, 0.005)
+                    .rise("D", "A", -7.348, 0.003)
+                    .rise("B", "D", -3.167, 0.004)
+                    .rise("A", "C", 15.881, 0.012));
+            assertHeight(a, "B", 448.1087, 2.30);
+            assertHeight(a, "C", 453.4685, 2.64);
+            assertHeight(a, "D", 444.9436, 1.76);
+            assertThat(s0(a)).isCloseTo(0.6512, within(0.00005));
+            assertThat(a.weightedSquares()).isCloseTo(1.27212, within(0.000005));
+            double[] residualsMm = {3.71, -0.24, -1.86, 0.39, 1.89, -8.53};
+            for (int i = 0; i < 6; i++) {
+                assertThat(1000 * a.residual(i)).isCloseTo(residualsMm[i], within(0.005));
+            }
+        }
+
+        /** Niemeier (2008), Ausgleichungsrechnung, 2nd ed., pp. 153-156, with its rounded weights. */
+        @Test
+        void niemeierLevelNet() {
+            Object[][] rises = {
+                {"12", -8.206, 1.61}, {"13", -5.734, 0.83}, {"23", 2.481, 2.22}, {"24", -4.433, 1.25},
+                {"34", -6.909, 1.00}, {"35", -18.872, 0.91}, {"36", 4.035, 2.27}, {"45", -11.962, 1.39},
+                {"56", 22.904, 1.20}
+            };
+            NetworkBuilder net = new NetworkBuilder().givenHeight("6", 67.228);
+            for (Object[] r : rises) {
+                String ends = (String) r[0];
+                net.rise(ends.substring(0, 1), ends.substring(1), (double) r[1], 1 / Math.sqrt((double) r[2]));
+            }
+            Adjustment a = adjusted(net);
+            assertHeight(a, "1", 68.9235, 3.12);
+            assertHeight(a, "2", 60.7153, 2.60);
+            assertHeight(a, "3", 63.1938, 1.97);
+            assertHeight(a, "4", 56.2838, 2.63);
+            assertHeight(a, "5", 44.3226, 2.30);
+        }
+
+        /**
+         * Mikhail and Ackermann (1976), table 7-1 p. 147 (input; heights recomputed independently with weights 1/km):
+         * eight lines between five points.
+         */
+        @Test
+        void mikhailLevelNet() {
+            Object[][] rises = {
+                {"AB", 18.1, 25.42}, {"BC", 9.4, 10.34}, {"CA", 14.2, -35.20}, {"BD", 17.6, -15.54},
+                {"DE", 13.5, 21.32}, {"EC", 9.9, 4.82}, {"EA", 13.8, -31.02}, {"CD", 14.0, -26.11}
+            };
+            NetworkBuilder net = new NetworkBuilder().givenHeight("A", 0);
+            for (Object[] r : rises) {
+                String ends = (String) r[0];
+                net.rise(ends.substring(0, 1), ends.substring(1), (double) r[2], Math.sqrt((double) r[1]));
+            }
+            Adjustment a = adjusted(net);
+            assertThat(a.positions().height(point(a, "B"))).isCloseTo(25.22062, within(0.000005));
+            assertThat(a.positions().height(point(a, "C"))).isCloseTo(35.53543, within(0.000005));
+            assertThat(a.positions().height(point(a, "D"))).isCloseTo(9.53393, within(0.000005));
+            assertThat(a.positions().height(point(a, "E"))).isCloseTo(30.84603, within(0.000005));
+            assertThat(s0(a) * s0(a)).isCloseTo(0.0040428, within(0.00000005));
+        }
+
+        private void assertHeight(Adjustment a, String name, double height, double sdMm) {
+            int p = point(a, name);
+            assertThat(a.positions().height(p)).isCloseTo(height, within(TENTH_MM));
+            assertThat(1000 * s0(a) * a.sdHeight(p)).isCloseTo(sdMm, within(0.005));
+        }
+    }
+}

@@ -1,0 +1,173 @@
+package borderwright.engine.survey;
+
+import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.Measure;
+import borderwright.engine.garden.Names;
+import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.SurveyNotes.EdgeNote;
+import borderwright.engine.garden.SurveyNotes.Round;
+import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.UnitSystem;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Survey notes for the tests, written as short as a person would say them. Lengths in mm, angles in degrees. */
+final class SurveyExamples {
+    private final List<Measure> measures = new ArrayList<>();
+    private final List<EdgeNote> edges = new ArrayList<>();
+    private final Names corners;
+    private @Nullable Round round;
+    private @Nullable Length strip;
+    private @Nullable Double risk;
+
+    private SurveyExamples(String corners) {
+        this.corners = names(corners);
+    }
+
+    static SurveyExamples border(String corners) {
+        return new SurveyExamples(corners);
+    }
+
+    static Names names(String words) {
+        return new Names(Arrays.asList(words.split(" ")));
+    }
+
+    SurveyExamples clockwise() {
+        round = Round.CLOCKWISE;
+        return this;
+    }
+
+    SurveyExamples strip(double depthMm) {
+        strip = Length.ofMm(depthMm);
+        return this;
+    }
+
+    SurveyExamples risk(double chance) {
+        risk = chance;
+        return this;
+    }
+
+    SurveyExamples edge(String edge, EdgeKind kind) {
+        edges.add(new EdgeNote(names(edge), kind, null));
+        return this;
+    }
+
+    SurveyExamples tape(String ends, double mm, double sureMm) {
+        measures.add(new Measure.TapeLength(names(ends), Length.ofMm(mm), null, Length.ofMm(sureMm), null));
+        return this;
+    }
+
+    SurveyExamples tape(String ends, double mm) {
+        measures.add(new Measure.TapeLength(names(ends), Length.ofMm(mm), null, null, null));
+        return this;
+    }
+
+    SurveyExamples slope(String ends, double mm, double sureMm) {
+        measures.add(new Measure.TapeLength(
+                names(ends), Length.ofMm(mm), Measure.Held.ALONG_THE_GROUND, Length.ofMm(sureMm), null));
+        return this;
+    }
+
+    SurveyExamples angle(String points, double deg, double sureDeg) {
+        measures.add(new Measure.GaugeAngle(names(points), Angle.ofDegrees(deg), Angle.ofDegrees(sureDeg), null));
+        return this;
+    }
+
+    SurveyExamples offset(String point, String from, double along, double off, Measure.Hand side, double sureMm) {
+        measures.add(new Measure.BaselineOffset(
+                point, names(from), Length.ofMm(along), Length.ofMm(off), side, Length.ofMm(sureMm), null));
+        return this;
+    }
+
+    SurveyExamples chain(String points, double sureMm, double... lengths) {
+        List<Length> pieces = Arrays.stream(lengths).mapToObj(Length::ofMm).toList();
+        measures.add(new Measure.TapeChain(names(points), pieces, Length.ofMm(sureMm), null, null));
+        return this;
+    }
+
+    SurveyExamples level(String point, double mm, double sureMm) {
+        measures.add(new Measure.LevelReading(point, Length.ofMm(mm), Length.ofMm(sureMm), null));
+        return this;
+    }
+
+    SurveyExamples rise(String points, double mm, double sureMm) {
+        measures.add(new Measure.Rise(names(points), Length.ofMm(mm), Length.ofMm(sureMm), null));
+        return this;
+    }
+
+    SurveyExamples lean(String edge, double topMm, double bottomMm) {
+        measures.add(new Measure.WallLean(names(edge), Length.ofMm(topMm), Length.ofMm(bottomMm), null, null));
+        return this;
+    }
+
+    SurveyExamples arc(String edge, double riseMm, Measure.Bulge bulges) {
+        measures.add(new Measure.ArcRise(names(edge), Length.ofMm(riseMm), bulges, null, null));
+        return this;
+    }
+
+    SurveyExamples add(Measure measure) {
+        measures.add(measure);
+        return this;
+    }
+
+    SurveyNotes notes() {
+        return new SurveyNotes(corners, round, strip, edges, measures, risk);
+    }
+
+    SurveyAnswer answer() {
+        return BorderSurvey.adjust(notes());
+    }
+
+    SurveyAnswer answer(UnitSystem units) {
+        return BorderSurvey.adjust(notes(), units);
+    }
+
+    SurveyAnswer.Adjusted adjusted() {
+        return adjusted(answer());
+    }
+
+    static SurveyAnswer.Adjusted adjusted(SurveyAnswer answer) {
+        if (answer instanceof SurveyAnswer.Adjusted adjusted) {
+            return adjusted;
+        }
+        throw new AssertionError("not fixed: " + answer);
+    }
+
+    /** The wall behind the shed: three walls and a gauge; one redundancy. */
+    static SurveyExamples wedge() {
+        return border("A B C")
+                .tape("A B", 4210, 4)
+                .tape("B C", 3360, 4)
+                .tape("A C", 3900, 4)
+                .angle("A B C", 62.0, 0.5);
+    }
+
+    /** A line of eight short lengths and one pull; the corners in front are set off square. */
+    static SurveyExamples fence() {
+        return border("A B C D")
+                .clockwise()
+                .tape("A B", 9605, 3)
+                .chain("A S1 S2 S3 S4 S5 S6 S7 B", 2, 1195, 1204, 1198, 1206, 1201, 1197, 1203, 1184)
+                .offset("D", "A B", 0, 594, Measure.Hand.RIGHT, 5)
+                .offset("C", "B A", 0, 618, Measure.Hand.LEFT, 5)
+                .level("A", -452, 3)
+                .level("S4", -486, 3)
+                .level("B", -517, 3)
+                .lean("A B", 592, 596);
+    }
+
+    /** Two walls that meet at 127 or 128 degrees, a strip along them. */
+    static SurveyExamples bend() {
+        return border("A B C")
+                .strip(540)
+                .tape("A B", 4380, 3)
+                .tape("B C", 2915, 3)
+                .offset("P", "B A", 1000, 0, Measure.Hand.LEFT, 1)
+                .offset("Q", "B C", 1000, 0, Measure.Hand.LEFT, 1)
+                .tape("P Q", 1790, 1)
+                .angle("A B C", 128, 0.3);
+    }
+}
