@@ -1,0 +1,118 @@
+package borderwright.engine.layout;
+
+import borderwright.engine.garden.LengthRange;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where the planters of a fitted run end.
+ *
+ * <p>Legs that follow each other round slight bends share one row of equal planters, measured along their middle line; a
+ * corner, a gap or an end closes the row. Dividers stand square to their leg and keep the least edge from every bend.
+ */
+final class BayCuts {
+    private final RunChain chain;
+    private final RunTerms terms;
+    private final LayoutWords words;
+    private final Findings findings;
+    private final List<Stretch> stretches = new ArrayList<>();
+    private final List<Cut> cuts = new ArrayList<>();
+    private @Nullable Cut start;
+
+    private BayCuts(RunChain chain, RunTerms terms, LayoutWords words, Findings findings) {
+        this.chain = chain;
+        this.terms = terms;
+        this.words = words;
+        this.findings = findings;
+    }
+
+    static List<Stretch> of(RunChain chain, RunTerms terms, LayoutWords words, Findings findings) {
+        BayCuts bays = new BayCuts(chain, terms, words, findings);
+        int leg = 0;
+        while (leg < chain.legs().size()) {
+            int last = leg;
+            while (chain.kindAfter(last) == JointKind.BEND) {
+                last++;
+            }
+            if (chain.isPlanted(leg)) {
+                bays.row(leg, last);
+            }
+            leg = last + 1;
+        }
+        return bays.stretches;
+    }
+
+    /** Planters along the legs from {@code first} to {@code last}, which bend into each other. */
+    private void row(int first, int last) {
+        boolean wingBefore = chain.kindAfter(first - 1) == JointKind.MITRED;
+        boolean wingAfter = chain.kindAfter(last) == JointKind.MITRED;
+        List<BayLengths.Wing> wings = new ArrayList<>();
+        if (wingBefore) {
+            wings.add(BayLengths.Wing.of(chain.joint(first - 1), terms.rules()));
+        }
+        if (wingAfter) {
+            wings.add(BayLengths.Wing.of(chain.joint(last), terms.rules()));
+        }
+        MiddleLine middle = new MiddleLine(chain, first, last, terms.rules().leastEdgeMm() + terms.gapMm() / 2);
+        BayLengths.Share share = new BayLengths.Share(middle.lengthMm(), wings, terms.gapMm(), terms.rules());
+        BayLengths lengths = chosen(share, first, last);
+        Cut open = start;
+        if (open == null || !wingBefore) {
+            open = new Cut(first, chain.freeOn(first).fromMm());
+        }
+        start = open;
+        List<Cut> row = cuts(lengths, wingBefore, middle);
+        int lost = lengths.planters() + wings.size() - 1 - row.size();
+        if (lost > 0) {
+            findings.unmet(words.dividersLost(chain.leg(first), lost, terms));
+        }
+        cuts.addAll(row);
+        if (!wingAfter) {
+            stretches.add(new Stretch(open, new Cut(last, chain.freeOn(last).toMm()), cuts));
+            cuts.clear();
+            start = null;
+        }
+    }
+
+    private BayLengths chosen(BayLengths.Share share, int first, int last) {
+        double said = 0;
+        for (int i = first; i <= last; i++) {
+            said += chain.leg(i).planters();
+        }
+        LengthRange wanted = terms.wish().length();
+        int planters = (int) Math.round(said);
+        Optional<BayLengths> fit = planters > 0
+                ? share.among(planters).or(share::most)
+                : wanted != null ? share.nearest(wanted) : share.most();
+        BayLengths lengths = fit.orElseThrow(
+                () -> new IllegalStateException("a leg of " + share.freeMm() + " mm was kept without room"));
+        if (planters > 0 && lengths.planters() < planters) {
+            findings.unmet(words.fewerPlanters(chain.leg(first), planters, lengths, share, terms));
+        } else if (wanted != null && !wanted.isFixed() && !lengths.within(wanted)) {
+            findings.unmet(words.lengthOutOfRange(chain.leg(first), lengths, wanted, terms));
+        }
+        findings.note(words.bays(chain.leg(first), lengths, terms));
+        return lengths;
+    }
+
+    private List<Cut> cuts(BayLengths lengths, boolean wingBefore, MiddleLine middle) {
+        int count = lengths.planters() + lengths.wingsMm().size() - 1;
+        double gap = terms.gapMm();
+        double at = (wingBefore ? lengths.wingsMm().get(0) : lengths.planterMm()) + gap / 2;
+        double least = terms.rules().leastEdgeMm() + gap - 1e-6;
+        double before = -gap / 2;
+        List<Cut> row = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            Cut cut = middle.cutAt(at);
+            double along = middle.alongMm(cut);
+            if (along - before >= least && middle.lengthMm() + gap / 2 - along >= least) {
+                row.add(cut);
+                before = along;
+            }
+            at += lengths.planterMm() + gap;
+        }
+        return row;
+    }
+}

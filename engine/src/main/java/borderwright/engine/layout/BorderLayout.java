@@ -1,0 +1,102 @@
+package borderwright.engine.layout;
+
+import borderwright.engine.garden.LengthRange;
+import borderwright.engine.garden.RunWish;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.survey.Outline;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Lays planters out along the border's edges, run after run.
+ *
+ * <p>Deterministic; time about in proportion to the number of planters. A wish that cannot be met is a problem with
+ * numbers in {@link Layout#unmet()}, never an exception.
+ */
+public final class BorderLayout {
+    private final Outline outline;
+    private final LayoutRules rules;
+    private final LayoutWords words;
+    private final Room room;
+    private final Surroundings surroundings;
+    private final Findings findings = new Findings();
+    private final List<LaidBox> boxes = new ArrayList<>();
+
+    private BorderLayout(Outline outline, LayoutRules rules, UnitSystem units) {
+        this.outline = outline;
+        this.rules = rules;
+        this.words = new LayoutWords(outline, units);
+        this.room = new Room(outline);
+        this.surroundings = new Surroundings(outline, room);
+    }
+
+    /**
+     * Boxes for all runs; where two runs want the same ground, the earlier has it.
+     *
+     * @param outline the border
+     * @param runs the wishes, in order of precedence
+     * @param rules how boxes are built
+     * @param units how lengths are written in notes
+     */
+    public static Layout lay(Outline outline, List<RunWish> runs, LayoutRules rules, UnitSystem units) {
+        BorderLayout layout = new BorderLayout(outline, rules, units);
+        List<String> letters =
+                RunNames.lettersOf(runs.stream().map(RunWish::name).toList());
+        for (int i = 0; i < runs.size(); i++) {
+            layout.add(runs.get(i), i, letters.get(i));
+        }
+        return layout.result();
+    }
+
+    private void add(RunWish wish, int index, String letters) {
+        RunTerms wished =
+                new RunTerms(wish, "runs[" + index + "]", wish.depth().from().mm(), rules);
+        checkRanges(wished);
+        Optional<RunPath> path = RunPath.along(wish.along(), outline);
+        if (path.isEmpty()) {
+            findings.unmet(words.notAlong(wished));
+            return;
+        }
+        if (wished.depthMm() < rules.leastEdgeMm()) {
+            findings.unmet(words.tooShallow(wished));
+            return;
+        }
+        RunTerms terms = new DepthFit(outline, path.get(), room, words, findings).fitted(wished);
+        RunEdges edges = new RunEdges(outline, path.get(), terms, room, words, findings);
+        RunChain chain = new RunChain(terms, edges.wished(), room, words, findings).fit();
+        List<Stretch> stretches = BayCuts.of(chain, terms, words, findings);
+        List<LaidBox> laid = new RunLayout(chain, terms, surroundings, outline.ground()).boxes(stretches, letters);
+        new OpenGround(chain, terms, room, words).openings().forEach(findings::opening);
+        laid.forEach(this::keep);
+        for (Ring part : chain.parts()) {
+            room.place(wish.name(), part, terms.betweenMm());
+        }
+    }
+
+    private void checkRanges(RunTerms terms) {
+        check(terms, "depth", terms.wish().depth());
+        check(terms, "height", terms.wish().height());
+        if (terms.wish().planters() == null && terms.wish().length() == null) {
+            findings.unmet(words.noNumberSaid(terms));
+        }
+    }
+
+    private void check(RunTerms terms, String field, LengthRange range) {
+        if (!range.isFixed()) {
+            findings.unmet(words.rangeNotPlanned(terms, field, range));
+        }
+    }
+
+    private void keep(LaidBox box) {
+        boxes.add(box);
+    }
+
+    private Layout result() {
+        List<LaidBox> apart = new OverlapCheck(words, findings).withoutOverlaps(boxes);
+        new ReachCheck(apart, words).notes().forEach(findings::note);
+        return new Layout(
+                apart.stream().map(LaidBox::plan).toList(), findings.openings(), findings.notes(), findings.unmet());
+    }
+}

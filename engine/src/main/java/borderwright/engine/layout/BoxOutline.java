@@ -1,0 +1,117 @@
+package borderwright.engine.layout;
+
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.geometry.Segment;
+import borderwright.engine.layout.SidePlan.Role;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Draws boxes along a fitted run: back along the legs, square end, front the other way, square end.
+ *
+ * <p>In an acute corner the tip that cannot be reached is cut off by a blunt nose square to the bisector, where both the
+ * nose and what is left of the wings keep the least edge.
+ */
+final class BoxOutline {
+    /** From this angle a corner's tip is no wedge: it is planted, and how far off it lies is said. */
+    private static final double ACUTE_DEG = 89.5;
+
+    private final RunChain chain;
+    private final RunTerms terms;
+
+    BoxOutline(RunChain chain, RunTerms terms) {
+        this.chain = chain;
+        this.terms = terms;
+    }
+
+    /** Sides of the box from one bound of a stretch to another, anticlockwise, the back first. */
+    List<BoxSide> between(Stretch stretch, int fromBound, int toBound) {
+        Cut from = stretch.bound(fromBound);
+        Cut to = stretch.bound(toBound);
+        double half = terms.gapMm() / 2;
+        double start = from.stationMm() + (fromBound == 0 ? 0 : half);
+        double end = to.stationMm() - (toBound == stretch.planters() ? 0 : half);
+        List<BoxSide> sides = new ArrayList<>();
+        sides.add(new BoxSide(place(from.leg(), start, 0), Role.BACK, chain.leg(from.leg())));
+        for (int joint = from.leg(); joint < to.leg(); joint++) {
+            sides.addAll(backCorner(joint));
+        }
+        sides.add(new BoxSide(place(to.leg(), end, 0), Role.END, null));
+        sides.add(new BoxSide(place(to.leg(), end, terms.depthMm()), Role.FRONT, chain.leg(to.leg())));
+        for (int joint = to.leg() - 1; joint >= from.leg(); joint--) {
+            sides.add(new BoxSide(chain.joint(joint).front(), Role.FRONT, chain.leg(joint)));
+        }
+        sides.add(new BoxSide(place(from.leg(), start, terms.depthMm()), Role.END, null));
+        return sides;
+    }
+
+    private Point place(int leg, double stationMm, double depthMm) {
+        return Joint.place(chain.leg(leg), stationMm, depthMm);
+    }
+
+    private List<BoxSide> backCorner(int joint) {
+        Leg after = chain.leg(joint + 1);
+        double cut = noseCutMm(joint);
+        Joint at = chain.joint(joint);
+        if (cut == 0) {
+            return List.of(new BoxSide(at.back(), Role.BACK, after));
+        }
+        return List.of(
+                new BoxSide(at.back().minus(at.before().direction().times(cut)), Role.BACK, null),
+                new BoxSide(at.back().plus(at.after().direction().times(cut)), Role.BACK, after));
+    }
+
+    /** How much of each wing's back the nose at a joint takes, mm; 0 for no nose. */
+    double noseCutMm(int joint) {
+        Joint at = chain.joint(joint);
+        if (chain.kindAfter(joint) != JointKind.MITRED || at.degrees() >= ACUTE_DEG) {
+            return 0;
+        }
+        double half = at.angle() / 2;
+        double tip = at.back().distanceMm(at.front());
+        double reached = Math.max(terms.reachMm(), terms.depthMm());
+        if (tip <= reached) {
+            return 0;
+        }
+        double least = terms.rules().leastEdgeMm();
+        double height = Math.max(tip - reached, least / (2 * StrictMath.tan(half)));
+        double cut = height / StrictMath.cos(half);
+        double wingBackMm = tip * StrictMath.cos(half) + at.leastWingMm(least);
+        return wingBackMm - cut >= least ? cut : 0;
+    }
+
+    /** The tip that the nose at a joint leaves open. */
+    Ring tip(int joint) {
+        Joint at = chain.joint(joint);
+        double cut = noseCutMm(joint);
+        return new Ring(List.of(
+                at.back().minus(at.before().direction().times(cut)),
+                at.back(),
+                at.back().plus(at.after().direction().times(cut))));
+    }
+
+    /** The divider at a bound of a stretch, in a box with these sides. */
+    DividerLine divider(List<BoxSide> sides, Cut cut) {
+        Point front = place(cut.leg(), cut.stationMm(), terms.depthMm());
+        Point back = place(cut.leg(), cut.stationMm(), 0);
+        return new DividerLine(sideAt(sides, Role.FRONT, cut, front), front, sideAt(sides, Role.BACK, cut, back), back);
+    }
+
+    private int sideAt(List<BoxSide> sides, Role role, Cut cut, Point point) {
+        int best = -1;
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < sides.size(); i++) {
+            if (sides.get(i).role() == role
+                    && chain.leg(cut.leg()).equals(sides.get(i).leg())) {
+                Point next = sides.get((i + 1) % sides.size()).from();
+                double off = new Segment(sides.get(i).from(), next).distanceMm(point);
+                if (off < nearest) {
+                    nearest = off;
+                    best = i;
+                }
+            }
+        }
+        return best;
+    }
+}

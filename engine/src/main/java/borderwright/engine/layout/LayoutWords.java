@@ -1,0 +1,236 @@
+package borderwright.engine.layout;
+
+import borderwright.engine.garden.LengthRange;
+import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.problem.Problem;
+import borderwright.engine.survey.Outline;
+
+/** Every sentence of this stage about what could not be met. */
+final class LayoutWords {
+    private final Outline outline;
+    private final LengthFormat format;
+
+    LayoutWords(Outline outline, UnitSystem units) {
+        this.outline = outline;
+        this.format = new LengthFormat(units);
+    }
+
+    LengthFormat format() {
+        return format;
+    }
+
+    String edge(int edge) {
+        int next = (edge + 1) % outline.ring().size();
+        return outline.cornerNames().get(edge) + "-" + outline.cornerNames().get(next);
+    }
+
+    String degrees(double degrees) {
+        return format.angle(Angle.ofDegrees(degrees));
+    }
+
+    Problem notAlong(RunTerms terms) {
+        return new Problem(
+                "layout-along",
+                terms.where() + ".along",
+                "The run '" + terms.wish().name() + "' is to follow "
+                        + terms.wish().along() + ", which are not neighbouring corners of the border in turn.",
+                "The corners in going-round order are " + String.join(" ", outline.cornerNames())
+                        + "; name at least two neighbours.");
+    }
+
+    Problem rangeNotPlanned(RunTerms terms, String field, LengthRange range) {
+        return new Problem(
+                "layout-range",
+                terms.where() + "." + field,
+                "A range for " + field + " is not planned yet; the smaller, "
+                        + format.length(range.from().mm()) + ", is used.",
+                "Give one length.");
+    }
+
+    Problem noNumberSaid(RunTerms terms) {
+        return new Problem(
+                "layout-planters",
+                terms.where(),
+                "The run '" + terms.wish().name()
+                        + "' says neither how many planters nor how long; one planter is laid out along each edge.",
+                "Say planters or length.");
+    }
+
+    Problem tooShallow(RunTerms terms) {
+        return new Problem(
+                "layout-depth",
+                terms.where() + ".depth",
+                "Planters " + format.length(terms.depthMm()) + " deep are less than the least side of a box, "
+                        + format.length(terms.rules().leastEdgeMm()) + " with walls of "
+                        + format.piece(terms.rules().wallMm()) + "; the run is left out.",
+                "Say a depth of at least " + format.length(terms.rules().leastEdgeMm()) + ".");
+    }
+
+    Problem depthDoesNotFit(RunTerms terms, double fitsMm, String edges) {
+        return new Problem(
+                "layout-depth",
+                terms.where() + ".depth",
+                "Planters " + format.length(terms.depthMm()) + " deep do not fit along " + edges
+                        + ": with the gaps kept, " + format.length(fitsMm) + " is the most; that is laid out instead.",
+                "Say a depth of at most " + format.length(fitsMm) + ", or make the gaps smaller.");
+    }
+
+    Problem narrowPlace(Leg leg, Span free, double lostMm, RunTerms terms) {
+        return new Problem(
+                "layout-narrow",
+                terms.where() + ".depth",
+                "Along " + edge(leg.edge()) + " the border is too narrow in places for planters "
+                        + format.length(terms.depthMm()) + " deep: " + format.length(lostMm)
+                        + " of its length is left out; planters stand from " + format.length(free.fromMm()) + " to "
+                        + format.length(free.toMm()) + ", measured from corner "
+                        + outline.cornerNames().get(leg.edge()) + ".",
+                "Make the planters less deep to use the whole edge.");
+    }
+
+    Problem cornerOutOfRange(String corner, double degrees, RunTerms terms) {
+        return new Problem(
+                "layout-corner-angle",
+                terms.where() + ".turn",
+                "The corner at " + corner + " is " + degrees(degrees)
+                        + " inside the border; corner planters are built from "
+                        + degrees(LayoutRules.LEAST_ANGLE_DEG) + " to " + degrees(LayoutRules.GREATEST_ANGLE_DEG)
+                        + ". The run ends square on both sides of it and leaves a gap.",
+                "Say turn: gap for this corner to have it so.");
+    }
+
+    Problem noRoomAtCorner(Leg before, String corner, JointKind kind, RunTerms terms) {
+        String place = corner.isEmpty() ? "a bend of " + edge(before.edge()) : "corner " + corner;
+        return new Problem(
+                "layout-corner-room",
+                terms.where() + ".turn",
+                "At " + place + " there is no room for " + planterFor(kind) + " " + format.length(terms.depthMm())
+                        + " deep: another edge or planter is too near. A gap is left there instead.",
+                "Make the planters less deep, or say turn: gap there.");
+    }
+
+    private static String planterFor(JointKind kind) {
+        return kind == JointKind.INFILL ? "an infill planter" : "a planter that goes round";
+    }
+
+    Problem legTooShortForCorner(Leg leg, String corner, JointKind kind, RunTerms terms) {
+        return new Problem(
+                "layout-edge-short",
+                terms.where() + ".turn",
+                "Edge " + edge(leg.edge()) + ", " + format.length(leg.lengthMm()) + " long, is too short for "
+                        + planterFor(kind) + " at corner " + corner + " with sides of at least "
+                        + format.length(terms.rules().leastEdgeMm()) + ". A gap is left at the corner instead.",
+                "Make the planters less deep, or end the run before that edge.");
+    }
+
+    Problem noRoomOnLeg(Leg leg, double freeMm, RunTerms terms) {
+        return new Problem(
+                "layout-edge-short",
+                terms.where() + ".along",
+                "Along " + edge(leg.edge()) + " only " + format.length(Math.max(0, freeMm))
+                        + " is free for planters " + format.length(terms.depthMm()) + " deep; a planter needs at least "
+                        + format.length(terms.rules().leastPlanterMm()) + ", so none stands there.",
+                "Make the planters less deep, or leave that edge out of the run.");
+    }
+
+    Problem fewerPlanters(Leg leg, int wished, BayLengths fit, BayLengths.Share share, RunTerms terms) {
+        return new Problem(
+                "layout-planters",
+                terms.where() + ".planters",
+                wished + " planters do not fit along " + edge(leg.edge()) + ": "
+                        + format.length(share.freeMm()) + " is free, and a planter needs at least "
+                        + format.length(terms.rules().leastPlanterMm()) + ". " + fit.planters() + " are laid out.",
+                "Say at most " + Math.max(1, fit.planters()) + " planters.");
+    }
+
+    Problem dividersLost(Leg leg, int lost, RunTerms terms) {
+        return new Problem(
+                "layout-planters",
+                terms.where() + ".planters",
+                "Along " + edge(leg.edge()) + " " + lost + " dividers would stand nearer than "
+                        + format.length(terms.rules().leastEdgeMm()) + " to a bend or to another, and are left out.",
+                "Say fewer planters.");
+    }
+
+    Problem lengthOutOfRange(Leg leg, BayLengths fit, LengthRange wanted, RunTerms terms) {
+        return new Problem(
+                "layout-length",
+                terms.where() + ".length",
+                "Along " + edge(leg.edge()) + " no whole number of planters has a length from "
+                        + format.length(wanted.from().mm()) + " to "
+                        + format.length(wanted.to().mm()) + "; "
+                        + fit.planters() + " of " + format.length(fit.planterMm()) + " come nearest.",
+                "Widen the range to take in " + format.length(fit.planterMm()) + ".");
+    }
+
+    Problem curveTooTight(int edge, CurveFacets curve, RunTerms terms) {
+        return new Problem(
+                "layout-curve",
+                terms.where() + ".depth",
+                "The curve along " + edge(edge) + " has a radius of "
+                        + format.length(curve.arc().radiusMm()) + ": too tight for planters "
+                        + format.length(terms.depthMm()) + " deep with sides of at least "
+                        + format.length(terms.rules().leastEdgeMm()) + ". None stand there.",
+                "Make the planters less deep, or leave that edge out of the run.");
+    }
+
+    Problem sagTooGreat(int edge, CurveFacets.Facets facets, RunTerms terms) {
+        return new Problem(
+                "layout-sag",
+                terms.where() + ".sag",
+                "Along " + edge(edge) + " straight sides stand off the curve by " + format.length(facets.sagMm())
+                        + ", more than the " + format.length(terms.sagMm())
+                        + " wished; with more bends sides would be shorter than "
+                        + format.length(terms.rules().leastEdgeMm()) + ".",
+                "Say a sag of at least " + format.length(Math.ceil(facets.sagMm()))
+                        + ", or make the planters less deep.");
+    }
+
+    Problem buriedHighEnd(RunTerms terms, double shownMm, double fallMm) {
+        return new Problem(
+                "layout-slope",
+                terms.where() + ".slope",
+                "The ground falls " + format.length(fallMm) + " under the run '"
+                        + terms.wish().name()
+                        + "': level, its wall shows " + format.length(terms.heightMm()) + " at the low end and "
+                        + shown(shownMm) + " at the high end.",
+                "Say slope: stepped, or a height of at least " + format.length(Math.ceil(fallMm * 2)) + ".");
+    }
+
+    private String shown(double mm) {
+        return mm > 0 ? format.length(mm) : "nothing";
+    }
+
+    Problem overlaps(LaidBox box, String other) {
+        return new Problem(
+                "layout-overlap",
+                box.terms().where(),
+                "Planter " + box.plan().name() + " would overlap " + other + " and is left out.",
+                "Give the runs more room between them.");
+    }
+
+    String bays(Leg leg, BayLengths lengths, RunTerms terms) {
+        String each = terms.isJoined() && lengths.planters() > 1 ? " from divider to divider" : " long";
+        StringBuilder text = new StringBuilder("Along " + edge(leg.edge()) + ": ");
+        if (lengths.planters() > 0) {
+            text.append(lengths.planters()).append(lengths.planters() == 1 ? " planter " : " planters, each ");
+            text.append(format.length(lengths.planterMm())).append(each);
+        }
+        for (double wing : lengths.wingsMm()) {
+            text.append(text.toString().endsWith(": ") ? "" : ", ");
+            text.append("a corner planter's wing of ")
+                    .append(format.length(wing))
+                    .append(" along its shorter side");
+        }
+        return text.append(".").toString();
+    }
+
+    String facets(int edge, CurveFacets curve, CurveFacets.Facets facets) {
+        return "Along " + edge(edge) + ", a curve of radius "
+                + format.length(curve.arc().radiusMm())
+                + ", the planters turn in " + facets.bends()
+                + " bends; their straight sides stand off the curve by up to "
+                + format.length(facets.sagMm()) + ".";
+    }
+}

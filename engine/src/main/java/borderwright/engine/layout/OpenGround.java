@@ -1,0 +1,154 @@
+package borderwright.engine.layout;
+
+import borderwright.engine.geometry.Line;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The ground that a fitted run leaves open at its corners and ends, with its size. */
+final class OpenGround {
+    /** Smaller leftovers are joints and tolerances, mm2. */
+    private static final double WORTH_SAYING_MM2 = 5_000;
+
+    private final RunChain chain;
+    private final RunTerms terms;
+    private final Room room;
+    private final LayoutWords words;
+
+    OpenGround(RunChain chain, RunTerms terms, Room room, LayoutWords words) {
+        this.chain = chain;
+        this.terms = terms;
+        this.room = room;
+        this.words = words;
+    }
+
+    List<Opening> openings() {
+        List<Opening> openings = new ArrayList<>();
+        for (int leg = 0; leg < chain.legs().size(); leg++) {
+            if (chain.isPlanted(leg)) {
+                if (chain.kindAfter(leg - 1) == JointKind.NONE) {
+                    startWedge(leg).ifPresent(openings::add);
+                }
+                if (chain.kindAfter(leg) == JointKind.NONE) {
+                    endWedge(leg).ifPresent(openings::add);
+                }
+                atJoint(leg).ifPresent(openings::add);
+            }
+        }
+        return openings;
+    }
+
+    private Optional<Opening> atJoint(int leg) {
+        JointKind kind = chain.kindAfter(leg);
+        if (kind == JointKind.MITRED) {
+            BoxOutline outline = new BoxOutline(chain, terms);
+            return outline.noseCutMm(leg) > 0 ? Optional.of(tip(leg, outline)) : Optional.empty();
+        }
+        return kind == JointKind.GAP ? gap(leg) : Optional.empty();
+    }
+
+    private Opening tip(int leg, BoxOutline outline) {
+        Ring ring = outline.tip(leg);
+        Joint joint = chain.joint(leg);
+        return new Opening(
+                ring,
+                "Unreachable tip at corner " + chain.cornerAfter(leg) + ", left as gravel: it lies "
+                        + words.format().length(joint.back().distanceMm(joint.front()))
+                        + " from the front, and reach is " + words.format().length(terms.reachMm()) + "; "
+                        + area(ring) + " behind a blunt nose " + words.format().length(ring.sideMm(2)) + " long.");
+    }
+
+    private Optional<Opening> gap(int leg) {
+        Joint joint = chain.joint(leg);
+        double from = chain.freeOn(leg).toMm();
+        double to = chain.freeOn(leg + 1).fromMm();
+        Point backBefore = Joint.place(joint.before(), from, 0);
+        Point backAfter = Joint.place(joint.after(), to, 0);
+        Point frontBefore = Joint.place(joint.before(), from, terms.depthMm());
+        Point frontAfter = Joint.place(joint.after(), to, terms.depthMm());
+        double apart = Math.min(backBefore.distanceMm(backAfter), frontBefore.distanceMm(frontAfter));
+        String place = chain.cornerAfter(leg).isEmpty()
+                ? "a bend of " + words.edge(joint.before().edge())
+                : "corner " + chain.cornerAfter(leg);
+        return ring(List.of(backBefore, joint.back(), backAfter, frontAfter, frontBefore))
+                .map(ring -> new Opening(
+                        ring,
+                        "Gap at " + place + ": the planters' square ends stand "
+                                + words.format().length(apart) + " apart at the nearest, " + area(ring) + " open."));
+    }
+
+    private Optional<Opening> startWedge(int leg) {
+        double at = chain.freeOn(leg).fromMm();
+        Leg on = chain.leg(leg);
+        return wedge(leg, Joint.place(on, at, 0), Joint.place(on, at, terms.depthMm()), -1)
+                .filter(o -> o.ring().areaMm2() >= WORTH_SAYING_MM2);
+    }
+
+    private Optional<Opening> endWedge(int leg) {
+        double at = chain.freeOn(leg).toMm();
+        Leg on = chain.leg(leg);
+        return wedge(leg, Joint.place(on, at, terms.depthMm()), Joint.place(on, at, 0), 1)
+                .filter(o -> o.ring().areaMm2() >= WORTH_SAYING_MM2);
+    }
+
+    /**
+     * The ground between a square end and the edge that it faces, from the end's own corners out to the edge's clearance.
+     *
+     * @param first corner of the end, the end on the right hand going to {@code second}
+     * @param outwards 1 towards greater stations, -1 towards smaller
+     */
+    private Optional<Opening> wedge(int leg, Point first, Point second, int outwards) {
+        Leg on = chain.leg(leg);
+        int size = room.outlineSize();
+        int neighbour = Math.floorMod(on.edge() + outwards, size);
+        for (Room.Wall wall : room.walls()) {
+            if (wall.edge() == neighbour) {
+                Line clear = wall.segment().line().offset(wall.clearanceMm());
+                Optional<Point> out =
+                        Line.between(first, first.plus(on.direction())).meet(clear);
+                Optional<Point> back =
+                        Line.between(second, second.plus(on.direction())).meet(clear);
+                if (out.isPresent()
+                        && back.isPresent()
+                        && faces(on, first, out.get(), outwards)
+                        && faces(on, second, back.get(), outwards)
+                        && onWall(wall, out.get())
+                        && onWall(wall, back.get())) {
+                    return ring(List.of(second, first, out.get(), back.get()))
+                            .map(ring -> new Opening(
+                                    ring,
+                                    "Wedge between the square end of the run and " + words.edge(neighbour) + ": "
+                                            + area(ring) + " open."));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean faces(Leg on, Point from, Point to, int outwards) {
+        return to.minus(from).dot(on.direction()) * outwards > -1e-3;
+    }
+
+    private static boolean onWall(Room.Wall wall, Point point) {
+        double along = wall.segment().line().stationMm(point);
+        double spare = wall.clearanceMm() + 1e-3;
+        return along > -spare && along < wall.segment().lengthMm() + spare;
+    }
+
+    /** A ring of these corners, those that coincide taken once; empty when it has no area worth a word. */
+    private static Optional<Ring> ring(List<Point> corners) {
+        List<Point> apart = new ArrayList<>();
+        for (Point corner : corners) {
+            if (apart.stream().noneMatch(p -> p.distanceMm(corner) < 1e-3)) {
+                apart.add(corner);
+            }
+        }
+        return apart.size() < 3 || Ring.signedAreaMm2(apart) < 1 ? Optional.empty() : Optional.of(new Ring(apart));
+    }
+
+    private String area(Ring ring) {
+        return words.format().area(ring.areaMm2() / 1e6);
+    }
+}

@@ -1,0 +1,54 @@
+package borderwright.engine.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.index.strtree.STRtree;
+
+/**
+ * The last word on overlap: of two boxes that overlap, the later is left out.
+ *
+ * <p>Runs are laid out clear of each other, so this finds nothing unless the layout has a fault; it is kept because an
+ * overlapping plan must never reach the saw.
+ */
+final class OverlapCheck {
+    private static final double TOUCHING_MM2 = 1;
+
+    private final LayoutWords words;
+    private final Findings findings;
+
+    OverlapCheck(LayoutWords words, Findings findings) {
+        this.words = words;
+        this.findings = findings;
+    }
+
+    List<LaidBox> withoutOverlaps(List<LaidBox> boxes) {
+        List<Polygon> polygons =
+                boxes.stream().map(box -> box.plan().outline().toJts()).toList();
+        STRtree tree = new STRtree();
+        for (int i = 0; i < boxes.size(); i++) {
+            tree.insert(polygons.get(i).getEnvelopeInternal(), i);
+        }
+        List<Boolean> kept = new ArrayList<>();
+        List<LaidBox> apart = new ArrayList<>();
+        for (int i = 0; i < boxes.size(); i++) {
+            Polygon polygon = polygons.get(i);
+            int other = polygon.isSimple() && polygon.isValid() ? -1 : i;
+            for (Object found : tree.query(polygon.getEnvelopeInternal())) {
+                int j = (Integer) found;
+                boolean earlier = j < i && kept.get(j);
+                if (earlier && polygon.intersection(polygons.get(j)).getArea() > TOUCHING_MM2) {
+                    other = j;
+                }
+            }
+            kept.add(other < 0);
+            if (other < 0) {
+                apart.add(boxes.get(i));
+            } else {
+                String what = other == i ? "itself" : boxes.get(other).plan().name();
+                findings.unmet(words.overlaps(boxes.get(i), what));
+            }
+        }
+        return apart;
+    }
+}

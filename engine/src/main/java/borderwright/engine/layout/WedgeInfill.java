@@ -1,0 +1,97 @@
+package borderwright.engine.layout;
+
+import borderwright.engine.geometry.Line;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.SidePlan.Role;
+import java.util.List;
+
+/**
+ * The planter that fills the wedge between two square ends.
+ *
+ * <p>Inside a corner (angle below 180 degrees) it has five sides: two along the edges, two against its neighbours' ends
+ * and a straight front across the corner, long enough to garden from. Its angles are 90 at the back, the corner's own,
+ * and 180 less half of it in front: all within the least and greatest for every corner from 45 degrees. Round a
+ * projecting corner from 225 degrees it is a kite between the two ends, with angles of the corner less 180 and 360 less
+ * the corner; below that the kite would be too sharp, and it goes round the corner with two short wings.
+ *
+ * @param outline its sides in order
+ * @param parts convex parts that make it up
+ * @param lastBeforeMm last station of the leg before for its neighbour's end
+ * @param firstAfterMm first station of the leg after for its neighbour's end
+ */
+record WedgeInfill(List<BoxSide> outline, List<Ring> parts, double lastBeforeMm, double firstAfterMm) {
+    /** Front wanted for an infill planter inside a corner: the width of a person's hands at work (no source). */
+    private static final double FRONT_MM = 300;
+
+    /** Below this angle the kite's back would be sharper than the least angle. */
+    private static final double KITE_DEG = 180 + LayoutRules.LEAST_ANGLE_DEG;
+
+    static WedgeInfill at(Joint joint, double gapMm, LayoutRules rules) {
+        if (joint.isConvex()) {
+            return acrossTheCorner(joint, gapMm, rules);
+        }
+        double sideMm = joint.depthMm() * Math.abs(1 / StrictMath.tan(joint.angle() / 2)) - gapMm;
+        boolean kite = joint.degrees() >= KITE_DEG
+                && sideMm >= rules.leastEdgeMm()
+                && kiteBackMm(joint, gapMm) >= rules.leastEdgeMm();
+        return kite ? kite(joint, gapMm) : roundTheCorner(joint, gapMm, rules);
+    }
+
+    private static WedgeInfill acrossTheCorner(Joint joint, double gapMm, LayoutRules rules) {
+        double half = joint.angle() / 2;
+        double front = Math.max(FRONT_MM, rules.leastEdgeMm());
+        double wing = Math.max(
+                front / (2 * StrictMath.sin(half)), rules.leastEdgeMm() - joint.depthMm() / StrictMath.tan(half));
+        double from = joint.lastBeforeMm() - wing;
+        double to = joint.firstAfterMm() + wing;
+        Point backBefore = Joint.place(joint.before(), from, 0);
+        Point backAfter = Joint.place(joint.after(), to, 0);
+        Point frontAfter = Joint.place(joint.after(), to, joint.depthMm());
+        Point frontBefore = Joint.place(joint.before(), from, joint.depthMm());
+        List<BoxSide> outline = List.of(
+                new BoxSide(backBefore, Role.BACK, joint.before()),
+                new BoxSide(joint.back(), Role.BACK, joint.after()),
+                new BoxSide(backAfter, Role.END, null),
+                new BoxSide(frontAfter, Role.FRONT, null),
+                new BoxSide(frontBefore, Role.END, null));
+        return new WedgeInfill(outline, List.of(BoxSide.ring(outline)), from - gapMm, to + gapMm);
+    }
+
+    private static WedgeInfill roundTheCorner(Joint joint, double gapMm, LayoutRules rules) {
+        double from = joint.lastBeforeMm() - rules.leastEdgeMm();
+        double to = joint.firstAfterMm() + rules.leastEdgeMm();
+        List<BoxSide> outline = List.of(
+                new BoxSide(Joint.place(joint.before(), from, 0), Role.BACK, joint.before()),
+                new BoxSide(joint.back(), Role.BACK, joint.after()),
+                new BoxSide(Joint.place(joint.after(), to, 0), Role.END, null),
+                new BoxSide(Joint.place(joint.after(), to, joint.depthMm()), Role.FRONT, null),
+                new BoxSide(joint.front(), Role.FRONT, null),
+                new BoxSide(Joint.place(joint.before(), from, joint.depthMm()), Role.END, null));
+        return new WedgeInfill(outline, joint.halves(from, to), from - gapMm, to + gapMm);
+    }
+
+    private static WedgeInfill kite(Joint joint, double gapMm) {
+        double from = joint.lastBeforeMm() + gapMm;
+        double to = joint.firstAfterMm() - gapMm;
+        List<BoxSide> outline = List.of(
+                new BoxSide(kiteBack(joint, gapMm), Role.END, null),
+                new BoxSide(Joint.place(joint.after(), to, joint.depthMm()), Role.FRONT, null),
+                new BoxSide(joint.front(), Role.FRONT, null),
+                new BoxSide(Joint.place(joint.before(), from, joint.depthMm()), Role.END, null));
+        return new WedgeInfill(outline, List.of(BoxSide.ring(outline)), joint.lastBeforeMm(), joint.firstAfterMm());
+    }
+
+    private static Point kiteBack(Joint joint, double gapMm) {
+        Line before = joint.before().line().squareAt(joint.lastBeforeMm() + gapMm);
+        Line after = joint.after().line().squareAt(joint.firstAfterMm() - gapMm);
+        return before.meet(after).orElse(joint.back());
+    }
+
+    /** Length of the kite's sides at its back, mm; negative when the gap takes all of it. */
+    private static double kiteBackMm(Joint joint, double gapMm) {
+        Point front = Joint.place(joint.before(), joint.lastBeforeMm() + gapMm, joint.depthMm());
+        return front.minus(kiteBack(joint, gapMm))
+                .dot(joint.before().direction().left());
+    }
+}

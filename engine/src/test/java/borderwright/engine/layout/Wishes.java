@@ -1,0 +1,119 @@
+package borderwright.engine.layout;
+
+import borderwright.engine.garden.LengthRange;
+import borderwright.engine.garden.Names;
+import borderwright.engine.garden.RunWish;
+import borderwright.engine.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Writes a wish with what matters said and the rest left to habit. */
+final class Wishes {
+    private String name = "fence run";
+    private final Names along;
+    private @Nullable Integer planters;
+    private @Nullable LengthRange length;
+    private LengthRange depth = range(600, 600);
+    private LengthRange height = range(450, 450);
+    private RunWish.@Nullable Join join;
+    private @Nullable Length between;
+    private @Nullable Length startGap;
+    private @Nullable Length endGap;
+    private @Nullable Length backGap;
+    private RunWish.@Nullable Turn turn;
+    private final List<RunWish.CornerWish> corners = new ArrayList<>();
+    private RunWish.@Nullable Slope slope;
+    private @Nullable Length reach;
+    private @Nullable Length sag;
+
+    private Wishes(Names along) {
+        this.along = along;
+    }
+
+    static Wishes along(String corners) {
+        return new Wishes(Names.of(corners.split(" ")));
+    }
+
+    static LengthRange range(double from, double to) {
+        return new LengthRange(Length.ofMm(from), Length.ofMm(to));
+    }
+
+    Wishes name(String said) {
+        name = said;
+        return this;
+    }
+
+    Wishes planters(int said) {
+        planters = said;
+        return this;
+    }
+
+    Wishes length(double from, double to) {
+        length = range(from, to);
+        return this;
+    }
+
+    Wishes depth(double mm) {
+        depth = range(mm, mm);
+        return this;
+    }
+
+    Wishes depth(double from, double to) {
+        depth = range(from, to);
+        return this;
+    }
+
+    Wishes height(double mm) {
+        height = range(mm, mm);
+        return this;
+    }
+
+    Wishes separate(double gapMm) {
+        join = RunWish.Join.SEPARATE;
+        between = Length.ofMm(gapMm);
+        return this;
+    }
+
+    Wishes gaps(double start, double end) {
+        startGap = Length.ofMm(start);
+        endGap = Length.ofMm(end);
+        return this;
+    }
+
+    Wishes backGap(double mm) {
+        backGap = Length.ofMm(mm);
+        return this;
+    }
+
+    Wishes turn(RunWish.Turn said) {
+        turn = said;
+        return this;
+    }
+
+    Wishes turn(String corner, RunWish.Turn said) {
+        corners.add(new RunWish.CornerWish(corner, said));
+        return this;
+    }
+
+    Wishes stepped() {
+        slope = RunWish.Slope.STEPPED;
+        return this;
+    }
+
+    Wishes reach(double mm) {
+        reach = Length.ofMm(mm);
+        return this;
+    }
+
+    Wishes sag(double mm) {
+        sag = Length.ofMm(mm);
+        return this;
+    }
+
+    RunWish wish() {
+        return new RunWish(
+                name, along, planters, length, depth, height, join, between, startGap, endGap, backGap, turn, corners,
+                slope, reach, sag, null, null);
+    }
+}
