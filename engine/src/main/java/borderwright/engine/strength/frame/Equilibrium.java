@@ -1,0 +1,165 @@
+package borderwright.engine.strength.frame;
+
+import borderwright.engine.strength.frame.SpringLaw.State;
+import java.util.Arrays;
+
+/**
+ * Finds the displacements at which every contact and slip is in the state that its own stretch calls for.
+ *
+ * <p>The energy is a sum of convex pieces of parabola, so a consistent set of states is its minimum. Full Newton steps
+ * are taken while they settle; after {@link #PLAIN_STEPS} of them each is cut back to the lowest point along its line,
+ * which cannot cycle.
+ */
+final class Equilibrium {
+    private static final int PLAIN_STEPS = 12;
+    private static final int MOST_STEPS = 200;
+
+    private final Frame frame;
+    private final Loads loads;
+    private final Scales scales;
+    private final Factor factor;
+    private final double[] force;
+    private final State[] states;
+    private final double[][] rows;
+    private final int[][] equations;
+
+    Equilibrium(Frame frame, Loads loads, Scales scales) {
+        this.frame = frame;
+        this.loads = loads;
+        this.scales = scales;
+        factor = new Factor(frame.pattern);
+        force = LoadVector.of(frame, loads, scales);
+        int count = frame.springs.size();
+        states = new State[count];
+        Arrays.fill(states, State.WORKING);
+        rows = new double[count][];
+        equations = new int[count][];
+        for (int s = 0; s < count; s++) {
+            if (frame.springs.get(s).law().kind() != SpringLaw.Kind.ELASTIC) {
+                rows[s] = Frame.stretchRow(frame.springs.get(s));
+                equations[s] = frame.springEquations(frame.springs.get(s));
+            }
+        }
+    }
+
+    FrameAnswer find() {
+        double[] u = new double[force.length];
+        for (int step = 0; step < MOST_STEPS; step++) {
+            double[] target = newton();
+            if (target.length != force.length) {
+                return FrameAnswer.mechanism(frame, loads, scales, states);
+            }
+            boolean plain = step < PLAIN_STEPS;
+            double along = plain ? 1 : lowest(u, target);
+            for (int i = 0; i < u.length; i++) {
+                u[i] += along * (target[i] - u[i]);
+            }
+            if (!updateStates(u) && along == 1) {
+                return FrameAnswer.of(frame, loads, scales, states, u, step + 1);
+            }
+        }
+        throw new IllegalStateException("no consistent set of contacts after " + MOST_STEPS + " steps");
+    }
+
+    /** The displacements if the states stayed as they are; empty where parts are held by nothing. */
+    private double[] newton() {
+        double[] values = factor.clearedValues();
+        for (int m = 0; m < frame.memberParts.size(); m++) {
+            frame.memberParts.get(m).addTo(values, scales.ofMember(m));
+        }
+        double[] load = force.clone();
+        for (int s = 0; s < states.length; s++) {
+            if (states[s] == State.WORKING) {
+                frame.springParts.get(s).addTo(values, scales.ofSpring(s));
+            } else {
+                addForce(load, s, -frame.springs.get(s).law().force(states[s], 0, 0));
+            }
+        }
+        factor.addToDiagonal(frame.loose);
+        return factor.decompose() ? factor.solve(load) : new double[0];
+    }
+
+    private void addForce(double[] load, int s, double pull) {
+        for (int i = 0; pull != 0 && i < 12; i++) {
+            if (equations[s][i] >= 0) {
+                load[equations[s][i]] += pull * rows[s][i];
+            }
+        }
+    }
+
+    private double stretch(int s, double[] u) {
+        double sum = 0;
+        for (int i = 0; i < 12; i++) {
+            if (equations[s][i] >= 0) {
+                sum += rows[s][i] * u[equations[s][i]];
+            }
+        }
+        return sum;
+    }
+
+    private double stiffness(int s) {
+        return frame.springs.get(s).stiffness() * scales.ofSpring(s);
+    }
+
+    private boolean updateStates(double[] u) {
+        boolean changed = false;
+        for (int s = 0; s < states.length; s++) {
+            if (rows[s] != null) {
+                State state = frame.springs.get(s).law().stateAt(stretch(s, u), stiffness(s));
+                changed |= state != states[s];
+                states[s] = state;
+            }
+        }
+        return changed;
+    }
+
+    /** The fraction of the way to {@code target} at which the energy is lowest. */
+    private double lowest(double[] u, double[] target) {
+        double[] step = new double[u.length];
+        for (int i = 0; i < u.length; i++) {
+            step[i] = target[i] - u[i];
+        }
+        double steepness = slopeAt(u, step, 0);
+        double atEnd = slopeAt(target, step, 0);
+        if (atEnd <= 1e-12 * Math.abs(steepness)) {
+            return 1;
+        }
+        double low = 0;
+        double high = 1;
+        for (int i = 0; i < 60; i++) {
+            double middle = (low + high) / 2;
+            if (slopeAt(u, step, middle) > 0) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return low;
+    }
+
+    /** Slope of the energy along {@code step} at {@code u + t step}. */
+    private double slopeAt(double[] u, double[] step, double t) {
+        double[] at = new double[u.length];
+        for (int i = 0; i < u.length; i++) {
+            at[i] = u[i] + t * step[i];
+        }
+        double[] pull = new double[u.length];
+        for (int m = 0; m < frame.memberParts.size(); m++) {
+            frame.memberParts.get(m).multiply(scales.ofMember(m), at, pull);
+        }
+        double slope = 0;
+        for (int s = 0; s < states.length; s++) {
+            if (rows[s] == null) {
+                frame.springParts.get(s).multiply(scales.ofSpring(s), at, pull);
+            } else {
+                double stretch = stretch(s, at);
+                SpringLaw law = frame.springs.get(s).law();
+                slope += law.force(law.stateAt(stretch, stiffness(s)), stretch, stiffness(s)) * stretch(s, step);
+            }
+        }
+        for (int i = 0; i < u.length; i++) {
+            slope += (pull[i] + frame.loose[i] * at[i] - force[i]) * step[i];
+        }
+        return slope;
+    }
+}

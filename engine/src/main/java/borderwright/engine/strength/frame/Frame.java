@@ -1,0 +1,128 @@
+package borderwright.engine.strength.frame;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ejml.data.DMatrixSparseCSC;
+
+/**
+ * A structure, numbered and ready to be solved for any load and any scaling of its stiffnesses.
+ *
+ * <p>Immutable but for the scratch matrix: one thread at a time.
+ */
+public final class Frame {
+    final List<Vector> places;
+    final List<Member> members;
+    final List<Spring> springs;
+    final double[] held;
+    final Numbering numbering;
+    final List<Part> memberParts = new ArrayList<>();
+    final List<Part> springParts = new ArrayList<>();
+    final double[] loose;
+    final DMatrixSparseCSC pattern;
+
+    Frame(FrameBuilder builder, double looseStiffness) {
+        places = List.copyOf(builder.places);
+        members = List.copyOf(builder.members);
+        springs = List.copyOf(builder.springs);
+        numbering = new Numbering(builder);
+        held = new double[Freedom.COUNT * places.size()];
+        for (FrameBuilder.Settlement s : builder.settlements) {
+            held[Freedom.COUNT * s.node() + s.freedom().index()] = s.value();
+        }
+        loose = looseStiffnesses(looseStiffness);
+        for (Member member : members) {
+            memberParts.add(Part.of(member.globalStiffness(), equations(member.start(), member.end())));
+        }
+        for (Spring spring : springs) {
+            springParts.add(springPart(spring));
+        }
+        List<Part> all = new ArrayList<>(memberParts);
+        all.addAll(springParts);
+        pattern = Pattern.of(numbering.count, all);
+    }
+
+    /** Solves with every stiffness as it was given. */
+    public FrameAnswer solve(Loads loads) {
+        return solve(loads, Scales.ONE);
+    }
+
+    /** Solves with the stiffnesses scaled. */
+    public FrameAnswer solve(Loads loads, Scales scales) {
+        return new Equilibrium(this, loads, scales).find();
+    }
+
+    public int memberCount() {
+        return members.size();
+    }
+
+    public int springCount() {
+        return springs.size();
+    }
+
+    public int nodeCount() {
+        return places.size();
+    }
+
+    /** Number of free displacements. */
+    public int equationCount() {
+        return numbering.count;
+    }
+
+    public double lengthOf(int member) {
+        return members.get(member).length();
+    }
+
+    int[] equations(int start, int end) {
+        int[] equations = new int[12];
+        for (int f = 0; f < Freedom.COUNT; f++) {
+            equations[f] = numbering.equation[Freedom.COUNT * start + f];
+            equations[Freedom.COUNT + f] = numbering.equation[Freedom.COUNT * end + f];
+        }
+        return equations;
+    }
+
+    private double[] looseStiffnesses(double translation) {
+        double[] values = new double[numbering.count];
+        for (int i = 0; i < numbering.equation.length; i++) {
+            if (numbering.equation[i] >= 0) {
+                // A rotation is held as by two such springs 200 apart.
+                values[numbering.equation[i]] = i % Freedom.COUNT < 3 ? translation : 2e4 * translation;
+            }
+        }
+        return values;
+    }
+
+    private Part springPart(Spring spring) {
+        double[] b = stretchRow(spring);
+        double[] k = new double[144];
+        for (int i = 0; i < 12; i++) {
+            for (int j = 0; j < 12; j++) {
+                k[12 * i + j] = spring.stiffness() * b[i] * b[j];
+            }
+        }
+        return Part.of(k, springEquations(spring));
+    }
+
+    /** How the spring lengthens with each of the 12 displacements of its two nodes. */
+    static double[] stretchRow(Spring spring) {
+        double[] b = new double[12];
+        for (int f = 0; f < Freedom.COUNT; f++) {
+            b[f] = spring.first().node() < 0 ? 0 : spring.stretchOfFirst(f);
+            b[Freedom.COUNT + f] = spring.second().node() < 0 ? 0 : spring.stretchOfSecond(f);
+        }
+        return b;
+    }
+
+    int[] springEquations(Spring spring) {
+        int[] equations = new int[12];
+        for (int f = 0; f < Freedom.COUNT; f++) {
+            equations[f] = equation(spring.first().node(), f);
+            equations[Freedom.COUNT + f] = equation(spring.second().node(), f);
+        }
+        return equations;
+    }
+
+    private int equation(int node, int f) {
+        return node < 0 ? -1 : numbering.equation[Freedom.COUNT * node + f];
+    }
+}
