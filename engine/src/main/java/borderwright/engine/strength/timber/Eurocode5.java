@@ -1,0 +1,100 @@
+package borderwright.engine.strength.timber;
+
+import borderwright.engine.strength.worked.Working;
+
+/** EN 1995-1-1 in service class 3 with the partial factors of EN 1990 table A1.2(B). */
+final class Eurocode5 implements RuleSet {
+    @Override
+    public String name() {
+        return "EN 1995-1-1:2004+A1:2008, service class 3";
+    }
+
+    @Override
+    public double permanentFactor() {
+        return 1.35;
+    }
+
+    @Override
+    public double passingFactor() {
+        return 1.5;
+    }
+
+    @Override
+    public Timber timber(Grade grade) {
+        return Eurocode5Timber.of(grade, ServiceClass.SC3);
+    }
+
+    @Override
+    public Joint joint(
+            Fastener fastener, double fixedMm, Grade fixed, double receiverMm, Grade receiver, boolean endGrain) {
+        Eurocode5Timber under = Eurocode5Timber.of(fixed, ServiceClass.SC3);
+        Eurocode5Timber into = Eurocode5Timber.of(receiver, ServiceClass.SC3);
+        Eurocode5Joint one = new Eurocode5Joint(
+                fastener, fixedMm, receiverMm, under.strengthClass(), into.strengthClass(), endGrain);
+        return new Design(one, Math.sqrt(under.kdef() * into.kdef()));
+    }
+
+    /**
+     * The design side of a joint.
+     *
+     * @param one one fastener
+     * @param kdef of the two timbers together, 2.3.2.2(4) halved
+     */
+    private record Design(Eurocode5Joint one, double kdef) implements Joint {
+        @Override
+        public double slipModulus() {
+            return one.slipModulus();
+        }
+
+        /** 2.3.2.2(3) and (4): slip creeps twice as much as timber. */
+        @Override
+        public double creepFactor() {
+            return 1 + 2 * kdef;
+        }
+
+        /** 2.2.2(2): Ku = 2/3 Kser. */
+        @Override
+        public double ultimateShare() {
+            return 2 / 3.0;
+        }
+
+        @Override
+        public boolean holdsPull() {
+            return one.withdrawalN(Working.SILENT) > 0;
+        }
+
+        @Override
+        public double utilisation(double lateralN, double pullN, int count, LoadDuration duration, Working working) {
+            double factor = working.step(
+                    "kmod / gammaM",
+                    "service class 3, " + duration.words(),
+                    Eurocode5Factors.kmod(ServiceClass.SC3, duration) / Eurocode5Factors.GAMMA_M,
+                    "",
+                    "EN 1995-1-1 tables 3.1, 2.3");
+            double lateral = share("Fv", lateralN, lateralN == 0 ? 0 : one.lateralN(working) * count * factor, working);
+            double number = one.fastener().isScrew() ? Eurocode5Factors.effectiveNumber(count) : count;
+            double pull = share("Fax", pullN, pullN == 0 ? 0 : one.withdrawalN(working) * number * factor, working);
+            if (one.fastener().kind() == Fastener.Kind.SMOOTH_NAIL) {
+                return working.step("use", "lateral + pull", lateral + pull, "", "EN 1995-1-1 eq. 8.27");
+            }
+            return working.step(
+                    "use",
+                    "root of (lateral^2 + pull^2)",
+                    Math.sqrt(lateral * lateral + pull * pull),
+                    "",
+                    "EN 1995-1-1 eq. 8.28");
+        }
+
+        private static double share(String symbol, double load, double resistance, Working working) {
+            if (load == 0) {
+                return 0;
+            }
+            working.given(symbol + ",Ed", "all fasteners together", Math.abs(load), "N", "");
+            working.step(symbol + ",Rd", "number that counts x resistance x kmod / gammaM", resistance, "N", "");
+            return resistance > 0 ? Math.abs(load) / resistance : NOTHING_HOLDS;
+        }
+    }
+
+    /** A utilisation that stands for a load on something that counts zero. */
+    static final double NOTHING_HOLDS = 999;
+}

@@ -1,0 +1,158 @@
+package borderwright.engine.strength.timber;
+
+import borderwright.engine.strength.worked.Working;
+import java.util.Optional;
+
+/**
+ * Solid timber by EN 338 and EN 1995-1-1 section 6.
+ *
+ * @param strengthClass its class, the lowest where none is stamped
+ * @param graded whether a class was stamped
+ * @param service how damp it stands
+ * @param putInWet whether it dries under load
+ * @param says what was taken and why
+ */
+public record Eurocode5Timber(
+        StrengthClass strengthClass, boolean graded, ServiceClass service, boolean putInWet, String says)
+        implements Timber {
+
+    /** The stamped class, or C14 with a sentence that says so. */
+    public static Eurocode5Timber of(Grade grade, ServiceClass service) {
+        String stamped = grade.stamped();
+        Optional<StrengthClass> named = stamped == null ? Optional.empty() : StrengthClass.named(stamped);
+        if (named.isPresent()) {
+            return new Eurocode5Timber(
+                    named.get(), true, service, grade.putInWet(), named.get().name() + " as stamped");
+        }
+        String why = stamped == null ? "no grade is stamped" : "the grade " + stamped + " is no class of EN 338";
+        return new Eurocode5Timber(
+                StrengthClass.LOWEST,
+                false,
+                service,
+                grade.putInWet(),
+                why + ": taken as C14, the lowest class; a board with large knots or sloping grain can be weaker");
+    }
+
+    @Override
+    public boolean isGraded() {
+        return graded;
+    }
+
+    public double kdef() {
+        return Eurocode5Factors.kdef(service, putInWet);
+    }
+
+    @Override
+    public double e0Mean() {
+        return strengthClass.e0Mean();
+    }
+
+    @Override
+    public double e90Mean() {
+        return strengthClass.e90Mean();
+    }
+
+    @Override
+    public double gMean() {
+        return strengthClass.gMean();
+    }
+
+    @Override
+    public double creepFactor() {
+        return 1 + kdef();
+    }
+
+    /** Design strength from a characteristic one, 2.4.1. */
+    public double design(double characteristic, LoadDuration duration) {
+        return Eurocode5Factors.kmod(service, duration) * characteristic / Eurocode5Factors.GAMMA_M;
+    }
+
+    private double sayDesign(String symbol, double fk, double kh, LoadDuration duration, Working working) {
+        working.given(symbol + ",k", strengthClass.name(), fk, "N/mm2", "EN 338:2016");
+        working.given("kmod", duration.words(), Eurocode5Factors.kmod(service, duration), "", "EN 1995-1-1 table 3.1");
+        if (kh != 1) {
+            working.step("kh", "(150/h)^0.2, at most 1.3", kh, "", "EN 1995-1-1 eq. 3.1");
+        }
+        return working.step(
+                symbol + ",d",
+                kh == 1 ? "kmod fk / 1.3" : "kh kmod fk / 1.3",
+                kh * design(fk, duration),
+                "N/mm2",
+                "EN 1995-1-1 2.4.1");
+    }
+
+    @Override
+    public double bending(Section section, Effects effects, LoadDuration duration, Working working) {
+        double flat = stress("flat", effects.flatNmm(), section.flatModulusMm3(), working);
+        double edge = stress("edge", effects.edgeNmm(), section.edgeModulusMm3(), working);
+        double flatUse = flat == 0 ? 0 : flat / bendingStrength("fm,flat", section.thicknessMm(), duration, working);
+        double edgeUse = edge == 0 ? 0 : edge / bendingStrength("fm,edge", section.widthMm(), duration, working);
+        double axialUse = axial(section, effects.axialN(), duration, working);
+        double km = Eurocode5Factors.KM;
+        double use = axialUse + Math.max(flatUse + km * edgeUse, km * flatUse + edgeUse);
+        return working.step(
+                "use",
+                "axial + greater of (flat + 0.7 edge, 0.7 flat + edge)",
+                use,
+                "",
+                "EN 1995-1-1 eq. 6.11 to 6.20");
+    }
+
+    private static double stress(String which, double momentNmm, double modulusMm3, Working working) {
+        if (momentNmm == 0) {
+            return 0;
+        }
+        working.given("M," + which, "moment", Math.abs(momentNmm), "Nmm", "");
+        working.given("W," + which, "section modulus", modulusMm3, "mm3", "");
+        return working.step("sigma," + which, "M / W", Math.abs(momentNmm) / modulusMm3, "N/mm2", "");
+    }
+
+    private double bendingStrength(String symbol, double depthMm, LoadDuration duration, Working working) {
+        double kh = Eurocode5Factors.kh(depthMm, strengthClass.rhoK());
+        return sayDesign(symbol, strengthClass.fmk(), kh, duration, working);
+    }
+
+    private double axial(Section section, double axialN, LoadDuration duration, Working working) {
+        if (axialN == 0) {
+            return 0;
+        }
+        double stress = working.step("sigma,ax", "N / A", Math.abs(axialN) / section.areaMm2(), "N/mm2", "");
+        if (axialN < 0) {
+            double ratio = stress / sayDesign("fc,0", strengthClass.fc0k(), 1, duration, working);
+            return ratio * ratio;
+        }
+        double greater = Math.max(section.thicknessMm(), section.widthMm());
+        double kh = Eurocode5Factors.kh(greater, strengthClass.rhoK());
+        return stress / sayDesign("ft,0", strengthClass.ft0k(), kh, duration, working);
+    }
+
+    @Override
+    public double shear(Section section, double shearN, LoadDuration duration, Working working) {
+        double area = working.step(
+                "A,ef", "0.67 b h", Eurocode5Factors.KCR * section.areaMm2(), "mm2", "EN 1995-1-1 eq. 6.13a");
+        double stress = working.step("tau", "1.5 V / A,ef", 1.5 * Math.abs(shearN) / area, "N/mm2", "");
+        double strength = sayDesign("fv", strengthClass.fvk(), 1, duration, working);
+        return working.step("use", "tau / fv,d", stress / strength, "", "EN 1995-1-1 eq. 6.13");
+    }
+
+    @Override
+    public double bearing(double areaMm2, double forceN, LoadDuration duration, Working working) {
+        double stress = working.step("sigma,c,90", "F / A", Math.abs(forceN) / areaMm2, "N/mm2", "");
+        double strength = sayDesign("fc,90", strengthClass.fc90k(), 1, duration, working);
+        return working.step("use", "sigma / (kc,90 fc,90,d), kc,90 = 1", stress / strength, "", "EN 1995-1-1 eq. 6.3");
+    }
+
+    @Override
+    public double post(Section section, double lengthMm, double forceN, LoadDuration duration, Working working) {
+        double stress = working.step("sigma,c,0", "F / A", Math.abs(forceN) / section.areaMm2(), "N/mm2", "");
+        double thin = Math.min(section.thicknessMm(), section.widthMm());
+        double kc = working.step(
+                "kc",
+                "by slenderness",
+                Eurocode5Factors.kc(lengthMm, thin, strengthClass),
+                "",
+                "EN 1995-1-1 eq. 6.25 to 6.29");
+        double strength = sayDesign("fc,0", strengthClass.fc0k(), 1, duration, working);
+        return working.step("use", "sigma / (kc fc,0,d)", stress / (kc * strength), "", "EN 1995-1-1 eq. 6.23");
+    }
+}

@@ -1,0 +1,142 @@
+package borderwright.engine.strength.timber;
+
+import borderwright.engine.strength.worked.Working;
+
+/** NDS 2018, allowable stress design, wet service: the basis for imperial gardens. */
+final class Nds implements RuleSet {
+    private static final double N_PER_LB = 4.4482216152605;
+
+    @Override
+    public String name() {
+        return "NDS 2018, allowable stress design, wet service";
+    }
+
+    @Override
+    public double permanentFactor() {
+        return 1;
+    }
+
+    @Override
+    public double passingFactor() {
+        return 1;
+    }
+
+    @Override
+    public Timber timber(Grade grade) {
+        return NdsTimber.of(grade);
+    }
+
+    @Override
+    public Joint joint(
+            Fastener fastener, double fixedMm, Grade fixed, double receiverMm, Grade receiver, boolean endGrain) {
+        return new One(
+                fastener,
+                fixedMm,
+                receiverMm,
+                NdsTimber.of(fixed).grade(),
+                NdsTimber.of(receiver).grade(),
+                endGrain);
+    }
+
+    /**
+     * One kind of fastener between two timbers.
+     *
+     * @param fastener the fastener
+     * @param fixedMm thickness of the side member
+     * @param receiverMm depth of the main member
+     * @param side grade of the side member
+     * @param main grade of the main member
+     * @param endGrain whether it runs along the grain of the main member
+     */
+    private record One(
+            Fastener fastener, double fixedMm, double receiverMm, NdsGrade side, NdsGrade main, boolean endGrain)
+            implements Joint {
+        private static final double LEAST_DIAMETERS = 6;
+        private static final double FULL_DIAMETERS = 10;
+
+        /** The NDS gives none for screws and nails: EN 1995-1-1 table 7.1 with densities from specific gravity. */
+        @Override
+        public double slipModulus() {
+            double rho = 1000 * Math.sqrt(side.g() * main.g());
+            double share = endGrain ? NdsFactors.END_GRAIN_LATERAL : 1;
+            double d = fastener.diameterMm();
+            double power = StrictMath.pow(rho, 1.5);
+            boolean drilled = fastener.isScrew() || fastener.predrilled();
+            return share * (drilled ? power * d / 23 : power * StrictMath.pow(d, 0.8) / 30);
+        }
+
+        /** The NDS is silent: twice the creep of the timber (careful default, no source). */
+        @Override
+        public double creepFactor() {
+            return 4;
+        }
+
+        @Override
+        public double ultimateShare() {
+            return 2 / 3.0;
+        }
+
+        @Override
+        public boolean holdsPull() {
+            return pullLb(LoadDuration.PERMANENT, Working.SILENT) > 0;
+        }
+
+        @Override
+        public double utilisation(double lateralN, double pullN, int count, LoadDuration duration, Working working) {
+            double lateral = share(lateralN, lateralN == 0 ? 0 : lateralLb(duration, working) * count, "Z'", working);
+            double pull = share(pullN, pullN == 0 ? 0 : pullLb(duration, working) * count, "W'", working);
+            return working.step(
+                    "use", "lateral + pull", lateral + pull, "", "NDS eq. 12.4-1, alpha both parts in line");
+        }
+
+        private static double share(double loadN, double allowedLb, String symbol, Working working) {
+            if (loadN == 0) {
+                return 0;
+            }
+            double lb = working.step("load for " + symbol, "", Math.abs(loadN) / N_PER_LB, "lb", "");
+            working.step(symbol + " of all", "number x one", allowedLb, "lb", "");
+            return allowedLb > 0 ? lb / allowedLb : Eurocode5.NOTHING_HOLDS;
+        }
+
+        private double lateralLb(LoadDuration duration, Working working) {
+            double nominal = fastener.diameterMm() / NdsTimber.MM_PER_IN;
+            double d = (fastener.isScrew() ? fastener.rootMm() : fastener.diameterMm()) / NdsTimber.MM_PER_IN;
+            double p = Math.min(receiverMm, fastener.penetrationMm(fixedMm)) / NdsTimber.MM_PER_IN;
+            if (p < LEAST_DIAMETERS * nominal) {
+                working.remark("the point stands less than 6 D in the main member: no lateral value", "NDS 12.1.5.6");
+                return 0;
+            }
+            double fem = working.step("Fem", "16600 G^1.84", NdsYield.bearing(main.g()), "psi", "NDS 12.3.3");
+            double fes = working.step("Fes", "16600 G^1.84", NdsYield.bearing(side.g()), "psi", "NDS 12.3.3");
+            double fyb = working.given("Fyb", "by diameter", NdsYield.bendingYield(nominal), "psi", "NDS table I1");
+            NdsYield yield = NdsYield.of(d, p, fixedMm / NdsTimber.MM_PER_IN, fem, fes, fyb, NdsYield.reduction(d));
+            double z = working.step("Z", "least of six modes", yield.z(), "lb", "NDS table 12.3.1A");
+            double shallow = Math.min(1, p / (FULL_DIAMETERS * nominal));
+            double end = endGrain ? NdsFactors.END_GRAIN_LATERAL : 1;
+            return working.step(
+                    "Z'",
+                    "Z CD CM Ceg p/10D",
+                    z * duration.ndsFactor() * NdsFactors.WET_JOINT * end * shallow,
+                    "lb",
+                    "NDS table 11.3.1");
+        }
+
+        private double pullLb(LoadDuration duration, Working working) {
+            boolean smooth = fastener.kind() == Fastener.Kind.SMOOTH_NAIL;
+            if (endGrain || (smooth && duration == LoadDuration.PERMANENT)) {
+                working.remark(
+                        "end grain, and smooth nails for good, carry no pull", "NDS 12.2.2.3, 12.2.3.2; house rule");
+                return 0;
+            }
+            double d = fastener.diameterMm() / NdsTimber.MM_PER_IN;
+            double p = Math.min(receiverMm, fastener.penetrationMm(fixedMm)) / NdsTimber.MM_PER_IN;
+            double held = fastener.isScrew() ? Math.min(p, fastener.threadMm() / NdsTimber.MM_PER_IN) : p;
+            double perInch =
+                    fastener.isScrew() ? NdsWithdrawal.woodScrew(main.g(), d) : NdsWithdrawal.smoothNail(main.g(), d);
+            double wet = fastener.isScrew() ? NdsFactors.WET_JOINT : NdsFactors.WET_NAIL_PULLED;
+            working.step("W", "2850 G^2 D or 1380 G^2.5 D", perInch, "lb/in", "NDS 12.2");
+            return working.step(
+                    "W'", "W p CD CM", perInch * held * duration.ndsFactor() * wet, "lb", "NDS table 11.3.1");
+        }
+    }
+}

@@ -1,0 +1,33 @@
+package borderwright.engine.strength.timber;
+
+/** A named set of rules for timber: which factors on loads, which strengths, which joints. */
+public interface RuleSet {
+    /** EN 1995-1-1 in service class 3. */
+    RuleSet EUROCODE = new Eurocode5();
+
+    /** NDS allowable stress design, wet service. */
+    RuleSet NDS = new Nds();
+
+    /** Its name as printed beside results. */
+    String name();
+
+    /** Factor on permanent loads for strength. */
+    double permanentFactor();
+
+    /** Factor on passing loads for strength. */
+    double passingFactor();
+
+    Timber timber(Grade grade);
+
+    /**
+     * A fastener through one timber into another.
+     *
+     * @param fastener the fastener
+     * @param fixedMm thickness of the timber under its head
+     * @param fixed its quality
+     * @param receiverMm depth of the timber that it ends in
+     * @param receiver its quality
+     * @param endGrain whether it runs along the grain of the receiver
+     */
+    Joint joint(Fastener fastener, double fixedMm, Grade fixed, double receiverMm, Grade receiver, boolean endGrain);
+}
