@@ -1,0 +1,49 @@
+package borderwright.pack;
+
+import borderwright.engine.plan.Plan;
+import borderwright.pack.drawings.PlanDrawing;
+import borderwright.pack.pages.PackPages;
+import borderwright.pack.paper.SvgWriter;
+import borderwright.pack.solid.BoxModel;
+import borderwright.pack.tables.PlanJson;
+import borderwright.pack.tables.PlanTables;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Everything that a person is handed for one plan, as files by name; writing them is the caller's. */
+public final class PackWriter {
+    private static final double LAYOUT_WIDTH_MM = 400;
+    private static final double LAYOUT_HEIGHT_MM = 280;
+
+    private PackWriter() {}
+
+    /**
+     * All files of a pack.
+     *
+     * @param plan the plan
+     * @param variants the garden and its variants side by side, {@link VariantTable#NONE} for none
+     * @param paper what the pack is printed on
+     * @param date the day that it is dated; empty for an undated pack, which repeats to the byte
+     * @return content by file name, in the order in which they are best written
+     */
+    public static Map<String, byte[]> write(
+            Plan plan, VariantTable variants, PaperSize paper, Optional<LocalDate> date) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put("plan.json", PlanJson.write(plan));
+        files.put("cutting.csv", PlanTables.cutting(plan));
+        files.put("shopping.csv", PlanTables.shopping(plan));
+        if (!plan.boxes().isEmpty()) {
+            files.put("model.glb", BoxModel.write(plan));
+            files.put("layout.svg", text(SvgWriter.write(PlanDrawing.draw(plan, LAYOUT_WIDTH_MM, LAYOUT_HEIGHT_MM))));
+        }
+        files.put("pack.pdf", PackPages.pdf(plan, variants, paper, date));
+        return files;
+    }
+
+    private static byte[] text(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,119 @@
+package borderwright.pack.drawings;
+
+import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.Hatch;
+import borderwright.pack.paper.Mark;
+import borderwright.pack.paper.Pen;
+import borderwright.pack.paper.Sketch;
+import borderwright.pack.paper.Spot;
+import borderwright.pack.paper.TextSize;
+import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.TypeFace;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One board with its pieces in the order in which they are cut, left end to the left. */
+public final class BoardDrawing {
+    private static final double BOARD_MM = 7;
+    private static final double ABOVE_MM = 4.2;
+    private static final double BELOW_MM = 4.2;
+
+    private final Sketch sketch;
+    private final double perMm;
+    private final LengthFormat lengths;
+
+    private BoardDrawing(Sketch sketch, double perMm, LengthFormat lengths) {
+        this.sketch = sketch;
+        this.perMm = perMm;
+        this.lengths = lengths;
+    }
+
+    /** A board; all boards of a pack are drawn to the scale at which the longest fills the width. */
+    public static Drawing draw(
+            CuttingPlan.BoardCuts board, Length longest, List<String> waiting, LengthFormat lengths, double widthMm) {
+        Sketch sketch = new Sketch(widthMm, ABOVE_MM + BOARD_MM + BELOW_MM);
+        BoardDrawing drawing = new BoardDrawing(sketch, (widthMm - 0.6) / longest.mm(), lengths);
+        drawing.board(board, waiting);
+        return sketch.finish("Board " + board.id() + " with its pieces in order");
+    }
+
+    private void board(CuttingPlan.BoardCuts board, List<String> waiting) {
+        double end = board.length().mm();
+        part(0, end, Tone.WHITE);
+        waste(0, board.trim().mm());
+        double last = board.trim().mm();
+        for (CuttingPlan.Cut cut : board.cuts()) {
+            double from = cut.start().mm();
+            double to = from + cut.length().mm();
+            waste(last, from);
+            boolean waits = waiting.contains(cut.label());
+            part(from, to, Tone.PALE);
+            piece(cut, from, to, waits);
+            last = to;
+        }
+        double offcut = board.offcut().mm();
+        if (offcut > 0) {
+            double from = end - board.trim().mm() - offcut;
+            waste(last, from);
+            rest(from, from + offcut, board.keep());
+            last = from + offcut;
+        }
+        waste(last, end);
+        sketch.shape(rectangle(0, end), Pen.BOLD, null);
+    }
+
+    private double x(double mm) {
+        return 0.3 + mm * perMm;
+    }
+
+    private List<Spot> rectangle(double from, double to) {
+        return List.of(
+                new Spot(x(from), ABOVE_MM),
+                new Spot(x(to), ABOVE_MM),
+                new Spot(x(to), ABOVE_MM + BOARD_MM),
+                new Spot(x(from), ABOVE_MM + BOARD_MM));
+    }
+
+    private void part(double from, double to, Tone fill) {
+        sketch.shape(rectangle(from, to), Pen.EDGE, fill);
+    }
+
+    private void waste(double from, double to) {
+        if (to - from > 0.05) {
+            sketch.shape(rectangle(from, to), null, Tone.GREY);
+        }
+    }
+
+    private void piece(CuttingPlan.Cut cut, double from, double to, boolean waits) {
+        String label = cut.label() + (waits ? " waits" : "") + (cut.turned() ? " turned" : "");
+        Tone tone = waits ? Tone.ACCENT : Tone.BLACK;
+        inside(label, from, to, 2.9, true, tone);
+        inside(lengths.piece(cut.length().mm()), from, to, 5.8, false, tone);
+    }
+
+    private void rest(double from, double to, boolean keep) {
+        sketch.hatch(rectangle(from, to), Hatch.WASTE);
+        inside(keep ? "keep" : "waste", from, to, 2.9, false, Tone.BLACK);
+        inside(lengths.piece(to - from), from, to, 5.8, false, Tone.BLACK);
+    }
+
+    /** A text inside its part of the board when it fits there, above or below the board with a leader when not. */
+    private void inside(String text, double from, double to, double down, boolean bold, Tone tone) {
+        double middle = (x(from) + x(to)) / 2;
+        double width = TypeFace.of(bold).widthEm(text) * TextSize.FINE.emMm();
+        if (width + 1 < x(to) - x(from)) {
+            sketch.text(text, new Spot(middle, ABOVE_MM + down), TextSize.FINE, Mark.Anchor.MIDDLE, bold, 0, tone);
+            return;
+        }
+        double y = down < 4 ? ABOVE_MM - 1.1 : ABOVE_MM + BOARD_MM + 2.6;
+        List<Sketch.Place> places = new ArrayList<>();
+        for (double shift = 0; shift <= 24; shift += 2) {
+            places.add(new Sketch.Place(new Spot(middle + shift, y), Mark.Anchor.MIDDLE));
+            places.add(new Sketch.Place(new Spot(middle - shift, y), Mark.Anchor.MIDDLE));
+        }
+        sketch.label(text, new Spot(middle, ABOVE_MM + down - 0.8), TextSize.FINE, bold, tone, places, 0);
+    }
+}

@@ -1,0 +1,125 @@
+package borderwright.pack.drawings;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.DividerLine;
+import borderwright.engine.layout.SidePlan;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Front sides of boxes that lie on one straight line: what a person sees, and tapes, as one front.
+ *
+ * @param from a place on the line, mm
+ * @param along its direction, left to right as seen from outside, length 1
+ * @param sides the sides on it, left to right
+ */
+record FrontLine(Point from, Point along, List<Side> sides) {
+    /** Sides no further apart than this, across the line, are one front. */
+    private static final double SAME_LINE_MM = 2;
+
+    private static final double SAME_DIRECTION = 0.002;
+
+    FrontLine {
+        sides = List.copyOf(sides);
+    }
+
+    /** One front side of one box. */
+    record Side(Box box, int side) {
+        Ring outline() {
+            return box.plan().outline();
+        }
+
+        Point left() {
+            return outline().corner(side);
+        }
+
+        Point right() {
+            return outline().corner(side + 1);
+        }
+    }
+
+    /** All fronts of some boxes, in the order of their first boxes. */
+    static List<FrontLine> of(List<Box> boxes) {
+        List<FrontLine> lines = new ArrayList<>();
+        for (Box box : boxes) {
+            for (int i = 0; i < box.plan().sides().size(); i++) {
+                if (box.plan().sides().get(i).role() == SidePlan.Role.FRONT) {
+                    join(lines, new Side(box, i));
+                }
+            }
+        }
+        return lines.stream().map(FrontLine::sorted).toList();
+    }
+
+    private static void join(List<FrontLine> lines, Side side) {
+        Point along = side.outline().direction(side.side());
+        for (int i = 0; i < lines.size(); i++) {
+            FrontLine line = lines.get(i);
+            Point across = side.left().minus(line.from);
+            if (StrictMath.abs(line.along.cross(along)) < SAME_DIRECTION
+                    && line.along.dot(along) > 0
+                    && StrictMath.abs(line.along.cross(across)) < SAME_LINE_MM
+                    && line.sides
+                            .get(0)
+                            .box()
+                            .plan()
+                            .run()
+                            .equals(side.box().plan().run())) {
+                List<Side> sides = new ArrayList<>(line.sides);
+                sides.add(side);
+                lines.set(i, new FrontLine(line.from, line.along, sides));
+                return;
+            }
+        }
+        lines.add(new FrontLine(side.left(), along, List.of(side)));
+    }
+
+    private FrontLine sorted() {
+        List<Side> ordered = new ArrayList<>(sides);
+        ordered.sort(Comparator.comparingDouble(s -> at(s.left())));
+        return new FrontLine(ordered.get(0).left(), along, ordered);
+    }
+
+    /** Distance along the line from its left end, mm. */
+    double at(Point place) {
+        return place.minus(from).dot(along);
+    }
+
+    double lengthMm() {
+        return sides.stream().mapToDouble(s -> at(s.right())).max().orElseThrow();
+    }
+
+    /** Places on the line that a tape is read at: ends of boxes and middles of dividers, left to right. */
+    List<Point> stations() {
+        List<Point> stations = new ArrayList<>();
+        for (Side side : sides) {
+            stations.add(side.left());
+            for (DividerLine divider : side.box().plan().dividers()) {
+                if (divider.fromSide() == side.side()) {
+                    stations.add(divider.from());
+                } else if (divider.toSide() == side.side()) {
+                    stations.add(divider.to());
+                }
+            }
+            stations.add(side.right());
+        }
+        stations.sort(Comparator.comparingDouble(this::at));
+        List<Point> distinct = new ArrayList<>();
+        for (Point p : stations) {
+            if (distinct.isEmpty() || at(p) - at(distinct.get(distinct.size() - 1)) > 0.5) {
+                distinct.add(p);
+            }
+        }
+        return distinct;
+    }
+
+    /** Names of the boxes along it. */
+    String names() {
+        List<String> names =
+                sides.stream().map(s -> s.box().plan().name()).distinct().toList();
+        return names.size() <= 4 ? String.join(", ", names) : names.get(0) + " to " + names.get(names.size() - 1);
+    }
+}

@@ -1,0 +1,203 @@
+package borderwright.pack.drawings;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.Opening;
+import borderwright.engine.layout.SidePlan;
+import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.plan.Plan;
+import borderwright.pack.paper.Dimension;
+import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.Hatch;
+import borderwright.pack.paper.Mark;
+import borderwright.pack.paper.Pen;
+import borderwright.pack.paper.Scale;
+import borderwright.pack.paper.Sketch;
+import borderwright.pack.paper.Spot;
+import borderwright.pack.paper.TextSize;
+import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.View;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.locationtech.jts.geom.Coordinate;
+
+/**
+ * The garden from above: the border, the boxes in it, and the dimensions to set them out by.
+ *
+ * <p>Fronts carry running dimensions from their left end, backs and ends plain ones. Where other boxes stand so near that
+ * a dimension would run over them it is left out: the peg list gives every corner.
+ */
+public final class PlanDrawing {
+    private static final double LEFT_MM = 24;
+    private static final double RIGHT_MM = 24;
+    private static final double ABOVE_MM = 18;
+    private static final double BELOW_MM = 32;
+    private static final double FRONT_OFFSET_MM = 7;
+    private static final double BACK_OFFSET_MM = 7.5;
+    /** Room beside a front for its running dimensions. */
+    private static final double FRONT_ROOM_MM = 26;
+
+    private final Plan plan;
+    private final LengthFormat lengths;
+    private final Sketch sketch;
+    private final View view;
+
+    private PlanDrawing(Plan plan, Sketch sketch, View view) {
+        this.plan = plan;
+        this.lengths = new LengthFormat(plan.garden().unitsOrMetric());
+        this.sketch = sketch;
+        this.view = view;
+    }
+
+    /** The plan at the largest scale that fits the room, mm; no higher than it needs. */
+    public static Drawing draw(Plan plan, double widthMm, double heightMm) {
+        double turn = Turn.towardsReader(plan.boxes());
+        View.Extent extent = View.extent(places(plan), turn);
+        Scale scale = Scale.fitting(
+                plan.garden().unitsOrMetric(),
+                extent.width(),
+                extent.height(),
+                widthMm - LEFT_MM - RIGHT_MM,
+                heightMm - ABOVE_MM - BELOW_MM - ScaleBar.HEIGHT_MM);
+        double needed = scale.paper(extent.height()) + ABOVE_MM + BELOW_MM + ScaleBar.HEIGHT_MM;
+        double left = (widthMm - scale.paper(extent.width())) / 2;
+        Sketch sketch = new Sketch(widthMm, StrictMath.min(heightMm, needed));
+        View view = View.of(scale, turn, extent, new Spot(left, ABOVE_MM));
+        PlanDrawing drawing = new PlanDrawing(plan, sketch, view);
+        drawing.everything();
+        return sketch.finish("Plan of " + plan.garden().name() + " from above, scale " + scale.words());
+    }
+
+    private static List<Point> places(Plan plan) {
+        List<Point> places = new ArrayList<>(plan.outline().ring().corners());
+        for (int i = 0; i < plan.outline().ring().size(); i++) {
+            places.addAll(BorderEdges.places(plan.outline(), i));
+        }
+        plan.boxes().forEach(b -> places.addAll(b.plan().outline().corners()));
+        return places;
+    }
+
+    private void everything() {
+        plan.layout().openings().forEach(this::opening);
+        BorderEdges.draw(sketch, view, plan.outline());
+        plan.boxes().forEach(this::box);
+        FrontLine.of(plan.boxes()).forEach(this::front);
+        Set<String> said = new TreeSet<>();
+        plan.boxes().forEach(b -> backsAndEnds(b, said));
+        plan.boxes().forEach(this::names);
+        plan.boxes().forEach(this::angles);
+        corners();
+        ScaleBar.draw(sketch, view.scale(), lengths.units(), new Spot(0, sketch.heightMm()));
+    }
+
+    private void opening(Opening opening) {
+        List<Spot> shape = view.at(opening.ring());
+        sketch.hatch(shape, Hatch.WASTE);
+        sketch.shape(shape, Pen.HIDDEN, null);
+        int number = plan.layout().openings().indexOf(opening) + 1;
+        sketch.label("open " + number, view.at(inside(opening.ring())), TextSize.NORMAL, false, Tone.BLACK);
+    }
+
+    private void box(Box box) {
+        sketch.shape(view.at(box.plan().outline()), Pen.BOLD, Tone.LIGHT);
+        box.inside().forEach(ring -> sketch.shape(view.at(ring), Pen.EDGE, Tone.WHITE));
+    }
+
+    private void names(Box box) {
+        for (int i = 0; i < box.inside().size(); i++) {
+            String name = i < box.plan().planters().size()
+                    ? box.plan().planters().get(i)
+                    : box.plan().name();
+            Spot middle = view.at(inside(box.inside().get(i)));
+            sketch.label(name, middle, TextSize.NAME, true, Tone.BLACK, centred(middle, TextSize.NAME), 0);
+        }
+    }
+
+    private static List<Sketch.Place> centred(Spot middle, TextSize size) {
+        return List.of(new Sketch.Place(middle.plus(0, 0.27 * size.emMm()), Mark.Anchor.MIDDLE));
+    }
+
+    /** A place inside a ring that is not near its edge. */
+    private static Point inside(Ring ring) {
+        Coordinate c = ring.toJts().getInteriorPoint().getCoordinate();
+        return new Point(c.x, c.y);
+    }
+
+    private void front(FrontLine line) {
+        List<Point> stations = line.stations();
+        if (runsOverAnother(line)) {
+            return;
+        }
+        List<Spot> spots = stations.stream().map(view::at).toList();
+        if (stations.size() == 2) {
+            Dimension.between(sketch, spots.get(0), spots.get(1), -FRONT_OFFSET_MM, lengths.length(line.lengthMm()));
+            return;
+        }
+        List<String> texts = stations.stream()
+                .skip(1)
+                .map(p -> lengths.length(p.distanceMm(stations.get(0))))
+                .toList();
+        Dimension.running(sketch, spots, texts, -FRONT_OFFSET_MM);
+    }
+
+    /** Whether the dimensions in front of a line would come over a box. */
+    private boolean runsOverAnother(FrontLine line) {
+        Point out = line.along().left().times(-view.scale().ratio());
+        Point from = line.from().plus(out.times(1));
+        Point to = from.plus(line.along().times(line.lengthMm()));
+        Ring room = new Ring(List.of(from.plus(out.times(FRONT_ROOM_MM)), to.plus(out.times(FRONT_ROOM_MM)), to, from));
+        return plan.boxes().stream().anyMatch(b -> b.plan().outline().toJts().intersects(room.toJts()));
+    }
+
+    /** Backs longer or shorter than their fronts, and depths: each length said once for all like boxes of a run. */
+    private void backsAndEnds(Box box, Set<String> said) {
+        Ring ring = box.plan().outline();
+        for (int i = 0; i < ring.size(); i++) {
+            SidePlan.Role role = box.plan().sides().get(i).role();
+            String text = lengths.length(ring.sideMm(i));
+            boolean back = role == SidePlan.Role.BACK && ring.size() != 4;
+            if ((back || role == SidePlan.Role.END)
+                    && clear(ring, i)
+                    && said.add(box.plan().run() + "/" + role + "/" + text)) {
+                Dimension.between(sketch, view.at(ring.corner(i)), view.at(ring.corner(i + 1)), -BACK_OFFSET_MM, text);
+            }
+        }
+    }
+
+    /** Whether there is room for a dimension outside a side: no other box stands there. */
+    private boolean clear(Ring ring, int side) {
+        Point out = ring.direction(side).left().times(-view.scale().ratio());
+        Point a = ring.corner(side).plus(out.times(0.5));
+        Point b = ring.corner(side + 1).plus(out.times(0.5));
+        Ring room =
+                new Ring(List.of(a.plus(out.times(BACK_OFFSET_MM + 3)), b.plus(out.times(BACK_OFFSET_MM + 3)), b, a));
+        return plan.boxes().stream()
+                .noneMatch(other -> other.plan().outline().toJts().intersects(room.toJts()));
+    }
+
+    /** Inside angles that are not square. */
+    private void angles(Box box) {
+        Ring ring = box.inside().size() == 1 ? box.inside().get(0) : box.plan().outline();
+        for (int i = 0; i < ring.size(); i++) {
+            Angle angle = new Angle(ring.insideAngle(i));
+            if (StrictMath.abs(angle.degrees() - 90) > 0.05) {
+                sketch.label(lengths.angle(angle), view.at(ring.corner(i)), TextSize.NORMAL, false, Tone.BLACK);
+            }
+        }
+    }
+
+    private void corners() {
+        for (int i = 0; i < plan.outline().ring().size(); i++) {
+            String name = plan.outline().cornerNames().get(i);
+            Spot at = view.at(plan.outline().ring().corner(i));
+            if (!name.endsWith("'")) {
+                sketch.dot(at, 0.9, Pen.EDGE, Tone.WHITE);
+                sketch.label(name, at, TextSize.NAME, true, Tone.BLACK);
+            }
+        }
+    }
+}

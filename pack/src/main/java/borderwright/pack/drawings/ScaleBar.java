@@ -1,0 +1,45 @@
+package borderwright.pack.drawings;
+
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.pack.paper.Mark;
+import borderwright.pack.paper.Pen;
+import borderwright.pack.paper.Scale;
+import borderwright.pack.paper.Sketch;
+import borderwright.pack.paper.Spot;
+import borderwright.pack.paper.TextSize;
+import borderwright.pack.paper.Tone;
+import java.util.List;
+
+/** The scale in words and as a bar, so that a drawing copied smaller can still be measured. */
+final class ScaleBar {
+    private static final List<Double> METRIC_MM = List.of(50., 100., 200., 500., 1000., 2000., 5000., 10000., 20000.);
+    private static final double FOOT_MM = 304.8;
+    private static final List<Double> IMPERIAL_MM = List.of(
+            FOOT_MM / 4, FOOT_MM / 2, FOOT_MM, 2 * FOOT_MM, 5 * FOOT_MM, 10 * FOOT_MM, 20 * FOOT_MM, 50 * FOOT_MM);
+
+    private ScaleBar() {}
+
+    /** Height that it takes, mm. */
+    static final double HEIGHT_MM = 7;
+
+    static void draw(Sketch sketch, Scale scale, UnitSystem units, Spot lowerLeft) {
+        List<Double> lengths = units == UnitSystem.METRIC ? METRIC_MM : IMPERIAL_MM;
+        double lengthMm =
+                lengths.stream().filter(l -> scale.paper(l) >= 18).findFirst().orElse(lengths.get(lengths.size() - 1));
+        double paper = scale.paper(lengthMm);
+        Spot bar = lowerLeft.plus(1, -3.2);
+        sketch.shape(
+                List.of(bar, bar.plus(paper / 2, 0), bar.plus(paper / 2, 1.2), bar.plus(0, 1.2)), Pen.FINE, Tone.BLACK);
+        sketch.shape(
+                List.of(bar.plus(paper / 2, 0), bar.plus(paper, 0), bar.plus(paper, 1.2), bar.plus(paper / 2, 1.2)),
+                Pen.FINE,
+                Tone.WHITE);
+        sketch.text(
+                new LengthFormat(units).length(lengthMm) + "   scale " + scale.words(),
+                bar.plus(paper + 2, 1.5),
+                TextSize.NORMAL,
+                Mark.Anchor.START,
+                false);
+    }
+}

@@ -1,0 +1,47 @@
+package borderwright.pack.pages;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.EndCut;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.geometry.Ring;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Puts boxes together whose pieces are all the same, so that sixty like boxes are explained once. */
+final class AlikeBoxes {
+    private AlikeBoxes() {}
+
+    /** Groups in the order of their first boxes. */
+    static List<List<Box>> group(List<Box> boxes) {
+        Map<String, List<Box>> groups = new LinkedHashMap<>();
+        for (Box box : boxes) {
+            groups.computeIfAbsent(signature(box), k -> new ArrayList<>()).add(box);
+        }
+        return List.copyOf(groups.values());
+    }
+
+    private static String signature(Box box) {
+        StringBuilder out = new StringBuilder();
+        Ring ring = box.plan().outline();
+        for (int i = 0; i < ring.size(); i++) {
+            // Tenths of a millimetre: boxes that differ by less are built from the same pieces.
+            out.append(StrictMath.round(ring.sideMm(i) * 10)).append(' ');
+            out.append(box.plan().sides().get(i).role()).append(' ');
+        }
+        for (Piece piece : box.pieces()) {
+            out.append('\n').append(piece.role()).append(' ').append(piece.course());
+            out.append(' ').append(piece.side()).append(' ').append(piece.section());
+            out.append(' ').append(piece.length().ticks()).append(' ').append(piece.waits());
+            out.append(' ').append(cut(piece.left())).append(' ').append(cut(piece.right()));
+            out.append(' ').append(piece.rip()).append(' ').append(piece.notches());
+        }
+        return out.toString();
+    }
+
+    private static String cut(EndCut cut) {
+        return cut.longPoint() + " " + StrictMath.round(cut.tiltDeg() * 20) + " "
+                + StrictMath.round(cut.fenceDeg() * 20);
+    }
+}

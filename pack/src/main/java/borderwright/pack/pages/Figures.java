@@ -1,0 +1,200 @@
+package borderwright.pack.pages;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.EndCut;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.buying.Basket;
+import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.layout.SidePlan;
+import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.survey.SurveyReport;
+import borderwright.pack.drawings.Words;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import org.joda.money.Money;
+
+/**
+ * How the pack writes figures and names: one place, so that the same thing reads the same on every sheet.
+ *
+ * @param lengths lengths, areas, volumes and weights in the garden's units
+ */
+public record Figures(LengthFormat lengths) {
+
+    public static Figures in(UnitSystem units) {
+        return new Figures(new LengthFormat(units));
+    }
+
+    public UnitSystem units() {
+        return lengths.units();
+    }
+
+    public String length(double mm) {
+        return lengths.length(mm);
+    }
+
+    /** The length of a piece or board as it is cut. */
+    public String piece(Length length) {
+        return lengths.piece(length.mm());
+    }
+
+    /** A length as suppliers write it, such as of a board to buy. */
+    public String site(double mm) {
+        return lengths.site(mm);
+    }
+
+    public String metres(double m) {
+        return lengths.site(m * 1000);
+    }
+
+    /** A small length that is an error or its likely size: tenths of a mm, or hundredths of an inch. */
+    public String error(double mm) {
+        return units() == UnitSystem.IMPERIAL ? decimal(mm / 25.4, 2) + " in" : decimal(mm, 1) + " mm";
+    }
+
+    /** The same with its sign. */
+    public String signedError(double mm) {
+        return signed(error(mm));
+    }
+
+    public String degrees(double degrees) {
+        return lengths.angle(Angle.ofDegrees(degrees));
+    }
+
+    /** A survey reading's value in its own unit. */
+    public String reading(double value, String unit) {
+        return unit.equals("deg") ? decimal(value, 2) + "°" : lengths.piece(value);
+    }
+
+    /** A survey reading's standard deviation in its own unit. */
+    public String readingError(double value, String unit) {
+        return unit.equals("deg") ? decimal(value, 2) + "°" : error(value);
+    }
+
+    /** A survey reading's residual in its own unit, with its sign. */
+    public String signedReadingError(double value, String unit) {
+        return signed(readingError(value, unit));
+    }
+
+    public String money(Money money) {
+        return money.getCurrencyUnit().getCode() + " " + money.getAmount().toPlainString();
+    }
+
+    /** A number of something, with its word in the singular or plural. */
+    public String count(int count, String one, String many) {
+        return count + " " + (count == 1 ? one : many);
+    }
+
+    /** A number of that many decimal places. */
+    public String decimal(double value, int places) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
+        return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
+    }
+
+    public String role(Piece.Role role) {
+        return Words.role(role);
+    }
+
+    /** An end cut in words; square ends say just that. */
+    public String cut(EndCut cut) {
+        return cut.isSquare() ? "square" : cut.words();
+    }
+
+    /** An angle setting of a saw from square. */
+    public String setting(double degrees) {
+        return decimal(degrees, 1).equals("0.0") ? "square" : degrees(degrees) + " from square";
+    }
+
+    /** How far a total is over or under the budget. */
+    public String budget(Money over) {
+        if (over.isZero()) {
+            return "Just on the budget.";
+        }
+        return money(over.abs()) + (over.isPositive() ? " over the budget." : " under the budget.");
+    }
+
+    /** What is known of whether a basket could be cheaper. */
+    public String proof(Basket basket) {
+        return basket.proven()
+                ? "Proven: no basket from these price lists that serves the whole list costs less."
+                : "The best found. Nothing can cost less than " + money(basket.bound()) + ".";
+    }
+
+    /** What the survey's readings say of each other, in a sentence. */
+    public String verdict(SurveyReport survey) {
+        if (survey.globalTest().isEmpty()) {
+            return "Not shown to hold: every reading is needed, so nothing checks them. Best next: "
+                    + survey.next().what() + ".";
+        }
+        SurveyReport.GlobalTest test = survey.globalTest().get();
+        String figures = "test figure " + decimal(test.statistic(), 2) + ", limit " + decimal(test.limit(), 2) + " at "
+                + decimal(test.risk() * 100, 1) + " % risk, "
+                + count(survey.redundancy(), "reading to spare", "readings to spare");
+        return test.agrees()
+                ? "Holds: the readings agree (" + figures + ")."
+                : "Does not hold: the readings disagree by more than chance (" + figures + "). See the survey sheet.";
+    }
+
+    /** Lengths of a box's fronts. */
+    public String fronts(Box box) {
+        List<String> fronts = new ArrayList<>();
+        for (int i = 0; i < box.plan().sides().size(); i++) {
+            if (box.plan().sides().get(i).role() == SidePlan.Role.FRONT) {
+                fronts.add(length(box.plan().outline().sideMm(i)));
+            }
+        }
+        return String.join(" + ", fronts);
+    }
+
+    /** What else is to be known of a piece. */
+    public String pieceNotes(Piece piece) {
+        List<String> notes = new ArrayList<>();
+        if (piece.rip() != null) {
+            notes.add("rip along: " + piece.rip().words());
+        }
+        for (Piece.Notch notch : piece.notches()) {
+            notes.add("notch " + piece(notch.width()) + " wide, " + piece(notch.depth()) + " deep, "
+                    + piece(notch.fromLeft()) + " from the left, from " + notch.edge());
+        }
+        if (piece.touchesGround()) {
+            notes.add("touches the ground");
+        }
+        return String.join("; ", notes);
+    }
+
+    /** A drill's size; always in mm, as drills for these screws are. */
+    public String drill(double mm) {
+        return mm <= 0 ? "none" : decimal(mm, 1) + " mm";
+    }
+
+    /** Which set-up, with its stop. */
+    public String setUp(List<CuttingPlan.SetUp> setUps, int index) {
+        if (index < 0 || index >= setUps.size()) {
+            return "";
+        }
+        CuttingPlan.SetUp setUp = setUps.get(index);
+        return setUp.number() + ": " + setUp.saw();
+    }
+
+    /** A supplier's terms in a sentence. */
+    public String terms(Garden garden, Basket.Order order) {
+        return garden.suppliers().stream()
+                .filter(s -> s.name().equals(order.supplier()))
+                .map(s -> (s.isTaxIncluded() ? "Prices include tax." : "Prices without tax; it is added below.")
+                        + (s.quoted() == null
+                                ? ""
+                                : " Quoted " + s.quoted() + ": ask again if that is over two weeks ago."))
+                .findFirst()
+                .orElse("");
+    }
+
+    /** A plus before what is neither negative nor nought. */
+    private static String signed(String text) {
+        return text.startsWith("-") || text.chars().noneMatch(c -> c >= '1' && c <= '9') ? text : "+" + text;
+    }
+}

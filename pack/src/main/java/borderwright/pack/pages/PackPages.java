@@ -1,0 +1,46 @@
+package borderwright.pack.pages;
+
+import borderwright.engine.plan.Plan;
+import borderwright.pack.PaperSize;
+import borderwright.pack.VariantTable;
+import borderwright.pack.paper.TypeFace;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The printed pack as a PDF. */
+public final class PackPages {
+    private PackPages() {}
+
+    /**
+     * All sheets as one PDF; the same bytes for the same arguments.
+     *
+     * @param variants the garden and its variants side by side, {@link VariantTable#NONE} for none
+     * @param date printed on the brief; empty for an undated pack
+     */
+    public static byte[] pdf(Plan plan, VariantTable variants, PaperSize paper, Optional<LocalDate> date) {
+        List<Sheet> sheets = Sheets.of(plan, variants, paper, date);
+        DrawingBook drawings = new DrawingBook();
+        String xhtml = xhtml(plan, sheets, paper, drawings);
+        return PdfRenderer.render(xhtml, drawings, new DocumentStamp(date, xhtml));
+    }
+
+    private static String xhtml(Plan plan, List<Sheet> sheets, PaperSize paper, DrawingBook drawings) {
+        StringOutput out = new StringOutput();
+        TemplateEngine.createPrecompiled(ContentType.Html)
+                .render(
+                        "pack.jte",
+                        Map.of(
+                                "plan", plan,
+                                "sheets", sheets,
+                                "style", PageStyle.css(plan.garden(), sheets, paper),
+                                "f", Figures.in(plan.garden().unitsOrMetric()),
+                                "book", drawings),
+                        out);
+        return TypeFace.REGULAR.writable(out.toString());
+    }
+}

@@ -1,0 +1,127 @@
+package borderwright.pack.pages;
+
+import borderwright.engine.garden.Garden;
+import borderwright.pack.PaperSize;
+import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.TypeFace;
+import java.util.List;
+import java.util.Locale;
+
+/** The look of the pages: one grid, one type scale, black on white. */
+final class PageStyle {
+    private static final int LONGEST_NAME = 64;
+
+    private PageStyle() {}
+
+    /** Style rules, with a page of its own for each sheet: its head says the garden and the sheet. */
+    static String css(Garden garden, List<Sheet> sheets, PaperSize paper) {
+        StringBuilder out = new StringBuilder(COMMON.formatted(TypeFace.FAMILY, Tone.ACCENT.hex()));
+        out.append("@page { size: %smm %smm; margin: 0; }\n"
+                .formatted(number(paper.widthMm(false)), number(paper.heightMm(false))));
+        for (int i = 0; i < sheets.size(); i++) {
+            Sheet sheet = sheets.get(i);
+            out.append("@page sheet%d { size: %smm %smm; margin: %smm %smm %smm %smm;\n"
+                    .formatted(
+                            i,
+                            number(paper.widthMm(sheet.wide())),
+                            number(paper.heightMm(sheet.wide())),
+                            number(PaperSize.TOP_MM),
+                            number(paper.sideMm()),
+                            number(PaperSize.BOTTOM_MM),
+                            number(paper.sideMm())));
+            margin(out, "top-left", string(shortened(garden.name())), "left");
+            margin(out, "top-right", string(sheet.title()), "right");
+            margin(out, "bottom-left", string(foot(garden)), "left");
+            margin(out, "bottom-right", "\"page \" counter(page) \" of \" counter(pages)", "right");
+            // A block takes its width from the first page, so that each sheet must say its own.
+            out.append("}\n#sheet%d { page: sheet%d; width: %smm; }\n"
+                    .formatted(i, i, number(paper.roomWidthMm(sheet.wide()))));
+        }
+        return out.toString();
+    }
+
+    private static void margin(StringBuilder out, String place, String content, String align) {
+        boolean top = place.startsWith("top");
+        out.append("  @").append(place).append(" { content: ").append(content);
+        out.append("; text-align: ").append(align);
+        out.append("; vertical-align: ").append(top ? "bottom" : "top");
+        out.append(top ? "; padding-bottom: 3mm" : "; padding-top: 3mm");
+        out.append("; font-family: '").append(TypeFace.FAMILY).append("'; font-size: ");
+        out.append(top ? "9pt; font-weight: 700" : "6.8pt").append("; }\n");
+    }
+
+    private static String foot(Garden garden) {
+        String invented = isInvented(garden) ? "Invented data, not a real garden. " : "";
+        return invented + "Guidance, not a licensed engineer's design; local codes and licensed practice decide.";
+    }
+
+    /** Whether the person says that the garden is invented. */
+    static boolean isInvented(Garden garden) {
+        String about = garden.about();
+        return about != null && about.toLowerCase(Locale.ROOT).contains("invented");
+    }
+
+    static String shortened(String name) {
+        return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME - 1) + "\u2026";
+    }
+
+    /** A CSS string in which nothing but letters, figures and spaces stands for itself. */
+    private static String string(String text) {
+        StringBuilder out = new StringBuilder("\"");
+        for (char c : TypeFace.BOLD.writable(text).toCharArray()) {
+            if (c == ' ' || (c < 0x80 && Character.isLetterOrDigit(c))) {
+                out.append(c);
+            } else {
+                out.append("\\%x ".formatted((int) c));
+            }
+        }
+        return out.append('"').toString();
+    }
+
+    private static String number(double value) {
+        return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+
+    private static final String COMMON = """
+            * { box-sizing: border-box; }
+            body { margin: 0; font-family: '%1$s'; font-size: 8.4pt; line-height: 1.35; color: #111111; }
+            .sheet { page-break-before: always; }
+            #sheet0 { page-break-before: auto; }
+            h1 { font-size: 19pt; line-height: 1.15; margin: 0 0 1.5mm 0; word-wrap: break-word; }
+            h2 { font-size: 11pt; margin: 5mm 0 1.6mm 0; page-break-after: avoid; }
+            h3 { font-size: 9pt; margin: 3.5mm 0 1mm 0; page-break-after: avoid; }
+            p { margin: 0 0 1.6mm 0; word-wrap: break-word; }
+            ul { margin: 0 0 1.6mm 0; padding-left: 4.5mm; }
+            li { margin: 0 0 0.7mm 0; word-wrap: break-word; }
+            .lead { font-size: 10pt; }
+            .money { font-size: 17pt; font-weight: 700; line-height: 1.2; }
+            .note { font-size: 7.4pt; }
+            .alert { border: 0.5mm solid %2$s; padding: 2.2mm 3mm 1.2mm 3mm; margin: 2mm 0 3mm 0; }
+            .alert h2 { margin-top: 0; color: %2$s; }
+            .sure { border: 0.25mm solid #111111; padding: 2.2mm 3mm 1.2mm 3mm; margin: 2mm 0 3mm 0; }
+            .two { width: 100%%; border-collapse: collapse; }
+            .two > tbody > tr > td { width: 50%%; vertical-align: top; padding: 0 4mm 0 0; }
+            table.list { width: 100%%; border-collapse: collapse; -fs-table-paginate: paginate; }
+            table.list th { text-align: left; font-size: 7.4pt; padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: bottom;
+              border-bottom: 0.35mm solid #111111; }
+            table.list td { padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: top; border-bottom: 0.1mm solid #8c8c88;
+              word-wrap: break-word; }
+            table.list tr { page-break-inside: avoid; }
+            table.list .n { text-align: right; white-space: nowrap; }
+            table.list th.n { white-space: normal; }
+            table.list .k { white-space: nowrap; }
+            table.list tr.sum td { border-bottom: none; }
+            table.list tr.total td { border-top: 0.35mm solid #111111; border-bottom: none; font-weight: 700; }
+            .keep { page-break-inside: avoid; }
+            .accent { color: %2$s; font-weight: 700; }
+            .b { font-weight: 700; }
+            .tick { font-size: 11pt; line-height: 1; }
+            object { display: block; }
+            a { color: #111111; text-decoration: none; }
+            a.page:after { content: target-counter(attr(href), page); }
+            .card { border: 0.5mm solid #111111; padding: 3mm 4mm 3mm 4mm; margin: 0 0 5mm 0; page-break-inside: avoid; }
+            .card .big { font-size: 21pt; font-weight: 700; line-height: 1.25; }
+            .card .mid { font-size: 14pt; line-height: 1.35; }
+            .card .ticks { font-size: 13pt; line-height: 1.5; margin-top: 1.5mm; }
+            """;
+}

@@ -1,0 +1,91 @@
+package borderwright.pack.pages;
+
+import borderwright.pack.paper.TypeFace;
+import com.openhtmltopdf.extend.FSObjectDrawer;
+import com.openhtmltopdf.extend.FSObjectDrawerFactory;
+import com.openhtmltopdf.extend.OutputDevice;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
+import com.openhtmltopdf.pdfboxout.PdfBoxOutputDevice;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.render.RenderingContext;
+import com.openhtmltopdf.util.XRLog;
+import java.awt.Rectangle;
+import java.awt.Shape;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
+
+/** Lays an XHTML document out as a tagged PDF, its drawings painted in place. */
+final class PdfRenderer {
+    /** Marks an {@code object} element as one of our drawings; its {@code data} is the drawing's number. */
+    static final String DRAWING_TYPE = "application/x-borderwright-drawing";
+
+    private PdfRenderer() {}
+
+    static byte[] render(String xhtml, DrawingBook drawings, DocumentStamp stamp) {
+        XRLog.setLoggingEnabled(false);
+        try (PDDocument document = new PDDocument()) {
+            PdfRendererBuilder builder = new PdfRendererBuilder();
+            builder.usePDDocument(document);
+            builder.usePdfUaAccessibility(true);
+            PackFonts fonts = PackFonts.in(document);
+            builder.useFont(new PDFontSupplier(fonts.regular()), TypeFace.FAMILY, 400, FontStyle.NORMAL, true);
+            builder.useFont(new PDFontSupplier(fonts.bold()), TypeFace.FAMILY, 700, FontStyle.NORMAL, true);
+            builder.useObjectDrawerFactory(new Factory(drawings, new DrawingPainter(document, fonts)));
+            builder.withHtmlContent(xhtml, null);
+            builder.withProducer("Borderwright");
+            try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+                renderer.createPDFWithoutClosing();
+                stamp.on(document);
+                ByteArrayOutputStream out = new ByteArrayOutputStream();
+                document.save(out);
+                return out.toByteArray();
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("the PDF could not be written", e);
+        }
+    }
+
+    /** Hands each drawing element the painter. */
+    private record Factory(DrawingBook drawings, DrawingPainter painter) implements FSObjectDrawerFactory {
+        @Override
+        public @Nullable FSObjectDrawer createDrawer(Element e) {
+            return isReplacedObject(e) ? new Drawer(drawings, painter) : null;
+        }
+
+        @Override
+        public boolean isReplacedObject(Element e) {
+            return DRAWING_TYPE.equals(e.getAttribute("type"));
+        }
+    }
+
+    /** Places one drawing's form on the page. */
+    private record Drawer(DrawingBook drawings, DrawingPainter painter) implements FSObjectDrawer {
+        @Override
+        public @Nullable Map<Shape, String> drawObject(
+                Element e,
+                double x,
+                double y,
+                double width,
+                double height,
+                OutputDevice outputDevice,
+                RenderingContext context,
+                int dotsPerPixel) {
+            try {
+                PDFormXObject form = painter.form(drawings.get(Integer.parseInt(e.getAttribute("data"))));
+                Rectangle place = new Rectangle((int) x, (int) y, (int) width, (int) height);
+                ((PdfBoxOutputDevice) outputDevice).drawPdfAsImage(form, place, (float) width, (float) height);
+            } catch (IOException fault) {
+                throw new UncheckedIOException("a drawing could not be painted", fault);
+            }
+            return null;
+        }
+    }
+}

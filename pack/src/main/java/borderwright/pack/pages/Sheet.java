@@ -1,0 +1,115 @@
+package borderwright.pack.pages;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.plan.Plan;
+import borderwright.pack.VariantTable;
+import borderwright.pack.paper.Drawing;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** One sheet of the pack, of one page or more: what its page template needs. */
+public sealed interface Sheet {
+    /** Its name, at the head of each of its pages. */
+    String title();
+
+    /** Whether it lies on its long side. */
+    default boolean wide() {
+        return false;
+    }
+
+    /**
+     * Totals, budget, and what to look at, on one page.
+     *
+     * @param plan the plan
+     * @param variants the garden and its variants side by side; none when there are no variants
+     * @param date the day that the pack is dated
+     */
+    record Brief(Plan plan, VariantTable variants, Optional<LocalDate> date) implements Sheet {
+        @Override
+        public String title() {
+            return "Brief";
+        }
+    }
+
+    /**
+     * The whole garden from above.
+     *
+     * @param plan the plan
+     * @param drawing plan drawing
+     */
+    record PlanView(Plan plan, Drawing drawing) implements Sheet {
+        @Override
+        public String title() {
+            return "Plan";
+        }
+
+        @Override
+        public boolean wide() {
+            return true;
+        }
+    }
+
+    /**
+     * Boxes that are all alike: their layers and their pieces.
+     *
+     * @param alike the boxes, the first stands for all
+     * @param layers one drawing for each layer
+     * @param wide whether the box is so long that it needs the long side of the paper
+     */
+    record BoxSheet(List<Box> alike, List<Drawing> layers, boolean wide) implements Sheet {
+        public BoxSheet {
+            alike = List.copyOf(alike);
+            layers = List.copyOf(layers);
+        }
+
+        @Override
+        public String title() {
+            return alike.size() == 1
+                    ? "Box " + first().plan().name()
+                    : alike.size() + " boxes like " + first().plan().name();
+        }
+
+        public Box first() {
+            return alike.get(0);
+        }
+
+        public List<Piece> pieces() {
+            return first().pieces();
+        }
+    }
+
+    /**
+     * Every board with its pieces.
+     *
+     * @param boards in the order in which they are cut
+     * @param plan the plan
+     */
+    record CuttingSheet(List<BoardCard> boards, Plan plan) implements Sheet {
+        public CuttingSheet {
+            boards = List.copyOf(boards);
+        }
+
+        @Override
+        public String title() {
+            return "Cutting sheets";
+        }
+    }
+
+    /** One board, drawn. */
+    record BoardCard(CuttingPlan.BoardCuts board, Drawing drawing) {}
+
+    /**
+     * What to buy, from whom.
+     *
+     * @param plan the plan
+     */
+    record Shopping(Plan plan) implements Sheet {
+        @Override
+        public String title() {
+            return "Shopping list";
+        }
+    }
+}

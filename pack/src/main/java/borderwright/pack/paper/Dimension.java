@@ -1,0 +1,128 @@
+package borderwright.pack.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Dimension lines: short slashes at both ends, the text above the line or, where the span is too short, beyond its end.
+ *
+ * <p>A running dimension counts from one zero mark: one short error does not add up along the line, and a tape is hooked
+ * only once.
+ */
+public final class Dimension {
+    private static final TextSize SIZE = TextSize.NORMAL;
+    private static final double GAP_MM = 0.8;
+    private static final double BEYOND_MM = 1.2;
+    private static final double SLASH_MM = 0.9;
+    /** Least distance between two texts turned across a running dimension, mm. */
+    private static final double PITCH_MM = 3.3;
+
+    private Dimension() {}
+
+    /**
+     * The distance between two spots, written beside a line parallel to them.
+     *
+     * @param offsetMm how far to the left of the way from {@code a} to {@code b} the line lies, mm; negative to the right
+     */
+    public static void between(Sketch sketch, Spot a, Spot b, double offsetMm, String text) {
+        Spot along = b.minus(a).unit();
+        Spot out = along.left().times(StrictMath.signum(offsetMm));
+        double distance = StrictMath.abs(offsetMm);
+        Spot from = a.plus(out.times(distance));
+        Spot to = b.plus(out.times(distance));
+        extension(sketch, a, out, distance);
+        extension(sketch, b, out, distance);
+        sketch.line(Pen.FINE, from, to);
+        slash(sketch, from, along);
+        slash(sketch, to, along);
+        write(sketch, from, to, text);
+    }
+
+    private static void extension(Sketch sketch, Spot from, Spot out, double distance) {
+        if (distance > GAP_MM) {
+            sketch.line(Pen.FINE, from.plus(out.times(GAP_MM)), from.plus(out.times(distance + BEYOND_MM)));
+        }
+    }
+
+    private static void slash(Sketch sketch, Spot at, Spot along) {
+        Spot turned = along.plus(along.left()).unit().times(SLASH_MM);
+        sketch.line(Pen.EDGE, at.minus(turned), at.plus(turned));
+    }
+
+    /** Text runs left to right, or upwards: it is read from below or from the right. */
+    private static void write(Sketch sketch, Spot a, Spot b, String text) {
+        boolean flip = b.x() < a.x() - 1e-9 || (StrictMath.abs(b.x() - a.x()) <= 1e-9 && b.y() > a.y());
+        Spot from = flip ? b : a;
+        Spot to = flip ? a : b;
+        Spot along = to.minus(from).unit();
+        double turnDeg = StrictMath.toDegrees(StrictMath.atan2(-along.y(), along.x()));
+        Spot up = along.left();
+        double em = SIZE.emMm();
+        double width = TypeFace.REGULAR.widthEm(text) * em;
+        Spot middle = from.towards(to, 0.5);
+        List<Sketch.Place> places = new ArrayList<>();
+        if (width + 1 < from.distance(to)) {
+            places.add(new Sketch.Place(middle.plus(up.times(0.35 * em)), Mark.Anchor.MIDDLE));
+            places.add(new Sketch.Place(middle.plus(up.times(-0.95 * em)), Mark.Anchor.MIDDLE));
+        }
+        Spot drop = up.times(-0.35 * em);
+        places.add(new Sketch.Place(to.plus(along.times(2)).plus(drop), Mark.Anchor.START));
+        places.add(new Sketch.Place(from.plus(along.times(-2)).plus(drop), Mark.Anchor.END));
+        places.add(new Sketch.Place(middle.plus(up.times(0.35 * em)), Mark.Anchor.MIDDLE));
+        places.add(new Sketch.Place(middle.plus(up.times(-0.95 * em)), Mark.Anchor.MIDDLE));
+        sketch.label(text, middle, SIZE, false, Tone.BLACK, places, turnDeg);
+    }
+
+    /**
+     * Distances of several spots from the first, all on one straight line, written across a line beside them.
+     *
+     * @param spots in order along the line, the first is the zero mark
+     * @param texts one for each spot but the first
+     * @param offsetMm how far to the left of the way the line lies, mm; negative to the right
+     */
+    public static void running(Sketch sketch, List<Spot> spots, List<String> texts, double offsetMm) {
+        Spot along = spots.get(spots.size() - 1).minus(spots.get(0)).unit();
+        Spot out = along.left().times(StrictMath.signum(offsetMm));
+        double distance = StrictMath.abs(offsetMm);
+        Spot zero = spots.get(0).plus(out.times(distance));
+        sketch.line(Pen.FINE, zero, spots.get(spots.size() - 1).plus(out.times(distance)));
+        extension(sketch, spots.get(0), out, distance);
+        sketch.dot(zero, 0.9, Pen.FINE, Tone.WHITE);
+        List<Double> places = spread(spots, along);
+        for (int i = 1; i < spots.size(); i++) {
+            Spot on = spots.get(i).plus(out.times(distance));
+            extension(sketch, spots.get(i), out, distance - BEYOND_MM);
+            arrow(sketch, on, along);
+            double shift = places.get(i) - spots.get(i).minus(spots.get(0)).dot(along);
+            Spot elbow = on.plus(out.times(2.4)).plus(along.times(shift));
+            sketch.line(Pen.FINE, on, elbow);
+            acrossText(sketch, elbow.plus(out.times(0.8)), out, texts.get(i - 1));
+        }
+    }
+
+    private static void arrow(Sketch sketch, Spot tip, Spot along) {
+        Spot back = tip.minus(along.times(1.6));
+        Spot side = along.left().times(0.45);
+        sketch.shape(List.of(tip, back.plus(side), back.minus(side)), null, Tone.BLACK);
+    }
+
+    private static void acrossText(Sketch sketch, Spot start, Spot out, String text) {
+        boolean flip = out.x() < -1e-9 || (StrictMath.abs(out.x()) <= 1e-9 && out.y() > 0);
+        Spot along = flip ? out.times(-1) : out;
+        double turnDeg = StrictMath.toDegrees(StrictMath.atan2(-along.y(), along.x()));
+        Spot baseline = start.plus(along.left().times(-0.36 * SIZE.emMm()));
+        sketch.text(text, baseline, SIZE, flip ? Mark.Anchor.END : Mark.Anchor.START, false, turnDeg, Tone.BLACK);
+    }
+
+    /** Places along the line so that no two texts touch: pushed apart forwards, then back from the end by half. */
+    private static List<Double> spread(List<Spot> spots, Spot along) {
+        List<Double> places = new ArrayList<>();
+        double last = Double.NEGATIVE_INFINITY;
+        for (Spot spot : spots) {
+            double wish = spot.minus(spots.get(0)).dot(along);
+            last = places.isEmpty() ? wish : StrictMath.max(wish, last + PITCH_MM);
+            places.add(last);
+        }
+        return places;
+    }
+}

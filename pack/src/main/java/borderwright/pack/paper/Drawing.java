@@ -1,0 +1,20 @@
+package borderwright.pack.paper;
+
+import java.util.List;
+
+/**
+ * A finished drawing.
+ *
+ * @param widthMm width of its sheet, mm
+ * @param heightMm height of its sheet, mm
+ * @param says what it shows, for a reader who cannot see it
+ * @param marks in the order in which they are drawn
+ */
+public record Drawing(double widthMm, double heightMm, String says, List<Mark> marks) {
+    public Drawing {
+        marks = List.copyOf(marks);
+        if (!(widthMm > 0 && heightMm > 0)) {
+            throw new IllegalArgumentException("a drawing needs a size, got " + widthMm + " x " + heightMm + " mm");
+        }
+    }
+}

@@ -1,0 +1,148 @@
+package borderwright.pack.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A drawing in the making.
+ *
+ * <p>Strokes and fixed texts are drawn as they come. Wanted labels wait until {@link #finish}: only then is it known what
+ * is in their way, and {@link LabelPlacer} finds each its place.
+ */
+public final class Sketch {
+    private final double widthMm;
+    private final double heightMm;
+    private final List<Mark> marks = new ArrayList<>();
+    private final List<Mark.Text> texts = new ArrayList<>();
+    private final List<Wanted> wanted = new ArrayList<>();
+    private final List<Segment> segments = new ArrayList<>();
+    private final List<String> unplaced = new ArrayList<>();
+
+    public Sketch(double widthMm, double heightMm) {
+        this.widthMm = widthMm;
+        this.heightMm = heightMm;
+    }
+
+    /**
+     * A label that looks for its place.
+     *
+     * @param text what it says
+     * @param size its size
+     * @param bold whether it is bold
+     * @param tone its tone
+     * @param turnDeg turned anticlockwise by, degrees
+     * @param places places to try, the best first
+     * @param target what it names; a leader line runs there when it ends up elsewhere; null for none
+     */
+    record Wanted(
+            String text,
+            TextSize size,
+            boolean bold,
+            Tone tone,
+            double turnDeg,
+            List<Place> places,
+            @Nullable Spot target) {}
+
+    /**
+     * A place for a text.
+     *
+     * @param at its anchor, on the baseline
+     * @param anchor which part of the text
+     */
+    public record Place(Spot at, Mark.Anchor anchor) {}
+
+    /** A straight stroke that labels keep clear of; hatches do not count. */
+    record Segment(Spot from, Spot to) {}
+
+    public double widthMm() {
+        return widthMm;
+    }
+
+    public double heightMm() {
+        return heightMm;
+    }
+
+    public Sketch line(Pen pen, Spot... spots) {
+        return line(pen, List.of(spots));
+    }
+
+    public Sketch line(Pen pen, List<Spot> spots) {
+        add(new Mark.Path(spots, false, pen, null));
+        return this;
+    }
+
+    /** A closed shape; pen or fill may be left out. */
+    public Sketch shape(List<Spot> spots, @Nullable Pen pen, @Nullable Tone fill) {
+        add(new Mark.Path(spots, true, pen, fill));
+        return this;
+    }
+
+    /** Strokes across a shape, see {@link Hatch}; labels may lie on them. */
+    public Sketch hatch(List<Spot> shape, Hatch hatch) {
+        hatch.strokes(shape).forEach(s -> marks.add(new Mark.Path(s, false, hatch.pen(), null)));
+        return this;
+    }
+
+    /** A small circle, as a polygon. */
+    public Sketch dot(Spot middle, double radiusMm, @Nullable Pen pen, @Nullable Tone fill) {
+        return shape(Ellipse.spots(middle, radiusMm, radiusMm, 0), pen, fill);
+    }
+
+    /** A text at a fixed place. */
+    public Sketch text(String text, Spot at, TextSize size, Mark.Anchor anchor, boolean bold) {
+        return text(text, at, size, anchor, bold, 0, Tone.BLACK);
+    }
+
+    /** A text at a fixed place, turned, in a tone. */
+    public Sketch text(
+            String text, Spot at, TextSize size, Mark.Anchor anchor, boolean bold, double turnDeg, Tone tone) {
+        texts.add(new Mark.Text(TypeFace.of(bold).writable(text), at, size, anchor, turnDeg, bold, tone));
+        return this;
+    }
+
+    /** A label for something at {@code target}: as near to it as there is room, with a leader line when not beside it. */
+    public Sketch label(String text, Spot target, TextSize size, boolean bold, Tone tone) {
+        return label(text, target, size, bold, tone, List.of(), 0);
+    }
+
+    /** A label that first tries some places of its own. */
+    public Sketch label(
+            String text, Spot target, TextSize size, boolean bold, Tone tone, List<Place> first, double turnDeg) {
+        wanted.add(new Wanted(TypeFace.of(bold).writable(text), size, bold, tone, turnDeg, first, target));
+        return this;
+    }
+
+    /** The finished drawing. Labels for which there was no room at all are in {@link #unplaced}. */
+    public Drawing finish(String says) {
+        LabelPlacer placer = new LabelPlacer(widthMm, heightMm, segments, texts);
+        List<Mark> all = new ArrayList<>(marks);
+        List<Mark> front = new ArrayList<>(texts);
+        for (Wanted label : wanted) {
+            LabelPlacer.Placed placed = placer.place(label);
+            if (placed == null) {
+                unplaced.add(label.text());
+            } else {
+                all.addAll(placed.under());
+                front.add(placed.text());
+            }
+        }
+        all.addAll(front);
+        return new Drawing(widthMm, heightMm, says, all);
+    }
+
+    /** Labels that found no room, after {@link #finish}. */
+    public List<String> unplaced() {
+        return List.copyOf(unplaced);
+    }
+
+    private void add(Mark.Path path) {
+        marks.add(path);
+        int n = path.spots().size();
+        if (path.pen() != null) {
+            for (int i = 0; i < (path.closed() ? n : n - 1); i++) {
+                segments.add(new Segment(path.spots().get(i), path.spots().get((i + 1) % n)));
+            }
+        }
+    }
+}

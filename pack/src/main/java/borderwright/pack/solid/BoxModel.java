@@ -1,0 +1,91 @@
+package borderwright.pack.solid;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.plan.Plan;
+import borderwright.pack.drawings.Words;
+import de.javagl.jgltf.model.creation.GltfModelBuilder;
+import de.javagl.jgltf.model.creation.MaterialBuilder;
+import de.javagl.jgltf.model.creation.MeshPrimitiveBuilder;
+import de.javagl.jgltf.model.impl.DefaultMeshModel;
+import de.javagl.jgltf.model.impl.DefaultMeshPrimitiveModel;
+import de.javagl.jgltf.model.impl.DefaultNodeModel;
+import de.javagl.jgltf.model.impl.DefaultSceneModel;
+import de.javagl.jgltf.model.io.GltfModelWriter;
+import de.javagl.jgltf.model.v2.MaterialModelV2;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.Map;
+
+/** Writes all boxes of a plan as a binary glTF file. */
+public final class BoxModel {
+    private final Map<Piece.Role, MaterialModelV2> materials = new EnumMap<>(Piece.Role.class);
+
+    private BoxModel() {}
+
+    /** The model; boxes in plan order, pieces in build order. */
+    public static byte[] write(Plan plan) {
+        BoxModel model = new BoxModel();
+        DefaultSceneModel scene = new DefaultSceneModel();
+        plan.boxes().forEach(box -> scene.addNode(model.box(box)));
+        GltfModelBuilder builder = GltfModelBuilder.create();
+        builder.addSceneModel(scene);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            new GltfModelWriter().writeBinary(builder.build(), out);
+        } catch (IOException e) {
+            throw new UncheckedIOException("the model could not be written", e);
+        }
+        return out.toByteArray();
+    }
+
+    private DefaultNodeModel box(Box box) {
+        DefaultNodeModel node = new DefaultNodeModel();
+        node.setName(box.plan().name());
+        box.pieces().forEach(piece -> {
+            DefaultNodeModel child = piece(piece);
+            child.setParent(node);
+            node.addChild(child);
+        });
+        return node;
+    }
+
+    private DefaultNodeModel piece(Piece piece) {
+        PrismMesh mesh = PrismMesh.of(piece.place());
+        DefaultMeshPrimitiveModel primitive = MeshPrimitiveBuilder.create()
+                .setIntIndicesAsShort(mesh.indexBuffer())
+                .addPositions3D(mesh.positionBuffer())
+                .addNormals3D(mesh.normalBuffer())
+                .build();
+        primitive.setMaterialModel(materials.computeIfAbsent(piece.role(), BoxModel::material));
+        DefaultMeshModel shape = new DefaultMeshModel();
+        shape.setName(piece.label());
+        shape.addMeshPrimitiveModel(primitive);
+        DefaultNodeModel node = new DefaultNodeModel();
+        node.setName(piece.label());
+        node.addMeshModel(shape);
+        return node;
+    }
+
+    /** Wood in tones that tell the roles apart, linear colour as glTF asks. */
+    private static MaterialModelV2 material(Piece.Role role) {
+        float tone = switch (role) {
+            case WALL -> 0.52f;
+            case DIVIDER -> 0.44f;
+            case POST -> 0.26f;
+            case BRACE -> 0.31f;
+            case TIE -> 0.36f;
+            case BEARER, LEG -> 0.21f;
+            case SLAT -> 0.40f;
+            case CAPPING -> 0.62f;
+        };
+        MaterialModelV2 material = MaterialBuilder.create()
+                .setBaseColorFactor(tone, tone * 0.72f, tone * 0.46f, 1)
+                .setMetallicRoughnessFactors(0, 0.9f)
+                .build();
+        material.setName(Words.role(role));
+        return material;
+    }
+}

@@ -1,0 +1,98 @@
+package borderwright.pack.solid;
+
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Prism;
+import borderwright.engine.geometry.Ring;
+import java.nio.FloatBuffer;
+import java.nio.IntBuffer;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
+
+/**
+ * The triangles of one upright prism, flat-shaded: every face has corners of its own, with the face's normal.
+ *
+ * @param positions three metres to a corner
+ * @param normals three to a corner
+ */
+record PrismMesh(List<Float> positions, List<Float> normals) {
+
+    static PrismMesh of(Prism prism) {
+        PrismMesh mesh = new PrismMesh(new ArrayList<>(), new ArrayList<>());
+        Ring ring = prism.plan();
+        Geometry triangles = PolygonTriangulator.triangulate(ring.toJts());
+        for (int i = 0; i < triangles.getNumGeometries(); i++) {
+            List<Point> corners = corners(triangles.getGeometryN(i));
+            mesh.flat(corners, prism.topMm(), 1);
+            mesh.flat(List.of(corners.get(2), corners.get(1), corners.get(0)), prism.bottomMm(), -1);
+        }
+        for (int i = 0; i < ring.size(); i++) {
+            mesh.side(ring, i, prism.bottomMm(), prism.topMm());
+        }
+        return mesh;
+    }
+
+    int size() {
+        return positions.size() / 3;
+    }
+
+    FloatBuffer positionBuffer() {
+        return buffer(positions);
+    }
+
+    FloatBuffer normalBuffer() {
+        return buffer(normals);
+    }
+
+    IntBuffer indexBuffer() {
+        IntBuffer buffer = IntBuffer.allocate(size());
+        for (int i = 0; i < size(); i++) {
+            buffer.put(i);
+        }
+        return buffer.rewind();
+    }
+
+    private static FloatBuffer buffer(List<Float> values) {
+        FloatBuffer buffer = FloatBuffer.allocate(values.size());
+        values.forEach(buffer::put);
+        return buffer.rewind();
+    }
+
+    /** A triangle's corners, anticlockwise from above. */
+    private static List<Point> corners(Geometry triangle) {
+        Coordinate[] c = triangle.getCoordinates();
+        List<Point> corners = List.of(new Point(c[0].x, c[0].y), new Point(c[1].x, c[1].y), new Point(c[2].x, c[2].y));
+        return Ring.signedAreaMm2(corners) > 0 ? corners : List.of(corners.get(2), corners.get(1), corners.get(0));
+    }
+
+    private void flat(List<Point> corners, double heightMm, float up) {
+        for (Point p : corners) {
+            add(p, heightMm, 0, up, 0);
+        }
+    }
+
+    private void side(Ring ring, int side, double bottomMm, double topMm) {
+        Point a = ring.corner(side);
+        Point b = ring.corner(side + 1);
+        Point out = ring.direction(side).left().times(-1);
+        float nx = (float) out.xMm();
+        float nz = (float) -out.yMm();
+        add(a, bottomMm, nx, 0, nz);
+        add(b, bottomMm, nx, 0, nz);
+        add(b, topMm, nx, 0, nz);
+        add(a, bottomMm, nx, 0, nz);
+        add(b, topMm, nx, 0, nz);
+        add(a, topMm, nx, 0, nz);
+    }
+
+    private void add(Point p, double heightMm, float nx, float ny, float nz) {
+        positions.add((float) (p.xMm() / 1000));
+        positions.add((float) (heightMm / 1000));
+        positions.add((float) (-p.yMm() / 1000));
+        normals.add(nx);
+        normals.add(ny);
+        normals.add(nz);
+    }
+}

@@ -1,0 +1,149 @@
+package borderwright.pack.tables;
+
+import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.Length;
+import borderwright.engine.plan.Plan;
+import com.fasterxml.jackson.core.JsonEncoding;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A whole plan as JSON: every record of the contract with its components in the order of their declaration.
+ *
+ * <p>Names are in lower case with underscores and end in the unit: a length becomes {@code length_mm}, an angle {@code
+ * angle_deg}. Lengths have at most four decimals, which tells every tick apart; other numbers six. Money is its currency and
+ * an exact decimal. What was not said is left out. A kind of measure is told by {@code kind}.
+ */
+public final class PlanJson {
+    private static final int LENGTH_DECIMALS = 4;
+    private static final int OTHER_DECIMALS = 6;
+    private static final List<String> UNITS = List.of("Mm2", "Mm3", "Mm", "M2", "M3", "Kg", "Deg", "Rad", "Ticks");
+
+    private PlanJson() {}
+
+    public static byte[] write(Plan plan) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
+        printer.indentObjectsWith(new DefaultIndenter(" ", "\n"));
+        printer.indentArraysWith(new DefaultIndenter(" ", "\n"));
+        try (JsonGenerator json = new JsonFactory().createGenerator(out, JsonEncoding.UTF8)) {
+            json.setPrettyPrinter(printer);
+            value(json, plan);
+            json.writeRaw('\n');
+        } catch (IOException e) {
+            throw new UncheckedIOException("the plan could not be written as JSON", e);
+        }
+        return out.toByteArray();
+    }
+
+    private static void record(JsonGenerator json, Record record) throws IOException {
+        json.writeStartObject();
+        for (Class<?> kind : record.getClass().getInterfaces()) {
+            if (kind.isSealed()) {
+                json.writeStringField("kind", snake(record.getClass().getSimpleName()));
+            }
+        }
+        for (RecordComponent component : record.getClass().getRecordComponents()) {
+            Object value = plain(read(component, record));
+            if (value != null) {
+                json.writeFieldName(name(component.getName(), value));
+                value(json, value);
+            }
+        }
+        json.writeEndObject();
+    }
+
+    private static @Nullable Object read(RecordComponent component, Record record) {
+        try {
+            return component.getAccessor().invoke(record);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("no access to " + component, e);
+        }
+    }
+
+    private static @Nullable Object plain(@Nullable Object value) {
+        return value instanceof Optional<?> optional ? optional.orElse(null) : value;
+    }
+
+    private static void value(JsonGenerator json, Object value) throws IOException {
+        if (value instanceof Length length) {
+            json.writeNumber(decimal(length.mm(), LENGTH_DECIMALS));
+        } else if (value instanceof Angle angle) {
+            json.writeNumber(decimal(angle.degrees(), OTHER_DECIMALS));
+        } else if (value instanceof Double number) {
+            json.writeNumber(decimal(number, OTHER_DECIMALS));
+        } else if (value instanceof BigDecimal number) {
+            json.writeNumber(number.toPlainString());
+        } else if (value instanceof Number number) {
+            json.writeNumber(number.longValue());
+        } else if (value instanceof Boolean truth) {
+            json.writeBoolean(truth);
+        } else if (value instanceof Enum<?> constant) {
+            json.writeString(constant.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        } else if (value instanceof Money money) {
+            json.writeStartObject();
+            json.writeStringField("currency", money.getCurrencyUnit().getCode());
+            json.writeStringField("amount", money.getAmount().toPlainString());
+            json.writeEndObject();
+        } else {
+            composite(json, value);
+        }
+    }
+
+    private static void composite(JsonGenerator json, Object value) throws IOException {
+        if (value instanceof Record record) {
+            record(json, record);
+        } else if (value instanceof Collection<?> all) {
+            json.writeStartArray();
+            for (Object one : all) {
+                value(json, one);
+            }
+            json.writeEndArray();
+        } else if (value instanceof Map<?, ?>) {
+            throw new IllegalArgumentException("a plan holds no maps: their order is not promised");
+        } else {
+            json.writeString(value.toString());
+        }
+    }
+
+    /** {@code bedMm} becomes {@code bed_mm}; a {@code Length} named {@code trim} becomes {@code trim_mm}. */
+    private static String name(String component, Object value) {
+        Object example = value instanceof List<?> list && !list.isEmpty() ? list.get(0) : value;
+        String plain = snake(component);
+        if (example instanceof Length) {
+            return plain + "_mm";
+        }
+        return example instanceof Angle ? plain + "_deg" : plain;
+    }
+
+    private static String snake(String name) {
+        for (String unit : UNITS) {
+            if (name.endsWith(unit) && name.length() > unit.length()) {
+                return snake(name.substring(0, name.length() - unit.length())) + "_" + unit.toLowerCase(Locale.ROOT);
+            }
+        }
+        return name.replaceAll("([a-z0-9])([A-Z])", "$1_$2").toLowerCase(Locale.ROOT);
+    }
+
+    private static BigDecimal decimal(double value, int places) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_EVEN);
+        return rounded.signum() == 0
+                ? BigDecimal.ZERO
+                : new BigDecimal(rounded.stripTrailingZeros().toPlainString());
+    }
+}

@@ -1,0 +1,198 @@
+package borderwright.pack.tables;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.EndCut;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.buying.Basket;
+import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.measure.Length;
+import borderwright.engine.plan.Plan;
+import borderwright.engine.plan.ShoppingItem;
+import borderwright.pack.drawings.Words;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** The cutting list and the shopping list as tables for a spreadsheet. */
+public final class PlanTables {
+    private PlanTables() {}
+
+    /** One row for each piece on each board, in the order of cutting; then the pieces that no board gives. */
+    public static byte[] cutting(Plan plan) {
+        Map<String, Piece> pieces = new LinkedHashMap<>();
+        for (Box box : plan.boxes()) {
+            box.pieces().forEach(p -> pieces.put(p.label(), p));
+        }
+        CsvTable table = new CsvTable(
+                "board",
+                "section",
+                "board_length_mm",
+                "board_from",
+                "order",
+                "label",
+                "length_mm",
+                "length_in",
+                "starts_at_mm",
+                "left_end",
+                "left_tilt_deg",
+                "left_fence_deg",
+                "right_end",
+                "right_tilt_deg",
+                "right_fence_deg",
+                "set_up",
+                "saw",
+                "turned_over",
+                "waits",
+                "what",
+                "box",
+                "planter",
+                "course");
+        for (CuttingPlan.BoardCuts board : plan.cutting().boards()) {
+            int order = 1;
+            for (CuttingPlan.Cut cut : board.cuts()) {
+                cutRow(table, plan, board, order++, cut, pieces.get(cut.label()));
+            }
+        }
+        for (CuttingPlan.Uncut uncut : plan.cutting().uncut()) {
+            table.row(
+                    "",
+                    "",
+                    "",
+                    uncut.why(),
+                    "",
+                    uncut.label(),
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "",
+                    "");
+        }
+        return table.bytes();
+    }
+
+    private static void cutRow(
+            CsvTable table,
+            Plan plan,
+            CuttingPlan.BoardCuts board,
+            int order,
+            CuttingPlan.Cut cut,
+            @Nullable Piece piece) {
+        CuttingPlan.SetUp setUp =
+                cut.setUp() >= 0 && cut.setUp() < plan.cutting().setUps().size()
+                        ? plan.cutting().setUps().get(cut.setUp())
+                        : null;
+        table.row(
+                board.id(),
+                board.section(),
+                mm(board.length()),
+                board.from(),
+                Integer.toString(order),
+                cut.label(),
+                mm(cut.length()),
+                inches(cut.length()),
+                mm(cut.start()),
+                piece == null ? "" : end(piece.left()),
+                piece == null ? "" : degrees(piece.left().tiltDeg()),
+                piece == null ? "" : degrees(piece.left().fenceDeg()),
+                piece == null ? "" : end(piece.right()),
+                piece == null ? "" : degrees(piece.right().tiltDeg()),
+                piece == null ? "" : degrees(piece.right().fenceDeg()),
+                setUp == null ? "" : Integer.toString(setUp.number()),
+                setUp == null ? "" : setUp.saw(),
+                cut.turned() ? "yes" : "no",
+                plan.cutting().waiting().contains(cut.label()) ? "yes" : "no",
+                piece == null ? "" : Words.role(piece.role()),
+                piece == null ? "" : piece.box(),
+                piece == null ? "" : piece.planter(),
+                piece == null || piece.course() == 0 ? "" : Integer.toString(piece.course()));
+    }
+
+    /** One row for each line of each order, its delivery and tax; then what nobody prices. */
+    public static byte[] shopping(Plan plan) {
+        String currency = plan.garden().currency();
+        CsvTable table = new CsvTable(
+                "supplier",
+                "what",
+                "length_mm",
+                "length_in",
+                "how_many",
+                "pack_of",
+                "each_" + currency,
+                "sum_" + currency,
+                "quantity_needed",
+                "unit",
+                "for");
+        for (Basket.Order order : plan.basket().orders()) {
+            for (Basket.Line line : order.lines()) {
+                lineRow(table, plan, order, line);
+            }
+            charge(table, order.supplier(), "delivery", order.delivery().getAmount());
+            charge(table, order.supplier(), "tax", order.tax().getAmount());
+            charge(table, order.supplier(), "total", order.total().getAmount());
+        }
+        charge(table, "all", "total", plan.basket().total().getAmount());
+        for (Basket.Unpriced item : plan.basket().unpriced()) {
+            table.row("nobody prices it", item.item(), "", "", "", "", "", "", item.quantity(), "", "");
+        }
+        return table.bytes();
+    }
+
+    private static void lineRow(CsvTable table, Plan plan, Basket.Order order, Basket.Line line) {
+        boolean board = line.length().ticks() > 0;
+        ShoppingItem item = plan.shopping().stream()
+                .filter(s -> s.item().equals(line.item()))
+                .findFirst()
+                .orElse(null);
+        table.row(
+                order.supplier(),
+                line.item(),
+                board ? mm(line.length()) : "",
+                board ? inches(line.length()) : "",
+                Integer.toString(line.count()),
+                Integer.toString(line.pack()),
+                line.unitPrice().getAmount().toPlainString(),
+                line.sum().getAmount().toPlainString(),
+                item == null ? "" : item.quantity().toPlainString(),
+                item == null ? "" : item.unit(),
+                item == null ? "" : item.why());
+    }
+
+    private static void charge(CsvTable table, String supplier, String what, BigDecimal amount) {
+        table.row(supplier, what, "", "", "", "", "", amount.toPlainString(), "", "", "");
+    }
+
+    private static String end(EndCut cut) {
+        return cut.isSquare() ? "square" : cut.words();
+    }
+
+    private static String mm(Length length) {
+        return decimal(length.mm(), 1);
+    }
+
+    private static String inches(Length length) {
+        return decimal(length.inches(), 4);
+    }
+
+    private static String degrees(double degrees) {
+        return decimal(degrees, 2);
+    }
+
+    private static String decimal(double value, int places) {
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+}

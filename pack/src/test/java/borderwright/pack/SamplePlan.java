@@ -1,0 +1,340 @@
+package borderwright.pack;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.buying.Basket;
+import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.Names;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.Layout;
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.plan.Plan;
+import borderwright.engine.plan.ShoppingItem;
+import borderwright.engine.problem.Problem;
+import borderwright.engine.survey.Ground;
+import borderwright.engine.survey.Outline;
+import borderwright.engine.survey.OutlineEdge;
+import borderwright.engine.survey.SurveyReport;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+
+/** A whole plan put together by hand: three joined planters and one mitred round a 127 degree corner. All invented. */
+public final class SamplePlan {
+    private static final CurrencyUnit GBP = CurrencyUnit.GBP;
+    private static final double TURN = StrictMath.toRadians(53);
+
+    private SamplePlan() {}
+
+    public static Plan metric() {
+        return plan("Fence and bend", UnitSystem.METRIC, boxes());
+    }
+
+    public static Plan imperial() {
+        return plan("Fence and bend", UnitSystem.IMPERIAL, boxes());
+    }
+
+    /** A plan of one small box: quick to print. */
+    public static Plan small(String name) {
+        return plan(
+                name,
+                UnitSystem.METRIC,
+                List.of(new SampleBox("F1", Ring.rectangle(20, 20, 920, 520), List.of(), -450).build(1)));
+    }
+
+    /** The same plan with many copies of one box, side by side. */
+    public static Plan field(int count) {
+        List<Box> boxes = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            double x = (i % 10) * 2600;
+            double y = (i / 10) * 1600;
+            boxes.add(
+                    new SampleBox("F" + (i + 1), Ring.rectangle(x, y, x + 2400, y + 1200), List.of(), 0).build(i + 1));
+        }
+        return plan("Field of boxes", UnitSystem.METRIC, boxes);
+    }
+
+    private static List<Box> boxes() {
+        Point u = new Point(StrictMath.cos(TURN), StrictMath.sin(TURN));
+        Point corner = new Point(5400 - 20 * StrictMath.tan(TURN / 2), 20);
+        Point front = new Point(5400 - 620 * StrictMath.tan(TURN / 2), 620);
+        Point end = corner.plus(u.times(1400));
+        Ring bend = new Ring(
+                List.of(new Point(3640, 20), corner, end, end.plus(u.left().times(600)), front, new Point(3640, 620)));
+        return List.of(
+                new SampleBox("F1-F3", Ring.rectangle(20, 20, 3620, 620), List.of(1200.0, 2400.0), -450).build(1),
+                new SampleBox("F4", bend, List.of(), -450).build(4));
+    }
+
+    public static Plan plan(String name, UnitSystem units, List<Box> boxes) {
+        List<Piece> pieces = boxes.stream().flatMap(b -> b.pieces().stream()).toList();
+        CuttingPlan cutting = cutting(pieces);
+        Basket basket = basket(cutting);
+        double metres = pieces.stream().mapToDouble(p -> p.length().mm()).sum() / 1000;
+        double boards =
+                cutting.boards().stream().mapToDouble(b -> b.length().mm()).sum() / 1000;
+        Plan.Totals totals = new Plan.Totals(
+                4, pieces.size(), metres, boards, 0.211, 147.6, 2.94, 1.487, basket.total(), Optional.of(gbp("14.35")));
+        return new Plan(
+                garden(name, units),
+                outline(),
+                survey(),
+                new Layout(
+                        boxes.stream().map(Box::plan).toList(),
+                        List.of(),
+                        List.of("A person reaches 600 mm from the lawn: every planter is reached."),
+                        List.of()),
+                boxes,
+                "Not shown to hold: the strength of the walls has not been computed by this version.",
+                List.of(
+                        new ShoppingItem("screw 5 x 70", new BigDecimal("168"), "pieces", "walls to posts and braces"),
+                        new ShoppingItem("liner", new BigDecimal("9.4"), "m2", "inside of the walls"),
+                        new ShoppingItem(
+                                "soil", new BigDecimal("1.487"), "m3", "4 planters, 15 % settlement included")),
+                basket,
+                cutting,
+                totals,
+                List.of(new Problem(
+                        "over-budget",
+                        "budget",
+                        "Boards, fixings and delivery cost GBP 234.35, GBP 14.35 over the budget of GBP 220.00.",
+                        "The variant \"treated boards\" would cost GBP 198.10.")));
+    }
+
+    private static Garden garden(String name, UnitSystem units) {
+        return new Garden(
+                name,
+                "Invented garden, invented suppliers and prices.",
+                units,
+                "GBP",
+                new BigDecimal("220"),
+                new SurveyNotes(Names.of("A", "B", "C"), null, Length.ofMm(640), List.of(), List.of(), null),
+                List.of(),
+                new BuildRules(
+                        "larch 25 x 150",
+                        "batten 47 x 50",
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null),
+                List.of(section("larch 25 x 150", 25, 150), section("batten 47 x 50", 47, 50)),
+                List.of(),
+                List.of(),
+                List.of(),
+                null,
+                null);
+    }
+
+    private static SectionNote section(String name, double t, double w) {
+        return new SectionNote(name, Length.ofMm(t), Length.ofMm(w), null, null, "larch", null, null, null, null, null);
+    }
+
+    private static Outline outline() {
+        Point u = new Point(StrictMath.cos(TURN), StrictMath.sin(TURN));
+        Point b = new Point(5400, 0);
+        Point c = b.plus(u.times(2915));
+        Point front = new Point(5400 - 640 * StrictMath.tan(TURN / 2), 640);
+        return new Outline(
+                new Ring(List.of(new Point(0, 0), b, c, c.plus(u.left().times(640)), front, new Point(0, 640))),
+                List.of("A", "B", "C", "C'", "B'", "A'"),
+                List.of(
+                        new OutlineEdge(EdgeKind.FENCE, 20, 0, 0),
+                        new OutlineEdge(EdgeKind.WALL, 20, 0, 0),
+                        new OutlineEdge(EdgeKind.OPEN, 0, 0, 0),
+                        new OutlineEdge(EdgeKind.LAWN, 0, 0, 0),
+                        new OutlineEdge(EdgeKind.LAWN, 0, 0, 0),
+                        new OutlineEdge(EdgeKind.FENCE, 15, 0, 0)),
+                new Ground(List.of(
+                        new Ground.Spot("A", new Point(0, 0), -452, 3),
+                        new Ground.Spot("B", b, -486, 3),
+                        new Ground.Spot("C", c, -503, 3))));
+    }
+
+    private static SurveyReport survey() {
+        List<SurveyReport.SurveyedPoint> points = new ArrayList<>();
+        Outline outline = outline();
+        for (int i = 0; i < 3; i++) {
+            points.add(new SurveyReport.SurveyedPoint(
+                    outline.cornerNames().get(i),
+                    outline.ring().corner(i),
+                    1.1 + i,
+                    0.8 + 2 * i,
+                    new SurveyReport.Ellipse(1.2 + 2.4 * i, 0.7 + 0.5 * i, 0.5 * i)));
+        }
+        points.add(new SurveyReport.SurveyedPoint(
+                "P", new Point(4400, 0), 1.3, 1.0, new SurveyReport.Ellipse(1.4, 0.9, 0.2)));
+        points.add(new SurveyReport.SurveyedPoint(
+                "Q",
+                new Point(5400 + 1000 * StrictMath.cos(TURN), 1000 * StrictMath.sin(TURN)),
+                1.9,
+                2.2,
+                new SurveyReport.Ellipse(2.4, 1.1, 1.1)));
+        return new SurveyReport(
+                points,
+                List.of(
+                        reading(0, "tape A-B", 5400, 5400.4, 3, "mm", 0.31),
+                        reading(1, "tape B-C", 2915, 2914.6, 3, "mm", 0.22),
+                        reading(2, "offset P from B-A, along", 1000, 1000.0, 1, "mm", 0.12),
+                        reading(3, "offset Q from B-C, along", 1000, 1000.1, 1, "mm", 0.12),
+                        reading(4, "tape P-Q", 1790, 1789.2, 1, "mm", 0.55),
+                        reading(5, "gauge A-B-C", 128, 127.0, 0.3, "deg", 0.74)),
+                List.of(new SurveyReport.Closing("the angle at B by tape triangle against the gauge", 18.4, 5.1)),
+                1,
+                Optional.of(new SurveyReport.GlobalTest(9.31, 3.84, 0.05)),
+                new SurveyReport.Suspects(
+                        false,
+                        List.of(
+                                new SurveyReport.Candidate(5, 127.03, 0.09, ""),
+                                new SurveyReport.Candidate(4, 1797.6, 2.4, "")),
+                        "tape from A to C"),
+                new SurveyReport.NextMeasure(
+                        "tape from A to C", "it would halve the uncertainty of C across the line B-C"));
+    }
+
+    private static SurveyReport.Reading reading(
+            int i, String what, double measured, double adjusted, double sd, String unit, double r) {
+        double normalised = (adjusted - measured) / (sd * StrictMath.sqrt(r));
+        return new SurveyReport.Reading(
+                "survey.measures[" + i + "]", what, measured, adjusted, sd, unit, r, normalised);
+    }
+
+    private static CuttingPlan cutting(List<Piece> pieces) {
+        List<CuttingPlan.SetUp> setUps = setUps(pieces);
+        Map<String, Integer> setUpOf = new LinkedHashMap<>();
+        setUps.forEach(s -> s.labels().forEach(l -> setUpOf.put(l, s.number() - 1)));
+        List<CuttingPlan.BoardCuts> boards = new ArrayList<>();
+        for (String section : List.of("larch 25 x 150", "batten 47 x 50")) {
+            List<Piece> rest = new ArrayList<>(pieces.stream()
+                    .filter(p -> p.section().equals(section))
+                    .sorted(Comparator.comparing(Piece::length).reversed())
+                    .toList());
+            double boardMm = section.startsWith("larch") ? 3800 : 3000;
+            while (!rest.isEmpty()) {
+                boards.add(board(section, boardMm, rest, setUpOf, boards.size() + 1));
+            }
+        }
+        return new CuttingPlan(
+                boards,
+                setUps,
+                pieces.stream().filter(Piece::waits).map(Piece::label).toList(),
+                List.of("B" + boards.size()),
+                List.of());
+    }
+
+    private static List<CuttingPlan.SetUp> setUps(List<Piece> pieces) {
+        Map<String, List<Piece>> groups = new LinkedHashMap<>();
+        for (Piece p : pieces) {
+            groups.computeIfAbsent(
+                            p.right().tiltDeg() + "/" + p.length().ticks() + "/" + p.section(), k -> new ArrayList<>())
+                    .add(p);
+        }
+        List<CuttingPlan.SetUp> setUps = new ArrayList<>();
+        groups.values().forEach(g -> {
+            Piece first = g.get(0);
+            setUps.add(new CuttingPlan.SetUp(
+                    setUps.size() + 1,
+                    "table saw with sled",
+                    first.right().tiltDeg(),
+                    0,
+                    first.length(),
+                    g.stream().map(Piece::label).toList(),
+                    "Set the blade " + (first.right().isSquare() ? "square" : "26.5° from square")
+                            + ", the fence square, the stop to the length."));
+        });
+        return setUps;
+    }
+
+    private static CuttingPlan.BoardCuts board(
+            String section, double boardMm, List<Piece> rest, Map<String, Integer> setUpOf, int number) {
+        Length trim = Length.ofMm(12);
+        Length at = trim;
+        Length end = Length.ofMm(boardMm).minus(trim);
+        List<CuttingPlan.Cut> cuts = new ArrayList<>();
+        for (Piece p : List.copyOf(rest)) {
+            if (at.plus(p.length()).compareTo(end) <= 0) {
+                cuts.add(new CuttingPlan.Cut(
+                        p.label(), at, p.length(), setUpOf.getOrDefault(p.label(), 0), cuts.size() % 3 == 2));
+                at = at.plus(p.length()).plus(Length.ofMm(3));
+                rest.remove(p);
+            }
+        }
+        Length offcut = end.minus(at).compareTo(Length.ZERO) > 0 ? end.minus(at) : Length.ZERO;
+        return new CuttingPlan.BoardCuts(
+                "B%02d".formatted(number),
+                section,
+                Length.ofMm(boardMm),
+                number == 1 ? "shed rack" : "Alder",
+                number == 1,
+                trim,
+                cuts,
+                offcut,
+                offcut.mm() >= 400);
+    }
+
+    private static Basket basket(CuttingPlan cutting) {
+        long larch = cutting.boards().stream()
+                        .filter(b -> b.section().startsWith("larch"))
+                        .count()
+                - 1;
+        long batten = cutting.boards().stream()
+                .filter(b -> b.section().startsWith("batten"))
+                .count();
+        Money larchSum = gbp("9.60").multipliedBy(larch);
+        Money battenSum = gbp("4.20").multipliedBy(batten);
+        Money goods = larchSum.plus(battenSum);
+        Money delivery = gbp("30.00");
+        Basket.Order alder = new Basket.Order(
+                "Alder",
+                List.of(
+                        new Basket.Line("larch 25 x 150", Length.ofMm(3800), (int) larch, 1, gbp("9.60"), larchSum),
+                        new Basket.Line("batten 47 x 50", Length.ofMm(3000), (int) batten, 1, gbp("4.20"), battenSum)),
+                goods,
+                delivery,
+                gbp("0.00"),
+                goods.plus(delivery));
+        Basket.Order birch = new Basket.Order(
+                "Birch",
+                List.of(new Basket.Line("screw 5 x 70", Length.ZERO, 1, 1, gbp("12.80"), gbp("12.80"))),
+                gbp("12.80"),
+                gbp("0.00"),
+                gbp("2.56"),
+                gbp("15.36"));
+        Money total = alder.total().plus(birch.total());
+        return new Basket(
+                List.of(alder, birch),
+                total,
+                total,
+                true,
+                List.of(new Basket.Unpriced("liner", "9.4 m2")),
+                List.of(
+                        "Alder alone cannot give the screws.",
+                        "Birch alone would cost GBP 31.20 more: its larch is dearer by the metre and tax comes on top."));
+    }
+
+    static Money gbp(String amount) {
+        return Money.of(GBP, new BigDecimal(amount));
+    }
+}

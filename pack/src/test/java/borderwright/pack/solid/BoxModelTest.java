@@ -1,0 +1,107 @@
+package borderwright.pack.solid;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Prism;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.plan.Plan;
+import borderwright.pack.SamplePlan;
+import de.javagl.jgltf.model.AccessorModel;
+import de.javagl.jgltf.model.GltfModel;
+import de.javagl.jgltf.model.MeshPrimitiveModel;
+import de.javagl.jgltf.model.NodeModel;
+import de.javagl.jgltf.model.io.GltfModelReader;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class BoxModelTest {
+    private final Plan plan = SamplePlan.metric();
+
+    private static Map<String, NodeModel> nodes(byte[] glb) throws IOException {
+        GltfModel model = new GltfModelReader().readWithoutReferences(new ByteArrayInputStream(glb));
+        Map<String, NodeModel> nodes = new LinkedHashMap<>();
+        model.getNodeModels().forEach(n -> nodes.put(n.getName(), n));
+        return nodes;
+    }
+
+    @Test
+    void everyPieceIsANodeNamedByItsLabelUnderItsBox() throws IOException {
+        Map<String, NodeModel> nodes = nodes(BoxModel.write(plan));
+
+        for (Box box : plan.boxes()) {
+            List<String> children = nodes.get(box.plan().name()).getChildren().stream()
+                    .map(NodeModel::getName)
+                    .toList();
+            assertThat(children)
+                    .isEqualTo(box.pieces().stream().map(Piece::label).toList());
+        }
+    }
+
+    @Test
+    void everyPieceReachesJustAsFarAsItsPrism() throws IOException {
+        Map<String, NodeModel> nodes = nodes(BoxModel.write(plan));
+
+        for (Piece piece : plan.boxes().get(1).pieces()) {
+            AccessorModel positions = positions(nodes.get(piece.label()));
+            Number[] min = positions.getMin();
+            Number[] max = positions.getMax();
+            List<Point> corners = piece.place().plan().corners();
+            assertThat(min[0].doubleValue() * 1000)
+                    .isCloseTo(corners.stream().mapToDouble(Point::xMm).min().orElseThrow(), within(0.01));
+            assertThat(max[0].doubleValue() * 1000)
+                    .isCloseTo(corners.stream().mapToDouble(Point::xMm).max().orElseThrow(), within(0.01));
+            assertThat(min[1].doubleValue() * 1000).isCloseTo(piece.place().bottomMm(), within(0.01));
+            assertThat(max[1].doubleValue() * 1000).isCloseTo(piece.place().topMm(), within(0.01));
+            assertThat(-max[2].doubleValue() * 1000)
+                    .isCloseTo(corners.stream().mapToDouble(Point::yMm).min().orElseThrow(), within(0.01));
+        }
+    }
+
+    private static AccessorModel positions(NodeModel node) {
+        MeshPrimitiveModel primitive =
+                node.getMeshModels().get(0).getMeshPrimitiveModels().get(0);
+        return primitive.getAttributes().get("POSITION");
+    }
+
+    /** Divergence theorem: the volume inside closed triangles that look outwards is a sum over them. */
+    @Test
+    void theTrianglesOfANotchedPieceCloseAndLookOutwards() {
+        Ring notched = new Ring(List.of(
+                new Point(0, 0),
+                new Point(600, 0),
+                new Point(600, 145),
+                new Point(350, 145),
+                new Point(350, 95),
+                new Point(300, 95),
+                new Point(300, 145),
+                new Point(0, 145)));
+        Prism prism = new Prism(notched, 100, 125);
+        PrismMesh mesh = PrismMesh.of(prism);
+
+        double volume = 0;
+        List<Float> p = mesh.positions();
+        for (int i = 0; i < mesh.size(); i += 3) {
+            double[] a = {p.get(3 * i), p.get(3 * i + 1), p.get(3 * i + 2)};
+            double[] b = {p.get(3 * i + 3), p.get(3 * i + 4), p.get(3 * i + 5)};
+            double[] c = {p.get(3 * i + 6), p.get(3 * i + 7), p.get(3 * i + 8)};
+            volume += (a[0] * (b[1] * c[2] - b[2] * c[1])
+                            - a[1] * (b[0] * c[2] - b[2] * c[0])
+                            + a[2] * (b[0] * c[1] - b[1] * c[0]))
+                    / 6;
+        }
+        assertThat(volume * 1e9).isCloseTo(prism.volumeMm3(), within(prism.volumeMm3() * 1e-5));
+    }
+
+    @Test
+    void theSamePlanGivesTheSameBytes() {
+        assertThat(BoxModel.write(plan)).isEqualTo(BoxModel.write(SamplePlan.metric()));
+    }
+}

@@ -1,0 +1,90 @@
+package borderwright.pack.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import borderwright.engine.plan.Plan;
+import borderwright.pack.SamplePlan;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+class PlanJsonTest {
+    private final Plan plan = SamplePlan.metric();
+
+    private JsonNode read() throws IOException {
+        return new ObjectMapper().readTree(PlanJson.write(plan));
+    }
+
+    @Test
+    void everyPartOfThePlanIsThereInTheOrderOfItsDeclaration() throws IOException {
+        List<String> names = new ArrayList<>();
+        read().fieldNames().forEachRemaining(names::add);
+
+        assertThat(names)
+                .containsExactly(
+                        "garden",
+                        "outline",
+                        "survey",
+                        "layout",
+                        "boxes",
+                        "strength",
+                        "shopping",
+                        "basket",
+                        "cutting",
+                        "totals",
+                        "shortfalls");
+    }
+
+    @Test
+    void lengthsCarryTheirUnitInTheirName() throws IOException {
+        JsonNode piece = read().at("/boxes/0/pieces/0");
+
+        assertThat(piece.get("label").asText()).isEqualTo("F1-F3-1");
+        assertThat(piece.get("length_mm").decimalValue()).isEqualByComparingTo("3550");
+        assertThat(piece.at("/place/bottom_mm").asDouble()).isEqualTo(-450);
+        assertThat(piece.at("/left/tilt_deg").asDouble()).isZero();
+        assertThat(read().at("/cutting/boards/0/trim_mm").asInt()).isEqualTo(12);
+    }
+
+    @Test
+    void namesAreLowerCaseWithUnderscoresOnly() throws IOException {
+        Pattern plain = Pattern.compile("[a-z][a-z0-9_]*");
+        checkNames(read(), plain);
+    }
+
+    private static void checkNames(JsonNode node, Pattern plain) {
+        Iterator<Map.Entry<String, JsonNode>> fields = node.fields();
+        while (fields.hasNext()) {
+            Map.Entry<String, JsonNode> field = fields.next();
+            assertThat(field.getKey()).matches(plain);
+            checkNames(field.getValue(), plain);
+        }
+        node.elements().forEachRemaining(e -> checkNames(e, plain));
+    }
+
+    @Test
+    void moneyIsACurrencyAndAnExactDecimal() throws IOException {
+        JsonNode total = read().at("/basket/total");
+
+        assertThat(total.get("currency").asText()).isEqualTo("GBP");
+        assertThat(total.get("amount").asText())
+                .isEqualTo(plan.basket().total().getAmount().toPlainString());
+    }
+
+    @Test
+    void whatWasNotSaidIsLeftOut() throws IOException {
+        assertThat(read().at("/garden/soil").isMissingNode()).isTrue();
+        assertThat(read().at("/garden/about").asText()).startsWith("Invented");
+    }
+
+    @Test
+    void theSamePlanGivesTheSameBytes() {
+        assertThat(PlanJson.write(SamplePlan.metric())).isEqualTo(PlanJson.write(SamplePlan.metric()));
+    }
+}
