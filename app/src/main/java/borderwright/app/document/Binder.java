@@ -10,10 +10,11 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.problem.NearestName;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +25,7 @@ final class Binder {
     private final Faults faults;
     private final ValueReader values;
     private final Map<String, Place> places = new HashMap<>();
-    private final TreeSet<String> doubtful = new TreeSet<>();
+    private final Set<String> doubtful = new HashSet<>();
 
     Binder(Faults faults) {
         this.faults = faults;
@@ -53,39 +54,41 @@ final class Binder {
     Place place(String path) {
         String at = path;
         while (!places.containsKey(at) && !at.isEmpty()) {
-            at = at.substring(0, Math.max(0, Math.max(at.lastIndexOf('.'), at.lastIndexOf('['))));
+            at = holder(at);
         }
         return places.getOrDefault(at, Place.START);
     }
 
-    /** Whether a fault was found at that path, inside it, or in what holds it: what follows from it is doubtful. */
+    /** Whether a fault was found at that path or in what holds it: what follows from it is doubtful. */
     boolean isDoubtful(String path) {
-        for (String at = path; !at.isEmpty(); ) {
+        for (String at = path; !at.isEmpty(); at = holder(at)) {
             if (doubtful.contains(at)) {
                 return true;
             }
-            at = at.substring(0, Math.max(0, Math.max(at.lastIndexOf('.'), at.lastIndexOf('['))));
-        }
-        String inside = doubtful.ceiling(path);
-        while (inside != null && inside.startsWith(path)) {
-            if (inside.charAt(path.length()) == '.' || inside.charAt(path.length()) == '[') {
-                return true;
-            }
-            inside = doubtful.higher(inside);
         }
         return false;
+    }
+
+    private static String holder(String path) {
+        return path.substring(0, Math.max(0, Math.max(path.lastIndexOf('.'), path.lastIndexOf('['))));
     }
 
     private void reportUnknownKeys(RecordShape shape, Fields fields, String path) {
         List<String> known = shape.keys();
         for (Entry entry : fields.entries()) {
             if (!known.contains(entry.key())) {
-                reportUnknownKey(entry, known);
+                reportUnknownKey(entry, path.isEmpty() ? withVariants(known) : known);
                 NearestName.of(entry.key(), known)
                         .filter(meant -> fields.entry(meant).isEmpty())
                         .ifPresent(meant -> doubtful.add(Place.join(path, meant)));
             }
         }
+    }
+
+    private static List<String> withVariants(List<String> known) {
+        List<String> all = new ArrayList<>(known);
+        all.add(GardenReader.VARIANTS);
+        return all;
     }
 
     private void reportUnknownKey(Entry entry, List<String> known) {
@@ -103,8 +106,11 @@ final class Binder {
     private @Nullable Object field(FieldShape field, Fields fields, String path) {
         Optional<DocNode> node = fields.value(field.key());
         if (node.isEmpty() || (node.get() instanceof Scalar scalar && scalar.isNothing())) {
-            boolean renamed = doubtful.contains(path);
-            if (!field.optional() && !renamed) {
+            if (doubtful.contains(path)) {
+                // said under a misspelt key
+                return Blank.ofSaid(field);
+            }
+            if (!field.optional()) {
                 reportMissing(field, fields, node, path);
             }
             return Blank.of(field);
@@ -114,7 +120,7 @@ final class Binder {
             return list(field, node.get(), path);
         }
         Optional<?> one = one(field, node.get(), path);
-        return one.isPresent() ? one.get() : Blank.of(field);
+        return one.isPresent() ? one.get() : Blank.ofSaid(field);
     }
 
     private void reportMissing(FieldShape field, Fields fields, Optional<DocNode> empty, String path) {
@@ -122,12 +128,12 @@ final class Binder {
                 .or(() -> fields.removed(field.key()).map(Entry::keyPlace))
                 .orElseGet(() -> fields.place()
                         .child(fields.place().line(), fields.place().column(), field.key()));
-        String such = field.example().isEmpty() ? "" : ", such as `" + field.key() + ": " + field.example() + "`";
         faults.add(
                 group,
                 "key-missing",
-                "`" + field.key() + "` is missing.",
-                "Write " + field.says().value() + such + ".");
+                "`" + field.key() + "` is " + (empty.isPresent() ? "empty." : "missing."),
+                "Write `" + field.key() + ": " + (field.example().isEmpty() ? "..." : field.example()) + "`: "
+                        + field.says().value() + ".");
         doubtful.add(path);
     }
 

@@ -25,6 +25,11 @@ final class Blank {
         return field.optional() ? null : ofOne(field);
     }
 
+    /** What stands in for a value that was said but cannot be read: it counts as said. */
+    static Object ofSaid(FieldShape field) {
+        return field.isList() ? List.of() : ofOne(field);
+    }
+
     /** What stands in for one item of the field's list, or for its required value. */
     static Object ofOne(FieldShape field) {
         return switch (field.kind()) {

@@ -7,10 +7,12 @@ import borderwright.app.document.DocNode.Refused;
 import borderwright.app.document.DocNode.Scalar;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
@@ -33,6 +35,7 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 final class DocumentTree {
     private final Faults faults;
     private final Iterator<Event> events;
+    private final Set<String> refused = new HashSet<>();
     private int nodes;
     private int depth;
 
@@ -134,23 +137,32 @@ final class DocumentTree {
 
     private boolean isRefused(NodeEvent event, Place place) {
         if (event instanceof AliasEvent || event.getAnchor().isPresent()) {
-            faults.add(
+            refuse(
                     place,
                     "alias",
-                    "Anchors (`&`) and aliases (`*`) are not read.",
+                    "Anchors (`&`) and aliases (`*`) are not read, here or further on.",
                     "Write the value out in each place, or put a text that begins so in quotes.");
             return true;
         }
         Optional<String> tag = event instanceof ScalarEvent scalar
                 ? scalar.getTag()
                 : event instanceof CollectionStartEvent start ? start.getTag() : Optional.empty();
-        // the parser gives a quoted scalar no tag; only one that was written counts
         if (tag.isPresent()) {
-            faults.add(
-                    place, "tag", "Tags (`!`) are not read.", "Leave it out, or put a text that begins so in quotes.");
+            refuse(
+                    place,
+                    "tag",
+                    "Tags (`!`) are not read, here or further on.",
+                    "Leave it out, or put a text that begins so in quotes.");
             return true;
         }
         return false;
+    }
+
+    /** Reported where it is met first; later ones are refused in silence. */
+    private void refuse(Place place, String code, String what, String right) {
+        if (refused.add(code)) {
+            faults.add(place, code, what, right);
+        }
     }
 
     private DocNode scalar(ScalarEvent event, Place place) {

@@ -59,7 +59,8 @@ record FieldShape(String key, FieldKind kind, Class<?> type, boolean isList, boo
         if (kind == FieldKind.CHOICE) {
             return "Write " + oneOf(choices()) + ".";
         }
-        String such = example().isEmpty() || kind == FieldKind.YES_NO || isList ? "" : ", such as `" + example() + "`";
+        String one = isList ? kind.example() : example();
+        String such = one.isEmpty() || kind == FieldKind.YES_NO ? "" : ", such as `" + one + "`";
         return "Write " + kind.phrase() + such + ".";
     }
 

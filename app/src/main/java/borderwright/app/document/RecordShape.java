@@ -19,8 +19,9 @@ import org.jspecify.annotations.Nullable;
  * @param type the record
  * @param says what it means
  * @param fields its keys, in the order of the record
+ * @param constructor makes one from a value for each field; looked up once, because a document can hold thousands
  */
-record RecordShape(Class<?> type, String says, List<FieldShape> fields) {
+record RecordShape(Class<?> type, String says, List<FieldShape> fields, Constructor<?> constructor) {
     private static final Map<Class<?>, RecordShape> KNOWN = new ConcurrentHashMap<>();
 
     static RecordShape of(Class<?> type) {
@@ -35,7 +36,8 @@ record RecordShape(Class<?> type, String says, List<FieldShape> fields) {
         return new RecordShape(
                 type,
                 says.value(),
-                Arrays.stream(type.getRecordComponents()).map(FieldShape::of).toList());
+                Arrays.stream(type.getRecordComponents()).map(FieldShape::of).toList(),
+                constructor(type));
     }
 
     /** Each kind of measure by the key that tells it: the first of its record. */
@@ -68,7 +70,7 @@ record RecordShape(Class<?> type, String says, List<FieldShape> fields) {
      */
     Object make(@Nullable Object[] values) {
         try {
-            return constructor().newInstance(values);
+            return constructor.newInstance(values);
         } catch (InvocationTargetException e) {
             if (e.getCause() instanceof IllegalArgumentException refused) {
                 throw refused;
@@ -79,10 +81,14 @@ record RecordShape(Class<?> type, String says, List<FieldShape> fields) {
         }
     }
 
-    private Constructor<?> constructor() throws NoSuchMethodException {
+    private static Constructor<?> constructor(Class<?> type) {
         Class<?>[] types = Arrays.stream(type.getRecordComponents())
                 .map(RecordComponent::getType)
                 .toArray(Class<?>[]::new);
-        return type.getDeclaredConstructor(types);
+        try {
+            return type.getDeclaredConstructor(types);
+        } catch (NoSuchMethodException e) {
+            throw new IllegalStateException("a record without its constructor: " + type, e);
+        }
     }
 }

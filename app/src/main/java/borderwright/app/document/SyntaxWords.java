@@ -15,7 +15,12 @@ final class SyntaxWords {
             return;
         }
         String problem = String.valueOf(marked.getProblem());
-        Place place = place(marked.getProblemMark().or(marked::getContextMark));
+        boolean atItsStart =
+                problem.contains("unexpected end of stream") || problem.contains("could not find expected ':'");
+        Place place = place(
+                atItsStart
+                        ? marked.getContextMark().or(marked::getProblemMark)
+                        : marked.getProblemMark().or(marked::getContextMark));
         String opened = marked.getContextMark()
                 .map(m -> "line " + (m.getLine() + 1) + ", column " + (m.getColumn() + 1))
                 .orElse("an earlier line");
@@ -47,7 +52,7 @@ final class SyntaxWords {
                     "Put a comma between its parts and " + bracket + " at its end.");
         }
         if (context.contains("quoted scalar") && problem.contains("unexpected end")) {
-            return say("The quotes opened at " + opened + " are not closed.", "Put the same quote at the end.");
+            return say("The quotes opened here are not closed.", "Put the same quote at the end.");
         }
         if (context.contains("double-quoted")) {
             return say(

@@ -104,7 +104,7 @@ final class ValueReader {
 
     private Optional<BigDecimal> number(FieldShape field, Scalar scalar) {
         String text = scalar.text();
-        if (text.length() > MOST_DIGITS || !DECIMAL.matcher(text).matches()) {
+        if (!DECIMAL.matcher(text).matches()) {
             return fault(scalar, "number", Faults.quoted(text) + " is not a number.", field.whatToWrite());
         }
         if (!scalar.plain()) {
@@ -114,19 +114,26 @@ final class ValueReader {
                     Faults.quoted(text) + " is in quotes, so it is a text, not a number.",
                     "Write it without them.");
         }
+        if (text.length() > MOST_DIGITS) {
+            return tooLarge(scalar);
+        }
         // compared before it is rounded or printed: an exponent costs nothing until then
         BigDecimal number = new BigDecimal(text).stripTrailingZeros();
         if (number.abs().compareTo(MOST) > 0 || number.scale() > MOST_PLACES) {
-            return fault(
-                    scalar,
-                    "number",
-                    Faults.quoted(text) + " is too large or has too many decimals.",
-                    "Write a number up to 1000000000 with at most " + MOST_PLACES + " decimals.");
+            return tooLarge(scalar);
         }
         BigDecimal plain = number.scale() < 0 ? number.setScale(0) : number;
         return inRange(field, plain.doubleValue())
                 ? Optional.of(plain)
                 : outOfRange(field, scalar, "a number", UnitSystem.METRIC);
+    }
+
+    private <T> Optional<T> tooLarge(Scalar scalar) {
+        return fault(
+                scalar,
+                "number",
+                Faults.quoted(scalar.text()) + " is too large or has too many decimals.",
+                "Write a number up to 1000000000 with at most " + MOST_PLACES + " decimals.");
     }
 
     private Optional<Integer> whole(FieldShape field, Scalar scalar, BigDecimal number) {

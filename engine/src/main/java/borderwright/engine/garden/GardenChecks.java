@@ -1,5 +1,6 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.problem.NearestName;
 import borderwright.engine.problem.Problem;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -62,7 +63,8 @@ public final class GardenChecks {
                     "currency",
                     "currency",
                     "`" + garden.currency() + "` is not a currency of ISO 4217.",
-                    "Write its three letters, such as `GBP`, `EUR` or `USD`."));
+                    "Write its three letters, such as `GBP`, `EUR` or `USD`."
+                            + NearestName.perhaps(garden.currency(), codes)));
             return;
         }
         CurrencyUnit currency = garden.currencyUnit();

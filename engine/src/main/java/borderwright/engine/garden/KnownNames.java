@@ -39,10 +39,10 @@ record KnownNames(String kind, List<String> list, Set<String> set) {
             return;
         }
         String right = set.isEmpty()
-                ? "No " + kind + " is named at all."
+                ? "Describe it under `" + kind + "s`."
                 : NearestName.of(name, set)
                         .map(near -> "Perhaps you meant `" + near + "`.")
-                        .orElse("Known are " + first(8) + ".");
+                        .orElse((set.size() == 1 ? "The only one is " : "Known are ") + first(8) + ".");
         found.add(new Problem("name-unknown", where, "No " + kind + " is named `" + name + "`.", right));
     }
 

@@ -95,7 +95,7 @@ final class SupplierChecks {
         if (board.length() == null) {
             found.add(new Problem(
                     "price-length",
-                    where,
+                    where + ".length",
                     "The price is for a whole board, but its length is missing.",
                     "Write `length: 3.6 m`."));
         }
@@ -118,7 +118,7 @@ final class SupplierChecks {
         } else if (board.lengths().isEmpty()) {
             found.add(new Problem(
                     "price-length",
-                    where,
+                    where + ".lengths",
                     "With `" + price + "` the lengths in which the board is sold are missing.",
                     "Write `lengths: [3.0 m, 3.6 m]`."));
         }

@@ -163,8 +163,9 @@ final class SurveyChecks {
                     where,
                     sentence + "; here " + BorderEdges.count(names.size(), "name stands", "names stand") + ".",
                     "Write " + needed + " names with a space between them.");
+        } else {
+            reportRepeated(names, where, "A point of one measure");
         }
-        reportRepeated(names, where, "A point of one measure");
         requirePoints(names.list(), where);
     }
 

@@ -1,7 +1,6 @@
 package borderwright.engine.problem;
 
 import java.util.Collection;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -13,25 +12,31 @@ import java.util.Optional;
  */
 public final class NearestName {
     /** Longer texts are not compared: the work grows with the product of the lengths. */
-    private static final int MOST_LETTERS = 80;
+    private static final int MOST_LETTERS = 40;
+
+    /** Of a longer list only the first so many are compared. */
+    private static final int MOST_KNOWN = 500;
 
     private NearestName() {}
 
     /** The nearest of {@code known} when one is near; of two equally near the first. */
     public static Optional<String> of(String said, Collection<String> known) {
+        if (said.length() > MOST_LETTERS) {
+            return Optional.empty();
+        }
         String nearest = null;
         int least = Integer.MAX_VALUE;
         String plainSaid = plain(said);
-        for (String name : known) {
-            String plainName = plain(name);
-            if (plainSaid.length() > MOST_LETTERS || plainName.length() > MOST_LETTERS) {
-                continue;
-            }
-            int distance = distance(plainSaid, plainName);
-            int allowed = Math.max(1, Math.max(plainSaid.length(), plainName.length()) / 3);
-            if (distance < least && distance <= allowed && distance < plainName.length()) {
-                least = distance;
-                nearest = name;
+        for (String name : known.stream().limit(MOST_KNOWN).toList()) {
+            if (name.length() <= MOST_LETTERS) {
+                String plainName = plain(name);
+                int third = Math.max(1, Math.max(plainSaid.length(), plainName.length()) / 3);
+                int limit = Math.min(Math.min(third, plainName.length() - 1), least - 1);
+                int distance = distance(plainSaid, plainName, limit);
+                if (distance <= limit) {
+                    least = distance;
+                    nearest = name;
+                }
             }
         }
         return Optional.ofNullable(nearest);
@@ -42,20 +47,34 @@ public final class NearestName {
         return of(said, known).map(name -> " Perhaps you meant `" + name + "`.").orElse("");
     }
 
+    /** Lower-case words: camelCase, hyphens and underscores part words too. */
     private static String plain(String name) {
-        // camelCase and snake_case are words too
-        return name.replaceAll("(?<=[a-z])(?=[A-Z])", " ")
-                .replace('-', ' ')
-                .replace('_', ' ')
-                .strip()
-                .toLowerCase(Locale.ROOT);
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < name.length(); i++) {
+            char c = name.charAt(i);
+            if (Character.isUpperCase(c) && i > 0 && Character.isLowerCase(name.charAt(i - 1))) {
+                out.append(' ');
+            }
+            out.append(c == '-' || c == '_' ? ' ' : Character.toLowerCase(c));
+        }
+        return out.toString().strip();
     }
 
-    private static int distance(String a, String b) {
+    /** The distance when it is at most {@code limit}, else something greater; only cells that can matter are filled. */
+    private static int distance(String a, String b, int limit) {
+        if (Math.abs(a.length() - b.length()) > limit) {
+            return Integer.MAX_VALUE;
+        }
         int[][] d = new int[a.length() + 1][b.length() + 1];
         for (int i = 0; i <= a.length(); i++) {
+            int least = Integer.MAX_VALUE;
             for (int j = 0; j <= b.length(); j++) {
-                d[i][j] = i == 0 || j == 0 ? i + j : step(d, a, b, i, j);
+                boolean matters = Math.abs(i - j) <= limit;
+                d[i][j] = !matters ? limit + 1 : i == 0 || j == 0 ? i + j : step(d, a, b, i, j);
+                least = Math.min(least, d[i][j]);
+            }
+            if (least > limit) {
+                return least;
             }
         }
         return d[a.length()][b.length()];
