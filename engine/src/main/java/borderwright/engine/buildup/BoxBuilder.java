@@ -63,6 +63,8 @@ public final class BoxBuilder {
         dividers.reserve();
         new CornerPosts(draft, uprights, nooks).build();
         dividers.standFirst();
+        Ties ties = new Ties(draft, uprights, nooks, dividers);
+        ties.place();
         Braces braces = new Braces(draft, supports, uprights, dividers);
         List<List<List<Double>>> joints = new ArrayList<>();
         for (SideFrame side : draft.sides) {
@@ -74,7 +76,13 @@ public final class BoxBuilder {
             }
         }
         dividers.build(maker);
-        return draft.box(draft.stack.wallMm() - draft.plan.platformMm());
+        ties.build(maker);
+        double floorMm = new Platform(draft).build(maker);
+        if (draft.plan.capped()) {
+            new Capping(draft, supports).build(maker);
+        }
+        new Cautions(draft).tell();
+        return draft.box(draft.stack.wallMm() - floorMm);
     }
 
     private static Box notBuilt(FootprintPlan plan, CourseStack stack, Sections sections, BuildMeans means) {

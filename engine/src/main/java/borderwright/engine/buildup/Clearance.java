@@ -16,34 +16,30 @@ final class Clearance {
     private static final double TOUCH_MM = 0.02;
 
     private final List<Taken> taken = new ArrayList<>();
+    private final PlanGrid grid = new PlanGrid();
 
-    private record Taken(Prism prism, double minX, double minY, double maxX, double maxY) {
-        static Taken of(Prism prism) {
-            double minX = Double.POSITIVE_INFINITY;
-            double minY = Double.POSITIVE_INFINITY;
-            double maxX = Double.NEGATIVE_INFINITY;
-            double maxY = Double.NEGATIVE_INFINITY;
-            for (Point p : prism.plan().corners()) {
-                minX = StrictMath.min(minX, p.xMm());
-                minY = StrictMath.min(minY, p.yMm());
-                maxX = StrictMath.max(maxX, p.xMm());
-                maxY = StrictMath.max(maxY, p.yMm());
-            }
-            return new Taken(prism, minX, minY, maxX, maxY);
-        }
-
+    private record Taken(Prism prism, PlanGrid.Bounds bounds) {
         boolean mayMeet(Taken o) {
-            return minX < o.maxX
-                    && o.minX < maxX
-                    && minY < o.maxY
-                    && o.minY < maxY
+            return bounds.overlaps(o.bounds)
                     && prism.bottomMm() < o.prism.topMm() - TOUCH_MM
                     && o.prism.bottomMm() < prism.topMm() - TOUCH_MM;
         }
     }
 
     void take(Prism prism) {
-        taken.add(Taken.of(prism));
+        PlanGrid.Bounds bounds = PlanGrid.Bounds.of(prism.plan());
+        grid.add(taken.size(), bounds);
+        taken.add(new Taken(prism, bounds));
+    }
+
+    /** Takes solids in turn; whether none meets another. */
+    boolean takes(List<Prism> prisms) {
+        boolean apart = true;
+        for (Prism prism : prisms) {
+            apart &= isFree(prism);
+            take(prism);
+        }
+        return apart;
     }
 
     boolean isFree(Prism wanted) {
@@ -52,9 +48,10 @@ final class Clearance {
 
     /** The solids already placed that would overlap {@code wanted}, in order of placing. */
     List<Prism> meeting(Prism wanted) {
-        Taken asked = Taken.of(wanted);
+        Taken asked = new Taken(wanted, PlanGrid.Bounds.of(wanted.plan()));
         List<Prism> met = new ArrayList<>();
-        for (Taken other : taken) {
+        for (int number : grid.near(asked.bounds)) {
+            Taken other = taken.get(number);
             if (asked.mayMeet(other) && overlap(wanted, other.prism)) {
                 met.add(other.prism);
             }

@@ -6,6 +6,7 @@ import borderwright.engine.buildup.Upright.Stance;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.measure.Angle;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -16,6 +17,8 @@ import java.util.List;
  * because each lies behind its own side's end.
  */
 final class CornerPosts {
+    private static final String STRAP = "bent steel strap";
+
     private final Draft draft;
     private final UprightBuilder uprights;
     private final NookUprights nooks;
@@ -48,11 +51,29 @@ final class CornerPosts {
         for (List<Upright> choice : nooks.choices(first, second, draft.sections.posts())) {
             if (uprights.fits(choice)) {
                 choice.forEach(upright -> uprights.stand(upright, Role.POST, side.side(), "P"));
+                join(choice);
                 tell(side, choice);
                 return true;
             }
         }
         return false;
+    }
+
+    /** Two uprights hold the corner together only once they are joined. */
+    private void join(List<Upright> pair) {
+        if (pair.size() < 2) {
+            return;
+        }
+        int courses = draft.courses().size();
+        if (pair.get(0).bearsOnBoth()) {
+            double behind = Stance.of(draft.sections.posts()).faceMm();
+            draft.fixings.add(
+                    draft.screws.screw(Stance.of(draft.sections.posts()).depthMm(), behind, null),
+                    "the two uprights of a corner to each other, 2 a course",
+                    2 * courses);
+        } else {
+            draft.fixings.addPlain(STRAP, "across the two uprights of a corner, one a course", courses);
+        }
     }
 
     private boolean aboutReflex(SideFrame before, SideFrame side) {
@@ -62,15 +83,16 @@ final class CornerPosts {
         Nook onSide = new Nook(side.at(side.innerStart(wall), wall), side.along(), side.inwards(), StrictMath.PI / 2);
         Nook onBefore = new Nook(
                 before.at(before.innerEnd(wall), wall), before.along().times(-1), before.inwards(), StrictMath.PI / 2);
-        boolean stood = false;
+        List<Upright> stood = new ArrayList<>();
         for (Nook nook : List.of(onBefore, onSide)) {
             Upright upright = new Upright(nook.rectangle(0, stance), section, null, false);
             if (uprights.fits(List.of(upright))) {
                 uprights.stand(upright, Role.POST, side.side(), "P");
-                stood = true;
+                stood.add(upright);
             }
         }
-        return stood;
+        join(stood);
+        return !stood.isEmpty();
     }
 
     private void tell(SideFrame side, List<Upright> choice) {
@@ -81,7 +103,8 @@ final class CornerPosts {
             draft.note(corner(side) + ": two uprights, one on each board"
                     + (section.isTreated()
                             ? ", because treated timber is not ripped lengthwise (the rip would bare untreated wood)."
-                            : ", because no single post of " + section.name() + " would bear on both."));
+                            : ", because no saw at hand rips a post of " + section.name() + " to bear on both.")
+                    + " A bent steel strap across them at each course holds the corner together.");
         } else if (choice.size() == 1 && !choice.get(0).bearsOnBoth()) {
             draft.note(corner(side) + ": room for one upright only, on the longer board.");
         }

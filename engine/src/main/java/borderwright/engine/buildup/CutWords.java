@@ -7,9 +7,6 @@ import borderwright.engine.measure.LengthFormat;
 
 /** Puts the end cuts of a piece into numbers and words. */
 final class CutWords {
-    /** Ends nearer to square than this are cut square: 0.05 mm across a 47 mm board. */
-    private static final double SQUARE_DEG = 0.06;
-
     private final SawBench bench;
     private final LengthFormat format;
 
@@ -54,10 +51,10 @@ final class CutWords {
      */
     private EndCut cut(Strip.End end, String hand, Strip strip, SectionNote section, boolean flat, SideNames names) {
         double back = StrictMath.abs(end.nearMm() - end.farMm());
-        double degrees = StrictMath.toDegrees(StrictMath.atan2(back, strip.farMm() - strip.nearMm()));
-        if (degrees < SQUARE_DEG) {
+        if (back == 0) {
             return square(section, strip.shortestMm());
         }
+        double degrees = StrictMath.toDegrees(StrictMath.atan2(back, strip.farMm() - strip.nearMm()));
         boolean near = end.nearMm() > end.farMm();
         LongPoint point = flat
                 ? near ? LongPoint.LOWER_EDGE : LongPoint.UPPER_EDGE

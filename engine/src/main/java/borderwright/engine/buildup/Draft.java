@@ -9,6 +9,7 @@ import borderwright.engine.layout.FootprintPlan;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -29,6 +30,7 @@ final class Draft {
     final CutWords words;
     final ScrewRules screws;
     final Labels labels = new Labels();
+    private final PlanterFinder finder;
     final Clearance clearance = new Clearance();
     final FixingTally fixings = new FixingTally();
     private final List<Piece> pieces = new ArrayList<>();
@@ -54,6 +56,7 @@ final class Draft {
         this.sides = sides;
         this.dividers = dividers;
         this.inside = inside;
+        this.finder = new PlanterFinder(inside);
         this.format = new LengthFormat(means.units());
         this.bench = new SawBench(means.saws(), format);
         this.words = new CutWords(bench, format);
@@ -70,7 +73,7 @@ final class Draft {
 
     /** Name of the planter that a point lies in, or the nearest. */
     String planterAt(Point p) {
-        return plan.planters().get(PlanterRings.at(inside, p));
+        return plan.planters().get(finder.at(p));
     }
 
     /** The whole height of the wall over a plan. */
@@ -82,6 +85,25 @@ final class Draft {
         pieces.add(piece);
     }
 
+    List<Piece> pieces() {
+        return pieces;
+    }
+
+    /** The bottom course stands first, then what holds it up, then the rest. */
+    private static int turn(Piece piece) {
+        return switch (piece.role()) {
+            case WALL -> piece.course() == 1 ? 0 : 2;
+            case POST -> 1;
+            case DIVIDER -> 3;
+            case BRACE -> 4;
+            case TIE -> 5;
+            case LEG -> 6;
+            case BEARER -> 7;
+            case SLAT -> 8;
+            case CAPPING -> 9;
+        };
+    }
+
     void note(String sentence) {
         notes.add(sentence);
     }
@@ -90,7 +112,9 @@ final class Draft {
         unmet.add(problem);
     }
 
+    /** The box, its pieces in the order in which they are put up. */
     Box box(double soilDepthMm) {
+        pieces.sort(Comparator.comparingInt(Draft::turn).thenComparingInt(Piece::course));
         return new Box(
                 plan, stack.courses(), pieces, fixings.fixings(), inside, soilDepthMm, List.copyOf(notes), unmet);
     }

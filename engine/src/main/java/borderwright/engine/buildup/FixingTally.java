@@ -16,6 +16,11 @@ final class FixingTally {
         counts.merge(new Key(screw, use), count, Integer::sum);
     }
 
+    /** Something that is not a screw and needs no holes of its own. */
+    void addPlain(String item, String use, int count) {
+        counts.merge(new Key(new Screw(item, 0, 0), use), count, Integer::sum);
+    }
+
     List<Box.Fixing> fixings() {
         List<Box.Fixing> list = new ArrayList<>();
         counts.forEach((key, count) -> list.add(new Box.Fixing(

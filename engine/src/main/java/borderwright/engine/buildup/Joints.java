@@ -11,6 +11,9 @@ import java.util.Set;
  * even lengths (shortest path over the supports in order).
  */
 final class Joints {
+    /** A joint nearer to an end would meet its bevel, or leave a piece too short to hold. */
+    private static final double FROM_END_MM = 200;
+
     private Joints() {}
 
     /**
@@ -19,7 +22,7 @@ final class Joints {
      * @param fromMm where the board starts
      * @param toMm where it ends
      * @param longestMm longest piece
-     * @param supports where it may be joined, in order
+     * @param supports where it may be joined, in order; those within 200 mm of an end are passed over
      * @param taken supports not to be used, joined already in the course below
      */
     static Optional<List<Double>> choose(
@@ -30,7 +33,7 @@ final class Joints {
         List<Double> stops = new ArrayList<>();
         stops.add(fromMm);
         for (double support : supports) {
-            if (support > fromMm && support < toMm && !taken.contains(support)) {
+            if (support > fromMm + FROM_END_MM && support < toMm - FROM_END_MM && !taken.contains(support)) {
                 stops.add(support);
             }
         }

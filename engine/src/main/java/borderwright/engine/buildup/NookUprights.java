@@ -24,8 +24,8 @@ final class NookUprights {
     /** Taken up by pulling the screws tight; less than the tolerance of planed boards. */
     private static final double STAND_OFF_MM = 1;
 
-    /** Six diameters of a 5 mm screw: three on either side of it. */
-    private static final double LEAST_BEARING_MM = 30;
+    /** Five diameters of a 5 mm screw, for one in the middle of it (common practice, no source). */
+    private static final double LEAST_BEARING_MM = 25;
 
     private final SawBench bench;
     private final LengthFormat format;
@@ -49,8 +49,9 @@ final class NookUprights {
             choices.add(List.of(
                     new Upright(first.rectangle(first.clearMm(stance.depthMm()), stance), section, null, true)));
         }
-        if (!square && canRip(first, stance, section)) {
-            choices.add(List.of(new Upright(first.ripped(stance), section, rip(first.angle(), section, stance), true)));
+        Stance ripStance = first.angle() > StrictMath.PI / 2 ? stance.wide() : stance;
+        if (!square && canRip(first, ripStance, section)) {
+            choices.add(List.of(new Upright(first.ripped(ripStance), section, rip(first, section, ripStance), true)));
         }
         choices.add(pair(first, second, section, stance, square));
         choices.add(List.of(alone(first, section, stance)));
@@ -59,26 +60,26 @@ final class NookUprights {
     }
 
     private boolean canRip(Nook nook, Stance stance, SectionNote section) {
+        Upright.Bearing bearing = nook.bearing(stance);
         double lean = stance.depthMm() * Upright.cot(nook.angle());
-        double onWall = stance.faceMm() + StrictMath.min(0, lean);
-        double onOther = stance.depthMm() / StrictMath.sin(nook.angle());
-        return onWall >= LEAST_BEARING_MM
-                && onOther >= LEAST_BEARING_MM
+        return bearing.wallMm() >= LEAST_BEARING_MM
+                && bearing.otherMm() >= LEAST_BEARING_MM
                 && lean <= stance.faceMm() - 3
                 && !section.isTreated()
                 && bench.canRip(ripDeg(nook.angle()));
     }
 
-    private Rip rip(double angle, SectionNote section, Stance stance) {
-        double tilt = ripDeg(angle);
-        String side = StrictMath.toDegrees(angle) < 90
-                ? "the face on the side wall keeps its full "
-                : "the face away from the side wall keeps its full ";
+    private Rip rip(Nook nook, SectionNote section, Stance stance) {
+        double tilt = ripDeg(nook.angle());
+        double left = nook.bearing(stance).wallMm();
+        String kept = nook.angle() < StrictMath.PI / 2
+                ? "the whole " + format.piece(stance.faceMm()) + " of one face is kept"
+                : format.piece(left) + " of the " + format.piece(stance.faceMm()) + " face is left";
         return new Rip(
                 tilt,
-                "rip one edge of " + section.name() + " " + format.angle(Angle.ofDegrees(tilt))
-                        + " from square along its whole length; " + side + format.piece(stance.faceMm())
-                        + ". Rip a long length with both hands clear and a push stick, then cut the pieces from it");
+                "tilt the blade " + format.angle(Angle.ofDegrees(tilt)) + " from square and rip along one edge of "
+                        + section.name() + " so that " + kept
+                        + "; rip a long length, then cut the pieces from it");
     }
 
     /** The second upright stands in the corner, the first clear of it. */

@@ -46,12 +46,14 @@ final class PieceMaker {
 
     /** A board on edge. */
     Piece onEdge(Part part, Strip strip, double bottomMm, double topMm) {
-        return lying(part, strip, strip.outline(), List.of(), false, bottomMm, topMm);
+        Strip cut = strip.squared();
+        return lying(part, cut, cut.outline(), List.of(), false, bottomMm, topMm);
     }
 
     /** A board lying flat. */
     Piece flat(Part part, Strip strip, double bottomMm, double topMm) {
-        return lying(part, strip, strip.outline(), List.of(), true, bottomMm, topMm);
+        Strip cut = strip.squared();
+        return lying(part, cut, cut.outline(), List.of(), true, bottomMm, topMm);
     }
 
     /** A board lying flat with notches: {@code outline} is what is left of the strip. */

@@ -128,22 +128,7 @@ final class PlanterRings {
         }
     }
 
-    /** Index of the ring that holds a point, or the nearest. */
-    static int at(List<Ring> rings, Point p) {
-        int best = 0;
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < rings.size(); i++) {
-            Ring ring = rings.get(i);
-            double d = holds(ring, p) ? -1 : borderMm(ring, p);
-            if (d < least) {
-                least = d;
-                best = i;
-            }
-        }
-        return best;
-    }
-
-    private static boolean holds(Ring ring, Point p) {
+    static boolean holds(Ring ring, Point p) {
         boolean in = false;
         for (int i = 0; i < ring.size(); i++) {
             Point a = ring.corner(i);
@@ -156,7 +141,7 @@ final class PlanterRings {
         return in;
     }
 
-    private static double borderMm(Ring ring, Point p) {
+    static double borderMm(Ring ring, Point p) {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < ring.size(); i++) {
             least = StrictMath.min(least, distanceMm(p, ring.corner(i), ring.corner(i + 1)));

@@ -18,7 +18,7 @@ final class ScrewRules {
     private static final double TIMES_THICKNESS = 2.5;
 
     /** Wood left beyond the point, mm. */
-    private static final double COVER_MM = 3;
+    private static final double COVER_MM = 2;
 
     private static final double INCH_MM = 25.4;
     private static final double CORE_OF_THREAD = 0.64;
@@ -47,7 +47,7 @@ final class ScrewRules {
         }
 
         double clearanceMm() {
-            return StrictMath.rint(2 * (diameterMm + 0.5)) / 2;
+            return diameterMm == 0 ? 0 : StrictMath.rint(2 * (diameterMm + 0.5)) / 2;
         }
 
         double countersinkMm() {

@@ -2,6 +2,7 @@ package borderwright.engine.buildup;
 
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -36,6 +37,21 @@ record Strip(Point origin, Point along, double nearMm, double farMm, End left, E
         }
     }
 
+    /** Ends nearer to square than this are cut square: 0.05 mm across a 47 mm board, less than a saw is set to. */
+    private static final double SQUARE_DEG = 0.06;
+
+    /** The same with ends that are square but for a hair made square, on the short side. */
+    Strip squared() {
+        double hair = StrictMath.tan(StrictMath.toRadians(SQUARE_DEG)) * (farMm - nearMm);
+        End first = StrictMath.abs(left.nearMm - left.farMm) >= hair
+                ? left
+                : End.square(StrictMath.max(left.nearMm, left.farMm));
+        End last = StrictMath.abs(right.nearMm - right.farMm) >= hair
+                ? right
+                : End.square(StrictMath.min(right.nearMm, right.farMm));
+        return new Strip(origin, along, nearMm, farMm, first, last);
+    }
+
     Point at(double s, double w) {
         return origin.plus(along.times(s)).plus(along.left().times(w));
     }
@@ -55,6 +71,18 @@ record Strip(Point origin, Point along, double nearMm, double farMm, End left, E
     /** From long point to long point, along the piece. */
     double overallMm() {
         return StrictMath.max(right.nearMm, right.farMm) - StrictMath.min(left.nearMm, left.farMm);
+    }
+
+    /** Square cuts across it. */
+    List<Strip> cutAt(List<Double> joints) {
+        List<Strip> parts = new ArrayList<>();
+        End from = left;
+        for (double joint : joints) {
+            parts.add(new Strip(origin, along, nearMm, farMm, from, End.square(joint)));
+            from = End.square(joint);
+        }
+        parts.add(new Strip(origin, along, nearMm, farMm, from, right));
+        return parts;
     }
 
     /** Where an end cut along a line meets this strip's near and far lines. */

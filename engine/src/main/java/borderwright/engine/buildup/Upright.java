@@ -4,6 +4,8 @@ import borderwright.engine.buildup.Piece.Rip;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -34,6 +36,11 @@ record Upright(Ring plan, SectionNote section, @Nullable Rip rip, boolean bearsO
             double wide =
                     StrictMath.max(section.thickness().mm(), section.width().mm());
             return thin >= NARROWEST_FACE_MM ? new Stance(thin, wide) : new Stance(wide, thin);
+        }
+
+        /** On its wide face. */
+        Stance wide() {
+            return new Stance(StrictMath.max(faceMm, depthMm), StrictMath.min(faceMm, depthMm));
         }
 
         boolean isStout() {
@@ -68,20 +75,50 @@ record Upright(Ring plan, SectionNote section, @Nullable Rip rip, boolean bearsO
                     at(fromMm, stance.depthMm)));
         }
 
-        /** A rectangle with the edge towards the other face ripped to lie on it. */
+        /** A rectangle with the edge towards the other face ripped away so that it lies on that face. */
         Ring ripped(Stance stance) {
-            double lean = stance.depthMm * cot(angle);
-            double end = stance.faceMm + StrictMath.min(0, lean);
-            return ring(List.of(at(0, 0), at(end, 0), at(end, stance.depthMm), at(lean, stance.depthMm)));
+            Bearing bearing = bearing(stance);
+            double lean = bearing.otherMm * StrictMath.cos(angle);
+            double rise = bearing.otherMm * StrictMath.sin(angle);
+            double end = bearing.wallMm;
+            return rise >= stance.depthMm - 1e-9
+                    ? ring(List.of(at(0, 0), at(end, 0), at(end, stance.depthMm), at(lean, stance.depthMm)))
+                    : ring(List.of(
+                            at(0, 0), at(end, 0), at(end, stance.depthMm), at(lean, stance.depthMm), at(lean, rise)));
+        }
+
+        /**
+         * How much of a ripped upright lies on each face. Below a right angle the rip takes the whole depth. Above, it is
+         * a chamfer that leaves both faces alike where the depth allows: of a face of 50 mm in a corner of 127 degrees
+         * 31 mm on either.
+         */
+        Bearing bearing(Stance stance) {
+            double whole = stance.depthMm / StrictMath.sin(angle);
+            if (angle <= StrictMath.PI / 2) {
+                return new Bearing(stance.faceMm, whole);
+            }
+            double lean = -StrictMath.cos(angle);
+            double other = StrictMath.min(whole, stance.faceMm / (1 + lean));
+            return new Bearing(stance.faceMm - other * lean, other);
         }
 
         private static Ring ring(List<Point> corners) {
             if (Ring.signedAreaMm2(corners) > 0) {
                 return new Ring(corners);
             }
-            return new Ring(List.of(corners.get(3), corners.get(2), corners.get(1), corners.get(0)));
+            List<Point> turned = new ArrayList<>(corners);
+            Collections.reverse(turned);
+            return new Ring(turned);
         }
     }
+
+    /**
+     * What bears in a corner, mm along each face.
+     *
+     * @param wallMm on the face that the upright stands against
+     * @param otherMm on the other face
+     */
+    record Bearing(double wallMm, double otherMm) {}
 
     static double cot(double angle) {
         return StrictMath.cos(angle) / StrictMath.sin(angle);

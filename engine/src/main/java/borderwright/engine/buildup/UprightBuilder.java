@@ -5,17 +5,20 @@ import borderwright.engine.buildup.Piece.Role;
 import borderwright.engine.buildup.ScrewRules.Screw;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
+import borderwright.engine.measure.UnitSystem;
 import java.util.List;
 
 /**
  * Stands uprights on the bed inside the walls, and counts the screws through the walls into them.
  *
- * <p>They end a little below the rim, so that nothing stands proud of the wall once it has shrunk, and two screws go
+ * <p>They end a little below the rim that the dried wall will have, at a length that is easily set, and two screws go
  * through each board into each of them (common practice, no source).
  */
 final class UprightBuilder {
-    /** Below the rim, more than a stack of four 150 mm courses shrinks. */
-    static final double BELOW_RIM_MM = 20;
+    /** Below the rim of the dried wall. */
+    private static final double BELOW_RIM_MM = 20;
+
+    private static final double QUARTER_INCH_MM = 6.35;
 
     private static final int SCREWS_A_CROSSING = 2;
 
@@ -35,8 +38,9 @@ final class UprightBuilder {
 
     private double topMm() {
         double bottom = draft.stack.bottomMm();
-        double wanted = draft.stack.topMm() - BELOW_RIM_MM - draft.stack.wallMm() * CourseStack.SHRINKAGE;
-        return StrictMath.max(wanted, bottom + draft.stack.wallMm() / 2);
+        double most = draft.stack.wallMm() * (1 - CourseStack.SHRINKAGE) - BELOW_RIM_MM;
+        double step = draft.means.units() == UnitSystem.IMPERIAL ? QUARTER_INCH_MM : 5;
+        return bottom + StrictMath.max(step * StrictMath.floor(most / step), draft.stack.wallMm() / 2);
     }
 
     boolean fits(List<Upright> uprights) {

@@ -52,14 +52,7 @@ final class WallCourses {
      * @param joints where the board is joined, {@code s} in order
      */
     void build(PieceMaker maker, SideFrame side, Course course, List<Double> joints) {
-        Strip whole = strip(course.number(), side);
-        List<Strip> boards = new ArrayList<>();
-        Strip.End left = whole.left();
-        for (double joint : joints) {
-            boards.add(part(whole, left, Strip.End.square(joint)));
-            left = Strip.End.square(joint);
-        }
-        boards.add(part(whole, left, whole.right()));
+        List<Strip> boards = strip(course.number(), side).cutAt(joints);
         List<String> planters = new ArrayList<>();
         for (Strip board : boards) {
             double s = StrictMath.max(board.left().nearMm(), board.left().farMm());
@@ -82,10 +75,6 @@ final class WallCourses {
                     course.number() == 1);
             draft.add(maker.onEdge(part, boards.get(i), course.bottomMm(), course.topMm()));
         }
-    }
-
-    private static Strip part(Strip whole, Strip.End left, Strip.End right) {
-        return new Strip(whole.origin(), whole.along(), whole.nearMm(), whole.farMm(), left, right);
     }
 
     /** How far behind its corner a board ends, on its outer and inner face. */

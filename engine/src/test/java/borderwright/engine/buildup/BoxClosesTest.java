@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Random boxes, put together from their pieces. */
 class BoxClosesTest {
-    private static final int BOXES_A_SEED = 60;
+    private static final int BOXES_A_SEED = 150;
 
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {11, 22, 33, 44, 55, 66, 77, 88})
@@ -36,7 +36,7 @@ class BoxClosesTest {
                 continue;
             }
             built++;
-            assertThat(PutTogether.faults(box, Footprints.SECTIONS, wall))
+            assertThat(PutTogether.faults(box, Footprints.SECTIONS, wall, i % 10 == 0))
                     .as("seed %s box %s: %s", seed, i, plan)
                     .isEmpty();
             assertThat(box.pieces()).extracting(Piece::label).doesNotHaveDuplicates();

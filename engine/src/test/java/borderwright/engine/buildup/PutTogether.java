@@ -33,9 +33,17 @@ final class PutTogether {
         this.sections = sections;
     }
 
-    static List<String> faults(Box box, List<SectionNote> sections, double wallMm) {
+    /**
+     * What does not close.
+     *
+     * @param byOverlay whether walls and planters are also compared as a whole, by polygon overlay: slower
+     */
+    static List<String> faults(Box box, List<SectionNote> sections, double wallMm, boolean byOverlay) {
         PutTogether test = new PutTogether(box, sections);
-        test.coursesFillTheWall(wallMm);
+        if (byOverlay) {
+            test.coursesFillTheWall(wallMm);
+        }
+        test.areasAddUp(wallMm);
         test.nothingOverlaps();
         test.everythingIsInside();
         box.pieces().forEach(test::isWhatItsCutsSay);
@@ -47,6 +55,10 @@ final class PutTogether {
         Geometry inner = innerRing(wallMm).toJts();
         Geometry wall = minus(outline, inner);
         for (Box.Course course : box.courses()) {
+            if (course.number() > 2) {
+                repeats(course.number());
+                continue;
+            }
             List<Geometry> boards = box.pieces().stream()
                     .filter(piece -> piece.role() == Piece.Role.WALL && piece.course() == course.number())
                     .map(piece -> (Geometry) piece.place().plan().toJts())
@@ -68,6 +80,21 @@ final class PutTogether {
         if (StrictMath.abs(sum - planters.getArea()) > 5) {
             faults.add("planters overlap");
         }
+    }
+
+    /** Courses repeat every second: the same boards, higher up. */
+    private void repeats(int course) {
+        List<Ring> here = plans(course);
+        if (!here.equals(plans(course - 2))) {
+            faults.add("course " + course + " is not like the one two below");
+        }
+    }
+
+    private List<Ring> plans(int course) {
+        return box.pieces().stream()
+                .filter(piece -> piece.role() == Piece.Role.WALL && piece.course() == course)
+                .map(piece -> piece.place().plan())
+                .toList();
     }
 
     /** Meeting points of the lines that lie {@code wallMm} inside each side. */
@@ -106,7 +133,7 @@ final class PutTogether {
 
     private void overlap(Piece a, Piece b) {
         boolean convex = a.notches().isEmpty() && b.notches().isEmpty();
-        if (convex && clipped(a.place().plan(), b.place().plan()).isEmpty()) {
+        if (convex && clipped(a.place().plan(), b.place().plan(), TOLERANCE_MM).isEmpty()) {
             return;
         }
         tell(
@@ -114,12 +141,12 @@ final class PutTogether {
                 OverlayNG.overlay(a.place().plan().toJts(), b.place().plan().toJts(), OverlayNG.INTERSECTION, GRID));
     }
 
-    /** What is left of {@code a} after cutting along each side of convex {@code b} moved in by the tolerance. */
-    private static List<Point> clipped(Ring a, Ring b) {
+    /** What is left of {@code a} after cutting along each side of convex {@code b} moved in by an inset. */
+    private static List<Point> clipped(Ring a, Ring b, double insetMm) {
         List<Point> rest = a.corners();
         for (int i = 0; i < b.size() && !rest.isEmpty(); i++) {
             Point inwards = b.direction(i).left();
-            Point on = b.corner(i).plus(inwards.times(TOLERANCE_MM));
+            Point on = b.corner(i).plus(inwards.times(insetMm));
             List<Point> next = new ArrayList<>();
             for (int k = 0; k < rest.size(); k++) {
                 Point p = rest.get(k);
@@ -138,13 +165,56 @@ final class PutTogether {
         return rest;
     }
 
-    private void everythingIsInside() {
-        Geometry outline = box.plan().outline().toJts();
-        List<Geometry> within = box.pieces().stream()
-                .filter(piece -> piece.role() != Piece.Role.CAPPING && piece.role() != Piece.Role.WALL)
-                .map(piece -> (Geometry) piece.place().plan().toJts())
+    /**
+     * No board overlaps another, none stands out of the outline or into a planter: so where their areas come to that of
+     * the wall they fill it.
+     */
+    private void areasAddUp(double wallMm) {
+        double inner = innerRing(wallMm).areaMm2();
+        double wall = box.plan().outline().areaMm2() - inner;
+        for (Box.Course course : box.courses()) {
+            double boards =
+                    plans(course.number()).stream().mapToDouble(Ring::areaMm2).sum();
+            if (StrictMath.abs(boards - wall) > 2 + wall * 1e-4) {
+                faults.add("course " + course.number() + " has " + boards + " mm2, the wall " + wall);
+            }
+        }
+        List<Ring> dividers = box.pieces().stream()
+                .filter(piece -> piece.role() == Piece.Role.DIVIDER && piece.course() == 1)
+                .map(piece -> piece.place().plan())
                 .toList();
-        tell("pieces stand out of the box", minus(union(within), outline));
+        double ground = dividers.stream().mapToDouble(Ring::areaMm2).sum()
+                + box.inside().stream().mapToDouble(Ring::areaMm2).sum();
+        if (StrictMath.abs(ground - inner) > 2 + inner * 1e-5) {
+            faults.add("planters and dividers have " + ground + " mm2, the ground inside " + inner);
+        }
+        for (Piece piece : box.pieces()) {
+            if (piece.role() == Piece.Role.WALL || piece.role() == Piece.Role.DIVIDER) {
+                for (Ring planter : box.inside()) {
+                    if (!clipped(planter, piece.place().plan(), TOLERANCE_MM).isEmpty()) {
+                        faults.add(piece.label() + " stands in a planter");
+                    }
+                }
+            }
+        }
+    }
+
+    private void everythingIsInside() {
+        for (Piece piece : box.pieces()) {
+            Ring plan = piece.place().plan();
+            if (piece.role() == Piece.Role.CAPPING || !piece.notches().isEmpty()) {
+                continue;
+            }
+            List<Point> within = clipped(box.plan().outline(), plan, 0);
+            double inside = within.size() < 3 ? 0 : Ring.signedAreaMm2(within);
+            double round = 0;
+            for (int i = 0; i < plan.size(); i++) {
+                round += plan.sideMm(i);
+            }
+            if (inside < plan.areaMm2() - round * TOLERANCE_MM) {
+                faults.add(piece.label() + " stands out of the box");
+            }
+        }
     }
 
     /** Draws the piece from its length, cuts and section alone and lays it on its place by turning and shifting. */
@@ -169,9 +239,6 @@ final class PutTogether {
         Ring drawn = drawn(piece, across);
         Point along = new Point(piece.alongMm().x(), piece.alongMm().y());
         Ring laid = laid(drawn, along, piece);
-        double cutOut = piece.notches().stream()
-                .mapToDouble(n -> n.width().mm() * n.depth().mm())
-                .sum();
         if (piece.notches().isEmpty()) {
             for (Point p : laid.corners()) {
                 double off = piece.place().plan().corners().stream()
@@ -182,9 +249,48 @@ final class PutTogether {
                     faults.add(piece.label() + " is not what its cuts say, by " + off + " mm");
                 }
             }
-        } else if (StrictMath.abs(laid.areaMm2() - cutOut - piece.place().plan().areaMm2()) > 5) {
-            faults.add(piece.label() + " is not what its cuts and notches say");
+        } else {
+            tell(
+                    piece.label() + " is not what its cuts and notches say",
+                    OverlayNG.overlay(
+                            minus(laid.toJts(), union(holes(piece, laid))),
+                            piece.place().plan().toJts(),
+                            OverlayNG.SYMDIFFERENCE,
+                            GRID));
         }
+    }
+
+    private static List<Geometry> holes(Piece piece, Ring laid) {
+        Point along = new Point(piece.alongMm().x(), piece.alongMm().y());
+        double start =
+                laid.corners().stream().mapToDouble(p -> p.dot(along)).min().orElseThrow();
+        double low = laid.corners().stream()
+                .mapToDouble(p -> p.dot(along.left()))
+                .min()
+                .orElseThrow();
+        double high = laid.corners().stream()
+                .mapToDouble(p -> p.dot(along.left()))
+                .max()
+                .orElseThrow();
+        List<Geometry> holes = new ArrayList<>();
+        for (Piece.Notch notch : piece.notches()) {
+            double depth = notch.depth().mm();
+            boolean lower = notch.edge().equals("lower edge");
+            double from = start + notch.fromLeft().mm();
+            double bottom = lower ? low - 1 : high - depth;
+            double top = lower ? low + depth : high + 1;
+            List<Point> corners = new ArrayList<>();
+            for (double[] c : new double[][] {
+                {from, bottom},
+                {from + notch.width().mm(), bottom},
+                {from + notch.width().mm(), top},
+                {from, top}
+            }) {
+                corners.add(along.times(c[0]).plus(along.left().times(c[1])));
+            }
+            holes.add(new Ring(corners).toJts());
+        }
+        return holes;
     }
 
     private static Ring drawn(Piece piece, double across) {
@@ -234,16 +340,46 @@ final class PutTogether {
         if (piece.rip() == null && StrictMath.abs(area - whole) > 1e-3) {
             faults.add(piece.label() + " is not its whole section");
         }
-        if (piece.rip() != null) {
-            double depth = StrictMath.min(thickness, width);
-            double wedge = StrictMath.tan(StrictMath.toRadians(piece.rip().tiltDeg())) / 2;
-            boolean fits = StrictMath.abs(area - (whole - depth * depth * wedge)) < 1e-3
-                    || StrictMath.abs(area - (whole - width * width * wedge)) < 1e-3
-                    || StrictMath.abs(area - (whole - thickness * thickness * wedge)) < 1e-3;
-            if (!fits) {
-                faults.add(piece.label() + " is not its section ripped at its tilt");
+        if (piece.rip() != null
+                && !isRippedFrom(place.plan(), thickness, width, piece.rip().tiltDeg())) {
+            faults.add(piece.label() + " is not its section ripped at its tilt");
+        }
+    }
+
+    /** Whether a plan fits its section tightly, with every side along a face or at the rip's tilt to one. */
+    private static boolean isRippedFrom(Ring plan, double thickness, double width, double tiltDeg) {
+        for (int i = 0; i < plan.size(); i++) {
+            Point axis = plan.direction(i);
+            double along = extent(plan, axis);
+            double across = extent(plan, axis.left());
+            boolean tight = StrictMath.abs(along - thickness) < 1e-3 && StrictMath.abs(across - width) < 1e-3
+                    || StrictMath.abs(along - width) < 1e-3 && StrictMath.abs(across - thickness) < 1e-3;
+            if (tight && sidesAre(plan, axis, tiltDeg)) {
+                return true;
             }
         }
+        return false;
+    }
+
+    private static boolean sidesAre(Ring plan, Point axis, double tiltDeg) {
+        int ripped = 0;
+        for (int k = 0; k < plan.size(); k++) {
+            double sine = StrictMath.abs(plan.direction(k).cross(axis));
+            double degrees = StrictMath.toDegrees(StrictMath.asin(StrictMath.min(1, sine)));
+            boolean faced = degrees < 1e-3 || degrees > 90 - 1e-3;
+            boolean tilted = StrictMath.abs(degrees - tiltDeg) < 1e-3 || StrictMath.abs(90 - degrees - tiltDeg) < 1e-3;
+            if (!faced && !tilted) {
+                return false;
+            }
+            ripped += faced ? 0 : 1;
+        }
+        return ripped == 1;
+    }
+
+    private static double extent(Ring plan, Point axis) {
+        double least =
+                plan.corners().stream().mapToDouble(p -> p.dot(axis)).min().orElseThrow();
+        return plan.corners().stream().mapToDouble(p -> p.dot(axis)).max().orElseThrow() - least;
     }
 
     private static Geometry union(List<Geometry> parts) {
