@@ -1,0 +1,111 @@
+package borderwright.bench;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.BoxBuilder;
+import borderwright.engine.buildup.BuildMeans;
+import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.LengthRange;
+import borderwright.engine.garden.Measure;
+import borderwright.engine.garden.Names;
+import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.layout.BorderLayout;
+import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.layout.Layout;
+import borderwright.engine.layout.LayoutRules;
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.survey.BorderSurvey;
+import borderwright.engine.survey.SurveyAnswer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** From survey to pieces, without buying: how long for a run of so many planters. Aim: 60 in under 1 s, 1,000 linear. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(1)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 3, time = 2)
+public class DesignBench {
+    /** Number of planters. */
+    @Param({"60", "1000"})
+    public int planters;
+
+    /** Whether they share dividers. */
+    @Param({"JOINED", "SEPARATE"})
+    public RunWish.Join join;
+
+    private SurveyNotes survey;
+    private RunWish run;
+    private BuildRules rules;
+    private BuildMeans means;
+
+    /** Makes a straight border with one run along it. */
+    @Setup
+    public void setUp() {
+        Length sideMm = Length.ofMm(1220.0 * planters + 100);
+        survey = new SurveyNotes(
+                Names.of("A", "B"),
+                null,
+                Length.ofMm(700),
+                List.of(),
+                List.of(new Measure.TapeLength(Names.of("A", "B"), sideMm, null, null, null)),
+                null);
+        run = new RunWish(
+                "run",
+                Names.of("A", "B"),
+                planters,
+                null,
+                LengthRange.of(Length.ofMm(600)),
+                LengthRange.of(Length.ofMm(450)),
+                join,
+                null,
+                null,
+                null,
+                null,
+                null,
+                List.of(),
+                null,
+                null,
+                null,
+                null,
+                null);
+        rules = new BuildRules(
+                "wall", "batten", null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+        List<SectionNote> sections = List.of(section("wall", 25, 150), section("batten", 47, 50));
+        means = new BuildMeans(sections, List.of(), Map.of("wall", 4780.0, "batten", 2980.0), UnitSystem.METRIC);
+    }
+
+    private static SectionNote section(String name, double thicknessMm, double widthMm) {
+        return new SectionNote(
+                name, Length.ofMm(thicknessMm), Length.ofMm(widthMm), null, null, null, null, null, null, null, null);
+    }
+
+    /** All boxes. */
+    @Benchmark
+    public List<Box> design() {
+        SurveyAnswer.Adjusted border = (SurveyAnswer.Adjusted) BorderSurvey.adjust(survey, UnitSystem.METRIC);
+        Layout layout =
+                BorderLayout.lay(border.outline(), List.of(run), new LayoutRules(25, 150, 4780), UnitSystem.METRIC);
+        List<Box> boxes = new ArrayList<>();
+        for (FootprintPlan footprint : layout.boxes()) {
+            boxes.add(BoxBuilder.build(footprint, rules, means));
+        }
+        return boxes;
+    }
+}

@@ -1,0 +1,139 @@
+package borderwright.engine.plan;
+
+import borderwright.engine.measure.LengthFormat;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * A garden's plan and its variants side by side.
+ *
+ * @param rows the garden as said first, then its variants in the order in which they were written
+ * @param cheapest position in {@code rows} of the cheapest design that leaves nothing unmet, or of the cheapest of all
+ *     when every design leaves something; -1 when nothing was planned
+ * @param sentence what the cheapest saves, in words
+ */
+public record Comparison(List<Row> rows, int cheapest, String sentence) {
+    public Comparison {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * One design.
+     *
+     * @param name {@code as said} or the variant's name
+     * @param changed field paths in which it differs
+     * @param cost what its basket costs; empty when it was not planned
+     * @param less how much less that is than the garden as said, negative when more; empty for the garden itself and where
+     *     either was not planned
+     * @param boardMetres length of all boards cut into, m
+     * @param timberM3 volume of its pieces, m3
+     * @param growingM2 area inside its walls, m2
+     * @param soilM3 soil to order, m3
+     * @param planters number of planters
+     * @param unmet what cannot be met or does not hold in it, a sentence each
+     */
+    public record Row(
+            String name,
+            List<String> changed,
+            Optional<Money> cost,
+            Optional<Money> less,
+            double boardMetres,
+            double timberM3,
+            double growingM2,
+            double soilM3,
+            int planters,
+            List<String> unmet) {
+        public Row {
+            changed = List.copyOf(changed);
+            unmet = List.copyOf(unmet);
+        }
+    }
+
+    /**
+     * One design and what planning it came to.
+     *
+     * @param name {@code as said} or the variant's name
+     * @param changed field paths in which it differs
+     * @param answer its plan, or why there is none
+     */
+    public record Design(String name, List<String> changed, PlanAnswer answer) {
+        public Design {
+            changed = List.copyOf(changed);
+        }
+    }
+
+    /** Lays designs side by side; the first is the garden as said. */
+    public static Comparison of(List<Design> designs, LengthFormat format) {
+        Optional<Money> asSaid = designs.isEmpty() ? Optional.empty() : cost(designs.get(0));
+        List<Row> rows = new ArrayList<>();
+        for (Design design : designs) {
+            rows.add(row(design, rows.isEmpty() ? Optional.empty() : asSaid));
+        }
+        int cheapest = cheapest(rows);
+        return new Comparison(rows, cheapest, sentence(rows, cheapest, format));
+    }
+
+    private static Optional<Money> cost(Design design) {
+        return design.answer() instanceof PlanAnswer.Planned planned
+                ? Optional.of(planned.plan().totals().boardsAndFixings())
+                : Optional.empty();
+    }
+
+    private static Row row(Design design, Optional<Money> asSaid) {
+        if (design.answer() instanceof PlanAnswer.Planned planned) {
+            Plan plan = planned.plan();
+            Plan.Totals totals = plan.totals();
+            return new Row(
+                    design.name(),
+                    design.changed(),
+                    Optional.of(totals.boardsAndFixings()),
+                    asSaid.map(money -> money.minus(totals.boardsAndFixings())),
+                    totals.boardMetres(),
+                    totals.timberM3(),
+                    totals.growingM2(),
+                    totals.soilM3(),
+                    totals.planters(),
+                    plan.shortfalls().stream().map(p -> p.sentence()).toList());
+        }
+        PlanAnswer.NotPlanned none = (PlanAnswer.NotPlanned) design.answer();
+        List<String> reasons = none.reasons().stream().map(p -> p.sentence()).toList();
+        return new Row(design.name(), design.changed(), Optional.empty(), Optional.empty(), 0, 0, 0, 0, 0, reasons);
+    }
+
+    private static int cheapest(List<Row> rows) {
+        List<Integer> planned = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i).cost().isPresent()) {
+                planned.add(i);
+            }
+        }
+        // A design that meets every wish comes before a cheaper one that does not.
+        return planned.stream()
+                .min(Comparator.comparing((Integer i) -> !rows.get(i).unmet().isEmpty())
+                        .thenComparing(i -> rows.get(i).cost().orElseThrow()))
+                .orElse(-1);
+    }
+
+    private static String sentence(List<Row> rows, int cheapest, LengthFormat format) {
+        if (cheapest < 0) {
+            return "None of the designs could be planned.";
+        }
+        Row best = rows.get(cheapest);
+        Optional<Money> asSaid = rows.get(0).cost();
+        if (cheapest == 0 || asSaid.isEmpty()) {
+            return "The cheapest is \"" + best.name() + "\".";
+        }
+        Money saved = asSaid.get().minus(best.cost().orElseThrow());
+        double moreM2 = best.growingM2() - rows.get(0).growingM2();
+        String area = format.area(Math.abs(moreM2)) + (moreM2 < 0 ? " less" : " more");
+        if (saved.isNegative()) {
+            return "\"" + best.name() + "\" is the cheapest that meets every wish; it costs " + saved.negated()
+                    + " more than the garden as said, with " + area + " of growing area.";
+        }
+        return "The cheapest is \"" + best.name() + "\"; it saves " + saved + " against the garden as said, with "
+                + area + " to grow in.";
+    }
+}

@@ -1,0 +1,44 @@
+package borderwright.engine.plan;
+
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.filling.SoilVolume;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.layout.Layout;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/** The sums on the brief. */
+record PlanTotals(Garden garden, Layout layout, List<Piece> pieces, List<SoilVolume> soil, CuttingPlan cutting) {
+    private static final double MM_PER_M = 1000;
+    private static final double MM3_PER_M3 = 1e9;
+
+    Plan.Totals of(long costMinor) {
+        Money cost = Money.ofMinor(garden.currencyUnit(), costMinor);
+        Optional<Money> over = Optional.ofNullable(garden.budget())
+                .map(budget -> cost.minus(Money.of(garden.currencyUnit(), budget, RoundingMode.HALF_UP)));
+        return new Plan.Totals(
+                layout.boxes().stream()
+                        .mapToInt((FootprintPlan box) -> box.planters().size())
+                        .sum(),
+                pieces.size(),
+                pieces.stream().mapToDouble(p -> p.length().mm()).sum() / MM_PER_M,
+                cutting.boards().stream().mapToDouble(b -> b.length().mm()).sum() / MM_PER_M,
+                pieces.stream().mapToDouble(p -> p.place().volumeMm3()).sum() / MM3_PER_M3,
+                pieces.stream().mapToDouble(this::kg).sum(),
+                soil.stream().mapToDouble(SoilVolume::growingM2).sum(),
+                soil.stream().mapToDouble(SoilVolume::orderedM3).sum(),
+                cost,
+                over);
+    }
+
+    private double kg(Piece piece) {
+        double density =
+                garden.section(piece.section()).map(SectionNote::densityKgPerM3).orElse(0.0);
+        return piece.place().volumeMm3() / MM3_PER_M3 * density;
+    }
+}

@@ -1,0 +1,157 @@
+package borderwright.engine.plan;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.BoxBuilder;
+import borderwright.engine.buildup.BuildMeans;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.buying.Baskets;
+import borderwright.engine.buying.GoodsNeed;
+import borderwright.engine.buying.OwnedStock;
+import borderwright.engine.buying.PriceLists;
+import borderwright.engine.buying.Shopper;
+import borderwright.engine.buying.ShoppingAnswer;
+import borderwright.engine.buying.ShoppingProblem;
+import borderwright.engine.cutting.BoardInHand;
+import borderwright.engine.cutting.CuttingJob;
+import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.cutting.CuttingPlanner;
+import borderwright.engine.filling.SoilVolume;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.layout.BorderLayout;
+import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.layout.Layout;
+import borderwright.engine.layout.LayoutRules;
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.problem.Problem;
+import borderwright.engine.stock.Budget;
+import borderwright.engine.stock.Demands;
+import borderwright.engine.strength.Verdict;
+import borderwright.engine.survey.BorderSurvey;
+import borderwright.engine.survey.SurveyAnswer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Plans a garden, stage by stage.
+ *
+ * <p>A planner holds what is known so far of one garden; {@link #plan} is its only use.
+ */
+public final class Planner {
+    private final Garden garden;
+    private final Budget budget;
+    private final LengthFormat format;
+
+    private Planner(Garden garden, Budget budget) {
+        this.garden = garden;
+        this.budget = budget;
+        this.format = new LengthFormat(garden.unitsOrMetric());
+    }
+
+    /**
+     * Plans a garden.
+     *
+     * @param garden what a person said, its names found by {@link borderwright.engine.garden.GardenChecks}
+     * @param budget work that the search for the basket may spend
+     */
+    public static PlanAnswer plan(Garden garden, Budget budget) {
+        return new Planner(garden, budget).plan();
+    }
+
+    private PlanAnswer plan() {
+        SurveyAnswer survey = BorderSurvey.adjust(garden.survey(), garden.unitsOrMetric());
+        if (survey instanceof SurveyAnswer.NotFixed notFixed) {
+            return new PlanAnswer.NotPlanned(notFixed.problems());
+        }
+        SurveyAnswer.Adjusted border = (SurveyAnswer.Adjusted) survey;
+        Map<String, Double> longestMm = BoardLimits.longestPieceMm(garden);
+        Layout layout =
+                BorderLayout.lay(border.outline(), garden.runs(), layoutRules(longestMm), garden.unitsOrMetric());
+        if (layout.boxes().isEmpty()) {
+            return new PlanAnswer.NotPlanned(nothingStands(layout));
+        }
+        List<Box> boxes = build(layout, longestMm);
+        return new PlanAnswer.Planned(finish(border, layout, boxes));
+    }
+
+    private LayoutRules layoutRules(Map<String, Double> longestMm) {
+        String walls = garden.build().walls();
+        SectionNote section = garden.section(walls)
+                .orElseThrow(() -> new IllegalArgumentException("build.walls names no section: " + walls));
+        return new LayoutRules(
+                section.thickness().mm(),
+                section.width().mm(),
+                longestMm.getOrDefault(walls, BoardLimits.HABIT_LONGEST_MM));
+    }
+
+    private static List<Problem> nothingStands(Layout layout) {
+        List<Problem> reasons = new ArrayList<>(layout.unmet());
+        if (reasons.isEmpty()) {
+            reasons.add(new Problem("nothing-to-build", "runs", "No planter is wished for.", "Give at least one run."));
+        }
+        return reasons;
+    }
+
+    private List<Box> build(Layout layout, Map<String, Double> longestMm) {
+        BuildMeans means = new BuildMeans(garden.sections(), garden.saws(), longestMm, garden.unitsOrMetric());
+        List<Box> boxes = new ArrayList<>();
+        for (FootprintPlan footprint : layout.boxes()) {
+            boxes.add(BoxBuilder.build(footprint, garden.build(), means));
+        }
+        return boxes;
+    }
+
+    private Plan finish(SurveyAnswer.Adjusted border, Layout layout, List<Box> boxes) {
+        List<Piece> pieces =
+                boxes.stream().flatMap(box -> box.pieces().stream()).toList();
+        List<SoilVolume> soil = boxes.stream()
+                .map(box -> SoilVolume.of(box, garden.soilOrHabit()))
+                .toList();
+        List<ShoppingItem> shopping = ShoppingList.of(boxes, soil, format);
+        PriceLists prices = PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currencyUnit());
+        ShoppingAnswer answer = Shopper.buy(shopping(pieces, shopping, prices), budget);
+        CuttingPlan cutting = CuttingPlanner.plan(
+                new CuttingJob(
+                        BoardInHand.of(answer), pieces, garden.sections(), garden.saws(), garden.cuttingOrHabit()),
+                budget);
+        PlanTotals totals = new PlanTotals(garden, layout, pieces, soil, cutting);
+        Shortfalls shortfalls = new Shortfalls(garden, format);
+        return new Plan(
+                garden,
+                border.outline(),
+                border.report(),
+                layout,
+                boxes,
+                Verdict.NOT_MODELLED.sentence(),
+                shopping,
+                Baskets.of(answer, garden.currencyUnit()),
+                cutting,
+                totals.of(answer.cost()),
+                shortfalls.of(border.report(), layout, boxes, prices, answer, cutting));
+    }
+
+    private ShoppingProblem shopping(List<Piece> pieces, List<ShoppingItem> shopping, PriceLists prices) {
+        Length kerf = CuttingJob.widestKerf(garden.saws());
+        List<OwnedStock> owned = garden.owned().stream()
+                .map(board -> new OwnedStock(
+                        board.section(),
+                        board.length().ticks(),
+                        board.howMany(),
+                        board.label() == null ? "shed" : board.label()))
+                .toList();
+        List<GoodsNeed> needs = shopping.stream()
+                .map(item -> new GoodsNeed(item.item(), item.quantity(), item.unit()))
+                .toList();
+        return new ShoppingProblem(
+                Demands.of(pieces, garden.cuttingOrHabit(), kerf),
+                prices.boards(),
+                prices.terms(),
+                owned,
+                needs,
+                prices.goods(),
+                kerf.ticks(),
+                garden.cuttingOrHabit().trimOrHabit().ticks());
+    }
+}

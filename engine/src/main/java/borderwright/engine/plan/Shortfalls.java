@@ -1,0 +1,97 @@
+package borderwright.engine.plan;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buying.PriceLists;
+import borderwright.engine.buying.ShoppingAnswer;
+import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.layout.Layout;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.problem.Problem;
+import borderwright.engine.survey.SurveyReport;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import org.joda.money.Money;
+
+/** What does not hold or cannot be met, in the order of the job. */
+record Shortfalls(Garden garden, LengthFormat format) {
+
+    List<Problem> of(
+            SurveyReport survey,
+            Layout layout,
+            List<Box> boxes,
+            PriceLists prices,
+            ShoppingAnswer answer,
+            CuttingPlan cutting) {
+        List<Problem> found = new ArrayList<>();
+        survey(survey, found);
+        found.addAll(layout.unmet());
+        boxes.forEach(box -> found.addAll(box.unmet()));
+        found.addAll(prices.problems());
+        if (answer.status() != ShoppingAnswer.Status.FOUND) {
+            found.add(new Problem(
+                    "no-basket",
+                    "suppliers",
+                    answer.reasons().isEmpty()
+                            ? "No basket serves the list."
+                            : answer.reasons().get(0),
+                    ""));
+        }
+        cutting.uncut()
+                .forEach(uncut -> found.add(new Problem(
+                        "piece-not-cut",
+                        "suppliers",
+                        "Piece " + uncut.label() + " comes from no board: " + uncut.why(),
+                        "")));
+        budget(answer, found);
+        return found;
+    }
+
+    private void survey(SurveyReport survey, List<Problem> found) {
+        if (survey.suspects().candidates().isEmpty()) {
+            return;
+        }
+        SurveyReport.Candidate first = survey.suspects().candidates().get(0);
+        SurveyReport.Reading reading = survey.readings().get(first.reading());
+        String slip = first.slip().isEmpty() ? "" : " (" + first.slip() + ")";
+        if (survey.suspects().named()) {
+            found.add(new Problem(
+                    "survey-disagrees",
+                    reading.where(),
+                    "The measures disagree: " + reading.what() + " reads " + value(reading.measured(), reading.unit())
+                            + " but the rest imply " + value(first.implied(), reading.unit()) + slip + ".",
+                    "Measure it again."));
+            return;
+        }
+        int count = survey.suspects().candidates().size();
+        found.add(new Problem(
+                "survey-disagrees",
+                "survey.measures",
+                "The measures disagree and any of " + count + " may be the one that is wrong; "
+                        + reading.what() + " reads " + value(reading.measured(), reading.unit())
+                        + " where the rest imply " + value(first.implied(), reading.unit()) + slip + ".",
+                survey.suspects().separating().isEmpty()
+                        ? ""
+                        : "To tell them apart: " + survey.suspects().separating() + "."));
+    }
+
+    private String value(double value, String unit) {
+        return unit.equals("mm") ? format.piece(value) : String.format(java.util.Locale.ROOT, "%.1f°", value);
+    }
+
+    private void budget(ShoppingAnswer answer, List<Problem> found) {
+        if (garden.budget() == null || answer.status() != ShoppingAnswer.Status.FOUND) {
+            return;
+        }
+        Money cost = Money.ofMinor(garden.currencyUnit(), answer.cost());
+        Money most = Money.of(garden.currencyUnit(), garden.budget(), RoundingMode.HALF_UP);
+        if (cost.isGreaterThan(most)) {
+            found.add(new Problem(
+                    "over-budget",
+                    "budget",
+                    "The basket costs " + cost + ", " + cost.minus(most) + " over the budget of " + most + ".",
+                    "See the variants for what costs less."));
+        }
+    }
+}
