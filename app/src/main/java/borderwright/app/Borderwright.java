@@ -1,8 +1,13 @@
 package borderwright.app;
 
+import borderwright.app.cut.CutCommand;
+import borderwright.app.plan.EstimateCommand;
+import borderwright.app.plan.PlanCommand;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -16,7 +21,7 @@ import picocli.CommandLine.Spec;
         description = "From a tape survey of a garden border to boards, cuts and a printed pack.",
         mixinStandardHelpOptions = true,
         version = "Borderwright 0.1.0",
-        subcommands = {})
+        subcommands = {PlanCommand.class, EstimateCommand.class, CutCommand.class})
 public final class Borderwright implements Callable<Integer> {
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before any call
@@ -32,18 +37,30 @@ public final class Borderwright implements Callable<Integer> {
     public static int run(String[] args, PrintWriter out, PrintWriter err) {
         // Numbers are written the same everywhere; what a person types is read by our own parsers.
         Locale.setDefault(Locale.ROOT);
-        return new CommandLine(new Borderwright())
+        CommandLine command = new CommandLine(new Borderwright())
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(Borderwright::wrongUse)
-                .setExecutionExceptionHandler((fault, command, parsed) -> ourFault(fault, command))
-                .execute(args);
+                .setExecutionExceptionHandler((fault, failed, parsed) -> ourFault(fault, err));
+        try {
+            return command.execute(args);
+        } catch (StackOverflowError | OutOfMemoryError | LinkageError fault) {
+            // Even when the machine gives up, a person gets a sentence and the shell a code that says whose fault it
+            // is.
+            return ourFault(fault, err);
+        }
     }
 
+    /** Without a subcommand: plans the first example into {@code out/}, so that there is something to look at. */
     @Override
     public Integer call() {
-        throw new ParameterException(spec.commandLine(), "Say what to do.");
+        String home = System.getenv("BORDERWRIGHT_HOME");
+        Path example = Path.of(home == null ? "." : home, "examples", "fence-to-shed.yaml");
+        CommandLine plan =
+                Objects.requireNonNull(spec.commandLine().getSubcommands().get("plan"));
+        return plan.execute(
+                example.toString(), "--out", Path.of("out", "fence-to-shed").toString());
     }
 
     /** One sentence and a pointer, no page of usage. */
@@ -58,8 +75,7 @@ public final class Borderwright implements Callable<Integer> {
         return ExitCode.BAD_INPUT;
     }
 
-    private static int ourFault(Exception fault, CommandLine command) {
-        PrintWriter err = command.getErr();
+    private static int ourFault(Throwable fault, PrintWriter err) {
         err.println("borderwright: this is a fault of ours, not yours: " + fault);
         for (StackTraceElement frame : fault.getStackTrace()) {
             if (frame.getClassName().startsWith("borderwright.")) {

@@ -1,0 +1,157 @@
+package borderwright.app.plan;
+
+import borderwright.app.ExitCode;
+import borderwright.app.document.DocumentAnswer;
+import borderwright.app.document.GardenReader;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.GardenDocument;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.plan.Comparison;
+import borderwright.engine.plan.PlanAnswer;
+import borderwright.engine.plan.Planner;
+import borderwright.engine.problem.Problem;
+import borderwright.engine.stock.Budget;
+import borderwright.pack.PackWriter;
+import borderwright.pack.PaperSize;
+import borderwright.pack.VariantTable;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Plans a garden document and writes the workshop pack. */
+@Command(
+        name = "plan",
+        description = "Plans a garden document and writes the workshop pack.",
+        mixinStandardHelpOptions = true)
+public final class PlanCommand implements Callable<Integer> {
+    /** Work for the basket of one design: some seconds at most on a small machine, usually far less. */
+    private static final long DEFAULT_WORK = 300_000;
+
+    @Parameters(index = "0", paramLabel = "GARDEN", description = "the garden document, YAML or JSON")
+    @SuppressWarnings("NullAway.Init") // set by picocli before any call
+    private Path garden;
+
+    @Option(names = "--out", required = true, paramLabel = "DIR", description = "folder to write the plan into")
+    @SuppressWarnings("NullAway.Init") // set by picocli before any call
+    private Path out;
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            description = "paper of the pack: a4 or letter (default: a4 for metric gardens, letter for imperial ones)")
+    private @Nullable PaperSize paper;
+
+    @Option(
+            names = "--work",
+            paramLabel = "N",
+            description =
+                    "work units that the search for the basket may spend on each design (default: ${DEFAULT-VALUE})")
+    private long work = DEFAULT_WORK;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by picocli before any call
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        PrintWriter err = spec.commandLine().getErr();
+        if (!Files.isRegularFile(garden)) {
+            err.println("borderwright: there is no file " + garden + "; give the path of a garden document.");
+            return ExitCode.BAD_INPUT;
+        }
+        if (Files.exists(out) && !Files.isDirectory(out)) {
+            err.println("borderwright: " + out + " is a file; give a folder for --out.");
+            return ExitCode.BAD_INPUT;
+        }
+        if (work < 0) {
+            err.println("borderwright: --work is " + work + "; give 0 or more.");
+            return ExitCode.BAD_INPUT;
+        }
+        DocumentAnswer read;
+        try (InputStream in = Files.newInputStream(garden)) {
+            read = GardenReader.read(in);
+        }
+        if (read instanceof DocumentAnswer.Faulty faulty) {
+            faulty.faults().forEach(problem -> err.println(problem.print(garden.toString())));
+            err.println(
+                    faulty.faults().size() == 1
+                            ? "borderwright: 1 fault; nothing was written."
+                            : "borderwright: " + faulty.faults().size() + " faults; nothing was written.");
+            return ExitCode.BAD_INPUT;
+        }
+        return plan(((DocumentAnswer.Sound) read).document());
+    }
+
+    private int plan(GardenDocument document) throws IOException {
+        Garden asSaid = document.garden();
+        PlanAnswer answer = Planner.plan(asSaid, Budget.ofUnits(work));
+        if (answer instanceof PlanAnswer.NotPlanned notPlanned) {
+            return notPlanned(notPlanned.reasons());
+        }
+        PlanAnswer.Planned planned = (PlanAnswer.Planned) answer;
+        List<Comparison.Design> designs = new ArrayList<>();
+        designs.add(new Comparison.Design("as said", List.of(), answer));
+        for (GardenDocument.Variant variant : document.variants()) {
+            designs.add(new Comparison.Design(
+                    variant.name(), variant.changed(), Planner.plan(variant.garden(), Budget.ofUnits(work))));
+        }
+        Comparison comparison = Comparison.of(designs, new LengthFormat(asSaid.unitsOrMetric()));
+        Map<String, byte[]> files = PackWriter.write(
+                planned.plan(), variants(comparison), paperFor(asSaid.unitsOrMetric()), Optional.empty());
+        FolderWriter.write(out, files);
+        PlanReport.print(
+                planned.plan(),
+                comparison,
+                files.keySet(),
+                out,
+                spec.commandLine().getOut());
+        return planned.plan().shortfalls().isEmpty() ? ExitCode.DONE : ExitCode.NOT_MET;
+    }
+
+    private PaperSize paperFor(UnitSystem units) {
+        if (paper != null) {
+            return paper;
+        }
+        return units == UnitSystem.METRIC ? PaperSize.A4 : PaperSize.LETTER;
+    }
+
+    private static VariantTable variants(Comparison comparison) {
+        if (comparison.rows().size() < 2) {
+            return VariantTable.NONE;
+        }
+        List<VariantTable.Row> rows = comparison.rows().stream()
+                .map(row -> new VariantTable.Row(
+                        row.name(),
+                        String.join(", ", row.changed()),
+                        row.cost(),
+                        row.less(),
+                        row.boardMetres(),
+                        row.growingM2(),
+                        row.planters(),
+                        row.unmet()))
+                .toList();
+        return new VariantTable(rows, comparison.sentence());
+    }
+
+    private int notPlanned(List<Problem> reasons) {
+        PrintWriter err = spec.commandLine().getErr();
+        reasons.forEach(reason -> err.println(
+                garden + ": " + (reason.where().isEmpty() ? "" : reason.where() + ": ") + reason.sentence()));
+        err.println("borderwright: no plan could be made; nothing was written.");
+        return ExitCode.NOT_MET;
+    }
+}

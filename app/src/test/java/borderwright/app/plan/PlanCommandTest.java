@@ -1,0 +1,193 @@
+package borderwright.app.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import borderwright.app.Borderwright;
+import borderwright.app.ExitCode;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The main job end to end: a garden document in, a folder of files out. */
+class PlanCommandTest {
+    private static final Path EXAMPLES = Path.of("..", "examples");
+    private static final List<String> FILES =
+            List.of("plan.json", "cutting.csv", "shopping.csv", "layout.svg", "model.glb", "pack.pdf");
+
+    @TempDir
+    private Path folder;
+
+    private record Outcome(int code, String out, String err) {}
+
+    private static Outcome run(String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Borderwright.run(args, new PrintWriter(out, true), new PrintWriter(err, true));
+        return new Outcome(code, out.toString(), err.toString());
+    }
+
+    static Stream<Path> examples() throws IOException {
+        try (Stream<Path> files = Files.list(EXAMPLES)) {
+            return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList().stream();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void everyExampleGivesTheWholePackAndLeavesNothingElseBehind(Path example) throws IOException {
+        Path out = folder.resolve("out");
+
+        Outcome outcome = run("plan", example.toString(), "--out", out.toString());
+
+        assertThat(outcome.err()).isEmpty();
+        assertThat(outcome.code()).isIn(ExitCode.DONE, ExitCode.NOT_MET);
+        try (Stream<Path> files = Files.list(out)) {
+            assertThat(files.map(f -> f.getFileName().toString())).containsExactlyInAnyOrderElementsOf(FILES);
+        }
+        for (String file : FILES) {
+            assertThat(out.resolve(file)).isNotEmptyFile();
+        }
+        assertThat(outcome.out()).contains("not shown to hold");
+    }
+
+    @Test
+    void theFenceMeasuredTwiceIsFoundToDifferBy17Millimetres() throws IOException {
+        JsonNode plan = planned("fence-to-shed.yaml");
+
+        JsonNode closing = plan.at("/survey/closings/0");
+        assertThat(closing.toString()).contains("eight lengths");
+        assertThat(Math.abs(closing.get("error_mm").asDouble()))
+                .isEqualTo(17.0, org.assertj.core.data.Offset.offset(0.05));
+    }
+
+    private JsonNode planned(String example) throws IOException {
+        Path out = folder.resolve(example);
+        run("plan", EXAMPLES.resolve(example).toString(), "--out", out.toString());
+        return new ObjectMapper().readTree(out.resolve("plan.json").toFile());
+    }
+
+    @Nested
+    class Refusals {
+        @Test
+        void aMissingFileIsNamed() {
+            Outcome outcome = run("plan", "no-such.yaml", "--out", folder.toString());
+
+            assertThat(outcome.code()).isEqualTo(ExitCode.BAD_INPUT);
+            assertThat(outcome.err().strip())
+                    .isEqualTo("borderwright: there is no file no-such.yaml; give the path of a garden document.");
+        }
+
+        @Test
+        void aFaultyDocumentWritesNothingAndNamesEveryFault() throws IOException {
+            String good = Files.readString(EXAMPLES.resolve("fence-to-shed.yaml"));
+            Path bad = Files.writeString(
+                    folder.resolve("bad.yaml"),
+                    good.replace("walls: larch 25 x 150\n", "walls: larch 25 x 15\n")
+                            .replace("depth: 560 mm", "deepth: 560 mm"));
+            Path out = folder.resolve("never");
+
+            Outcome outcome = run("plan", bad.toString(), "--out", out.toString());
+
+            assertThat(outcome.code()).isEqualTo(ExitCode.BAD_INPUT);
+            assertThat(outcome.err()).contains("deepth").contains("nothing was written");
+            assertThat(out).doesNotExist();
+        }
+
+        @Test
+        void aBorderThatIsNotFixedGetsTheMeasureThatWouldFixIt() throws IOException {
+            String good = Files.readString(EXAMPLES.resolve("behind-the-shed.yaml"));
+            Path loose = Files.writeString(
+                    folder.resolve("loose.yaml"),
+                    good.replace("\n    - {tape: A C, is: 3.900 m, sure: 4 mm}\n", "\n")
+                            .replace("\n    - {angle: A B C, is: 62.0 deg, sure: 0.5 deg}\n", "\n"));
+            Path out = folder.resolve("never");
+
+            Outcome outcome = run("plan", loose.toString(), "--out", out.toString());
+
+            assertThat(outcome.code()).isEqualTo(ExitCode.NOT_MET);
+            assertThat(outcome.err()).contains("A").contains("C").contains("no plan could be made");
+            assertThat(out).doesNotExist();
+        }
+
+        @Test
+        void aFileInTheWayOfTheFolderIsNotTouched() throws IOException {
+            Path file = Files.writeString(folder.resolve("taken"), "mine");
+
+            Outcome outcome = run("plan", EXAMPLES.resolve("fence-to-shed.yaml").toString(), "--out", file.toString());
+
+            assertThat(outcome.code()).isEqualTo(ExitCode.BAD_INPUT);
+            assertThat(file).hasContent("mine");
+        }
+
+        @Test
+        void wrongUseGetsOneSentenceAndAPointer() {
+            Outcome outcome = run("plan", EXAMPLES.resolve("fence-to-shed.yaml").toString());
+
+            assertThat(outcome.code()).isEqualTo(ExitCode.BAD_INPUT);
+            assertThat(outcome.err()).contains("--out").contains("See: borderwright plan --help");
+        }
+    }
+
+    @Nested
+    class Estimates {
+        @Test
+        void anEstimateNeedsThreeLengthsInAnyUnit() {
+            Outcome outcome = run("estimate", "--run", "9.6m", "--depth", "600mm", "--height", "45 cm");
+
+            assertThat(outcome.code()).isEqualTo(ExitCode.DONE);
+            assertThat(outcome.out()).contains("soil").contains("A naive count").contains("61.2 m");
+        }
+
+        @Test
+        void anEstimateInFeetAndInches() {
+            Outcome outcome = run(
+                    "estimate",
+                    "--run",
+                    "32 ft",
+                    "--depth",
+                    "24 in",
+                    "--height",
+                    "16 1/2 in",
+                    "--imperial",
+                    "--currency",
+                    "USD");
+
+            assertThat(outcome.code()).isEqualTo(ExitCode.DONE);
+            assertThat(outcome.out()).contains("USD").contains(" ft").doesNotContain(" mm");
+        }
+
+        @Test
+        void allFaultsOfAnEstimateComeTogether() {
+            Outcome outcome = run(
+                    "estimate",
+                    "--run",
+                    "nine",
+                    "--depth",
+                    "600",
+                    "--height",
+                    "450mm",
+                    "--currency",
+                    "ZZZ",
+                    "--planters",
+                    "0");
+
+            assertThat(outcome.code()).isEqualTo(ExitCode.BAD_INPUT);
+            assertThat(outcome.err()
+                            .lines()
+                            .filter(l -> l.startsWith("borderwright: --"))
+                            .count())
+                    .isEqualTo(4);
+        }
+    }
+}
