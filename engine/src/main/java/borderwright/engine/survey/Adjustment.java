@@ -9,6 +9,10 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
 /**
  * An adjusted network: places, their cofactors, and what each observation shows.
  *
+ * <p>One observation may be set aside: it then takes no part in finding the places, and its residual is what the others
+ * say against it. By the linear theory its redundancy number, its normalised residual and the weighted sum of squares are
+ * the same as if it had taken part; only the places are not bent by it.
+ *
  * <p>All standard deviations are a priori: those stated for the observations, carried through. With an inner datum the
  * cofactors are those of the least trace over the datum points.
  */
@@ -16,13 +20,18 @@ final class Adjustment {
     /** An observation below this redundancy number is not controlled by the rest, within rounding. */
     static final double NOT_CONTROLLED = 1e-6;
 
+    /** In place of the number of an observation set aside: there is none. */
+    static final int NONE = -1;
+
     private final Network network;
     private final Positions at;
     private final DMatrixRMaj cofactors;
     private final double[] misclosure;
     private final double[] redundancy;
+    private final int setAside;
 
-    private Adjustment(Network network, Positions at, DMatrixRMaj cofactors) {
+    private Adjustment(Network network, Positions at, DMatrixRMaj cofactors, int setAside) {
+        this.setAside = setAside;
         this.network = network;
         this.at = at;
         this.cofactors = cofactors;
@@ -32,14 +41,21 @@ final class Adjustment {
         for (int i = 0; i < m; i++) {
             Observation observation = network.observations().get(i);
             misclosure[i] = observation.misclosure(at);
-            double share = 1 - variance(observation) / (observation.sd() * observation.sd());
+            double ownVariance = observation.sd() * observation.sd();
+            double share = i == setAside
+                    ? ownVariance / (ownVariance + variance(observation))
+                    : 1 - variance(observation) / ownVariance;
             redundancy[i] = share < NOT_CONTROLLED ? 0 : Math.min(share, 1);
         }
     }
 
     /** The adjustment whose steps have settled at these places; empty when some point is not held. */
     static Optional<Adjustment> at(Network network, Positions at) {
-        NormalEquations normal = NormalEquations.of(network, at);
+        return at(network, at, NONE);
+    }
+
+    private static Optional<Adjustment> at(Network network, Positions at, int setAside) {
+        NormalEquations normal = NormalEquations.of(setAside == NONE ? network : network.without(setAside), at);
         int n = network.unknowns();
         DMatrixRMaj inverse = new DMatrixRMaj(n, n);
         LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(n);
@@ -52,7 +68,7 @@ final class Adjustment {
         if (network.datumDefect() > 0) {
             releaseDatum(network, at, inverse, normal.datumWeight());
         }
-        return Optional.of(new Adjustment(network, at, inverse));
+        return Optional.of(new Adjustment(network, at, inverse, setAside));
     }
 
     /** Takes the datum's own share out again: {@code (N + wBB')^-1 - G (wC^2)^-1 G'} with {@code C = B'G}. */
@@ -70,6 +86,18 @@ final class Adjustment {
         }
     }
 
+    /** The same shape elsewhere: places moved as a whole. */
+    Adjustment movedTo(Positions places) {
+        return at(network, places, setAside)
+                .orElseThrow(() -> new IllegalArgumentException("an adjusted network stays adjusted when it is moved"));
+    }
+
+    /** These places together with an observation that took no part in finding them. */
+    Adjustment settingAside(int number, Observation observation) {
+        return at(network.inserting(number, observation), at, number)
+                .orElseThrow(() -> new IllegalArgumentException("an adjusted network stays adjusted"));
+    }
+
     Network network() {
         return network;
     }
@@ -84,7 +112,11 @@ final class Adjustment {
 
     /** Weighted sum of squared residuals. */
     double weightedSquares() {
-        return LeastSquares.cost(network, at);
+        if (setAside == NONE) {
+            return LeastSquares.cost(network, at);
+        }
+        double against = normalised(setAside);
+        return LeastSquares.cost(network.without(setAside), at) + against * against;
     }
 
     /** Adjusted less measured. */
@@ -100,18 +132,10 @@ final class Adjustment {
     /** Residual over its standard deviation (Baarda's w); 0 where nothing controls the observation. */
     double normalised(int observation) {
         double r = redundancy[observation];
+        if (observation == setAside) {
+            return residual(observation) * Math.sqrt(r) / sd(observation);
+        }
         return r == 0 ? 0 : residual(observation) / (sd(observation) * Math.sqrt(r));
-    }
-
-    /** The value that all other observations imply, to first order. */
-    double implied(int observation) {
-        return network.observations().get(observation).measured() + residual(observation) / redundancy[observation];
-    }
-
-    /** Standard deviation of {@link #implied}. */
-    double sdImplied(int observation) {
-        double r = redundancy[observation];
-        return sd(observation) * Math.sqrt((1 - r) / r);
     }
 
     private double sd(int observation) {
@@ -120,30 +144,54 @@ final class Adjustment {
 
     /** Variance of the adjusted value of an observation, which need not belong to the network. */
     double variance(Observation observation) {
-        return covariance(observation, observation);
-    }
-
-    /** Covariance of the adjusted values of two observations. */
-    double covariance(Observation one, Observation other) {
-        Row a = new Row(network).of(one, at);
-        Row b = new Row(network).of(other, at);
+        Row row = new Row(network).of(observation, at);
         double sum = 0;
-        for (int i = 0; i < a.count(); i++) {
-            for (int j = 0; j < b.count(); j++) {
-                sum += a.value(i) * b.value(j) * cofactors.get(a.unknown(i), b.unknown(j));
+        for (int i = 0; i < row.count(); i++) {
+            for (int j = 0; j < row.count(); j++) {
+                sum += row.value(i) * row.value(j) * cofactors.get(row.unknown(i), row.unknown(j));
             }
         }
         return sum;
     }
 
-    /** Covariance of the adjusted value of an observation and an unknown. */
-    double covariance(Observation observation, int unknown) {
+    /** What an observation has to do with all unknowns, for asking many things about it. */
+    Influence influence(Observation observation) {
         Row row = new Row(network).of(observation, at);
-        double sum = 0;
+        double[] covariances = new double[network.unknowns()];
         for (int i = 0; i < row.count(); i++) {
-            sum += row.value(i) * cofactors.get(row.unknown(i), unknown);
+            for (int u = 0; u < covariances.length; u++) {
+                covariances[u] += row.value(i) * cofactors.get(row.unknown(i), u);
+            }
         }
-        return sum;
+        return new Influence(covariances);
+    }
+
+    /** Covariances of one observation's adjusted value. */
+    final class Influence {
+        private final double[] covariances;
+
+        private Influence(double[] covariances) {
+            this.covariances = covariances;
+        }
+
+        /** With an unknown. */
+        double on(int unknown) {
+            return covariances[unknown];
+        }
+
+        /** With another observation's adjusted value. */
+        double on(Observation other) {
+            return on(new Row(network).of(other, at));
+        }
+
+        /** With the observation of a row of partial derivatives at the adjusted places. */
+        double on(Row row) {
+            double sum = 0;
+            for (int i = 0; i < row.count(); i++) {
+                sum += row.value(i) * covariances[row.unknown(i)];
+            }
+            return sum;
+        }
     }
 
     /** Covariance of two unknowns; 0 where one is given. */

@@ -3,6 +3,8 @@ package borderwright.engine.survey;
 import borderwright.engine.garden.SurveyNotes;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
+import borderwright.engine.survey.ShapeFinder.Shape;
+import borderwright.engine.survey.SuspectFinder.Hypothesis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +12,7 @@ import java.util.Optional;
 /** From what was measured to the border as it lies: the one question that this stage answers. */
 public final class BorderSurvey {
     /** A corner whose ellipse is longer than this share of the border is called not held. */
-    private static final double HELD_SHARE = 0.1;
+    private static final double HELD_SHARE = 0.025;
 
     private final FieldBook book;
     private final SurveyWords words;
@@ -38,7 +40,9 @@ public final class BorderSurvey {
         FieldBook book = FieldBook.of(notes);
         List<Problem> problems = new ArrayList<>(book.problems());
         SurveyWords words = SurveyWords.in(units);
-        problems.addAll(new Refusals(book, words).notHeld());
+        if (problems.isEmpty()) {
+            problems.addAll(new Refusals(book, words).notHeld());
+        }
         if (!problems.isEmpty()) {
             return new SurveyAnswer.NotFixed(problems);
         }
@@ -47,16 +51,18 @@ public final class BorderSurvey {
 
     private SurveyAnswer adjust() {
         ShapeFinder finder = new ShapeFinder(book.network(), book.order());
-        List<ShapeFinder.Shape> shapes = finder.find();
+        List<Shape> shapes = finder.find();
         Refusals refusals = new Refusals(book, words);
-        if (shapes.isEmpty()) {
+        if (shapes.isEmpty() || (!shapes.get(0).agrees() && finder.agreesTheWrongWayRound())) {
             return new SurveyAnswer.NotFixed(List.of(refusals.noShape(finder.wrongWayRound())));
         }
-        Optional<Problem> mirror = refusals.twoShapes(finder, shapes);
+        Optional<Problem> mirror = refusals.twoShapes(shapes);
         if (mirror.isPresent()) {
             return new SurveyAnswer.NotFixed(List.of(mirror.get()));
         }
-        Adjustment laid = Frame.laid(shapes.get(0).adjustment(), book);
+        Shape shape = shapes.get(0);
+        List<Hypothesis> suspects = new SuspectFinder(book, shape, book.risk()).find();
+        Adjustment laid = Frame.laid(settled(shape, suspects), book);
         List<Problem> weak = refusals.weak(laid, HELD_SHARE);
         if (!weak.isEmpty()) {
             return new SurveyAnswer.NotFixed(weak);
@@ -66,6 +72,16 @@ public final class BorderSurvey {
         if (outline.isEmpty()) {
             return new SurveyAnswer.NotFixed(maker.problems());
         }
-        return new SurveyAnswer.Adjusted(outline.get(), new ReportMaker(book, laid, words).make(outline.get()));
+        return new SurveyAnswer.Adjusted(
+                outline.get(), new ReportMaker(book, laid, suspects, words).make(outline.get()));
+    }
+
+    /**
+     * The border as adjusted to all readings; but a reading that is named as wrong, or that bends the border out of
+     * shape, is set aside (decision record 0011).
+     */
+    private Adjustment settled(Shape shape, List<Hypothesis> suspects) {
+        boolean setAside = SuspectFinder.isNamed(suspects) || (shape.all().isEmpty() && !suspects.isEmpty());
+        return setAside ? suspects.get(0).setAside(book.network()) : shape.best();
     }
 }

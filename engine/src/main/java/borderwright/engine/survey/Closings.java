@@ -321,7 +321,8 @@ final class Closings {
             return;
         }
         double r = adjustment.redundancyNumber(best.observation());
-        double errorMm = best.inItsUnit(adjustment, -adjustment.residual(best.observation()) / r);
+        double errorMm = best.inItsUnit(
+                network.observations().get(best.observation()), -adjustment.residual(best.observation()) / r);
         closings.add(new Closing(best.what() + " against all the rest", errorMm, best.sd() / Math.sqrt(r)));
     }
 }

@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * The notes turned into a network, and for each reading the way back to the place in the document where it stands.
  */
 final class FieldBook {
+    private static final double USUAL_RISK = 0.05;
+
     private final SurveyNotes notes;
     private final Edges edges;
     private final Heights heights;
@@ -36,13 +38,10 @@ final class FieldBook {
             return kind == Kind.ANGLE ? "deg" : "mm";
         }
 
-        /** A change of the observation, in this reading's unit and counted as it was read. */
-        double inItsUnit(Adjustment adjustment, double change) {
-            double counted = sign * change;
-            if (adjustment.network().observations().get(observation) instanceof Observation.Gauge gauge
-                    && !gauge.left()) {
-                counted = -counted;
-            }
+        /** A change of its observation, in this reading's unit and counted as it was read. */
+        double inItsUnit(Observation its, double change) {
+            boolean turned = its instanceof Observation.Gauge gauge && !gauge.left();
+            double counted = turned ? -sign * change : sign * change;
             return kind == Kind.ANGLE ? StrictMath.toDegrees(counted) : counted;
         }
     }
@@ -80,6 +79,11 @@ final class FieldBook {
 
     SurveyNotes notes() {
         return notes;
+    }
+
+    /** Chance of calling sound readings wrong. */
+    double risk() {
+        return notes.risk() == null ? USUAL_RISK : notes.risk();
     }
 
     Edges edges() {

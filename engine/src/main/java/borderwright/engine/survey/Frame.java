@@ -21,8 +21,7 @@ final class Frame {
             Point arm = at.at(p).minus(origin);
             laid.place(p, new Point(along.dot(arm), along.cross(arm)));
         }
-        return Adjustment.at(adjustment.network(), laid)
-                .orElseThrow(() -> new IllegalArgumentException("an adjusted border stays adjusted when it is turned"));
+        return adjustment.movedTo(laid);
     }
 
     /** The first edge as the person named it; a strip named clockwise has it last. */

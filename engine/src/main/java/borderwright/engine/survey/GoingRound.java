@@ -12,6 +12,11 @@ import java.util.List;
  * @param closed whether the last corner joins the first
  */
 record GoingRound(List<Integer> corners, boolean closed) {
+    /** A bend of a smaller sine is taken for straight. */
+    private static final double STRAIGHT = 0.02;
+    /** Tangent of the angle between two edges below which one lies on the other. */
+    private static final double FOLDED = 1e-9;
+
     static final GoingRound UNKNOWN = new GoingRound(List.of(), false);
 
     GoingRound {
@@ -65,6 +70,24 @@ record GoingRound(List<Integer> corners, boolean closed) {
         return places;
     }
 
+    /** Corners between two others at which the line bends the other way in another shape. */
+    List<Integer> otherBends(Positions one, Positions other) {
+        List<Integer> bends = new ArrayList<>();
+        for (int i = 1; i + 1 < corners.size(); i++) {
+            Observation bend = new Observation.Turn(corners.get(i), corners.get(i - 1), corners.get(i + 1), 0, 1);
+            double turned = bend.computed(one);
+            if (turned * bend.computed(other) < 0 && Math.abs(StrictMath.sin(turned)) > STRAIGHT) {
+                bends.add(corners.get(i));
+            }
+        }
+        return bends;
+    }
+
+    /** A line and its mirror image have the same distances; they bend the other way. */
+    boolean sameBends(Positions one, Positions other) {
+        return otherBends(one, other).isEmpty();
+    }
+
     /** How many edges at this corner cross another edge, over the corners placed so far. */
     int crossingsAt(int corner, Positions at, boolean[] placed) {
         int index = corners.indexOf(corner);
@@ -108,12 +131,15 @@ record GoingRound(List<Integer> corners, boolean closed) {
 
     /** Two edges that share a corner cross only where one lies back along the other. */
     private boolean foldsBack(Positions at, int one, int other) {
-        if (to(one) != from(other) || edges() < 2) {
-            return false;
+        if (to(one) == from(other) && from(one) != to(other)) {
+            return foldsBack(at.at(from(one)), at.at(to(one)), at.at(to(other)));
         }
-        Point in = at.at(from(one)).minus(at.at(to(one)));
-        Point out = at.at(to(other)).minus(at.at(from(other)));
-        double turn = Math.abs(StrictMath.atan2(in.cross(out), in.dot(out)));
-        return from(one) != to(other) && turn < 1e-9;
+        return to(other) == from(one) && from(other) != to(one) && foldsBack(at, other, one);
+    }
+
+    private static boolean foldsBack(Point before, Point corner, Point after) {
+        Point in = before.minus(corner);
+        Point out = after.minus(corner);
+        return in.dot(out) > 0 && Math.abs(in.cross(out)) < FOLDED * in.dot(out);
     }
 }

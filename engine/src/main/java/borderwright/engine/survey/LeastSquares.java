@@ -23,6 +23,8 @@ final class LeastSquares {
     private static final double MOST_DAMPING = 1e9;
     /** A step below this share of the network's extent ends the search. */
     private static final double STEP_SHARE = 1e-11;
+    /** Below this share steps are taken as long as they shrink. */
+    private static final double NEAR_SHARE = 1e-7;
 
     private final Network network;
     private final Positions at;
@@ -43,29 +45,25 @@ final class LeastSquares {
         Positions current = at;
         double cost = cost(network, current);
         double damping = 0;
+        double lastSize = Double.POSITIVE_INFINITY;
         for (int step = 0; step < MOST_STEPS; step++) {
-            NormalEquations normal = NormalEquations.of(network, current);
-            while (true) {
-                Optional<DMatrixRMaj> move = solve(normal, damping);
-                if (move.isPresent()) {
-                    Positions next = moved(current, move.get());
-                    double nextCost = cost(network, next);
-                    double size = CommonOps_DDRM.elementMaxAbs(move.get());
-                    boolean settled = size <= STEP_SHARE * extent;
-                    if (nextCost < cost || settled) {
-                        current = next;
-                        cost = nextCost;
-                        damping = damping < 1e-6 ? 0 : damping / 10;
-                        if (settled) {
-                            return Adjustment.at(network, current);
-                        }
-                        break;
-                    }
-                    if (size <= 1e3 * STEP_SHARE * extent) {
-                        // no lower sum within rounding: this is the bottom
-                        return Adjustment.at(network, current);
-                    }
-                }
+            Optional<DMatrixRMaj> move = solve(NormalEquations.of(network, current), damping);
+            double size = move.map(CommonOps_DDRM::elementMaxAbs).orElse(Double.POSITIVE_INFINITY);
+            Positions next = move.isPresent() ? moved(current, move.get()) : current;
+            double nextCost = cost(network, next);
+            boolean lower = move.isPresent() && nextCost < cost;
+            // near the bottom the sum no longer falls within rounding, while the steps still shrink
+            boolean nearer = size < NEAR_SHARE * extent && size < lastSize;
+            if (lower || nearer) {
+                current = next;
+                cost = nextCost;
+                lastSize = size;
+                damping = damping < 1e-6 ? 0 : damping / 10;
+            }
+            if (size <= STEP_SHARE * extent || (size < NEAR_SHARE * extent && !lower && !nearer)) {
+                return Adjustment.at(network, current);
+            }
+            if (!lower && !nearer) {
                 damping = damping == 0 ? FIRST_DAMPING : damping * 10;
                 if (damping > MOST_DAMPING) {
                     return Optional.empty();

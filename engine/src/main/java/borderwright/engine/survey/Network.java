@@ -84,10 +84,10 @@ final class Network {
         return with(rest);
     }
 
-    /** The same network with one observation more. */
-    Network plus(Observation another) {
+    /** The same network with one observation more, in the place of that number. */
+    Network inserting(int number, Observation observation) {
         List<Observation> all = new ArrayList<>(observations);
-        all.add(another);
+        all.add(number, observation);
         return with(all);
     }
 

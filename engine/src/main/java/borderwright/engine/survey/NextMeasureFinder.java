@@ -1,6 +1,6 @@
 package borderwright.engine.survey;
 
-import borderwright.engine.measure.Instrument;
+import borderwright.engine.survey.PossibleMeasures.Possible;
 import borderwright.engine.survey.SurveyReport.Ellipse;
 import borderwright.engine.survey.SurveyReport.NextMeasure;
 import java.util.ArrayList;
@@ -18,23 +18,44 @@ final class NextMeasureFinder {
     private static final double CHECKED = 0.1;
 
     private static final double NOT_CHECKED = 0.05;
-
-    private static final double SHORTEST_MM = 100;
-    private static final double LONGEST_MM = 30_000;
+    /** Lengths tried one by one for a corner that hangs by a thread. */
+    private static final int MOST_TRIED = 200;
 
     private final FieldBook book;
     private final Adjustment adjustment;
     private final SurveyWords words;
     private final Network network;
+    private final PossibleMeasures measures;
+    private final List<Unchecked> unchecked;
+    private final double worstNow;
 
     NextMeasureFinder(FieldBook book, Adjustment adjustment, SurveyWords words) {
         this.book = book;
         this.adjustment = adjustment;
         this.words = words;
         this.network = adjustment.network();
+        this.measures = new PossibleMeasures(book, adjustment);
+        this.unchecked = unchecked(book, adjustment);
+        this.worstNow = worst(adjustment);
     }
 
-    private record Possible(Observation observation, String what, double ease) {}
+    private static List<Unchecked> unchecked(FieldBook book, Adjustment adjustment) {
+        List<Unchecked> unchecked = new ArrayList<>();
+        for (FieldBook.Entry entry : book.entries()) {
+            int number = entry.observation();
+            if (number >= 0
+                    && entry.kind() != FieldBook.Kind.STRAIGHT
+                    && adjustment.redundancyNumber(number) < NOT_CHECKED) {
+                Observation observation = adjustment.network().observations().get(number);
+                Row row = new Row(adjustment.network()).of(observation, adjustment.positions());
+                unchecked.add(new Unchecked(entry, row, adjustment.redundancyNumber(number), observation.sd()));
+            }
+        }
+        return unchecked;
+    }
+
+    /** A reading that nothing checks. */
+    private record Unchecked(FieldBook.Entry entry, Row row, double redundancy, double sd) {}
 
     private record Gain(Possible possible, List<FieldBook.Entry> checks, double worstBefore, double worstAfter) {
         double score() {
@@ -45,12 +66,12 @@ final class NextMeasureFinder {
 
     NextMeasure find() {
         Gain best = null;
-        for (Possible possible : tapes()) {
+        for (Possible possible : measures.tapes()) {
             Gain gain = gain(possible);
             best = best == null || gain.score() > best.score() + 1e-9 ? gain : best;
         }
         if (best == null || best.checks.isEmpty()) {
-            for (Possible possible : rises()) {
+            for (Possible possible : measures.rises()) {
                 Gain gain = gain(possible);
                 if (best == null || (!gain.checks.isEmpty() && gain.score() > best.score() + 1e-9)) {
                     best = gain;
@@ -60,7 +81,36 @@ final class NextMeasureFinder {
         if (best == null) {
             return new NextMeasure("second tape of any length", "would show a slip in it");
         }
-        return new NextMeasure(best.possible.what, why(best));
+        return new NextMeasure(best.possible.what(), why(best));
+    }
+
+    /**
+     * The new length that helps the worst corner most. A corner that hangs by a thread has cofactors of rounding, so each
+     * length is put into the network afresh.
+     */
+    NextMeasure forTheWorstCorner() {
+        NextMeasure best = new NextMeasure("tape from another corner", "would hold it");
+        double least = Double.POSITIVE_INFINITY;
+        List<Possible> tapes = measures.tapes();
+        for (Possible possible : tapes.subList(0, Math.min(tapes.size(), MOST_TRIED))) {
+            Network more = network.inserting(network.observations().size(), possible.observation());
+            double worst =
+                    Adjustment.at(more, adjustment.positions()).map(this::worst).orElse(Double.POSITIVE_INFINITY);
+            // the same but for rounding: the first in the order of the corners
+            if (worst < least * (1 - 1e-6)) {
+                least = worst;
+                best = new NextMeasure(possible.what(), "would hold it to " + words.small(worst));
+            }
+        }
+        return best;
+    }
+
+    private double worst(Adjustment adjusted) {
+        double worst = 0;
+        for (int corner : book.order().corners()) {
+            worst = Math.max(worst, adjusted.ellipse(corner).majorMm());
+        }
+        return worst;
     }
 
     private String why(Gain gain) {
@@ -83,81 +133,29 @@ final class NextMeasureFinder {
         return "would " + String.join(" and ", parts);
     }
 
-    /** Lengths between two points of the plan: those not taped yet, and those taped once, again. */
-    private List<Possible> tapes() {
-        List<Possible> tapes = new ArrayList<>();
-        Sight sight = new Sight(book.order(), adjustment.positions());
-        for (int a = 0; a < network.points(); a++) {
-            for (int b = a + 1; b < network.points(); b++) {
-                if (!network.inPlan(a) || !network.inPlan(b)) {
-                    continue;
-                }
-                double length = adjustment
-                        .positions()
-                        .at(a)
-                        .distanceMm(adjustment.positions().at(b));
-                if (length < SHORTEST_MM || length > LONGEST_MM) {
-                    continue;
-                }
-                boolean again = isTaped(a, b);
-                double ease = (again ? -2 : 0) + sight.ease(a, b);
-                String what = (again ? "second tape" : "tape") + " from " + network.name(a) + " to " + network.name(b);
-                double sd = Sureness.ofTape(length, null, null);
-                tapes.add(new Possible(new Observation.Distance(a, b, length, sd), what, ease));
-            }
-        }
-        return tapes;
-    }
-
-    private boolean isTaped(int a, int b) {
-        return network.observations().stream().anyMatch(o -> o.isTape(a, b));
-    }
-
-    private List<Possible> rises() {
-        List<Possible> rises = new ArrayList<>();
-        double sd = Instrument.WATER_LEVEL.lengthSdMm(0);
-        for (int a = 0; a < network.points(); a++) {
-            for (int b = a + 1; b < network.points(); b++) {
-                if (network.hasHeight(a) && network.hasHeight(b)) {
-                    String what = "rise from " + network.name(a) + " to " + network.name(b);
-                    rises.add(new Possible(new Observation.HeightDifference(a, b, 0, sd), what, 0));
-                }
-            }
-        }
-        return rises;
-    }
-
     private Gain gain(Possible possible) {
-        Observation added = possible.observation;
-        double spread = added.sd() * added.sd() + adjustment.variance(added);
+        Observation added = possible.observation();
+        Adjustment.Influence influence = adjustment.influence(added);
+        double spread = added.sd() * added.sd() + influence.on(added);
         List<FieldBook.Entry> checks = new ArrayList<>();
-        for (FieldBook.Entry entry : book.entries()) {
-            int number = entry.observation();
-            if (number < 0
-                    || entry.kind() == FieldBook.Kind.STRAIGHT
-                    || adjustment.redundancyNumber(number) >= NOT_CHECKED) {
-                continue;
-            }
-            Observation checked = network.observations().get(number);
-            double covariance = adjustment.covariance(checked, added);
-            double variance = adjustment.variance(checked) - covariance * covariance / spread;
-            if (1 - variance / (checked.sd() * checked.sd()) >= CHECKED) {
-                checks.add(entry);
+        for (Unchecked reading : unchecked) {
+            double covariance = influence.on(reading.row);
+            double share = reading.redundancy + covariance * covariance / spread / (reading.sd * reading.sd);
+            if (share >= CHECKED) {
+                checks.add(reading.entry);
             }
         }
-        double before = 0;
         double after = 0;
         for (int corner : book.order().corners()) {
-            before = Math.max(before, adjustment.ellipse(corner).majorMm());
-            after = Math.max(after, ellipseAfter(corner, added, spread).majorMm());
+            after = Math.max(after, ellipseAfter(corner, influence, spread).majorMm());
         }
-        return new Gain(possible, checks, before, after);
+        return new Gain(possible, checks, worstNow, after);
     }
 
-    private Ellipse ellipseAfter(int corner, Observation added, double spread) {
+    private Ellipse ellipseAfter(int corner, Adjustment.Influence influence, double spread) {
         int place = network.placeUnknown(corner);
-        double x = adjustment.covariance(added, place);
-        double y = adjustment.covariance(added, place + 1);
+        double x = influence.on(place);
+        double y = influence.on(place + 1);
         return Adjustment.ellipse(
                 adjustment.cofactor(place, place) - x * x / spread,
                 adjustment.cofactor(place, place + 1) - x * y / spread,

@@ -30,6 +30,16 @@ sealed interface Observation {
         return false;
     }
 
+    /** What a small change of it moves the points by: 1 for lengths, the longer arm for angles. */
+    default double lengthPerUnit(Positions at) {
+        return 1;
+    }
+
+    /** Itself as it stands at these places: a gauge angle turns to the side on which they have it. */
+    default Observation sidedAs(Positions at) {
+        return this;
+    }
+
     /** An angle brought into (-pi, pi]. */
     static double wrapped(double angle) {
         double turned = StrictMath.IEEEremainder(angle, 2 * StrictMath.PI);
@@ -96,6 +106,11 @@ sealed interface Observation {
         }
 
         @Override
+        public double lengthPerUnit(Positions p) {
+            return Math.max(p.at(at).distanceMm(p.at(from)), p.at(at).distanceMm(p.at(to)));
+        }
+
+        @Override
         public void partials(Positions p, Row row) {
             turning(at, to, p, row, 1);
             turning(at, from, p, row, -1);
@@ -114,8 +129,9 @@ sealed interface Observation {
             return left ? shown : -shown;
         }
 
-        boolean turnsLeft(Positions p) {
-            return turn().computed(p) > 0;
+        @Override
+        public Observation sidedAs(Positions p) {
+            return toSide(turn().computed(p) > 0);
         }
 
         Gauge toSide(boolean toLeft) {
@@ -137,6 +153,11 @@ sealed interface Observation {
         }
 
         @Override
+        public double lengthPerUnit(Positions p) {
+            return turn().lengthPerUnit(p);
+        }
+
+        @Override
         public void partials(Positions p, Row row) {
             turn().partials(p, row);
         }
@@ -153,6 +174,11 @@ sealed interface Observation {
         @Override
         public double misclosure(Positions p) {
             return wrapped(measured - computed(p));
+        }
+
+        @Override
+        public double lengthPerUnit(Positions p) {
+            return p.at(from).distanceMm(p.at(to));
         }
 
         @Override

@@ -13,6 +13,8 @@ import java.util.Optional;
 
 /** Makes the outline from an adjusted border: ring, edges with gap, lean and rise, and the ground. */
 final class OutlineMaker {
+    private static final double LEAST_EDGE_MM = 1;
+
     private final FieldBook book;
     private final Adjustment adjustment;
     private final SurveyWords words;
@@ -34,6 +36,7 @@ final class OutlineMaker {
         if (ring.isEmpty()) {
             return Optional.empty();
         }
+        corners(ring.get());
         List<OutlineEdge> edges = new ArrayList<>();
         for (int edge = 0; edge < book.edges().size(); edge++) {
             edges.add(edge(edge, ring.get().sideMm(edge)));
@@ -67,6 +70,19 @@ final class OutlineMaker {
                         + " deep does not fit inside the bends of its line: its front crosses itself.",
                 "A smaller depth would, or going round the other way if the strip lies on the other side."));
         return Optional.empty();
+    }
+
+    private void corners(Ring ring) {
+        for (int edge = 0; edge < ring.size(); edge++) {
+            if (ring.sideMm(edge) < LEAST_EDGE_MM) {
+                problems.add(new Problem(
+                        "corners-coincide",
+                        "survey.corners",
+                        "Corners " + book.edges().from(edge) + " and "
+                                + book.edges().to(edge) + " come to lie on one spot.",
+                        "Leave one of them out, or correct the measures between them."));
+            }
+        }
     }
 
     private OutlineEdge edge(int edge, double chordMm) {

@@ -94,11 +94,11 @@ final class Refusals {
     }
 
     /** Two shapes that fit equally well: a mirror case that the going-round order does not settle. */
-    Optional<Problem> twoShapes(ShapeFinder finder, List<Shape> shapes) {
+    Optional<Problem> twoShapes(List<Shape> shapes) {
         Shape best = shapes.get(0);
         for (Shape other : shapes.subList(1, shapes.size())) {
-            if (finder.agrees(best) && finder.agrees(other) && other.sum() < best.sum() + ShapeFinder.EQUALLY_WELL) {
-                Optional<Problem> two = twoShapes(best.adjustment(), other.adjustment());
+            if (best.agrees() && other.agrees() && other.sum() < best.sum() + ShapeFinder.EQUALLY_WELL) {
+                Optional<Problem> two = twoShapes(best.best(), other.best());
                 if (two.isPresent()) {
                     return two;
                 }
@@ -146,21 +146,14 @@ final class Refusals {
         if (book.notes().strip() == null || book.order().corners().size() < 3) {
             return Optional.empty();
         }
-        List<Integer> corners = book.order().corners();
-        for (int i = 1; i + 1 < corners.size(); i++) {
-            Observation bend = new Observation.Turn(corners.get(i), corners.get(i - 1), corners.get(i + 1), 0, 1);
-            double turned = bend.computed(one.positions());
-            if (turned * bend.computed(other.positions()) < 0
-                    && Math.abs(StrictMath.sin(turned)) > ShapeFinder.STRAIGHT) {
-                String corner = book.network().name(corners.get(i));
-                return Optional.of(new Problem(
+        return book.order().otherBends(one.positions(), other.positions()).stream()
+                .findFirst()
+                .map(book.network()::name)
+                .map(corner -> new Problem(
                         "two-shapes",
                         "survey.measures",
                         "Two shapes fit these measures: the line may bend either way at " + corner + ".",
                         "An angle at " + corner + ", taken inside the strip, would settle it."));
-            }
-        }
-        return Optional.empty();
     }
 
     /** Corners that hang so loosely that a first-order uncertainty is as large as a share of the border. */
@@ -183,14 +176,17 @@ final class Refusals {
                 most = ellipse.majorMm();
             }
         }
-        if (worst >= 0) {
-            SurveyReport.NextMeasure next = new NextMeasureFinder(book, adjustment, words).find();
+        if (worst >= 0 && book.network().degreesOfFreedom() == 0) {
+            weak.addAll(new Triangles(book, words).thatDoNotClose());
+        }
+        if (worst >= 0 && weak.isEmpty()) {
+            SurveyReport.NextMeasure next = new NextMeasureFinder(book, adjustment, words).forTheWorstCorner();
             weak.add(new Problem(
                     "weakly-fixed",
                     "survey.measures",
-                    "Corner " + book.network().name(worst)
-                            + " hangs too loosely: the measures fix it to no better than " + words.length(most)
-                            + " in a border of " + words.length(extent) + ".",
+                    "Corner " + book.network().name(worst) + " hangs too loosely: its measures let it move by "
+                            + (most < extent ? words.length(most) : "more than the border is long")
+                            + " without disagreeing.",
                     "A " + next.what() + " " + next.why() + "."));
         }
         return weak;

@@ -1,50 +1,93 @@
 package borderwright.engine.survey;
 
+import borderwright.engine.survey.Separation.Separating;
+import borderwright.engine.survey.SurveyReport.Candidate;
 import borderwright.engine.survey.SurveyReport.GlobalTest;
+import borderwright.engine.survey.SurveyReport.NextMeasure;
 import borderwright.engine.survey.SurveyReport.Reading;
 import borderwright.engine.survey.SurveyReport.SurveyedPoint;
+import borderwright.engine.survey.SurveyReport.Suspects;
+import borderwright.engine.survey.SuspectFinder.Hypothesis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 
 /** Writes the report of an adjusted border. */
 final class ReportMaker {
-    private static final double USUAL_RISK = 0.05;
     /** An assumption (a straight line) is only listed when the readings can speak against it. */
     private static final double SPEAKS = 0.005;
 
     private final FieldBook book;
     private final Adjustment adjustment;
+    private final List<Hypothesis> suspects;
     private final SurveyWords words;
 
-    ReportMaker(FieldBook book, Adjustment adjustment, SurveyWords words) {
+    ReportMaker(FieldBook book, Adjustment adjustment, List<Hypothesis> suspects, SurveyWords words) {
         this.book = book;
         this.adjustment = adjustment;
+        this.suspects = suspects;
         this.words = words;
     }
 
     SurveyReport make(Outline outline) {
         List<FieldBook.Entry> listed = listed();
-        List<Reading> readings = listed.stream().map(this::reading).toList();
-        double risk = book.notes().risk() == null ? USUAL_RISK : book.notes().risk();
-        Optional<GlobalTest> test = globalTest(risk);
+        boolean named = SuspectFinder.isNamed(suspects);
+        Optional<Separating> separating = suspects.isEmpty() || named
+                ? Optional.empty()
+                : Optional.of(new Separation(book, adjustment, words, suspects).best());
         return new SurveyReport(
                 points(outline),
-                readings,
+                listed.stream().map(this::reading).toList(),
                 new Closings(book, adjustment).all(),
                 adjustment.degreesOfFreedom(),
-                test,
-                SurveyReport.Suspects.NONE,
-                new NextMeasureFinder(book, adjustment, words).find());
+                globalTest(),
+                suspects(listed, named, separating),
+                next(separating));
+    }
+
+    private Suspects suspects(List<FieldBook.Entry> listed, boolean named, Optional<Separating> separating) {
+        List<Candidate> candidates = suspects.stream()
+                .limit(named ? 1 : suspects.size())
+                .map(h -> candidate(h, listed.indexOf(h.entry())))
+                .toList();
+        String words = separating.map(s -> s.what() + ": " + s.readings()).orElse("");
+        return candidates.isEmpty() ? Suspects.NONE : new Suspects(named, candidates, words);
+    }
+
+    private Candidate candidate(Hypothesis h, int reading) {
+        Observation observation = h.observation(book.network());
+        double change = -observation.misclosure(h.without().positions());
+        double implied = h.entry().measured() + h.entry().inItsUnit(observation, change);
+        double sd =
+                Math.abs(h.entry().inItsUnit(observation, Math.sqrt(h.without().variance(observation))));
+        return new Candidate(reading, implied, sd, new Slips(words).likely(h.entry(), implied, sd));
+    }
+
+    /** Readings that disagree come first: until it is known which is wrong, nothing else helps. */
+    private NextMeasure next(Optional<Separating> separating) {
+        if (separating.isPresent()) {
+            String why = suspects.size() == 1
+                    ? "would show whether " + suspects.get(0).entry().what() + " is wrong"
+                    : "would show which of " + suspects.size() + " readings is wrong";
+            return new NextMeasure(separating.get().what(), why);
+        }
+        if (!suspects.isEmpty()) {
+            return new NextMeasure(
+                    suspects.get(0).entry().what() + " once more",
+                    "would put right the reading that the others contradict");
+        }
+        return new NextMeasureFinder(book, adjustment, words).find();
     }
 
     /** Readings in document order. */
     private List<FieldBook.Entry> listed() {
-        return book.entries().stream()
-                .filter(e ->
-                        e.kind() != FieldBook.Kind.STRAIGHT || adjustment.redundancyNumber(e.observation()) > SPEAKS)
-                .toList();
+        return book.entries().stream().filter(this::isListed).toList();
+    }
+
+    private boolean isListed(FieldBook.Entry entry) {
+        return entry.kind() != FieldBook.Kind.STRAIGHT
+                || adjustment.redundancyNumber(entry.observation()) > SPEAKS
+                || suspects.stream().anyMatch(h -> h.entry().equals(entry));
     }
 
     private Reading reading(FieldBook.Entry entry) {
@@ -52,8 +95,9 @@ final class ReportMaker {
             return new Reading(
                     entry.where(), entry.what(), entry.measured(), entry.measured(), entry.sd(), entry.unit(), 0, 0);
         }
-        double residual = entry.inItsUnit(adjustment, adjustment.residual(entry.observation()));
-        double sign = entry.inItsUnit(adjustment, 1) < 0 ? -1 : 1;
+        Observation observation = adjustment.network().observations().get(entry.observation());
+        double residual = entry.inItsUnit(observation, adjustment.residual(entry.observation()));
+        double sign = entry.inItsUnit(observation, 1) < 0 ? -1 : 1;
         return new Reading(
                 entry.where(),
                 entry.what(),
@@ -65,13 +109,12 @@ final class ReportMaker {
                 sign * adjustment.normalised(entry.observation()));
     }
 
-    private Optional<GlobalTest> globalTest(double risk) {
+    private Optional<GlobalTest> globalTest() {
         int freedom = adjustment.degreesOfFreedom();
-        if (freedom == 0) {
-            return Optional.empty();
-        }
-        double limit = new ChiSquaredDistribution(freedom).inverseCumulativeProbability(1 - risk);
-        return Optional.of(new GlobalTest(adjustment.weightedSquares(), limit, risk));
+        double risk = book.risk();
+        return freedom == 0
+                ? Optional.empty()
+                : Optional.of(new GlobalTest(adjustment.weightedSquares(), SuspectFinder.limit(freedom, risk), risk));
     }
 
     private List<SurveyedPoint> points(Outline outline) {

@@ -11,9 +11,9 @@ import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 /**
  * Finds the shape that fits the observations best, out of all those that go round as they should.
  *
- * <p>Sketches are refined by least squares and ranked by the weighted sum of squares; where even the best does not agree
- * with its readings, by the sum that is left once the worst single reading is set aside, so that one gross slip does not
- * make a mirror image win.
+ * <p>Sketches are refined by least squares and ranked by the weighted sum of squares. Where a shape does not agree with
+ * its readings, a gross slip may have bent it out of all likeness; so it is also adjusted without the readings that the
+ * sketch breaks most, one at a time, and ranked by what is left then. So no mirror image wins by hiding a slip.
  */
 final class ShapeFinder {
     private static final int SEEDS = 3;
@@ -29,18 +29,37 @@ final class ShapeFinder {
     /** Two shapes whose sums differ by less fit about equally well (a likelihood ratio of 90). */
     static final double EQUALLY_WELL = 9;
 
+    /** Readings left out in turn from a shape that does not agree, to see whether one slip explains it. */
+    private static final int LEFT_OUT = 4;
+
     private final Network network;
     private final GoingRound order;
     private final StartPositions starts;
     private final List<Shape> shapes = new ArrayList<>();
-    private boolean anyShape;
     private Optional<Adjustment> wrongWayRound = Optional.empty();
 
-    /** A bend of a smaller sine is taken for straight. */
-    static final double STRAIGHT = 0.02;
+    /**
+     * A shape that goes round as it should.
+     *
+     * @param all adjusted to all readings; empty when a slip bends that so far that it no longer goes round
+     * @param rest adjusted to all readings but the one that it breaks most; empty when all agree
+     * @param sum weighted sum of squares of {@code all}, infinite when that is empty
+     * @param restSum of {@code rest}, or of {@code all} when that agrees
+     */
+    record Shape(Optional<Adjustment> all, Optional<Adjustment> rest, double sum, double restSum) {
+        Adjustment best() {
+            return all.or(() -> rest).orElseThrow();
+        }
 
-    /** A refined shape. */
-    record Shape(Adjustment adjustment, double sum, double sumLessWorst) {}
+        /** Whether its readings agree, or would without one of them. */
+        boolean isExplained() {
+            return agrees() || rest.filter(ShapeFinder::agrees).isPresent();
+        }
+
+        boolean agrees() {
+            return all.isPresent() && ShapeFinder.agrees(all.get());
+        }
+    }
 
     ShapeFinder(Network network, GoingRound order) {
         this.network = network;
@@ -55,7 +74,7 @@ final class ShapeFinder {
         }
         for (Sketch seed : starts.seeds(SEEDS)) {
             refine(starts.grow(seed));
-            if (!shapes.isEmpty() && agrees(shapes.get(0))) {
+            if (!shapes.isEmpty() && shapes.get(0).isExplained()) {
                 return shapes;
             }
         }
@@ -67,23 +86,28 @@ final class ShapeFinder {
 
     /** A shape that fits the readings but not the going-round order; only of use when {@link #find} gives none. */
     Optional<Adjustment> wrongWayRound() {
-        return anyShape ? wrongWayRound : Optional.empty();
+        return wrongWayRound;
+    }
+
+    /** Whether all readings agree on a shape that crosses itself or goes round the other way. */
+    boolean agreesTheWrongWayRound() {
+        return wrongWayRound.filter(ShapeFinder::agrees).isPresent();
     }
 
     private void refine(List<Sketch> sketches) {
         double best = sketches.get(0).cost();
         int refined = 0;
         boolean someFit = sketches.stream().anyMatch(s -> order.fits(s.at()));
+        if (isWhole(sketches.get(0)) && !order.fits(sketches.get(0).at())) {
+            // nobody's slip: perhaps the corners are named in the wrong order
+            refine(sketches.get(0).at());
+        }
         for (Sketch sketch : sketches) {
-            boolean whole = isWhole(sketch);
-            if (!whole || refined >= REFINED_PER_SEED || sketch.cost() > best + WORTH_REFINING) {
-                continue;
+            boolean worth = isWhole(sketch) && sketch.cost() <= best + WORTH_REFINING;
+            if (worth && refined < REFINED_PER_SEED && (!someFit || order.fits(sketch.at()))) {
+                refined++;
+                refine(sketch.at());
             }
-            if (someFit && !order.fits(sketch.at())) {
-                continue;
-            }
-            refined++;
-            refine(sketch.at());
         }
         rank();
     }
@@ -98,33 +122,62 @@ final class ShapeFinder {
     }
 
     private void refine(Positions start) {
-        Optional<Adjustment> adjusted = Turning.settled(network, start);
-        if (adjusted.isEmpty()) {
+        Optional<Adjustment> settled = Turning.settled(network, start);
+        Optional<Adjustment> all = settled.filter(a -> order.fits(a.positions()));
+        double sum = all.map(Adjustment::weightedSquares).orElse(Double.POSITIVE_INFINITY);
+        if (all.isPresent() && agrees(all.get())) {
+            add(new Shape(all, Optional.empty(), sum, sum));
             return;
         }
-        Adjustment shape = adjusted.get();
-        anyShape = true;
-        if (!order.fits(shape.positions())) {
-            if (wrongWayRound.isEmpty()) {
-                wrongWayRound = adjusted;
+        Optional<Adjustment> rest = rest(start);
+        if (all.isPresent() || rest.isPresent()) {
+            add(new Shape(all, rest, sum, rest.map(Adjustment::weightedSquares).orElse(sum)));
+        }
+        if (settled.isPresent() && all.isEmpty() && !agreesTheWrongWayRound()) {
+            wrongWayRound = settled;
+        }
+    }
+
+    private void add(Shape shape) {
+        Positions places = shape.best().positions();
+        if (shapes.stream().noneMatch(s -> same(s.best().positions(), places))) {
+            shapes.add(shape);
+        }
+    }
+
+    /** Adjusted without the one reading whose leaving out helps most, among those that the sketch breaks most. */
+    private Optional<Adjustment> rest(Positions sketch) {
+        if (network.degreesOfFreedom() < 1) {
+            return Optional.empty();
+        }
+        Optional<Adjustment> best = Optional.empty();
+        for (int i : mostBroken(network, sketch, 1e-3 * starts.typicalLength(), LEFT_OUT)) {
+            Optional<Adjustment> rest =
+                    Turning.settled(network.without(i), sketch).filter(a -> order.fits(a.positions()));
+            if (rest.isPresent()
+                    && (best.isEmpty()
+                            || rest.get().weightedSquares() < best.get().weightedSquares())) {
+                best = rest;
             }
-            return;
         }
-        if (shapes.stream().noneMatch(s -> same(s.adjustment.positions(), shape.positions()))) {
-            double sum = shape.weightedSquares();
-            shapes.add(new Shape(shape, sum, sum - worst(shape)));
-        }
+        return best;
     }
 
-    private static double worst(Adjustment shape) {
-        double most = 0;
-        for (int i = 0; i < shape.network().observations().size(); i++) {
-            most = Math.max(most, shape.normalised(i) * shape.normalised(i));
+    /** Observations that places break most, worst first, counted in standard deviations widened by a slack. */
+    static List<Integer> mostBroken(Network network, Positions at, double slack, int most) {
+        List<Integer> numbers = new ArrayList<>();
+        List<Double> broken = new ArrayList<>();
+        for (int i = 0; i < network.observations().size(); i++) {
+            Observation observation = network.observations().get(i).sidedAs(at);
+            double lever = observation.lengthPerUnit(at);
+            numbers.add(i);
+            broken.add(Math.abs(observation.misclosure(at)) * lever / (observation.sd() * lever + slack));
         }
-        return most;
+        numbers.sort(Comparator.comparingDouble(i -> -broken.get(i)));
+        return numbers.subList(0, Math.min(most, numbers.size()));
     }
 
-    /** The same shape, wherever it lies: judged by the distances from two of its points and the side of the others. */
+    /** The same shape, wherever it lies: judged by all distances, and for a line by its bends. */
     private boolean same(Positions one, Positions other) {
         double near = 1e-4 * starts.typicalLength();
         for (int p = 0; p < network.points(); p++) {
@@ -137,35 +190,24 @@ final class ShapeFinder {
                 }
             }
         }
-        return order.closed() || sameBends(one, other);
-    }
-
-    /** A line and its mirror image have the same distances; they bend the other way. */
-    private boolean sameBends(Positions one, Positions other) {
-        List<Integer> line = order.corners();
-        for (int i = 1; i + 1 < line.size(); i++) {
-            Observation bend = new Observation.Turn(line.get(i), line.get(i - 1), line.get(i + 1), 0, 1);
-            double turned = bend.computed(one);
-            if (turned * bend.computed(other) < 0 && Math.abs(StrictMath.sin(turned)) > STRAIGHT) {
-                return false;
-            }
-        }
-        return true;
+        return order.closed() || order.sameBends(one, other);
     }
 
     private void rank() {
         Comparator<Shape> bySum = Comparator.comparingDouble(Shape::sum);
         shapes.sort(bySum);
-        if (!shapes.isEmpty() && !agrees(shapes.get(0))) {
-            shapes.sort(Comparator.<Shape>comparingDouble(s -> Math.floor(s.sumLessWorst / EQUALLY_WELL))
+        if (!shapes.isEmpty() && !shapes.get(0).agrees()) {
+            shapes.sort(Comparator.<Shape>comparingDouble(s -> Math.floor(s.restSum / EQUALLY_WELL))
                     .thenComparing(bySum));
         }
     }
 
-    boolean agrees(Shape shape) {
-        int freedom = shape.adjustment.degreesOfFreedom();
+    /** Whether the readings of a shape agree well enough that nothing gross is left in them. */
+    static boolean agrees(Adjustment shape) {
+        int freedom = shape.degreesOfFreedom();
         return freedom <= 0
-                || shape.sum <= new ChiSquaredDistribution(freedom).inverseCumulativeProbability(1 - SEARCH_RISK);
+                || shape.weightedSquares()
+                        <= new ChiSquaredDistribution(freedom).inverseCumulativeProbability(1 - SEARCH_RISK);
     }
 
     /** Corners evenly round a circle, then ever more shaken; the rest within. */
@@ -174,24 +216,21 @@ final class ShapeFinder {
         int n = Math.max(order.corners().size(), 1);
         double radius = starts.typicalLength() * Math.max(n, 3) / (2 * StrictMath.PI);
         for (int run = 0; run < SCATTERED_STARTS; run++) {
+            double shake = radius * (0.02 + run / (double) SCATTERED_STARTS);
             Positions start = network.given();
             for (int p = 0; p < network.points(); p++) {
-                if (!network.inPlan(p) || network.hasGivenPlace(p)) {
-                    continue;
+                if (network.inPlan(p) && !network.hasGivenPlace(p)) {
+                    int index = order.corners().indexOf(p);
+                    double angle = 2 * StrictMath.PI * Math.max(index, 0) / n;
+                    double reach = index < 0 ? 0 : radius;
+                    Point even = new Point(reach * StrictMath.cos(angle), reach * StrictMath.sin(angle));
+                    Point shaken = new Point(2 * random.nextDouble() - 1, 2 * random.nextDouble() - 1);
+                    start.place(p, even.plus(shaken.times(shake)));
                 }
-                int index = order.corners().indexOf(p);
-                double angle = 2 * StrictMath.PI * Math.max(index, 0) / n;
-                double reach = index < 0 ? 0 : radius;
-                double shake = radius * (0.02 + run / (double) SCATTERED_STARTS);
-                start.place(
-                        p,
-                        new Point(
-                                reach * StrictMath.cos(angle) + shake * (2 * random.nextDouble() - 1),
-                                reach * StrictMath.sin(angle) + shake * (2 * random.nextDouble() - 1)));
             }
             refine(start);
             rank();
-            if (!shapes.isEmpty() && agrees(shapes.get(0)) && run >= SCATTERED_STARTS / 4) {
+            if (!shapes.isEmpty() && shapes.get(0).agrees() && run >= SCATTERED_STARTS / 4) {
                 return;
             }
         }

@@ -47,7 +47,8 @@ final class SurveyFaults {
             add(
                     "too-few-corners",
                     "survey.corners",
-                    kind + " has at least " + least + " corners, and " + corners.size() + " is named.",
+                    kind + " has at least " + least + " corners, and " + corners.size()
+                            + (corners.size() == 1 ? " is named." : " are named."),
                     right);
         }
         HashSet<String> seen = new HashSet<>();

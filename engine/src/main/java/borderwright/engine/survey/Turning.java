@@ -36,15 +36,8 @@ final class Turning {
 
     /** Every gauge angle turned to the side on which the places have it. */
     private static Network turned(Network network, Positions at) {
-        List<Observation> turned = new ArrayList<>();
-        for (Observation observation : network.observations()) {
-            if (observation instanceof Observation.Gauge gauge) {
-                turned.add(gauge.toSide(gauge.turnsLeft(at)));
-            } else {
-                turned.add(observation);
-            }
-        }
-        return network.with(turned);
+        return network.with(
+                network.observations().stream().map(o -> o.sidedAs(at)).toList());
     }
 
     private static Adjustment straightOnes(Adjustment adjusted) {

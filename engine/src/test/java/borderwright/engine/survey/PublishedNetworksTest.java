@@ -34,7 +34,7 @@ class PublishedNetworksTest {
         List<Integer> corners = Stream.of(anticlockwise).map(builder::number).toList();
         List<ShapeFinder.Shape> shapes = new ShapeFinder(network, new GoingRound(corners, corners.size() > 2)).find();
         assertThat(shapes).isNotEmpty();
-        return shapes.get(0).adjustment();
+        return shapes.get(0).best();
     }
 
     private static int point(Adjustment a, String name) {
@@ -244,7 +244,7 @@ class PublishedNetworksTest {
             assertSd(all, "D", 97.61, 151.17, 0.005);
             int worst = worst(all);
             assertThat(worst).as("the angle D-A-B").isEqualTo(6);
-            assertThat((all.network().observations().get(worst).measured() - all.implied(worst)) / ARC_SECOND)
+            assertThat(-all.residual(worst) / all.redundancyNumber(worst) / ARC_SECOND)
                     .as("how wrong it is, seconds")
                     .isCloseTo(-62.4, within(0.05));
 

@@ -1,0 +1,144 @@
+package borderwright.engine.survey;
+
+import borderwright.engine.garden.Measure;
+import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/**
+ * An invented border with measures as a person takes them: every side, some diagonals, some gauge angles, each with an
+ * error drawn from its own sureness; and, if wished, one reading with a slip in it.
+ */
+final class SeededSurvey {
+    private final SplittableRandom random;
+    private final List<Point> truth = new ArrayList<>();
+    private final List<Measure> measures = new ArrayList<>();
+    private final double noise;
+    private int slipped = -1;
+
+    SeededSurvey(long seed, double noise) {
+        this.random = new SplittableRandom(seed);
+        this.noise = noise;
+        int corners = 5 + random.nextInt(4);
+        for (int i = 0; i < corners; i++) {
+            double bearing = 2 * StrictMath.PI * (i + 0.6 * (random.nextDouble() - 0.5)) / corners;
+            double reach = 2000 + 4000 * random.nextDouble();
+            truth.add(new Point(reach * StrictMath.cos(bearing), reach * StrictMath.sin(bearing)));
+        }
+        measure();
+    }
+
+    private void measure() {
+        int n = truth.size();
+        for (int i = 0; i < n; i++) {
+            tape(i, (i + 1) % n);
+        }
+        List<int[]> diagonals = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            for (int j = i + 2; j < n; j++) {
+                if (i > 0 || j < n - 1) {
+                    diagonals.add(new int[] {i, j});
+                }
+            }
+        }
+        int taken = n - 3 + 3 + random.nextInt(2);
+        for (int k = 0; k < taken && !diagonals.isEmpty(); k++) {
+            int[] d = diagonals.remove(random.nextInt(diagonals.size()));
+            tape(d[0], d[1]);
+        }
+        for (int i = 0; i < n; i++) {
+            if (random.nextInt(2) == 0) {
+                angle(i);
+            }
+        }
+    }
+
+    static String name(int corner) {
+        return String.valueOf((char) ('A' + corner));
+    }
+
+    private void tape(int a, int b) {
+        double length = truth.get(a).distanceMm(truth.get(b));
+        double sd = Sureness.ofTape(length, null, null);
+        double read = noise == 0 ? length : StrictMath.round(length + noise * sd * random.nextGaussian());
+        measures.add(new Measure.TapeLength(
+                SurveyExamples.names(name(a) + " " + name(b)), Length.ofMm(read), null, null, null));
+    }
+
+    private void angle(int at) {
+        int n = truth.size();
+        Point before = truth.get((at + n - 1) % n).minus(truth.get(at));
+        Point after = truth.get((at + 1) % n).minus(truth.get(at));
+        double inside = StrictMath.toDegrees(StrictMath.atan2(after.cross(before), after.dot(before)));
+        inside = inside < 0 ? inside + 360 : inside;
+        // a gauge shows up to 180 degrees; some people write the reflex angle
+        double shown = inside > 180 && random.nextBoolean() ? 360 - inside : inside;
+        double read = noise == 0 ? shown : StrictMath.round(10 * (shown + noise * 0.5 * random.nextGaussian())) / 10.0;
+        measures.add(new Measure.GaugeAngle(
+                SurveyExamples.names(name((at + n - 1) % n) + " " + name(at) + " " + name((at + 1) % n)),
+                Angle.ofDegrees(read),
+                null,
+                null));
+    }
+
+    /** Puts a slip of a kind that people make into one reading. */
+    SeededSurvey withSlip() {
+        slipped = random.nextInt(measures.size());
+        Measure measure = measures.get(slipped);
+        if (measure instanceof Measure.TapeLength tape) {
+            double slip = slip(StrictMath.round(tape.is().mm()));
+            measures.set(slipped, new Measure.TapeLength(tape.tape(), Length.ofMm(slip), null, null, null));
+        } else if (measure instanceof Measure.GaugeAngle gauge) {
+            double read = gauge.is().degrees();
+            boolean supplement = read < 170 && Math.abs(90 - read) > 5 && random.nextBoolean();
+            double slip = supplement ? 180 - read : read > 100 ? read - 10 : read + 10;
+            measures.set(slipped, new Measure.GaugeAngle(gauge.angle(), Angle.ofDegrees(slip), null, null));
+        }
+        return this;
+    }
+
+    private double slip(long read) {
+        double sign = random.nextBoolean() ? 1 : -1;
+        return switch (random.nextInt(4)) {
+            case 0 -> read + sign * 1000;
+            case 1 -> read + sign * 100;
+            case 2 -> read + sign * 60;
+            default -> swapped(read);
+        };
+    }
+
+    private double swapped(long read) {
+        char[] digits = Long.toString(read).toCharArray();
+        for (int i = 1; i + 1 < digits.length; i++) {
+            // the last digit is a millimetre: a swap there is no more than the tape's own error
+            if (digits[i] != digits[i - 1]) {
+                char first = digits[i - 1];
+                digits[i - 1] = digits[i];
+                digits[i] = first;
+                return Math.max(Long.parseLong(new String(digits)), 50);
+            }
+        }
+        return read + 100.0;
+    }
+
+    SurveyNotes notes() {
+        StringBuilder corners = new StringBuilder("A");
+        for (int i = 1; i < truth.size(); i++) {
+            corners.append(' ').append(name(i));
+        }
+        return new SurveyNotes(SurveyExamples.names(corners.toString()), null, null, List.of(), measures, null);
+    }
+
+    List<Point> truth() {
+        return truth;
+    }
+
+    /** Field path of the reading with the slip. */
+    String slipWhere() {
+        return "survey.measures[" + slipped + "].is";
+    }
+}

@@ -1,0 +1,309 @@
+package borderwright.engine.survey;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import borderwright.engine.garden.Measure;
+import borderwright.engine.garden.Names;
+import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.SurveyNotes.Round;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.Length;
+import borderwright.engine.survey.SurveyReport.Candidate;
+import borderwright.engine.survey.SurveyReport.SurveyedPoint;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Properties over invented borders of five to eight corners; each failure names its seed. */
+class SeededSurveysTest {
+
+    private static SurveyReport report(SurveyNotes notes) {
+        return SurveyExamples.adjusted(BorderSurvey.adjust(notes)).report();
+    }
+
+    private static Ring ring(SurveyNotes notes) {
+        return SurveyExamples.adjusted(BorderSurvey.adjust(notes)).outline().ring();
+    }
+
+    @Nested
+    class Slips {
+        /** How a planted slip fares. */
+        private enum Fate {
+            NAMED,
+            LISTED,
+            MISSED,
+            WRONGLY_ACCUSED,
+            LISTED_WITHOUT,
+            REFUSED
+        }
+
+        @Test
+        void aHundredSurveysWithOneSlipEach() {
+            int[] fates = new int[Fate.values().length];
+            for (long seed = 1000; seed < 1100; seed++) {
+                SeededSurvey survey = new SeededSurvey(seed, 1).withSlip();
+                fates[fate(survey).ordinal()]++;
+            }
+            StringBuilder told = new StringBuilder("100 surveys with one slip each, seeds 1000 to 1099:");
+            for (Fate fate : Fate.values()) {
+                told.append(' ').append(fate).append(' ').append(fates[fate.ordinal()]);
+            }
+            System.out.println(told);
+            assertThat(fates[Fate.NAMED.ordinal()]).as(told.toString()).isGreaterThanOrEqualTo(75);
+            assertThat(fates[Fate.NAMED.ordinal()] + fates[Fate.LISTED.ordinal()])
+                    .as(told.toString())
+                    .isGreaterThanOrEqualTo(93);
+            assertThat(fates[Fate.WRONGLY_ACCUSED.ordinal()])
+                    .as(told.toString())
+                    .isLessThanOrEqualTo(1);
+        }
+
+        private Fate fate(SeededSurvey survey) {
+            if (!(BorderSurvey.adjust(survey.notes()) instanceof SurveyAnswer.Adjusted adjusted)) {
+                return Fate.REFUSED;
+            }
+            SurveyReport report = adjusted.report();
+            List<Candidate> candidates = report.suspects().candidates();
+            boolean among = candidates.stream()
+                    .anyMatch(c -> report.readings().get(c.reading()).where().equals(survey.slipWhere()));
+            if (candidates.isEmpty()) {
+                return Fate.MISSED;
+            }
+            if (report.suspects().named()) {
+                return among ? Fate.NAMED : Fate.WRONGLY_ACCUSED;
+            }
+            return among ? Fate.LISTED : Fate.LISTED_WITHOUT;
+        }
+
+        @Test
+        void aHundredSoundSurveysRaiseFewAlarms() {
+            int alarms = 0;
+            int accused = 0;
+            int refused = 0;
+            for (long seed = 2000; seed < 2100; seed++) {
+                SurveyAnswer answer = BorderSurvey.adjust(new SeededSurvey(seed, 1).notes());
+                if (answer instanceof SurveyAnswer.Adjusted adjusted) {
+                    alarms += adjusted.report().suspects().candidates().isEmpty() ? 0 : 1;
+                    accused += adjusted.report().suspects().named() ? 1 : 0;
+                } else {
+                    refused++;
+                }
+            }
+            String told = "100 sound surveys at risk 0.05, seeds 2000 to 2099: alarms " + alarms + ", accused "
+                    + accused + ", refused as open to two shapes or weak " + refused;
+            System.out.println(told);
+            // binomial with 0.05 to 0.06: more than 13 of 100 has a chance under one in a thousand
+            assertThat(alarms).as(told).isLessThanOrEqualTo(13);
+            assertThat(accused).as(told).isLessThanOrEqualTo(1);
+            assertThat(refused).as(told).isLessThanOrEqualTo(8);
+        }
+    }
+
+    @Nested
+    class Properties {
+        @ParameterizedTest
+        @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+        void exactMeasuresGiveTheBorderBack(long seed) {
+            SeededSurvey survey = new SeededSurvey(seed, 0);
+            // lengths are kept in ticks of 1/320 mm: the border can only come back as near as they are
+            assertCongruent(ring(survey.notes()).corners(), survey.truth(), 0.01, seed);
+        }
+
+        @ParameterizedTest
+        @ValueSource(longs = {1, 2, 3, 4, 5, 6})
+        void exactObservationsGiveTheBorderBackToAMillionthOfAMillimetre(long seed) {
+            List<Point> truth = new SeededSurvey(seed, 0).truth();
+            NetworkBuilder builder = new NetworkBuilder();
+            int n = truth.size();
+            for (int i = 0; i < n; i++) {
+                builder.corner(SeededSurvey.name(i));
+            }
+            for (int i = 0; i < n; i++) {
+                for (int j = i + 1; j < n; j++) {
+                    if (j == i + 1 || i == 0 || j - i == 2) {
+                        builder.distance(
+                                SeededSurvey.name(i),
+                                SeededSurvey.name(j),
+                                truth.get(i).distanceMm(truth.get(j)),
+                                3);
+                    }
+                }
+            }
+            List<Integer> corners = new ArrayList<>();
+            for (int i = 0; i < n; i++) {
+                corners.add(i);
+            }
+            GoingRound order = new GoingRound(corners, true);
+            Adjustment found =
+                    new ShapeFinder(builder.build(), order).find().get(0).best();
+            assertCongruent(order.places(found.positions()), truth, 1e-6, seed);
+        }
+
+        @ParameterizedTest
+        @ValueSource(longs = {21, 22, 23, 24, 25, 26})
+        void theOrderOfMeasuresDoesNotMatter(long seed) {
+            SurveyNotes notes = new SeededSurvey(seed, 1).withSlip().notes();
+            List<Measure> shuffled = new ArrayList<>(notes.measures());
+            Collections.shuffle(shuffled, new Random(seed));
+            SurveyNotes other = new SurveyNotes(notes.corners(), null, null, List.of(), shuffled, null);
+            assertCongruent(ring(other).corners(), ring(notes).corners(), 1e-5, seed);
+            assertThat(report(other).suspects().named())
+                    .isEqualTo(report(notes).suspects().named());
+            assertThat(report(other).suspects().candidates())
+                    .hasSameSizeAs(report(notes).suspects().candidates());
+        }
+
+        @ParameterizedTest
+        @ValueSource(longs = {31, 32, 33, 35, 36, 37})
+        void namingTheCornersFromAnotherOneOrClockwiseChangesNothing(long seed) {
+            SurveyNotes notes = new SeededSurvey(seed, 1).notes();
+            List<String> turned = new ArrayList<>(notes.corners().list());
+            Collections.rotate(turned, 2);
+            SurveyNotes fromAnother = new SurveyNotes(new Names(turned), null, null, List.of(), notes.measures(), null);
+            assertSamePoints(report(notes), report(fromAnother), seed);
+            List<String> back = new ArrayList<>(notes.corners().list());
+            Collections.reverse(back);
+            SurveyNotes clockwise =
+                    new SurveyNotes(new Names(back), Round.CLOCKWISE, null, List.of(), notes.measures(), null);
+            assertSamePoints(report(notes), report(clockwise), seed);
+        }
+
+        @ParameterizedTest
+        @ValueSource(longs = {41, 42, 43, 44, 45, 46})
+        void theMirrorImageIsTheMirrorImage(long seed) {
+            // the same lengths and angles with the corners going the other way
+            SurveyNotes notes = new SeededSurvey(seed, 1).notes();
+            SurveyNotes mirrored =
+                    new SurveyNotes(notes.corners(), Round.CLOCKWISE, null, List.of(), notes.measures(), null);
+            Ring one = ring(notes);
+            Ring other = ring(mirrored);
+            assertThat(other.areaMm2()).as("seed " + seed).isCloseTo(one.areaMm2(), within(1.0));
+            for (int i = 0; i < one.size(); i++) {
+                // B A and on backwards
+                assertThat(other.sideMm(-i)).as("seed " + seed).isCloseTo(one.sideMm(i), within(1e-5));
+            }
+        }
+
+        @ParameterizedTest
+        @ValueSource(longs = {51, 52, 53, 54})
+        void aBorderTwiceAsLargeIsTwiceAsLarge(long seed) {
+            SurveyNotes notes = new SeededSurvey(seed, 1).notes();
+            SurveyNotes doubled = new SurveyNotes(
+                    notes.corners(),
+                    null,
+                    null,
+                    List.of(),
+                    notes.measures().stream().map(m -> scaled(m, 2)).toList(),
+                    null);
+            SurveyNotes plain = new SurveyNotes(
+                    notes.corners(),
+                    null,
+                    null,
+                    List.of(),
+                    notes.measures().stream().map(m -> scaled(m, 1)).toList(),
+                    null);
+            Ring one = ring(plain);
+            Ring two = ring(doubled);
+            for (int i = 0; i < one.size(); i++) {
+                assertThat(two.sideMm(i)).as("seed " + seed).isCloseTo(2 * one.sideMm(i), within(1e-5));
+            }
+        }
+
+        private Measure scaled(Measure measure, int factor) {
+            if (measure instanceof Measure.TapeLength tape) {
+                Length length = new Length(factor * tape.is().ticks());
+                return new Measure.TapeLength(tape.tape(), length, null, Length.ofMm(3.0 * factor), null);
+            }
+            Measure.GaugeAngle gauge = (Measure.GaugeAngle) measure;
+            return new Measure.GaugeAngle(gauge.angle(), gauge.is(), Angle.ofDegrees(0.5), null);
+        }
+
+        @ParameterizedTest
+        @ValueSource(longs = {61, 62, 63, 64})
+        void redundancyNumbersAddUpToTheRedundancy(long seed) {
+            SurveyReport report = report(new SeededSurvey(seed, 1).notes());
+            double sum = report.readings().stream()
+                    .mapToDouble(SurveyReport.Reading::redundancyNumber)
+                    .sum();
+            assertThat(sum).as("seed " + seed).isCloseTo(report.redundancy(), within(1e-6));
+        }
+
+        @ParameterizedTest
+        @ValueSource(longs = {71, 72, 73})
+        void theSameNotesGiveTheSameAnswerToTheLastBit(long seed) {
+            SurveyNotes notes = new SeededSurvey(seed, 1).withSlip().notes();
+            assertThat(BorderSurvey.adjust(notes)).isEqualTo(BorderSurvey.adjust(notes));
+        }
+
+        /** The sureness that is told is the spread that is found when the same border is measured many times over. */
+        @Test
+        void theUncertaintyToldIsTheSpreadFound() {
+            int times = 300;
+            double squares = 0;
+            double told = 0;
+            Random random = new Random(81);
+            double[][] truth = {{0, 0}, {4000, 0}, {4200, 2500}, {-300, 3000}};
+            for (int k = 0; k < times; k++) {
+                SurveyExamples notes = SurveyExamples.border("A B C D");
+                String[] tapes = {"A B", "B C", "C D", "D A", "A C"};
+                for (String tape : tapes) {
+                    double[] a = truth[tape.charAt(0) - 'A'];
+                    double[] b = truth[tape.charAt(2) - 'A'];
+                    double length = StrictMath.hypot(b[0] - a[0], b[1] - a[1]);
+                    notes.tape(tape, length + 4 * random.nextGaussian(), 4);
+                }
+                SurveyAnswer.Adjusted adjusted = notes.adjusted();
+                double diagonal = adjusted.outline()
+                        .ring()
+                        .corner(1)
+                        .distanceMm(adjusted.outline().ring().corner(3));
+                double trueDiagonal = StrictMath.hypot(4300, 3000);
+                squares += (diagonal - trueDiagonal) * (diagonal - trueDiagonal);
+                FieldBook book = FieldBook.of(notes.notes());
+                Adjustment found = new ShapeFinder(book.network(), book.order())
+                        .find()
+                        .get(0)
+                        .best();
+                told += found.variance(new Observation.Distance(1, 3, 0, 1));
+            }
+            // 300 draws know a variance to 8 percent: three times that
+            assertThat(squares / times).isCloseTo(told / times, within(0.25 * told / times));
+        }
+    }
+
+    private static void assertCongruent(List<Point> one, List<Point> other, double toleranceMm, long seed) {
+        assertThat(one).hasSameSizeAs(other);
+        for (int i = 0; i < one.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                assertThat(one.get(i).distanceMm(one.get(j)))
+                        .as("seed " + seed + ", corners " + i + " and " + j)
+                        .isCloseTo(other.get(i).distanceMm(other.get(j)), within(toleranceMm));
+            }
+        }
+        assertThat(Ring.signedAreaMm2(one) * Ring.signedAreaMm2(other)).isPositive();
+    }
+
+    private static void assertSamePoints(SurveyReport one, SurveyReport other, long seed) {
+        assertThat(other.globalTest().orElseThrow().statistic())
+                .as("seed " + seed)
+                .isCloseTo(one.globalTest().orElseThrow().statistic(), within(1e-6));
+        for (SurveyedPoint point : one.points()) {
+            SurveyedPoint same = other.points().stream()
+                    .filter(p -> p.name().equals(point.name()))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(same.ellipse().majorMm())
+                    .as("seed " + seed + ", " + point.name())
+                    .isCloseTo(point.ellipse().majorMm(), within(1e-6));
+            assertThat(same.ellipse().minorMm()).isCloseTo(point.ellipse().minorMm(), within(1e-6));
+        }
+    }
+}
