@@ -120,7 +120,7 @@ final class Capping {
                     section,
                     SideNames.RING,
                     FaceWords.up(draft.rules),
-                    draft.plan.sides().get(side.side()).waits(),
+                    draft.waits(side, boards.get(i)),
                     false);
             Strip board = boards.get(i);
             Prism solid = solid(board);

@@ -76,6 +76,24 @@ final class Draft {
         return plan.planters().get(finder.at(p));
     }
 
+    /**
+     * Whether a board waits for its gap to be re-measured: its side closes a gap, and it reaches into the last planter of
+     * the box, where the run closes. The boards before it can be cut as planned; what they are out, it takes up.
+     */
+    boolean waits(SideFrame side, Strip board) {
+        if (!plan.sides().get(side.side()).waits()) {
+            return false;
+        }
+        String last = plan.planters().get(plan.planters().size() - 1);
+        double startMm = StrictMath.max(
+                StrictMath.max(board.left().nearMm(), board.left().farMm()), side.innerStart(wallMm()));
+        double endMm = StrictMath.min(
+                StrictMath.min(board.right().nearMm(), board.right().farMm()), side.innerEnd(wallMm()));
+        double insideMm = wallMm() + 1;
+        return planterAt(side.at(startMm + 1, insideMm)).equals(last)
+                || planterAt(side.at(endMm - 1, insideMm)).equals(last);
+    }
+
     /** The whole height of the wall over a plan. */
     Prism wallHigh(Ring ring) {
         return new Prism(ring, stack.bottomMm(), stack.topMm());

@@ -4,7 +4,6 @@ import borderwright.engine.buildup.Box.Course;
 import borderwright.engine.buildup.CutWords.SideNames;
 import borderwright.engine.buildup.Piece.Role;
 import borderwright.engine.garden.BuildRules.CornerStyle;
-import borderwright.engine.layout.SidePlan;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
@@ -60,7 +59,6 @@ final class WallCourses {
             planters.add(draft.planterAt(side.at(inner + 1, draft.wallMm() + 1)));
         }
         List<String> labels = Labels.boards(planters, Integer.toString(course.number()), side.side());
-        SidePlan plan = draft.plan.sides().get(side.side());
         for (int i = 0; i < boards.size(); i++) {
             PieceMaker.Part part = new PieceMaker.Part(
                     labels.get(i),
@@ -71,7 +69,7 @@ final class WallCourses {
                     draft.sections.walls(),
                     SideNames.WALL,
                     FaceWords.out(draft.rules),
-                    plan.waits(),
+                    draft.waits(side, boards.get(i)),
                     course.number() == 1);
             draft.add(maker.onEdge(part, boards.get(i), course.bottomMm(), course.topMm()));
         }

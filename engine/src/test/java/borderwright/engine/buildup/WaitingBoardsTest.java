@@ -1,0 +1,76 @@
+package borderwright.engine.buildup;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.DividerLine;
+import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.layout.SidePlan;
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.UnitSystem;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** A run that closes on a wall: only the boards that reach into its last planter wait for the gap. */
+class WaitingBoardsTest {
+    private static SectionNote section(String name, double thicknessMm, double widthMm) {
+        return new SectionNote(
+                name, Length.ofMm(thicknessMm), Length.ofMm(widthMm), null, null, null, null, null, null, null, null);
+    }
+
+    private static Box run(double longestMm, boolean closes) {
+        SidePlan front = new SidePlan(SidePlan.Role.FRONT, EdgeKind.OPEN, closes, 0);
+        SidePlan end = new SidePlan(SidePlan.Role.END, EdgeKind.WALL, false, 0);
+        FootprintPlan plan = new FootprintPlan(
+                "R1-R4",
+                "run",
+                Ring.rectangle(0, 0, 4800, 600),
+                List.of(front, end, front, end),
+                List.of(divider(1200), divider(2400), divider(3600)),
+                List.of("R1", "R2", "R3", "R4"),
+                0,
+                300,
+                0,
+                false);
+        BuildRules rules = new BuildRules(
+                "wall", "batten", null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+        return BoxBuilder.build(
+                plan,
+                rules,
+                new BuildMeans(
+                        List.of(section("wall", 25, 150), section("batten", 47, 50)),
+                        List.of(),
+                        Map.of("wall", longestMm, "batten", 3000.0),
+                        UnitSystem.METRIC));
+    }
+
+    private static DividerLine divider(double xMm) {
+        return new DividerLine(0, new Point(xMm, 0), 2, new Point(xMm, 600));
+    }
+
+    @Test
+    void boardsBeforeTheLastPlanterAreCutAsPlanned() {
+        List<Piece> walls = run(2500, true).pieces().stream()
+                .filter(piece -> piece.role() == Piece.Role.WALL && (piece.side() == 0 || piece.side() == 2))
+                .toList();
+
+        for (Piece piece : walls) {
+            double farthestMm = piece.place().plan().corners().stream()
+                    .mapToDouble(Point::xMm)
+                    .max()
+                    .orElseThrow();
+            assertThat(piece.waits()).as(piece.label()).isEqualTo(farthestMm > 3700);
+        }
+        assertThat(walls).anyMatch(Piece::waits).anyMatch(piece -> !piece.waits());
+    }
+
+    @Test
+    void aRunThatClosesNothingWaitsForNothing() {
+        assertThat(run(2500, false).pieces()).noneMatch(Piece::waits);
+    }
+}
