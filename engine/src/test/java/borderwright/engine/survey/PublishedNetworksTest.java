@@ -13,10 +13,9 @@ import org.junit.jupiter.api.Test;
  * Networks adjusted in print, reproduced to their printed digits from the observations alone: the starting positions
  * are always the program's own.
  *
- * <p>Inputs and printed results of the plan and level networks were read in the test files of GNU Gama 2.33
- * (tests/krumm), which carry the networks of F. Krumm, "Geodetic Network Adjustment Examples", Geodaetisches Institut,
- * Universitaet Stuttgart, rev. 3.5 (2020); each names its textbook. Standard deviations are printed a posteriori, that
- * is times s0; ours are a priori, so they are multiplied by s0 here.
+ * <p>Inputs and printed results of the plan and level networks were read in a public transcription of F. Krumm, "Geodetic
+ * Network Adjustment Examples", Geodaetisches Institut, Universitaet Stuttgart, rev. 3.5 (2020); each names its textbook.
+ * Standard deviations are printed a posteriori, that is times s0; ours are a priori, so they are multiplied by s0 here.
  */
 class PublishedNetworksTest {
     private static final double ARC_SECOND = StrictMath.PI / (180 * 3600);
