@@ -95,7 +95,10 @@ final class Binder {
         if (faults.isFull()) {
             return;
         }
-        String perhaps = NearestName.perhaps(entry.key(), known).strip();
+        boolean decimals = entry.key().matches("\\d.*") && entry.value() instanceof Scalar scalar && scalar.isNothing();
+        String perhaps = decimals
+                ? "A comma in brackets parts items: write decimals with a point."
+                : NearestName.perhaps(entry.key(), known).strip();
         faults.add(
                 entry.keyPlace(),
                 "key-unknown",

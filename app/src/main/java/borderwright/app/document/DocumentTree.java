@@ -48,8 +48,10 @@ final class DocumentTree {
 
     private DocumentTree(String text, Faults faults) {
         this.faults = faults;
+        // one buffer for the whole text: the parser fails on a character of two units that lies across two buffers
         this.events = new Parse(LoadSettings.builder()
                         .setCodePointLimit(DocumentLimits.MOST_BYTES + 1)
+                        .setBufferSize(text.length() + 2)
                         .build())
                 .parseString(text)
                 .iterator();

@@ -100,6 +100,7 @@ class BrokenGardensTest {
             number-not-whole.yaml:9:39: runs[0].planters: `4.5` is not whole. Write a whole number, such as `8`.
             number-two-digit-exponent.yaml:16:48: suppliers[0].boards[0].price: `1e99` is too large or has too many decimals. Write a number up to 1000000000 with at most 6 decimals.
             number-with-comma.yaml:18:16: suppliers[0].boards[0].price: `9,60` is not a number. Write a number without a unit or a currency sign, such as `9.60`.
+            number-with-comma-in-brackets.yaml:16:50: suppliers[0].boards[0].60: `60` is not a key of this group. A comma in brackets parts items: write decimals with a point.
             number-with-sign.yaml:16:48: suppliers[0].boards[0].price: `£9.60` is not a number. Write a number without a unit or a currency sign, such as `9.60`.
             only-comments.yaml:1:1: The document is empty. Begin with `name: ` and the name of the garden.
             point-name-with-comma.yaml:4:12: survey.corners: `A,` is not the name of a point. A name is one word of letters and digits; write names of points, a space between them, such as `A B C D`.

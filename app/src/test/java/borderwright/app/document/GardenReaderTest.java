@@ -2,20 +2,292 @@ package borderwright.app.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.garden.BuildRules.FaceOut;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.GardenDocument;
+import borderwright.engine.garden.Measure;
+import borderwright.engine.garden.Names;
+import borderwright.engine.garden.RunWish;
+import borderwright.engine.measure.Instrument;
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.UnitSystem;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.snakeyaml.engine.v2.api.Load;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.schema.CoreSchema;
 
 class GardenReaderTest {
-    @Test
-    void everyExampleIsSound() throws Exception {
-        for (var example : Documents.examples()) {
-            assertThat(Documents.faults(java.nio.file.Files.readAllBytes(example)))
-                    .as("%s", example)
-                    .isEmpty();
+    private static final String SMALL = Documents.resource("small.yaml");
+
+    static List<Path> examples() {
+        return Documents.examples();
+    }
+
+    private static GardenDocument document(String text) {
+        DocumentAnswer answer = Documents.read(text);
+        assertThat(answer).isInstanceOf(DocumentAnswer.Sound.class);
+        return ((DocumentAnswer.Sound) answer).document();
+    }
+
+    private static Garden garden(String text) {
+        return document(text).garden();
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void everyExampleIsSound(Path example) throws IOException {
+        assertThat(Documents.faults(Files.readAllBytes(example))).isEmpty();
+    }
+
+    @Nested
+    class Values {
+        private final Garden garden = garden(Documents.everyKey());
+
+        @Test
+        void textsNumbersChoicesAndDates() {
+            assertThat(garden.name()).isEqualTo("Every key");
+            assertThat(garden.units()).isEqualTo(UnitSystem.METRIC);
+            assertThat(garden.budget()).isEqualByComparingTo("1420.5");
+            assertThat(garden.build().faceOut()).isEqualTo(FaceOut.BEST_OUT);
+            assertThat(garden.section("batten").orElseThrow().grade()).isEqualTo("24");
+            assertThat(garden.suppliers().get(0).quoted()).isEqualTo(LocalDate.of(2026, 3, 2));
+            assertThat(garden.suppliers().get(0).isTaxIncluded()).isFalse();
+            assertThat(garden.suppliers().get(0).boards().get(1).perMetre()).isEqualByComparingTo("2.0525");
+            assertThat(garden.cuttingOrHabit().holdBack()).isEqualTo(1);
+        }
+
+        @Test
+        void lengthsToTheTickInAnyUnit() {
+            assertThat(garden.runs().get(0).endGap()).isEqualTo(new Length(4064));
+            assertThat(garden.runs().get(1).height().from()).isEqualTo(new Length(18 * 8128));
+            assertThat(garden.build().tieSpacing()).isEqualTo(Length.ZERO);
+            assertThat(garden.suppliers().get(0).boards().get(1).lengths())
+                    .containsExactly(new Length(3000 * 320), new Length(144 * 8128));
+        }
+
+        @Test
+        void oneLengthOrARange() {
+            RunWish run = garden.runs().get(0);
+            assertThat(run.depth().from()).isEqualTo(Length.ofMm(500));
+            assertThat(run.depth().to()).isEqualTo(Length.ofMm(600));
+            assertThat(run.height().isFixed()).isTrue();
+        }
+
+        @Test
+        void namesAsATextOrAList() {
+            assertThat(garden.survey().corners()).isEqualTo(Names.of("A", "B", "C", "D"));
+            assertThat(garden.survey().edges().get(2).edge()).isEqualTo(Names.of("C", "D"));
+        }
+
+        @Test
+        void eachMeasureByTheKeyThatTellsItsKind() {
+            assertThat(garden.survey().measures())
+                    .extracting(m -> (Object) m.getClass())
+                    .containsExactly(
+                            Measure.TapeLength.class,
+                            Measure.TapeLength.class,
+                            Measure.GaugeAngle.class,
+                            Measure.BaselineOffset.class,
+                            Measure.TapeChain.class,
+                            Measure.LevelReading.class,
+                            Measure.Rise.class,
+                            Measure.WallLean.class,
+                            Measure.ArcRise.class);
+            assertThat(garden.survey().measures().get(0).by()).isEqualTo(Instrument.LONG_TAPE);
+            assertThat(((Measure.TapeLength) garden.survey().measures().get(0)).held())
+                    .isEqualTo(Measure.Held.ALONG_THE_GROUND);
+        }
+
+        @Test
+        void whatIsLeftOutIsAbsentOrEmpty() {
+            Garden small = garden(SMALL);
+            assertThat(small.budget()).isNull();
+            assertThat(small.owned()).isEmpty();
+            assertThat(small.runs().get(0).length()).isNull();
+            assertThat(small.suppliers().get(0).goods()).isEmpty();
+        }
+    }
+
+    @Nested
+    class Yaml {
+        /** YAML 1.2.2, 10.3: in the core schema yes, no, on, off are texts and 010 is ten. */
+        @Test
+        void wordsThatOlderYamlTurnedIntoSomethingElseStayTexts() {
+            assertThat(garden(SMALL.replace("name: Small", "name: no")).name()).isEqualTo("no");
+            assertThat(garden(SMALL.replace("name: Small", "name: 2026-03-02")).name())
+                    .isEqualTo("2026-03-02");
+            assertThat(garden(SMALL.replace("planters: 4", "planters: 010"))
+                            .runs()
+                            .get(0)
+                            .planters())
+                    .isEqualTo(10);
+            assertThat(garden(SMALL.replace("corners: A B", "corners: Y N").replace("A B", "Y N"))
+                            .survey()
+                            .corners())
+                    .isEqualTo(Names.of("Y", "N"));
+        }
+
+        @ParameterizedTest
+        @ValueSource(strings = {"yes", "true", "True", "TRUE", "\"yes\"", "'true'"})
+        void yesInEverySpelling(String yes) {
+            assertThat(garden(SMALL.replace("width: 150 mm", "width: 150 mm, treated: " + yes))
+                            .section("larch")
+                            .orElseThrow()
+                            .treated())
+                    .isTrue();
+        }
+
+        @ParameterizedTest
+        @ValueSource(strings = {"15' 9\"", "\"15' 9\\\"\"", "'15'' 9\"'", "15′ 9″", "189 in", "15' 9"})
+        void feetAndInchesWithAndWithoutQuotes(String length) {
+            Garden read = garden(SMALL.replace("4.8 m", length));
+            assertThat(((Measure.TapeLength) read.survey().measures().get(0)).is())
+                    .isEqualTo(new Length(189 * 8128));
+        }
+
+        @Test
+        void aByteOrderMarkAndWindowsLineEndsDoNoHarm() {
+            assertThat(garden("\ufeff" + SMALL.replace("\n", "\r\n"))).isEqualTo(garden(SMALL));
+        }
+
+        @Test
+        void aCharacterOfTwoUnitsMayStandAnywhere() {
+            for (int before = 1000; before < 1040; before++) {
+                assertThat(Documents.faults("# " + "x".repeat(before) + "🌱\n" + SMALL))
+                        .isEmpty();
+            }
+        }
+
+        @Test
+        void numbersMayComeWithAnExponentAsProgramsWriteThem() {
+            assertThat(garden(SMALL.replace("currency: GBP", "currency: GBP\nbudget: 4.2E+2"))
+                            .budget())
+                    .isEqualTo(new BigDecimal("420"));
+        }
+    }
+
+    @Nested
+    class Json {
+        @Test
+        void theSameGardenInJsonIsTheSameGarden() throws IOException {
+            Object loaded = new Load(
+                            LoadSettings.builder().setSchema(new CoreSchema()).build())
+                    .loadFromString(Documents.everyKey());
+            ObjectMapper mapper = new ObjectMapper();
+            GardenDocument yaml = document(Documents.everyKey());
+            assertThat(document(mapper.writeValueAsString(loaded))).isEqualTo(yaml);
+            String tabs = mapper.writerWithDefaultPrettyPrinter()
+                    .writeValueAsString(loaded)
+                    .replace("  ", "\t");
+            assertThat(document(tabs)).isEqualTo(yaml);
+        }
+
+        @Test
+        void escapesAreRead() {
+            String json = "{\"name\": \"H\\u00fctte \\/ \\ud83c\\udf31 \\\"x\\\"\", \"currency\": \"EUR\","
+                    + " \"survey\": {\"corners\": \"A B C\"}, \"build\": {\"walls\": \"w\"},"
+                    + " \"sections\": [{\"name\": \"w\", \"thickness\": \"1\\\"\", \"width\": \"15 cm\"}]}";
+            assertThat(garden(json).name()).isEqualTo("Hütte / 🌱 \"x\"");
+        }
+    }
+
+    @Nested
+    class Variants {
+        private final GardenDocument every = document(Documents.everyKey());
+
+        @Test
+        void aVariantIsAWholeGarden() {
+            GardenDocument.Variant variant = every.variants().get(0);
+            assertThat(variant.name()).isEqualTo("treated, one planter less");
+            assertThat(variant.garden().build().walls()).isEqualTo("treated");
+            assertThat(variant.garden().build().slatGap()).isEqualTo(Length.ofMm(12));
+            assertThat(variant.garden().runs()).hasSize(2);
+            assertThat(variant.garden().runs().get(0).planters()).isEqualTo(7);
+            assertThat(variant.garden().runs().get(0).depth())
+                    .isEqualTo(every.garden().runs().get(0).depth());
+            assertThat(variant.garden().sections())
+                    .extracting("name")
+                    .containsExactly("larch 25 x 150", "batten", "treated");
+            assertThat(variant.garden().suppliers()).isEqualTo(every.garden().suppliers());
+        }
+
+        @Test
+        void nothingTakesAKeyAway() {
+            assertThat(every.variants().get(0).garden().about()).isNull();
+        }
+
+        @Test
+        void whatDiffersIsListedInTheOrderWrittenAndWhatIsTheSameIsNot() {
+            // `posts: batten` is what the garden says already
+            assertThat(every.variants().get(0).changed())
+                    .containsExactly("about", "runs[0].planters", "sections[2]", "build.walls");
+        }
+
+        @Test
+        void measuresAreReplacedWhole() {
+            String variant = SMALL
+                    + "variants:\n  - name: again\n    changes:\n      survey: {measures: [{tape: B A, is: 4.81 m}]}\n";
+            assertThat(document(variant).variants().get(0).garden().survey().measures())
+                    .singleElement()
+                    .isInstanceOf(Measure.TapeLength.class);
+        }
+
+        @Test
+        void aFaultOfTheGardenIsSaidOnceAndNotAgainForEachVariant() {
+            String faulty = SMALL.replace("GBP", "GPB")
+                    + "variants:\n  - {name: a, changes: {budget: 1}}\n  - {name: b, changes: {budget: 2}}\n";
+            assertThat(Documents.faults(faulty)).hasSize(1);
+        }
+    }
+
+    @Nested
+    class WhatFollowsFromAFault {
+        @Test
+        void aSectionWhoseNameCannotBeReadLeavesOtherNamesAlone() {
+            assertThat(Documents.faults(SMALL.replace("name: larch,", "name: [larch],")))
+                    .singleElement()
+                    .asString()
+                    .contains("sections[0].name: A list stands here.");
+        }
+
+        @Test
+        void aPriceThatCannotBeReadIsStillAPrice() {
+            assertThat(Documents.faults(SMALL.replace("9.60", "9.60 GBP")))
+                    .singleElement()
+                    .asString()
+                    .contains("is not a number");
+        }
+
+        @Test
+        void cornersThatCannotBeReadLeaveTheirNamesAlone() {
+            assertThat(Documents.faults(SMALL.replace("corners: A B", "corners: {a: b}")))
+                    .singleElement()
+                    .asString()
+                    .contains("survey.corners: A group of keys stands here.");
+        }
+
+        @Test
+        void aFaultInOnePartDoesNotHideAFaultBetweenOthers() {
+            String faulty = SMALL.replace("depth: 500 mm", "depth: 500").replace("{walls: larch}", "{walls: lurch}");
+            assertThat(Documents.faults(faulty)).hasSize(2);
         }
     }
 
     @Test
-    void everyKey() {
-        assertThat(Documents.faults(Documents.everyKey())).isEmpty();
+    void faultsArePrintedOneToALine() {
+        assertThat(Documents.faults("name: a\n".getBytes(StandardCharsets.UTF_8)))
+                .allMatch(line -> line.matches("garden\\.yaml:\\d+:\\d+: (.+: )?.+\\."));
     }
 }
