@@ -11,8 +11,8 @@ import org.joda.money.Money;
  * A garden's plan and its variants side by side.
  *
  * @param rows the garden as said first, then its variants in the order in which they were written
- * @param cheapest position in {@code rows} of the cheapest design that leaves nothing unmet, or of the cheapest of all
- *     when every design leaves something; -1 when nothing was planned
+ * @param cheapest position in {@code rows} of the cheapest among the designs that leave the least unmet; -1 when nothing
+ *     was planned
  * @param sentence what the cheapest saves, in words
  */
 public record Comparison(List<Row> rows, int cheapest, String sentence) {
@@ -72,6 +72,10 @@ public record Comparison(List<Row> rows, int cheapest, String sentence) {
         for (Design design : designs) {
             rows.add(row(design, rows.isEmpty() ? Optional.empty() : asSaid));
         }
+        return ofRows(rows, format);
+    }
+
+    static Comparison ofRows(List<Row> rows, LengthFormat format) {
         int cheapest = cheapest(rows);
         return new Comparison(rows, cheapest, sentence(rows, cheapest, format));
     }
@@ -110,9 +114,9 @@ public record Comparison(List<Row> rows, int cheapest, String sentence) {
                 planned.add(i);
             }
         }
-        // A design that meets every wish comes before a cheaper one that does not.
+        // A design that leaves less unmet comes before a cheaper one: half a run is no saving.
         return planned.stream()
-                .min(Comparator.comparing((Integer i) -> !rows.get(i).unmet().isEmpty())
+                .min(Comparator.comparing((Integer i) -> rows.get(i).unmet().size())
                         .thenComparing(i -> rows.get(i).cost().orElseThrow()))
                 .orElse(-1);
     }
@@ -130,8 +134,8 @@ public record Comparison(List<Row> rows, int cheapest, String sentence) {
         double moreM2 = best.growingM2() - rows.get(0).growingM2();
         String area = format.area(Math.abs(moreM2)) + (moreM2 < 0 ? " less" : " more");
         if (saved.isNegative()) {
-            return "\"" + best.name() + "\" is the cheapest that meets every wish; it costs " + saved.negated()
-                    + " more than the garden as said, with " + area + " of growing area.";
+            return "\"" + best.name() + "\" leaves the least unmet; it costs " + saved.negated()
+                    + " more than the garden as said, with " + area + " to grow in.";
         }
         return "The cheapest is \"" + best.name() + "\"; it saves " + saved + " against the garden as said, with "
                 + area + " to grow in.";

@@ -77,7 +77,7 @@ record Shortfalls(Garden garden, LengthFormat format) {
     }
 
     private String value(double value, String unit) {
-        return unit.equals("mm") ? format.piece(value) : String.format(java.util.Locale.ROOT, "%.1f°", value);
+        return unit.equals("mm") ? format.length(value) : String.format(java.util.Locale.ROOT, "%.1f°", value);
     }
 
     private void budget(ShoppingAnswer answer, List<Problem> found) {

@@ -1,0 +1,85 @@
+package borderwright.engine.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.problem.Problem;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+import org.junit.jupiter.api.Test;
+
+class ComparisonTest {
+    private static final LengthFormat METRIC = new LengthFormat(UnitSystem.METRIC);
+
+    private static Comparison.Row row(String name, String cost, double growingM2, String... unmet) {
+        return new Comparison.Row(
+                name,
+                List.of(),
+                Optional.of(Money.parse(cost)),
+                Optional.empty(),
+                80,
+                0.3,
+                growingM2,
+                2,
+                8,
+                Arrays.asList(unmet));
+    }
+
+    @Test
+    void theCheapestSaysWhatItSavesAndWhatThatCostsInGrowingArea() {
+        Comparison comparison = Comparison.ofRows(
+                List.of(
+                        row("as said", "GBP 450.00", 4.77),
+                        row("thin", "GBP 390.50", 4.84),
+                        row("few", "GBP 480.00", 4.79)),
+                METRIC);
+
+        assertThat(comparison.cheapest()).isEqualTo(1);
+        assertThat(comparison.sentence())
+                .isEqualTo(
+                        "The cheapest is \"thin\"; it saves GBP 59.50 against the garden as said, with 0.07 m2 more to"
+                                + " grow in.");
+    }
+
+    @Test
+    void halfARunIsNoSaving() {
+        Comparison comparison = Comparison.ofRows(
+                List.of(
+                        row("as said", "GBP 450.00", 4.77, "The measures disagree."),
+                        row("deep", "GBP 320.00", 2.43, "The measures disagree.", "4 planters do not fit.")),
+                METRIC);
+
+        assertThat(comparison.cheapest()).isZero();
+        assertThat(comparison.sentence()).isEqualTo("The cheapest is \"as said\".");
+    }
+
+    @Test
+    void aDearerDesignThatMeetsMoreIsSaidToBeDearer() {
+        Comparison comparison = Comparison.ofRows(
+                List.of(
+                        row("as said", "GBP 450.00", 4.77, "4 planters do not fit."),
+                        row("shallow", "GBP 470.00", 4.50)),
+                METRIC);
+
+        assertThat(comparison.cheapest()).isEqualTo(1);
+        assertThat(comparison.sentence())
+                .isEqualTo(
+                        "\"shallow\" leaves the least unmet; it costs GBP 20.00 more than the garden as said, with 0.27 m2"
+                                + " less to grow in.");
+    }
+
+    @Test
+    void designsWithoutAPlanAreListedWithTheirReasons() {
+        PlanAnswer none =
+                new PlanAnswer.NotPlanned(List.of(new Problem("x", "survey", "Corner C can still move.", "")));
+
+        Comparison comparison = Comparison.of(List.of(new Comparison.Design("as said", List.of(), none)), METRIC);
+
+        assertThat(comparison.cheapest()).isEqualTo(-1);
+        assertThat(comparison.sentence()).isEqualTo("None of the designs could be planned.");
+        assertThat(comparison.rows().get(0).unmet()).containsExactly("Corner C can still move.");
+    }
+}
