@@ -7,6 +7,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Writes the table of every key of the garden document, in Markdown, by the same walk over the records as the reader. */
 public final class FieldTable {
@@ -33,7 +34,7 @@ public final class FieldTable {
     }
 
     private void group(RecordShape shape) {
-        out.append("### ").append(titles.get(shape.type())).append("\n\n");
+        out.append("### ").append(capitalised(titles.get(shape.type()))).append("\n\n");
         out.append(sentence(shape.says())).append("\n\n");
         out.append("| key | what it is | written as | when left out |\n|---|---|---|---|\n");
         shape.fields().forEach(this::row);
@@ -102,7 +103,11 @@ public final class FieldTable {
     }
 
     private static String sentence(String says) {
-        return Character.toUpperCase(says.charAt(0)) + says.substring(1) + ".";
+        return capitalised(says) + ".";
+    }
+
+    private static String capitalised(@Nullable String text) {
+        return text == null ? "" : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
     private static String cell(String text) {
