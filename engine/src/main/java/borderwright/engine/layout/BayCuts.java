@@ -18,6 +18,7 @@ final class BayCuts {
     private final LayoutWords words;
     private final Findings findings;
     private final List<Stretch> stretches = new ArrayList<>();
+    private final List<BayLengths> rows = new ArrayList<>();
     private final List<Cut> cuts = new ArrayList<>();
     private @Nullable Cut start;
 
@@ -31,6 +32,7 @@ final class BayCuts {
     static List<Stretch> of(RunChain chain, RunTerms terms, LayoutWords words, Findings findings) {
         BayCuts bays = new BayCuts(chain, terms, words, findings);
         int leg = 0;
+        int told = 0;
         while (leg < chain.legs().size()) {
             int last = leg;
             while (chain.kindAfter(last) == JointKind.BEND) {
@@ -40,6 +42,12 @@ final class BayCuts {
                 bays.row(leg, last);
             }
             leg = last + 1;
+            boolean edgeEnds = leg == chain.legs().size()
+                    || chain.leg(leg).edge() != chain.leg(last).edge();
+            if (edgeEnds && bays.rows.size() > told) {
+                findings.note(words.bays(chain.leg(last), bays.rows.subList(told, bays.rows.size()), terms));
+                told = bays.rows.size();
+            }
         }
         return bays.stretches;
     }
@@ -58,6 +66,10 @@ final class BayCuts {
         MiddleLine middle = new MiddleLine(chain, first, last, terms.rules().leastEdgeMm() + terms.gapMm() / 2);
         BayLengths.Share share = new BayLengths.Share(middle.lengthMm(), wings, terms.gapMm(), terms.rules());
         BayLengths lengths = chosen(share, first, last);
+        rows.add(lengths);
+        if (lengths.planters() > 0 && lengths.planterMm() > terms.rules().longestBoardMm()) {
+            findings.note(words.longerThanBoards(chain.leg(first), lengths.planterMm(), terms));
+        }
         Cut open = start;
         if (open == null || !wingBefore) {
             open = new Cut(first, chain.freeOn(first).fromMm());
@@ -93,7 +105,6 @@ final class BayCuts {
         } else if (wanted != null && !wanted.isFixed() && !lengths.within(wanted)) {
             findings.unmet(words.lengthOutOfRange(chain.leg(first), lengths, wanted, terms));
         }
-        findings.note(words.bays(chain.leg(first), lengths, terms));
         return lengths;
     }
 

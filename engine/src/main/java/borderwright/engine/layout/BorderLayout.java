@@ -8,6 +8,8 @@ import borderwright.engine.survey.Outline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.index.strtree.STRtree;
 
 /**
  * Lays planters out along the border's edges, run after run.
@@ -67,7 +69,9 @@ public final class BorderLayout {
         RunEdges edges = new RunEdges(outline, path.get(), terms, room, words, findings);
         RunChain chain = new RunChain(terms, edges.wished(), room, words, findings).fit();
         List<Stretch> stretches = BayCuts.of(chain, terms, words, findings);
-        List<LaidBox> laid = new RunLayout(chain, terms, surroundings, outline.ground()).boxes(stretches, letters);
+        List<LaidBox> laid = new RunLayout(
+                        chain, terms, surroundings, outline.ground(), new SlopeReport(terms, words, findings))
+                .boxes(stretches, letters);
         new OpenGround(chain, terms, room, words).openings().forEach(findings::opening);
         laid.forEach(this::keep);
         for (Ring part : chain.parts()) {
@@ -96,7 +100,14 @@ public final class BorderLayout {
     private Layout result() {
         List<LaidBox> apart = new OverlapCheck(words, findings).withoutOverlaps(boxes);
         new ReachCheck(apart, words).notes().forEach(findings::note);
-        return new Layout(
-                apart.stream().map(LaidBox::plan).toList(), findings.openings(), findings.notes(), findings.unmet());
+        STRtree taken = new STRtree();
+        for (LaidBox box : apart) {
+            Polygon polygon = box.plan().outline().toJts();
+            taken.insert(polygon.getEnvelopeInternal(), polygon);
+        }
+        List<Opening> openings = findings.openings().stream()
+                .flatMap(place -> place.without(taken, words.format()).stream())
+                .toList();
+        return new Layout(apart.stream().map(LaidBox::plan).toList(), openings, findings.notes(), findings.unmet());
     }
 }

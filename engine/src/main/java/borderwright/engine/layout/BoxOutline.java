@@ -1,7 +1,6 @@
 package borderwright.engine.layout;
 
 import borderwright.engine.geometry.Point;
-import borderwright.engine.geometry.Ring;
 import borderwright.engine.geometry.Segment;
 import borderwright.engine.layout.SidePlan.Role;
 import java.util.ArrayList;
@@ -9,14 +8,8 @@ import java.util.List;
 
 /**
  * Draws boxes along a fitted run: back along the legs, square end, front the other way, square end.
- *
- * <p>In an acute corner the tip that cannot be reached is cut off by a blunt nose square to the bisector, where both the
- * nose and what is left of the wings keep the least edge.
  */
 final class BoxOutline {
-    /** From this angle a corner's tip is no wedge: it is planted, and how far off it lies is said. */
-    private static final double ACUTE_DEG = 89.5;
-
     private final RunChain chain;
     private final RunTerms terms;
 
@@ -52,43 +45,19 @@ final class BoxOutline {
 
     private List<BoxSide> backCorner(int joint) {
         Leg after = chain.leg(joint + 1);
-        double cut = noseCutMm(joint);
-        Joint at = chain.joint(joint);
-        if (cut == 0) {
-            return List.of(new BoxSide(at.back(), Role.BACK, after));
-        }
-        return List.of(
-                new BoxSide(at.back().minus(at.before().direction().times(cut)), Role.BACK, null),
-                new BoxSide(at.back().plus(at.after().direction().times(cut)), Role.BACK, after));
+        Nose nose = nose(joint);
+        return nose.isCut()
+                ? List.of(new BoxSide(nose.before(), Role.BACK, null), new BoxSide(nose.after(), Role.BACK, after))
+                : List.of(new BoxSide(chain.joint(joint).back(), Role.BACK, after));
     }
 
-    /** How much of each wing's back the nose at a joint takes, mm; 0 for no nose. */
-    double noseCutMm(int joint) {
+    /** The nose of the corner planter at a joint. */
+    Nose nose(int joint) {
         Joint at = chain.joint(joint);
-        if (chain.kindAfter(joint) != JointKind.MITRED || at.degrees() >= ACUTE_DEG) {
-            return 0;
-        }
-        double half = at.angle() / 2;
         double tip = at.back().distanceMm(at.front());
-        double reached = Math.max(terms.reachMm(), terms.depthMm());
-        if (tip <= reached) {
-            return 0;
-        }
-        double least = terms.rules().leastEdgeMm();
-        double height = Math.max(tip - reached, least / (2 * StrictMath.tan(half)));
-        double cut = height / StrictMath.cos(half);
-        double wingBackMm = tip * StrictMath.cos(half) + at.leastWingMm(least);
-        return wingBackMm - cut >= least ? cut : 0;
-    }
-
-    /** The tip that the nose at a joint leaves open. */
-    Ring tip(int joint) {
-        Joint at = chain.joint(joint);
-        double cut = noseCutMm(joint);
-        return new Ring(List.of(
-                at.back().minus(at.before().direction().times(cut)),
-                at.back(),
-                at.back().plus(at.after().direction().times(cut))));
+        double wingBack = tip * StrictMath.cos(at.angle() / 2)
+                + at.leastWingMm(terms.rules().leastEdgeMm());
+        return chain.kindAfter(joint) == JointKind.MITRED ? Nose.of(at, tip, wingBack, terms) : new Nose(at, 0);
     }
 
     /** The divider at a bound of a stretch, in a box with these sides. */

@@ -193,8 +193,8 @@ record CurveFacets(
             Line back = Line.between(corners.get(i), corners.get(i + 1));
             boolean end = bent && (i == 0 || i + 2 == corners.size());
             double share = planters / (double) count / (end ? 2 : 1);
-            legs.add(new Leg(
-                    edge, back.offset(-backMm), corners.get(i).distanceMm(corners.get(i + 1)), backMm, kind, share));
+            double lengthMm = corners.get(i).distanceMm(corners.get(i + 1));
+            legs.add(new Leg(edge, back.offset(-backMm), lengthMm, backMm, kind, share, sagMm(count)));
         }
         return new Facets(bent ? count : count - 1, sagMm(count), legs, bent);
     }

@@ -6,23 +6,26 @@ import java.util.List;
 
 /** What is found while one run is laid out: a notebook that the steps write in. */
 final class Findings {
-    private final List<Opening> openings = new ArrayList<>();
+    private final List<OpenPlace> openings = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
     private final List<Problem> unmet = new ArrayList<>();
 
-    void opening(Opening opening) {
-        openings.add(opening);
+    void opening(OpenPlace place) {
+        openings.add(place);
     }
 
     void note(String sentence) {
         notes.add(sentence);
     }
 
+    /** Of facets of one curve the same may be found several times: it is said once. */
     void unmet(Problem problem) {
-        unmet.add(problem);
+        if (!unmet.contains(problem)) {
+            unmet.add(problem);
+        }
     }
 
-    List<Opening> openings() {
+    List<OpenPlace> openings() {
         return openings;
     }
 

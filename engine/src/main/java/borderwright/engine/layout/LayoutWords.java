@@ -6,6 +6,9 @@ import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.Outline;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.DoubleStream;
 
 /** Every sentence of this stage about what could not be met. */
 final class LayoutWords {
@@ -125,6 +128,14 @@ final class LayoutWords {
     }
 
     Problem noRoomOnLeg(Leg leg, double freeMm, RunTerms terms) {
+        if (leg.sagMm() > 0) {
+            return new Problem(
+                    "layout-edge-short",
+                    terms.where() + ".along",
+                    "Along a part of the curve " + edge(leg.edge()) + " there is no room for planters "
+                            + format.length(terms.depthMm()) + " deep; none stand there.",
+                    "Make the planters less deep, or leave that edge out of the run.");
+        }
         return new Problem(
                 "layout-edge-short",
                 terms.where() + ".along",
@@ -134,13 +145,33 @@ final class LayoutWords {
                 "Make the planters less deep, or leave that edge out of the run.");
     }
 
+    Problem takenBefore(Leg leg, double freeMm, RunTerms terms) {
+        return new Problem(
+                "layout-taken",
+                terms.where() + ".along",
+                "Along " + edge(leg.edge()) + " planters placed before leave only "
+                        + format.length(Math.max(0, freeMm)) + " for planters " + format.length(terms.depthMm())
+                        + " deep; a planter needs at least "
+                        + format.length(terms.rules().leastPlanterMm())
+                        + ", so none stands there.",
+                "Runs come in order: leave that edge out of this run, or put this run first.");
+    }
+
+    String gaveWay(Leg leg, Span free, RunTerms terms) {
+        return "Along " + edge(leg.edge()) + " the run '" + terms.wish().name()
+                + "' gives way to planters placed before: it stands from " + format.length(free.fromMm()) + " to "
+                + format.length(free.toMm()) + ", measured from corner "
+                + outline.cornerNames().get(leg.edge()) + ".";
+    }
+
     Problem fewerPlanters(Leg leg, int wished, BayLengths fit, BayLengths.Share share, RunTerms terms) {
         return new Problem(
                 "layout-planters",
                 terms.where() + ".planters",
                 wished + " planters do not fit along " + edge(leg.edge()) + ": "
                         + format.length(share.freeMm()) + " is free, and a planter needs at least "
-                        + format.length(terms.rules().leastPlanterMm()) + ". " + fit.planters() + " are laid out.",
+                        + format.length(terms.rules().leastPlanterMm()) + ". "
+                        + (fit.planters() == 1 ? "1 is" : fit.planters() + " are") + " laid out.",
                 "Say at most " + Math.max(1, fit.planters()) + " planters.");
     }
 
@@ -160,7 +191,8 @@ final class LayoutWords {
                 "Along " + edge(leg.edge()) + " no whole number of planters has a length from "
                         + format.length(wanted.from().mm()) + " to "
                         + format.length(wanted.to().mm()) + "; "
-                        + fit.planters() + " of " + format.length(fit.planterMm()) + " come nearest.",
+                        + fit.planters() + " of " + format.length(fit.planterMm()) + " "
+                        + (fit.planters() == 1 ? "comes" : "come") + " nearest.",
                 "Widen the range to take in " + format.length(fit.planterMm()) + ".");
     }
 
@@ -198,6 +230,42 @@ final class LayoutWords {
                 "Say slope: stepped, or a height of at least " + format.length(Math.ceil(fallMm * 2)) + ".");
     }
 
+    String levelRun(RunTerms terms, double shownMm, double fallMm) {
+        return "The ground falls " + format.length(fallMm) + " under the run '"
+                + terms.wish().name()
+                + "': level and dug in at the high end, its wall shows " + format.length(terms.heightMm())
+                + " at the low end and " + format.length(shownMm) + " at the high end.";
+    }
+
+    String steppedBox(LaidBox box, BedLevels.Level level) {
+        double top = level.bedMm() + level.heightMm();
+        return box.plan().name() + ": bed " + height(level.bedMm()) + ", wall "
+                + format.length(level.heightMm()) + "; it shows " + shown(top - level.lowMm())
+                + " at its low end and " + shown(top - level.highMm()) + " at its high end, where "
+                + format.length(level.highMm() - level.bedMm()) + " is buried; at the low end "
+                + format.length(level.lowMm() - level.bedMm()) + " is.";
+    }
+
+    String step(LaidBox before, LaidBox after, double stepMm, RunTerms terms) {
+        long courses = Math.round(Math.abs(stepMm) / terms.rules().courseMm());
+        return "From " + before.plan().name() + " to " + after.plan().name() + " the bed steps "
+                + (stepMm < 0 ? "down " : "up ") + format.length(Math.abs(stepMm)) + ", " + courses
+                + (courses == 1 ? " course." : " courses.");
+    }
+
+    private String height(double mm) {
+        return Math.abs(mm) < 0.5
+                ? "at the datum"
+                : format.length(Math.abs(mm)) + (mm < 0 ? " below" : " above") + " the datum";
+    }
+
+    String longerThanBoards(Leg leg, double planterMm, RunTerms terms) {
+        return "Along " + edge(leg.edge()) + " planters are " + format.length(planterMm)
+                + " long, more than the longest board, "
+                + format.length(terms.rules().longestBoardMm())
+                + ": their boards are joined between dividers.";
+    }
+
     private String shown(double mm) {
         return mm > 0 ? format.length(mm) : "nothing";
     }
@@ -210,20 +278,28 @@ final class LayoutWords {
                 "Give the runs more room between them.");
     }
 
-    String bays(Leg leg, BayLengths lengths, RunTerms terms) {
-        String each = terms.isJoined() && lengths.planters() > 1 ? " from divider to divider" : " long";
-        StringBuilder text = new StringBuilder("Along " + edge(leg.edge()) + ": ");
-        if (lengths.planters() > 0) {
-            text.append(lengths.planters()).append(lengths.planters() == 1 ? " planter " : " planters, each ");
-            text.append(format.length(lengths.planterMm())).append(each);
+    /** Planters along one edge: of a curve cut up by gaps, all its rows together. */
+    String bays(Leg leg, List<BayLengths> rows, RunTerms terms) {
+        List<String> parts = new ArrayList<>();
+        int planters = rows.stream().mapToInt(BayLengths::planters).sum();
+        if (planters > 0) {
+            String most = format.length(lengths(rows).max().orElse(0));
+            String least = format.length(lengths(rows).min().orElse(0));
+            String between = terms.isJoined() && planters > 1 ? " from divider to divider" : " long";
+            String count =
+                    planters == 1 ? "1 planter " : planters + " planters, " + (least.equals(most) ? "each " : "");
+            parts.add(count + (least.equals(most) ? most : least + " to " + most) + between);
         }
-        for (double wing : lengths.wingsMm()) {
-            text.append(text.toString().endsWith(": ") ? "" : ", ");
-            text.append("a corner planter's wing of ")
-                    .append(format.length(wing))
-                    .append(" along its shorter side");
+        for (BayLengths row : rows) {
+            for (double wing : row.wingsMm()) {
+                parts.add("a corner planter's wing of " + format.length(wing) + " along its shorter side");
+            }
         }
-        return text.append(".").toString();
+        return "Along " + edge(leg.edge()) + ": " + String.join(", ", parts) + ".";
+    }
+
+    private static DoubleStream lengths(List<BayLengths> rows) {
+        return rows.stream().filter(row -> row.planters() > 0).mapToDouble(BayLengths::planterMm);
     }
 
     String facets(int edge, CurveFacets curve, CurveFacets.Facets facets) {

@@ -15,8 +15,9 @@ import borderwright.engine.geometry.Point;
  * @param backMm offset of the planters' back, mm
  * @param kind what lies along it
  * @param planters how many planters it takes, a part of one for a facet; 0 when they follow from a wanted length
+ * @param sagMm how far its line stands off the edge where that is curved, mm
  */
-record Leg(int edge, Line line, double lengthMm, double backMm, EdgeKind kind, double planters) {
+record Leg(int edge, Line line, double lengthMm, double backMm, EdgeKind kind, double planters, double sagMm) {
     Point at(double stationMm, double offsetMm) {
         return line.at(stationMm).plus(line.direction().left().times(offsetMm));
     }

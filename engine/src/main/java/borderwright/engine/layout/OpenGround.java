@@ -9,9 +9,6 @@ import java.util.Optional;
 
 /** The ground that a fitted run leaves open at its corners and ends, with its size. */
 final class OpenGround {
-    /** Smaller leftovers are joints and tolerances, mm2. */
-    private static final double WORTH_SAYING_MM2 = 5_000;
-
     private final RunChain chain;
     private final RunTerms terms;
     private final Room room;
@@ -24,8 +21,8 @@ final class OpenGround {
         this.words = words;
     }
 
-    List<Opening> openings() {
-        List<Opening> openings = new ArrayList<>();
+    List<OpenPlace> openings() {
+        List<OpenPlace> openings = new ArrayList<>();
         for (int leg = 0; leg < chain.legs().size(); leg++) {
             if (chain.isPlanted(leg)) {
                 if (chain.kindAfter(leg - 1) == JointKind.NONE) {
@@ -40,27 +37,32 @@ final class OpenGround {
         return openings;
     }
 
-    private Optional<Opening> atJoint(int leg) {
-        JointKind kind = chain.kindAfter(leg);
-        if (kind == JointKind.MITRED) {
-            BoxOutline outline = new BoxOutline(chain, terms);
-            return outline.noseCutMm(leg) > 0 ? Optional.of(tip(leg, outline)) : Optional.empty();
+    private Optional<OpenPlace> atJoint(int leg) {
+        boolean corner = !chain.cornerAfter(leg).isEmpty();
+        return switch (chain.kindAfter(leg)) {
+            case MITRED -> tip(leg, new BoxOutline(chain, terms).nose(leg));
+            case INFILL -> tip(leg, chain.infillAfter(leg).nose());
+            case GAP -> corner ? gap(leg) : Optional.empty();
+            case BEND, NONE -> Optional.empty();
+        };
+    }
+
+    private Optional<OpenPlace> tip(int leg, Nose nose) {
+        if (!nose.isCut()) {
+            return Optional.empty();
         }
-        return kind == JointKind.GAP ? gap(leg) : Optional.empty();
-    }
-
-    private Opening tip(int leg, BoxOutline outline) {
-        Ring ring = outline.tip(leg);
-        Joint joint = chain.joint(leg);
-        return new Opening(
+        Ring ring = nose.tip();
+        return Optional.of(new OpenPlace(
                 ring,
-                "Unreachable tip at corner " + chain.cornerAfter(leg) + ", left as gravel: it lies "
-                        + words.format().length(joint.back().distanceMm(joint.front()))
-                        + " from the front, and reach is " + words.format().length(terms.reachMm()) + "; "
-                        + area(ring) + " behind a blunt nose " + words.format().length(ring.sideMm(2)) + " long.");
+                "Unreachable tip at corner " + chain.cornerAfter(leg) + ", left as gravel: reach is "
+                        + words.format().length(terms.reachMm()) + ", and a blunt nose "
+                        + words.format().length(ring.sideMm(2)) + " long ends the planter "
+                        + words.format()
+                                .length(nose.before().towards(nose.after(), 0.5).distanceMm(ring.corner(1)))
+                        + " before the corner."));
     }
 
-    private Optional<Opening> gap(int leg) {
+    private Optional<OpenPlace> gap(int leg) {
         Joint joint = chain.joint(leg);
         double from = chain.freeOn(leg).toMm();
         double to = chain.freeOn(leg + 1).fromMm();
@@ -69,28 +71,23 @@ final class OpenGround {
         Point frontBefore = Joint.place(joint.before(), from, terms.depthMm());
         Point frontAfter = Joint.place(joint.after(), to, terms.depthMm());
         double apart = Math.min(backBefore.distanceMm(backAfter), frontBefore.distanceMm(frontAfter));
-        String place = chain.cornerAfter(leg).isEmpty()
-                ? "a bend of " + words.edge(joint.before().edge())
-                : "corner " + chain.cornerAfter(leg);
         return ring(List.of(backBefore, joint.back(), backAfter, frontAfter, frontBefore))
-                .map(ring -> new Opening(
+                .map(ring -> new OpenPlace(
                         ring,
-                        "Gap at " + place + ": the planters' square ends stand "
-                                + words.format().length(apart) + " apart at the nearest, " + area(ring) + " open."));
+                        "Gap at corner " + chain.cornerAfter(leg) + ": the planters' square ends stand "
+                                + words.format().length(apart) + " apart at the nearest."));
     }
 
-    private Optional<Opening> startWedge(int leg) {
+    private Optional<OpenPlace> startWedge(int leg) {
         double at = chain.freeOn(leg).fromMm();
         Leg on = chain.leg(leg);
-        return wedge(leg, Joint.place(on, at, 0), Joint.place(on, at, terms.depthMm()), -1)
-                .filter(o -> o.ring().areaMm2() >= WORTH_SAYING_MM2);
+        return wedge(leg, Joint.place(on, at, 0), Joint.place(on, at, terms.depthMm()), -1);
     }
 
-    private Optional<Opening> endWedge(int leg) {
+    private Optional<OpenPlace> endWedge(int leg) {
         double at = chain.freeOn(leg).toMm();
         Leg on = chain.leg(leg);
-        return wedge(leg, Joint.place(on, at, terms.depthMm()), Joint.place(on, at, 0), 1)
-                .filter(o -> o.ring().areaMm2() >= WORTH_SAYING_MM2);
+        return wedge(leg, Joint.place(on, at, terms.depthMm()), Joint.place(on, at, 0), 1);
     }
 
     /**
@@ -99,7 +96,7 @@ final class OpenGround {
      * @param first corner of the end, the end on the right hand going to {@code second}
      * @param outwards 1 towards greater stations, -1 towards smaller
      */
-    private Optional<Opening> wedge(int leg, Point first, Point second, int outwards) {
+    private Optional<OpenPlace> wedge(int leg, Point first, Point second, int outwards) {
         Leg on = chain.leg(leg);
         int size = room.outlineSize();
         int neighbour = Math.floorMod(on.edge() + outwards, size);
@@ -117,10 +114,9 @@ final class OpenGround {
                         && onWall(wall, out.get())
                         && onWall(wall, back.get())) {
                     return ring(List.of(second, first, out.get(), back.get()))
-                            .map(ring -> new Opening(
+                            .map(ring -> new OpenPlace(
                                     ring,
-                                    "Wedge between the square end of the run and " + words.edge(neighbour) + ": "
-                                            + area(ring) + " open."));
+                                    "Wedge between the square end of the run and " + words.edge(neighbour) + "."));
                 }
             }
         }
@@ -146,9 +142,5 @@ final class OpenGround {
             }
         }
         return apart.size() < 3 || Ring.signedAreaMm2(apart) < 1 ? Optional.empty() : Optional.of(new Ring(apart));
-    }
-
-    private String area(Ring ring) {
-        return words.format().area(ring.areaMm2() / 1e6);
     }
 }

@@ -37,7 +37,7 @@ final class OverlapCheck {
             for (Object found : tree.query(polygon.getEnvelopeInternal())) {
                 int j = (Integer) found;
                 boolean earlier = j < i && kept.get(j);
-                if (earlier && polygon.intersection(polygons.get(j)).getArea() > TOUCHING_MM2) {
+                if (earlier && Overlap.areaMm2(polygon, polygons.get(j)) > TOUCHING_MM2) {
                     other = j;
                 }
             }

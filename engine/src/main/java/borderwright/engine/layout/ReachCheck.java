@@ -7,24 +7,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.locationtech.jts.algorithm.construct.LargestEmptyCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.index.strtree.STRtree;
 
 /**
  * Whether every place in a planter can be reached by a person standing beside it.
  *
  * <p>A side gives access where lawn, paving or open ground lies in front of its middle and no other planter stands there.
- * The place hardest to reach is the centre of the largest circle that touches none of those sides (a Voronoi vertex, by
- * JTS, to a millimetre); with a single straight side it is a corner of the planter, exactly.
+ * The place hardest to reach is the one farthest from the nearest of those sides ({@link FarthestPlace}).
  */
 final class ReachCheck {
-    private static final GeometryFactory JTS = new GeometryFactory();
-    private static final double FINE_MM = 1;
+    private static final double SAME_MM = 0.5;
 
     private final List<LaidBox> boxes;
     private final STRtree tree = new STRtree();
@@ -69,13 +63,17 @@ final class ReachCheck {
         if (access.isEmpty()) {
             return "no side can be reached from lawn, paving or open ground.";
         }
-        double farthest = farthestMm(cell, access);
-        double reach = box.terms().reachMm();
-        if (farthest <= reach + FINE_MM) {
+        double reach = box.terms().reachMm() + SAME_MM;
+        if (FarthestPlace.isWithin(cell, access, reach)) {
+            return "";
+        }
+        double farthest = FarthestPlace.distanceMm(cell, access);
+        if (farthest <= reach) {
             return "";
         }
         return "the place hardest to reach lies " + words.format().length(farthest)
-                + " from where a person stands, and reach is " + words.format().length(reach) + ".";
+                + " from where a person stands, and reach is "
+                + words.format().length(box.terms().reachMm()) + ".";
     }
 
     /** The sides of a box that a person can stand at. */
@@ -117,24 +115,5 @@ final class ReachCheck {
             }
         }
         return false;
-    }
-
-    /** Greatest distance of a place in a planter from the nearest side with access, mm. */
-    static double farthestMm(Ring cell, List<Segment> access) {
-        if (access.size() == 1) {
-            double farthest = 0;
-            for (Point corner : cell.corners()) {
-                farthest = Math.max(farthest, access.get(0).distanceMm(corner));
-            }
-            return farthest;
-        }
-        LineString[] sides = access.stream()
-                .map(s -> JTS.createLineString(new Coordinate[] {
-                    new Coordinate(s.from().xMm(), s.from().yMm()), new Coordinate(s.to().xMm(), s.to().yMm())
-                }))
-                .toArray(LineString[]::new);
-        Geometry obstacles = JTS.createMultiLineString(sides);
-        return LargestEmptyCircle.getRadiusLine(obstacles, cell.toJts(), FINE_MM)
-                .getLength();
     }
 }

@@ -25,9 +25,9 @@ final class Room {
 
     private static final double CURVE_TOLERANCE_MM = 0.5;
 
-    private final int edges;
     private final List<Wall> walls = new ArrayList<>();
     private final List<Part> parts = new ArrayList<>();
+    private final Outline outline;
 
     /**
      * A straight length of an edge.
@@ -57,7 +57,7 @@ final class Room {
     record Taken(Span span, int edge, String owner) {}
 
     Room(Outline outline) {
-        edges = outline.ring().size();
+        this.outline = outline;
         for (int i = 0; i < outline.ring().size(); i++) {
             OutlineEdge edge = outline.edges().get(i);
             for (Segment segment : straightLengths(outline.ring().side(i), edge.riseMm())) {
@@ -68,7 +68,7 @@ final class Room {
 
     /** How many edges the border has. */
     int outlineSize() {
-        return edges;
+        return outline.ring().size();
     }
 
     List<Wall> walls() {
@@ -81,7 +81,7 @@ final class Room {
     }
 
     private Room(Room other) {
-        edges = other.edges;
+        outline = other.outline;
         walls.addAll(other.walls);
         parts.addAll(other.parts);
     }
@@ -98,6 +98,9 @@ final class Room {
         for (Wall wall : walls) {
             if (!butEdges.contains(wall.edge)) {
                 Shadow.of(wall.segment, said.mm(wall), leg, nearMm, farMm)
+                        .ifPresent(span -> taken.add(new Taken(span, wall.edge, "")));
+                // Beyond an edge that cuts between the leg's own edge and the strip lies the far side of the border.
+                Shadow.of(wall.segment, 0, leg, TOLERANCE_MM - leg.sagMm(), Math.max(TOLERANCE_MM, nearMm))
                         .ifPresent(span -> taken.add(new Taken(span, wall.edge, "")));
             }
         }
@@ -122,6 +125,21 @@ final class Room {
         return from > to ? Optional.empty() : Optional.of(new Span(from, to));
     }
 
+    /** Whether the back of a corner keeps its distance from the curved edges that meet there. */
+    boolean keepsCurves(Joint joint, Clearances said) {
+        for (Leg leg : List.of(joint.before(), joint.after())) {
+            OutlineEdge edge = outline.edges().get(leg.edge());
+            if (edge.riseMm() != 0) {
+                Segment chord = outline.ring().side(leg.edge());
+                double off = new Arc(chord.from(), chord.to(), edge.riseMm()).distanceMm(joint.back());
+                if (off < said.saidMm().getOrDefault(leg.edge(), edge.clearanceMm()) - TOLERANCE_MM) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
     /** Whether a convex part keeps clear of all edges but some, and of planters but those of some owners. */
     boolean isClear(Ring convex, Set<Integer> butEdges, Set<String> butOwners, Clearances said) {
         for (Wall wall : walls) {
@@ -135,7 +153,7 @@ final class Room {
                 Polygon other = part.ring.toJts();
                 boolean apart = part.gapMm > 0
                         ? polygon.distance(other) >= part.gapMm - TOLERANCE_MM
-                        : polygon.intersection(other).getArea() < 1;
+                        : Overlap.areaMm2(polygon, other) < 1;
                 if (!apart) {
                     return false;
                 }

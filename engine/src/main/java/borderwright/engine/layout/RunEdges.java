@@ -19,7 +19,10 @@ final class RunEdges {
     /** A corner that turns by less is a bend: a corner planter of its own would be hard to tell from its neighbours. */
     private static final double BEND_DEG = 10;
 
-    /** Below this turn two edges with different clearances share the greater: their back lines would cross far away. */
+    /**
+     * Below this turn to the left two edges with different clearances share the greater: nearly in line, their back lines
+     * would cross far away; round a projecting corner, the edge that needs more ends at the corner itself.
+     */
     private static final double ALIGN_DEG = 30;
 
     private final Outline outline;
@@ -89,7 +92,7 @@ final class RunEdges {
         return outline.ring().side(path.edges().get(i));
     }
 
-    /** Back offsets of the run's edges, mm: nearly aligned neighbours share the greater. */
+    /** Back offsets of the run's edges, mm: neighbours that do not turn far to the left share the greater. */
     private List<Double> alignedBacks() {
         List<Double> backs = new ArrayList<>();
         for (int i = 0; i < path.edges().size(); i++) {
@@ -101,8 +104,8 @@ final class RunEdges {
         }
         for (int pass = 1; pass < backs.size(); pass++) {
             for (int i = 1; i < backs.size(); i++) {
-                double turn = tangent(i - 1, 1).turnTo(tangent(i, 0));
-                if (Math.abs(StrictMath.toDegrees(turn)) < ALIGN_DEG) {
+                double turn = StrictMath.toDegrees(tangent(i - 1, 1).turnTo(tangent(i, 0)));
+                if (turn < ALIGN_DEG) {
                     double most = Math.max(backs.get(i - 1), backs.get(i));
                     backs.set(i - 1, most);
                     backs.set(i, most);
@@ -144,18 +147,16 @@ final class RunEdges {
         int edge = path.edges().get(i);
         double planters = terms.wish().planters() == null ? 0 : terms.wish().planters();
         if (edge(i).riseMm() == 0) {
-            legs.add(new Leg(edge, chord(i).line(), chord(i).lengthMm(), backsMm.get(i), edge(i).kind(), planters));
+            legs.add(new Leg(edge, chord(i).line(), chord(i).lengthMm(), backsMm.get(i), edge(i).kind(), planters, 0));
             return JointKind.NONE;
         }
-        CurveFacets curve = curve(
-                i,
-                backsMm.get(i),
-                i == 0 ? 0 : crossing(i, i - 1, 1, 0),
-                i == path.edges().size() - 1 ? 1 : crossing(i, i + 1, 0, 1));
+        double from = goesRound(i - 1) ? crossing(i, i - 1, 1, 0) : 0;
+        double to = goesRound(i) ? crossing(i, i + 1, 0, 1) : 1;
+        CurveFacets curve = curve(i, backsMm.get(i), from, to);
         Optional<CurveFacets.Facets> facets = trimmed(i, curve, said);
         if (facets.isEmpty()) {
             findings.unmet(words.curveTooTight(edge, curve, terms));
-            legs.add(new Leg(edge, chord(i).line(), 0, backsMm.get(i), edge(i).kind(), 0));
+            legs.add(new Leg(edge, chord(i).line(), 0, backsMm.get(i), edge(i).kind(), 0, 0));
             return JointKind.NONE;
         }
         if (facets.get().sagMm() > terms.sagMm() + 1e-9) {
@@ -164,6 +165,15 @@ final class RunEdges {
         findings.note(words.facets(edge, curve, facets.get()));
         legs.addAll(facets.get().legs());
         return facets.get().bent() ? JointKind.BEND : JointKind.GAP;
+    }
+
+    /** Whether a planter may go round the corner between an edge of the run and the next. */
+    private boolean goesRound(int i) {
+        if (i < 0 || i + 1 >= path.edges().size()) {
+            return false;
+        }
+        double degrees = 180 - StrictMath.toDegrees(tangent(i, 1).turnTo(tangent(i + 1, 0)));
+        return degrees >= LayoutRules.LEAST_ANGLE_DEG && degrees <= LayoutRules.GREATEST_ANGLE_DEG;
     }
 
     /** Where a curve's back meets the back line of a neighbouring edge. */

@@ -3,6 +3,7 @@ package borderwright.engine.layout;
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.geometry.Segment;
 import borderwright.engine.layout.SidePlan.Role;
 import borderwright.engine.survey.Ground;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ final class RunLayout {
     private final BoxOutline outline;
     private final Surroundings surroundings;
     private final BedLevels levels;
+    private final SlopeReport slopes;
 
     /**
      * Planters that follow each other: a stretch of the run, or the infill of a corner.
@@ -27,12 +29,13 @@ final class RunLayout {
      */
     private record Row(@Nullable Stretch stretch, @Nullable WedgeInfill infill, List<Ring> cells) {}
 
-    RunLayout(RunChain chain, RunTerms terms, Surroundings surroundings, Ground ground) {
+    RunLayout(RunChain chain, RunTerms terms, Surroundings surroundings, Ground ground, SlopeReport slopes) {
         this.chain = chain;
         this.terms = terms;
         this.outline = new BoxOutline(chain, terms);
         this.surroundings = surroundings;
         this.levels = new BedLevels(ground, terms);
+        this.slopes = slopes;
     }
 
     /** All boxes of the run in the person's order, named with these letters. */
@@ -55,6 +58,7 @@ final class RunLayout {
             boxes.add(draft.box(letters, number));
             number += draft.cells.size();
         }
+        slopes.tell(boxes, drafts.stream().map(draft -> draft.level).toList());
         return boxes;
     }
 
@@ -190,7 +194,7 @@ final class RunLayout {
         private boolean sharesLine(Ring planter, Point from, Point to) {
             for (int i = 0; i < planter.size(); i++) {
                 Point middle = planter.side(i).middle();
-                if (new borderwright.engine.geometry.Segment(from, to).distanceMm(middle) < 1e-3) {
+                if (new Segment(from, to).distanceMm(middle) < 1e-3) {
                     return true;
                 }
             }

@@ -4,6 +4,7 @@ import borderwright.engine.geometry.Line;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.SidePlan.Role;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -17,19 +18,27 @@ import java.util.List;
  *
  * @param outline its sides in order
  * @param parts convex parts that make it up
+ * @param nose the blunt nose in an acute corner
  * @param lastBeforeMm last station of the leg before for its neighbour's end
  * @param firstAfterMm first station of the leg after for its neighbour's end
  */
-record WedgeInfill(List<BoxSide> outline, List<Ring> parts, double lastBeforeMm, double firstAfterMm) {
+record WedgeInfill(List<BoxSide> outline, List<Ring> parts, Nose nose, double lastBeforeMm, double firstAfterMm) {
+    WedgeInfill {
+        outline = List.copyOf(outline);
+        parts = List.copyOf(parts);
+    }
+
     /** Front wanted for an infill planter inside a corner: the width of a person's hands at work (no source). */
     private static final double FRONT_MM = 300;
 
     /** Below this angle the kite's back would be sharper than the least angle. */
     private static final double KITE_DEG = 180 + LayoutRules.LEAST_ANGLE_DEG;
 
-    static WedgeInfill at(Joint joint, double gapMm, LayoutRules rules) {
+    static WedgeInfill at(Joint joint, RunTerms terms) {
+        double gapMm = terms.betweenMm();
+        LayoutRules rules = terms.rules();
         if (joint.isConvex()) {
-            return acrossTheCorner(joint, gapMm, rules);
+            return acrossTheCorner(joint, terms);
         }
         double sideMm = joint.depthMm() * Math.abs(1 / StrictMath.tan(joint.angle() / 2)) - gapMm;
         boolean kite = joint.degrees() >= KITE_DEG
@@ -38,7 +47,9 @@ record WedgeInfill(List<BoxSide> outline, List<Ring> parts, double lastBeforeMm,
         return kite ? kite(joint, gapMm) : roundTheCorner(joint, gapMm, rules);
     }
 
-    private static WedgeInfill acrossTheCorner(Joint joint, double gapMm, LayoutRules rules) {
+    private static WedgeInfill acrossTheCorner(Joint joint, RunTerms terms) {
+        LayoutRules rules = terms.rules();
+        double gapMm = terms.betweenMm();
         double half = joint.angle() / 2;
         double front = Math.max(FRONT_MM, rules.leastEdgeMm());
         double wing = Math.max(
@@ -49,13 +60,18 @@ record WedgeInfill(List<BoxSide> outline, List<Ring> parts, double lastBeforeMm,
         Point backAfter = Joint.place(joint.after(), to, 0);
         Point frontAfter = Joint.place(joint.after(), to, joint.depthMm());
         Point frontBefore = Joint.place(joint.before(), from, joint.depthMm());
-        List<BoxSide> outline = List.of(
-                new BoxSide(backBefore, Role.BACK, joint.before()),
-                new BoxSide(joint.back(), Role.BACK, joint.after()),
-                new BoxSide(backAfter, Role.END, null),
-                new BoxSide(frontAfter, Role.FRONT, null),
-                new BoxSide(frontBefore, Role.END, null));
-        return new WedgeInfill(outline, List.of(BoxSide.ring(outline)), from - gapMm, to + gapMm);
+        double tip = joint.back().distanceMm(frontBefore.towards(frontAfter, 0.5));
+        Nose nose = Nose.of(joint, tip, backBefore.distanceMm(joint.back()), terms);
+        List<BoxSide> outline = new ArrayList<>();
+        outline.add(new BoxSide(backBefore, Role.BACK, joint.before()));
+        if (nose.isCut()) {
+            outline.add(new BoxSide(nose.before(), Role.BACK, null));
+        }
+        outline.add(new BoxSide(nose.after(), Role.BACK, joint.after()));
+        outline.add(new BoxSide(backAfter, Role.END, null));
+        outline.add(new BoxSide(frontAfter, Role.FRONT, null));
+        outline.add(new BoxSide(frontBefore, Role.END, null));
+        return new WedgeInfill(outline, List.of(BoxSide.ring(outline)), nose, from - gapMm, to + gapMm);
     }
 
     private static WedgeInfill roundTheCorner(Joint joint, double gapMm, LayoutRules rules) {
@@ -68,7 +84,7 @@ record WedgeInfill(List<BoxSide> outline, List<Ring> parts, double lastBeforeMm,
                 new BoxSide(Joint.place(joint.after(), to, joint.depthMm()), Role.FRONT, null),
                 new BoxSide(joint.front(), Role.FRONT, null),
                 new BoxSide(Joint.place(joint.before(), from, joint.depthMm()), Role.END, null));
-        return new WedgeInfill(outline, joint.halves(from, to), from - gapMm, to + gapMm);
+        return new WedgeInfill(outline, joint.halves(from, to), new Nose(joint, 0), from - gapMm, to + gapMm);
     }
 
     private static WedgeInfill kite(Joint joint, double gapMm) {
@@ -79,7 +95,12 @@ record WedgeInfill(List<BoxSide> outline, List<Ring> parts, double lastBeforeMm,
                 new BoxSide(Joint.place(joint.after(), to, joint.depthMm()), Role.FRONT, null),
                 new BoxSide(joint.front(), Role.FRONT, null),
                 new BoxSide(Joint.place(joint.before(), from, joint.depthMm()), Role.END, null));
-        return new WedgeInfill(outline, List.of(BoxSide.ring(outline)), joint.lastBeforeMm(), joint.firstAfterMm());
+        return new WedgeInfill(
+                outline,
+                List.of(BoxSide.ring(outline)),
+                new Nose(joint, 0),
+                joint.lastBeforeMm(),
+                joint.firstAfterMm());
     }
 
     private static Point kiteBack(Joint joint, double gapMm) {

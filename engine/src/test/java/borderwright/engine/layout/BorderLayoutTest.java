@@ -5,13 +5,19 @@ import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.RunWish;
+import borderwright.engine.geometry.Arc;
 import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.problem.Problem;
+import borderwright.engine.survey.Ground;
 import borderwright.engine.survey.Outline;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class BorderLayoutTest {
@@ -56,6 +62,91 @@ class BorderLayoutTest {
     }
 
     @Nested
+    class Published {
+        /**
+         * Practice notes, scenario of a garden bend (common practice, worked): at a corner of 127 degrees the front and
+         * the back of a planter 500 mm deep differ by 500 x tan(26.5 deg) = 249 mm per wing.
+         */
+        @Test
+        void frontAndBackOfAMitredWingDifferByTheDepthTimesTheTangentOfTheMitre() {
+            Layout layout = lay(
+                    Borders.corner(127, EdgeKind.WALL),
+                    Wishes.along("A B C").planters(2).depth(500).wish());
+            Ring ring = layout.boxes().get(0).outline();
+            assertThat(ring.sideMm(0) - ring.sideMm(4)).isCloseTo(249, within(0.5));
+            assertThat(StrictMath.toDegrees(ring.insideAngle(1))).isCloseTo(127, within(1e-9));
+            assertThat(StrictMath.toDegrees(ring.insideAngle(4))).isCloseTo(233, within(1e-9));
+        }
+
+        /** Practice notes, worked values: on a radius of 4.2 m a chord of 6 m in 6 facets sags 37 mm, in 8 facets 21 mm. */
+        @ParameterizedTest
+        @CsvSource({"6, 37", "8, 21"})
+        void facetsSagAsWorked(int planters, double sagMm) {
+            double rise = 4200 - StrictMath.sqrt(4200 * 4200 - 3000 * 3000);
+            Outline bay = Borders.of(
+                    Ring.rectangle(0, 0, 6000, 4000),
+                    List.of(
+                            Borders.edge(EdgeKind.OPEN, 0, rise),
+                            Borders.edge(EdgeKind.LAWN),
+                            Borders.edge(EdgeKind.LAWN),
+                            Borders.edge(EdgeKind.LAWN)),
+                    Ground.LEVEL);
+            CurveFacets.Facets facets = new CurveFacets(
+                            0, new Arc(new Point(0, 0), new Point(6000, 0), rise), 0, EdgeKind.OPEN, 600, 0, 1)
+                    .forPlanters(planters, sagMm + 0.5, true, RULES)
+                    .orElseThrow();
+            assertThat(facets.bends()).isEqualTo(planters);
+            assertThat(facets.sagMm()).isCloseTo(sagMm, within(0.5));
+            Layout layout = lay(
+                    bay,
+                    Wishes.along("A B")
+                            .planters(planters)
+                            .sag(sagMm + 0.5)
+                            .depth(400)
+                            .wish());
+            assertThat(layout.boxes().get(0).planters()).hasSize(planters);
+        }
+
+        /**
+         * Practice notes, scenario of a slope: level readings every 1.5 m along 12 m, four beds of 3 m on courses of
+         * 150 mm, low wall 300 mm at each bed's high end, 510 to 600 mm at its low end.
+         */
+        @Test
+        void fourBedsStepDownAFallOf840MmByWholeCourses() {
+            double[] drops = {0, 96, 205, 318, 420, 512, 631, 745, 840};
+            List<Ground.Spot> spots = new ArrayList<>();
+            for (int i = 0; i < drops.length; i++) {
+                for (double y : new double[] {0, 320, 640}) {
+                    spots.add(new Ground.Spot("g", new Point(1500.0 * i, y), -drops[i], 3));
+                }
+            }
+            Outline slope = Borders.of(
+                    Ring.rectangle(0, 0, 12_000, 640),
+                    List.of(
+                            Borders.edge(EdgeKind.OPEN),
+                            Borders.edge(EdgeKind.OPEN),
+                            Borders.edge(EdgeKind.LAWN),
+                            Borders.edge(EdgeKind.OPEN)),
+                    new Ground(spots));
+            Layout layout = lay(
+                    slope, Wishes.along("A B").planters(4).height(300).stepped().wish());
+            assertThat(layout.boxes()).hasSize(4);
+            double[] grounds = {0, -205, -420, -631, -840};
+            for (int i = 0; i < 4; i++) {
+                FootprintPlan box = layout.boxes().get(i);
+                double top = box.bedMm() + box.heightMm();
+                assertThat(top - grounds[i]).as("high end of %s", box.name()).isBetween(262.5, 412.5);
+                assertThat(top - grounds[i + 1]).as("low end of %s", box.name()).isBetween(480.0, 605.0);
+                assertThat(box.bedMm()).isLessThanOrEqualTo(grounds[i + 1] + 1e-6);
+                double courses = (box.bedMm() - layout.boxes().get(0).bedMm()) / 150;
+                assertThat(courses).isCloseTo(Math.rint(courses), within(1e-9));
+            }
+            assertThat(layout.notes())
+                    .anyMatch(note -> note.matches("From F1 to F2 the bed steps down \\d+ mm, \\d courses?\\."));
+        }
+    }
+
+    @Nested
     class Corners {
         @ParameterizedTest
         @ValueSource(
@@ -87,6 +178,279 @@ class BorderLayoutTest {
                     Wishes.along("A B C").planters(1).depth(300).wish());
             assertThat(layout.unmet()).extracting("code").containsExactly("layout-corner-angle");
             assertThat(layout.boxes()).hasSize(2);
+        }
+    }
+
+    @Nested
+    class AcuteCorners {
+        @Test
+        void theTipBeyondReachIsCutOffByABluntNoseAndLeftAsGravel() {
+            Layout layout = lay(
+                    Borders.corner(62, EdgeKind.WALL),
+                    Wishes.along("A B C")
+                            .length(1200, 1200)
+                            .depth(550)
+                            .reach(700)
+                            .wish());
+            assertThat(layout.boxes()).hasSize(1);
+            assertThat(layout.openings()).hasSize(1);
+            assertThat(layout.openings().get(0).why())
+                    .startsWith(
+                            "Unreachable tip at corner B, left as gravel: reach is 700 mm, and a blunt nose 442 mm long"
+                                    + " ends the planter 368 mm before the corner.");
+            assertThat(layout.notes()).noneMatch(note -> note.contains("hardest to reach"));
+            Ring ring = layout.boxes().get(0).outline();
+            assertThat(ring.size()).isEqualTo(7);
+            assertThat(StrictMath.toDegrees(ring.insideAngle(1))).isCloseTo(90 + 31, within(1e-9));
+        }
+
+        @Test
+        void aSquareCornerKeepsItsTipAndSaysHowFarItIs() {
+            Layout layout = lay(
+                    Borders.corner(90, EdgeKind.WALL),
+                    Wishes.along("A B C").planters(3).reach(700).wish());
+            assertThat(layout.openings()).isEmpty();
+            assertThat(layout.notes())
+                    .contains(
+                            "F4: the place hardest to reach lies 849 mm from where a person stands, and reach is 700 mm.");
+        }
+
+        @Test
+        void aGapAtACornerStatesItsSize() {
+            Layout layout = lay(
+                    Borders.corner(90, EdgeKind.WALL),
+                    Wishes.along("A B C").planters(3).turn(RunWish.Turn.GAP).wish());
+            assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("F1-F3", "F4-F6");
+            assertThat(layout.openings())
+                    .extracting(Opening::why)
+                    .containsExactly("Gap at corner B: the planters' square ends stand 20 mm apart at the nearest."
+                            + " 0.38 m2 stays open.");
+        }
+
+        @Test
+        void oneCornerMayBeTreatedOtherwise() {
+            Outline square = Borders.strip(6000, 6000);
+            Layout layout = lay(
+                    square,
+                    Wishes.along("A B C D")
+                            .planters(2)
+                            .turn(RunWish.Turn.GAP)
+                            .turn("C", RunWish.Turn.INFILL)
+                            .wish());
+            assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("F1-F2", "F3-F4", "F5", "F6-F7");
+        }
+    }
+
+    @Nested
+    class Closing {
+        @Test
+        void onlyTheLastBayOfARunBetweenWallsWaits() {
+            Layout layout = lay(
+                    Borders.strip(9605, 640),
+                    Wishes.along("A B").planters(4).separate(20).wish());
+            for (FootprintPlan box : layout.boxes()) {
+                boolean last = box.name().equals("F4");
+                assertThat(box.sides()).allMatch(side -> side.waits() == (last && side.role() != SidePlan.Role.END));
+            }
+        }
+
+        @Test
+        void aRunWithAFreeEndWaitsForNothing() {
+            Layout layout = lay(
+                    Borders.corner(90, EdgeKind.WALL),
+                    Wishes.along("A B").planters(3).wish());
+            assertThat(layout.boxes().get(0).sides()).noneMatch(SidePlan::waits);
+        }
+    }
+
+    @Nested
+    class SeveralRuns {
+        @Test
+        void theLaterRunGivesWayAtASharedCornerAndSaysSo() {
+            Layout layout = lay(
+                    Borders.corner(90, EdgeKind.WALL),
+                    Wishes.along("A B").planters(3).name("long one").wish(),
+                    Wishes.along("B C").planters(3).name("short one").wish());
+            assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("L1-L3", "S1-S3");
+            assertThat(layout.boxes().get(1).outline().corner(0).yMm()).isCloseTo(20 + 600 + 20, within(1e-5));
+            assertThat(layout.notes())
+                    .contains(
+                            "Along B-C the run 'short one' gives way to planters placed before: it stands from 640 mm to"
+                                    + " 5000 mm, measured from corner B.");
+        }
+
+        @Test
+        void runsOfLikeNamesGetDifferentLetters() {
+            assertThat(RunNames.lettersOf(List.of("fence run", "front", "fence run", "7", "fence")))
+                    .containsExactly("F", "FR", "FE", "A", "FEN");
+        }
+    }
+
+    @Nested
+    class Slopes {
+        @Test
+        void aLevelRunIsDugInAtItsHighEnd() {
+            Layout layout = lay(sloping(65), Wishes.along("A B").planters(8).wish());
+            assertThat(layout.boxes()).hasSize(1);
+            assertThat(layout.boxes().get(0).bedMm()).isCloseTo(-65, within(1.0));
+            assertThat(layout.boxes().get(0).heightMm()).isEqualTo(450);
+            assertThat(layout.unmet()).isEmpty();
+            assertThat(layout.notes())
+                    .anyMatch(n -> n.matches(
+                            "The ground falls 6\\d mm under the run 'fence run': level and dug in at the high end, its wall shows"
+                                    + " 450 mm at the low end and 38\\d mm at the high end\\."));
+        }
+
+        @Test
+        void aLevelRunThatWouldBeHalfBuriedIsNotMet() {
+            Layout layout = lay(sloping(600), Wishes.along("A B").planters(8).wish());
+            assertThat(layout.unmet()).extracting(Problem::code).containsExactly("layout-slope");
+            assertThat(layout.unmet().get(0).sentence())
+                    .contains("nothing at the high end. Say slope: stepped, or a height of at least");
+        }
+
+        private static Outline sloping(double fallMm) {
+            List<Ground.Spot> spots = new ArrayList<>();
+            for (int i = 0; i <= 8; i++) {
+                spots.add(new Ground.Spot("g", new Point(1200.0 * i, 320), -fallMm * i / 8, 3));
+            }
+            Outline strip = Borders.strip(9600, 640);
+            return new Outline(strip.ring(), strip.cornerNames(), strip.edges(), new Ground(spots));
+        }
+    }
+
+    @Nested
+    class Refusals {
+        private static void refused(Outline outline, RunWish wish, String code, String sentence) {
+            Layout layout = lay(outline, wish);
+            assertThat(layout.unmet()).extracting(Problem::code).containsExactly(code);
+            assertThat(layout.unmet().get(0).sentence()).isEqualTo(sentence);
+        }
+
+        @Test
+        void aDepthThatDoesNotFitIsLaidOutAsDeepAsDoes() {
+            refused(
+                    Borders.strip(9605, 594),
+                    Wishes.along("A B").planters(8).wish(),
+                    "layout-depth",
+                    "Planters 600 mm deep do not fit along A-B: with the gaps kept, 574 mm is the most; that is laid out"
+                            + " instead. Say a depth of at most 574 mm, or make the gaps smaller.");
+        }
+
+        @Test
+        void aDepthBelowTheLeastEdgeIsLeftOut() {
+            Layout layout = BorderLayout.lay(
+                    Borders.strip(9605, 594),
+                    List.of(Wishes.along("A B").planters(8).depth(200).wish()),
+                    new LayoutRules(47, 150, 4800),
+                    UnitSystem.METRIC);
+            assertThat(layout.boxes()).isEmpty();
+            assertThat(layout.unmet().get(0).sentence())
+                    .isEqualTo("Planters 200 mm deep are less than the least side of a box, 235 mm with walls of 47 mm;"
+                            + " the run is left out. Say a depth of at least 235 mm.");
+        }
+
+        @Test
+        void morePlantersThanFitAreReducedToThoseThatDo() {
+            refused(
+                    Borders.strip(2040, 640),
+                    Wishes.along("A B").planters(12).wish(),
+                    "layout-planters",
+                    "12 planters do not fit along A-B: 2000 mm is free, and a planter needs at least 200 mm. 10 are laid"
+                            + " out. Say at most 10 planters.");
+        }
+
+        @Test
+        void aRangeOfLengthsThatNoNumberMeetsIsSaid() {
+            refused(
+                    Borders.strip(2540, 640),
+                    Wishes.along("A B").length(1300, 2400).wish(),
+                    "layout-length",
+                    "Along A-B no whole number of planters has a length from 1300 mm to 2400 mm; 2 of 1250 mm come nearest."
+                            + " Widen the range to take in 1250 mm.");
+        }
+
+        @Test
+        void aRangeForDepthIsNotPlannedYet() {
+            Layout layout = lay(
+                    Borders.strip(9605, 640),
+                    Wishes.along("A B").planters(8).depth(400, 600).wish());
+            assertThat(layout.unmet().get(0).sentence())
+                    .isEqualTo("A range for depth is not planned yet; the smaller, 400 mm, is used. Give one length.");
+            assertThat(layout.boxes().get(0).outline().sideMm(1)).isCloseTo(400, within(1e-9));
+        }
+
+        @Test
+        void cornersThatAreNotNeighboursAreNamed() {
+            refused(
+                    Borders.strip(9605, 640),
+                    Wishes.along("A C").planters(8).wish(),
+                    "layout-along",
+                    "The run 'fence run' is to follow A C, which are not neighbouring corners of the border in turn. The"
+                            + " corners in going-round order are A B C D; name at least two neighbours.");
+        }
+
+        @Test
+        void anImperialGardenIsToldInFeetAndInches() {
+            Layout layout = BorderLayout.lay(
+                    Borders.strip(9605, 594),
+                    List.of(Wishes.along("A B").planters(8).wish()),
+                    RULES,
+                    UnitSystem.IMPERIAL);
+            assertThat(layout.notes().get(0))
+                    .isEqualTo("Along A-B: 8 planters, each 3' 11 1/16\" from divider to divider.");
+        }
+
+        @Test
+        void aNarrowPlaceIsLeftOut() {
+            Outline bottle = Borders.of(
+                    new Ring(List.of(
+                            new Point(0, 0),
+                            new Point(6000, 0),
+                            new Point(6000, 400),
+                            new Point(4000, 400),
+                            new Point(4000, 2000),
+                            new Point(0, 2000))),
+                    List.of(
+                            Borders.edge(EdgeKind.FENCE),
+                            Borders.edge(EdgeKind.LAWN),
+                            Borders.edge(EdgeKind.WALL),
+                            Borders.edge(EdgeKind.WALL),
+                            Borders.edge(EdgeKind.LAWN),
+                            Borders.edge(EdgeKind.LAWN)),
+                    Ground.LEVEL);
+            Layout layout = lay(bottle, Wishes.along("A B").planters(3).wish());
+            assertThat(layout.unmet()).extracting(Problem::code).containsExactly("layout-narrow");
+            assertThat(layout.boxes().get(0).outline().corner(1).xMm()).isCloseTo(3980, within(1.0));
+        }
+    }
+
+    @Nested
+    class Limits {
+        @Test
+        void aThousandPlantersInOneRunAreLaidOut() {
+            Layout layout = lay(
+                    Borders.strip(1_200_000, 640),
+                    Wishes.along("A B").planters(1000).separate(20).wish());
+            assertThat(layout.boxes()).hasSize(1000);
+            assertThat(layout.unmet()).isEmpty();
+        }
+
+        @Test
+        void aRunAllRoundABorderEndsBeforeItsOwnStart() {
+            Layout layout = lay(
+                    Borders.strip(6000, 5000),
+                    Wishes.along("A B C D A").planters(2).wish());
+            assertThat(layout.boxes()).hasSize(1);
+            assertThat(layout.boxes().get(0).planters()).hasSize(11);
+        }
+
+        @Test
+        void theFarthestPlaceBetweenTwoSidesLiesHalfway() {
+            Ring ring = Ring.rectangle(0, 0, 3000, 1200);
+            assertThat(FarthestPlace.distanceMm(ring, List.of(ring.side(0)))).isEqualTo(1200);
+            assertThat(FarthestPlace.distanceMm(ring, List.of(ring.side(0), ring.side(2))))
+                    .isBetween(598.0, 600.0);
         }
     }
 }

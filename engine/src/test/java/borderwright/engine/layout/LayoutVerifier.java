@@ -17,6 +17,8 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** What every layout promises, checked with JTS from the layout's own words alone. */
 final class LayoutVerifier {
@@ -62,7 +64,8 @@ final class LayoutVerifier {
                 if (polygons.get(i)
                         .getEnvelopeInternal()
                         .intersects(polygons.get(j).getEnvelopeInternal())) {
-                    assertThat(polygons.get(i).intersection(polygons.get(j)).getArea())
+                    assertThat(OverlayNGRobust.overlay(polygons.get(i), polygons.get(j), OverlayNG.INTERSECTION)
+                                    .getArea())
                             .as("%s overlap of boxes %d and %d", as, j, i)
                             .isLessThan(1e-3);
                 }
@@ -72,7 +75,8 @@ final class LayoutVerifier {
         layout.openings().forEach(o -> {
             Polygon open = o.ring().toJts();
             assertThat(open.isValid()).as("%s opening %s", as, o).isTrue();
-            polygons.forEach(p -> assertThat(p.intersection(open).getArea())
+            polygons.forEach(p -> assertThat(OverlayNGRobust.overlay(p, open, OverlayNG.INTERSECTION)
+                            .getArea())
                     .as("%s opening %s", as, o)
                     .isLessThan(1));
         });
@@ -91,11 +95,13 @@ final class LayoutVerifier {
                     .isLessThan(1e-6);
             double square = line.line().direction().dot(box.outline().direction(divider.fromSide()));
             assertThat(square).as("%s divider square", at).isBetween(-1e-9, 1e-9);
-            for (int i = 0; i < box.outline().size(); i++) {
-                Point corner = box.outline().corner(i);
-                assertThat(Math.min(corner.distanceMm(line.from()), corner.distanceMm(line.to())))
-                        .as("%s divider %s clear of corner %d", at, line, i)
-                        .isGreaterThanOrEqualTo(rules.leastEdgeMm() - 1e-3);
+            for (int side : List.of(divider.fromSide(), divider.toSide())) {
+                Point end = side == divider.fromSide() ? line.from() : line.to();
+                for (int corner = side; corner <= side + 1; corner++) {
+                    assertThat(box.outline().corner(corner).distanceMm(end))
+                            .as("%s divider %s clear of corner %d", at, line, corner)
+                            .isGreaterThanOrEqualTo(rules.leastEdgeMm() - 1e-3);
+                }
             }
             LineString jts = JTS.createLineString(new Coordinate[] {at(line.from()), at(line.to())});
             assertThat(polygon.buffer(1e-3).covers(jts))
@@ -130,7 +136,7 @@ final class LayoutVerifier {
         }
     }
 
-    private static Polygon border(Outline outline) {
+    static Polygon border(Outline outline) {
         List<Coordinate> shell = new ArrayList<>();
         for (int e = 0; e < outline.ring().size(); e++) {
             if (outline.edges().get(e).riseMm() == 0) {
