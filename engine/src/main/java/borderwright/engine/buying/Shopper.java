@@ -28,7 +28,7 @@ public final class Shopper {
         if (!impossible.isEmpty()) {
             return without(ShoppingAnswer.Status.IMPOSSIBLE, shopping, impossible);
         }
-        SupplierSearch search = new SupplierSearch(shopping, budget, progress).run();
+        CaseSearch search = new CaseSearch(shopping, budget, progress).run();
         Purchase best = search.best();
         if (best == null) {
             return search.bound() == Long.MAX_VALUE

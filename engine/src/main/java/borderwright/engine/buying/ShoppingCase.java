@@ -47,6 +47,10 @@ final class ShoppingCase {
         for (Demand demand : problem.demands()) {
             bySection.computeIfAbsent(demand.section(), s -> new ArrayList<>()).add(demand);
         }
+        if (suppliers.stream().anyMatch(t -> t.minimumOrder() > 0 || t.freeOver() != SupplierTerms.NEVER)) {
+            // Boards that nothing is cut from may still bring an order to its mark.
+            problem.boards().forEach(b -> bySection.computeIfAbsent(b.section(), s -> new ArrayList<>()));
+        }
         bySection.forEach((name, demands) -> sections.add(new Section(this, name, demands, number)));
         for (GoodsNeed need : problem.needs()) {
             addCover(need, number);
@@ -135,7 +139,7 @@ final class ShoppingCase {
                     .toArray();
             long[] size = new long[lengths.length];
             int[] count = new int[lengths.length];
-            long common = 0;
+            long common = lengths.length == 0 ? 1 : 0;
             for (int i = 0; i < lengths.length; i++) {
                 List<Demand> same = byLength.getOrDefault(lengths[lengths.length - 1 - i], List.of());
                 demandsBySize.add(same);

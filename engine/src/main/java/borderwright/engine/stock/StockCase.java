@@ -25,7 +25,7 @@ public final class StockCase {
      * @param capacity capacity of each type of board, at least 0
      * @param cost cost of one pack of each type, at least 0
      * @param pack boards in a pack of each type, at least 1
-     * @param available boards to be had of each type, {@link #UNLIMITED} for no limit
+     * @param available boards to be had of each type, {@link #UNLIMITED} for no limit; only whole packs count
      */
     public StockCase(long[] size, int[] demand, long[] capacity, long[] cost, int[] pack, int[] available) {
         for (int i = 0; i < size.length; i++) {
@@ -44,6 +44,11 @@ public final class StockCase {
         this.cost = cost.clone();
         this.pack = pack.clone();
         this.available = available.clone();
+        for (int j = 0; j < pack.length; j++) {
+            if (available[j] != UNLIMITED) {
+                this.available[j] -= available[j] % pack[j];
+            }
+        }
     }
 
     /** The same boards for other demands; sizes with no demand left are dropped by the caller's index map. */

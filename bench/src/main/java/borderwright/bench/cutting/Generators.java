@@ -1,0 +1,121 @@
+package borderwright.bench.cutting;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+
+/**
+ * The published generators, from memory of their papers, seeded; the published instances themselves were drawn with other
+ * random numbers.
+ */
+public final class Generators {
+    private Generators() {}
+
+    /** Falkenauer (1996) class U: n pieces of 20 to 100, boards of 150. */
+    static Instance uniform(int n, long seed) {
+        return random("u" + n + "_" + seed, n, 150, 20, 100, seed);
+    }
+
+    /** Falkenauer (1996) class T: n / 3 full boards of three pieces, 250 to 499, boards of 1000. */
+    static Instance triplets(int n, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<Integer> pieces = new ArrayList<>();
+        for (int k = 0; k < n / 3; k++) {
+            int a = random.nextInt(380, 491);
+            int b = random.nextInt(250, (1000 - a) / 2);
+            pieces.add(a);
+            pieces.add(b);
+            pieces.add(1000 - a - b);
+        }
+        return Instance.of("t" + n + "_" + seed, 1000, pieces);
+    }
+
+    /** Scholl, Klein and Juergens (1997) set 1: n of 50 to 500, boards of 100, 120, 150, pieces from 1, 20 or 30 to 100. */
+    static Instance schollOne(int n, int capacity, int least, long seed) {
+        return random("n" + n + "c" + capacity + "w" + least + "_" + seed, n, capacity, least, 100, seed);
+    }
+
+    /** Scholl and others (1997) set 2: boards of 1000, on average {@code perBoard} pieces, lengths within a spread. */
+    static Instance schollTwo(int n, int perBoard, int spreadPercent, long seed) {
+        int mean = 1000 / perBoard;
+        int low = mean * (100 - spreadPercent) / 100;
+        int high = mean * (100 + spreadPercent) / 100;
+        return random("n" + n + "w" + perBoard + "b" + spreadPercent + "_" + seed, n, 1000, low, high, seed);
+    }
+
+    /** Scholl and others (1997) set 3: 200 pieces of 20,000 to 35,000, boards of 100,000. */
+    static Instance schollThree(long seed) {
+        return random("hard_" + seed, 200, 100_000, 20_000, 35_000, seed);
+    }
+
+    /** Waescher and Gau (1996) kind: about {@code n} pieces spread widely, boards of 10,000. */
+    static Instance waescher(int n, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int high = (int) (10_000 * (0.25 + 0.5 * random.nextDouble()));
+        return random("wae" + n + "_" + seed, n, 10_000, 1 + random.nextInt(500), high, seed + 1);
+    }
+
+    /** Schwerin and Waescher (1997): 100 or 120 pieces of 150 to 200, boards of 1000. */
+    static Instance schwerin(int n, long seed) {
+        return random("bpp" + n + "_" + seed, n, 1000, 150, 200, seed);
+    }
+
+    /** Schoenfield (2002) kind, of which the hard 28 are a choice: 160 to 200 pieces of 1 to 800, boards of 1000. */
+    static Instance schoenfieldKind(int n, long seed) {
+        return random("hk" + n + "_" + seed, n, 1000, 1, 800, seed);
+    }
+
+    /** Delorme, Iori and Martello (2016): n, capacity, least and greatest length as shares of it. */
+    static Instance delorme(int n, int capacity, double low, double high, long seed) {
+        return random(
+                "dim" + n + "c" + capacity + "_" + low + "_" + high + "_" + seed,
+                n,
+                capacity,
+                Math.max(1, (int) (low * capacity)),
+                (int) (high * capacity),
+                seed);
+    }
+
+    /** Several lengths: boards of 60 to 150 at a price of the length to a power, after the variable-sized packing sets. */
+    static Instance several(int n, int kinds, double power, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Map<Integer, Long> boards = new TreeMap<>();
+        for (int k = 0; k < kinds; k++) {
+            int length = 100 + (k * 200) / Math.max(1, kinds - 1);
+            boards.put(length, Math.round(100 * Math.pow(length, power) / Math.pow(100, power - 1)));
+        }
+        List<Integer> pieces = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            pieces.add(random.nextInt(20, 101));
+        }
+        return Instance.of("vs" + n + "k" + kinds + "p" + power + "_" + seed, pieces, boards);
+    }
+
+    /** Timber: {@code types} lengths of 150 to 2400 mm with kerf 3 in 0.1 % steps, six board lengths, {@code n} pieces. */
+    static Instance yard(int n, int types, long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Map<Integer, Integer> pieces = new TreeMap<>();
+        int[] lengths = random.ints(types, 153, 2403).toArray();
+        for (int i = 0; i < n; i++) {
+            pieces.merge(lengths[random.nextInt(types)], 1, Integer::sum);
+        }
+        int[] boards = {2403, 3003, 3603, 4203, 4803, 5403};
+        long[] prices = {711, 885, 1079, 1255, 1449, 1662};
+        Map<Integer, Long> offers = new TreeMap<>();
+        for (int k = 0; k < boards.length; k++) {
+            offers.put(boards[k], prices[k]);
+        }
+        return new Instance("yard" + n + "x" + types + "_" + seed, pieces, offers);
+    }
+
+    private static Instance random(String name, int n, int capacity, int least, int most, long seed) {
+        SplittableRandom random = new SplittableRandom(seed * 7919 + n);
+        List<Integer> pieces = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            pieces.add(random.nextInt(least, most + 1));
+        }
+        return Instance.of(name, capacity, pieces);
+    }
+}

@@ -1,0 +1,305 @@
+package borderwright.engine.buying;
+
+import borderwright.engine.stock.Budget;
+import borderwright.engine.stock.MaterialBound;
+import borderwright.engine.stock.Packing;
+import borderwright.engine.stock.Pattern;
+import borderwright.engine.stock.StockCase;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which suppliers to buy from and on which terms: the case with the least bound first, each a little further every time
+ * it comes up, until no case can be cheaper than the best basket.
+ *
+ * <p>Where nothing couples the sections of a case, each is searched on its own, and the searches are shared between cases
+ * that allow the same boards. Where an order must reach a value, the case is one model.
+ */
+final class CaseSearch {
+    private static final int MOST_CASES = 1000;
+    private static final int MOST_PATTERNS = 20_000;
+    private static final int TRIED = 1;
+    private static final int PRICED = 2;
+    private static final int COUPLED = 3;
+
+    private final ShoppingCase shopping;
+    private final Budget budget;
+    private final Progress progress;
+    private final TopUp topUp;
+    private final Map<String, StockSearch> searches = new HashMap<>();
+    private final Map<SupplierCase, Master> masters = new HashMap<>();
+    private @Nullable Purchase best;
+    private long bound;
+
+    CaseSearch(ShoppingCase shopping, Budget budget, Progress progress) {
+        this.shopping = shopping;
+        this.budget = budget;
+        this.progress = progress;
+        this.topUp = new TopUp(shopping);
+    }
+
+    /** The best purchase found; null when none was. */
+    @Nullable
+    Purchase best() {
+        return best;
+    }
+
+    /** No purchase costs less, minor units; {@link Long#MAX_VALUE} when there can be none. */
+    long bound() {
+        return bound;
+    }
+
+    CaseSearch run() {
+        List<SupplierCase> cases = new ArrayList<>(SupplierCase.all(shopping, MOST_CASES));
+        if (cases.isEmpty()) {
+            cases.add(loosest());
+        }
+        for (SupplierCase c : cases) {
+            c.bound = c.wholeBound(simpleBound(c));
+        }
+        long effort = 2000;
+        while (true) {
+            SupplierCase next = cases.get(0);
+            for (SupplierCase c : cases) {
+                next = c.bound < next.bound ? c : next;
+            }
+            bound = next.bound;
+            if (next.bound == Long.MAX_VALUE || (best != null && next.bound >= best.cost)) {
+                return this;
+            }
+            if (best != null && budget.isSpent()) {
+                return this;
+            }
+            if (best == null && next.stage >= TRIED && budget.isSpent()) {
+                tryAll(cases);
+                return this;
+            }
+            long before = next.bound;
+            Budget part = budget.part(effort);
+            advance(next, part);
+            budget.spend(1000 * part.used() + 1000);
+            if (next.bound == before && next.stage > COUPLED) {
+                effort = Math.min(effort * 2, Long.MAX_VALUE / 4);
+            }
+            progress.better(best == null ? Long.MAX_VALUE : best.cost, bound);
+        }
+    }
+
+    private void tryAll(List<SupplierCase> cases) {
+        for (SupplierCase c : cases) {
+            if (c.stage < TRIED && c.bound < Long.MAX_VALUE && best == null) {
+                offerSeparate(c);
+            }
+        }
+    }
+
+    /** With very many suppliers: all of them, as if nobody charged for delivery; true as a bound. */
+    private SupplierCase loosest() {
+        int[] state = new int[shopping.suppliers.size()];
+        Arrays.fill(state, SupplierCase.FREE);
+        return new SupplierCase(shopping, state);
+    }
+
+    private long simpleBound(SupplierCase c) {
+        long grains = 0;
+        for (ShoppingCase.Section section : shopping.sections) {
+            long part = MaterialBound.of(c.restricted(section));
+            if (part == Long.MAX_VALUE) {
+                return Long.MAX_VALUE;
+            }
+            grains = Math.addExact(grains, part);
+        }
+        long goods = goodsGrains(c);
+        return goods < 0 ? Long.MAX_VALUE : grains + goods;
+    }
+
+    /** The cheapest goods of a case in grains; -1 when a need cannot be met. */
+    private long goodsGrains(SupplierCase c) {
+        long grains = 0;
+        for (Cover cover : shopping.covers) {
+            int[] counts = c.cheapestGoods(cover);
+            if (counts.length == 0) {
+                return -1;
+            }
+            for (int o = 0; o < counts.length; o++) {
+                grains += counts[o] * shopping.grains(cover.offers.get(o).price(), cover.supplier[o]);
+            }
+        }
+        return grains;
+    }
+
+    private void advance(SupplierCase c, Budget part) {
+        if (c.stage < TRIED) {
+            c.stage = TRIED;
+            offerSeparate(c);
+        } else if (c.stage < PRICED) {
+            c.stage = PRICED;
+            for (ShoppingCase.Section section : shopping.sections) {
+                searchOf(c, section).solveProgramme(part);
+            }
+            offerSeparate(c);
+        } else if (c.stage < COUPLED && c.isCoupled()) {
+            c.stage = COUPLED;
+            solveTogether(c, part);
+        } else {
+            c.stage = Math.max(COUPLED + 1, c.stage + 1);
+            searchOn(c, part);
+        }
+    }
+
+    private void searchOn(SupplierCase c, Budget part) {
+        if (!c.isCoupled()) {
+            boolean proven = true;
+            for (ShoppingCase.Section section : shopping.sections) {
+                StockSearch search = searchOf(c, section);
+                search.run(part);
+                proven &= search.isProven();
+            }
+            offerSeparate(c);
+            if (!proven || c.bound == Long.MAX_VALUE || (best != null && c.bound >= best.cost)) {
+                return;
+            }
+        }
+        solveTogether(c, part);
+        searchTogether(c, part);
+    }
+
+    private StockSearch searchOf(SupplierCase c, ShoppingCase.Section section) {
+        StringBuilder key = new StringBuilder(section.name).append('\0');
+        for (int j = 0; j < section.supplier.length; j++) {
+            key.append(c.uses(section.supplier[j]) ? '1' : '0');
+        }
+        return searches.computeIfAbsent(key.toString(), k -> new StockSearch(c.restricted(section)));
+    }
+
+    /** The basket of each section's own best packing and the cheapest goods, and the bound that these give. */
+    private void offerSeparate(SupplierCase c) {
+        List<Packing> packings = new ArrayList<>();
+        long grains = 0;
+        for (ShoppingCase.Section section : shopping.sections) {
+            StockSearch search = searchOf(c, section);
+            grains = search.bound() == Long.MAX_VALUE || grains == Long.MAX_VALUE
+                    ? Long.MAX_VALUE
+                    : Math.addExact(grains, search.bound());
+            Packing packing = search.best();
+            if (packing != null) {
+                packings.add(packing);
+            }
+        }
+        long goods = goodsGrains(c);
+        c.bound = Math.max(c.bound, c.wholeBound(grains == Long.MAX_VALUE ? grains : grains + goods));
+        if (packings.size() == shopping.sections.size() && goods >= 0) {
+            int[][] counts = new int[shopping.covers.size()][];
+            Arrays.setAll(counts, i -> c.cheapestGoods(shopping.covers.get(i)));
+            offer(new Purchase(shopping, packings, Purchase.packsFor(shopping, packings), counts));
+        }
+    }
+
+    private void offer(Purchase found) {
+        Purchase better = topUp.better(found);
+        if (better.meetsMinimums(shopping) && (best == null || better.cost < best.cost)) {
+            best = better;
+            progress.better(better.cost, bound);
+        }
+    }
+
+    private Master masterOf(SupplierCase c) {
+        return masters.computeIfAbsent(
+                c,
+                k -> new Master(
+                        c.model(), best == null ? c.sensibleGrains() : c.targetGrains(best.cost) + shopping.grain));
+    }
+
+    private void solveTogether(SupplierCase c, Budget part) {
+        if (tooLong()) {
+            return;
+        }
+        Master master = masterOf(c);
+        for (int s = 0; s < shopping.sections.size(); s++) {
+            Packing packing = searchOf(c, shopping.sections.get(s)).best();
+            for (int p = 0; packing != null && p < packing.kinds(); p++) {
+                master.add(s, packing.pattern(p));
+            }
+        }
+        long enough = best == null ? Long.MAX_VALUE : c.targetGrains(best.cost) + 1;
+        master.solve(enough, part);
+        boolean impossible = best == null && master.bound() > c.sensibleGrains();
+        c.bound = Math.max(c.bound, impossible ? Long.MAX_VALUE : c.wholeBound(master.bound()));
+    }
+
+    private boolean tooLong() {
+        for (ShoppingCase.Section section : shopping.sections) {
+            if (section.stock.longest() > Master.MOST_CAPACITY) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void searchTogether(SupplierCase c, Budget part) {
+        if (tooLong() || part.isSpent() || (best != null && c.bound >= best.cost)) {
+            return;
+        }
+        Master master = masterOf(c);
+        if (master.bestPrices().length == 0) {
+            return;
+        }
+        long target = best == null ? c.sensibleGrains() : c.targetGrains(best.cost);
+        double gapSize = target * master.scale - master.bestTotal();
+        if (gapSize > Math.scalb(1.0, 61)) {
+            return;
+        }
+        long gap = target * (long) master.scale - master.bestTotal();
+        List<List<Pattern>> patterns = new ArrayList<>();
+        for (int s = 0; s < shopping.sections.size(); s++) {
+            StockCase stock = master.model.parts.get(s);
+            long[] value = Arrays.copyOfRange(
+                    master.bestPrices(), master.rowOfSize(s, 0), master.rowOfSize(s, 0) + stock.sizes());
+            PatternList list = new PatternList(stock, value, MOST_PATTERNS, part);
+            boolean complete = list.fits();
+            for (int j = 0; j < stock.boards() && complete; j++) {
+                if (stock.available(j) >= stock.pack(j)) {
+                    complete = list.list(j, master.worthOf(master.bestPrices(), s, j) - gap);
+                }
+            }
+            if (!complete) {
+                return;
+            }
+            patterns.add(list.found());
+        }
+        PatternTree tree = new PatternTree(
+                master.model,
+                patterns,
+                target,
+                (packings, packs, extras) -> accept(c, packings, packs, extras),
+                b -> b,
+                part);
+        boolean done = tree.search();
+        if (done) {
+            c.bound = best == null ? Long.MAX_VALUE : Math.max(c.bound, best.cost);
+        }
+    }
+
+    private long accept(SupplierCase c, List<Packing> packings, int[][] packs, int[] extras) {
+        int[][] needed = Purchase.packsFor(shopping, packings);
+        for (int s = 0; s < packs.length; s++) {
+            for (int j = 0; j < packs[s].length; j++) {
+                packs[s][j] = Math.max(packs[s][j], needed[s][j]);
+            }
+        }
+        int[][] goods = new int[shopping.covers.size()][];
+        int at = 0;
+        for (int g = 0; g < goods.length; g++) {
+            goods[g] = new int[shopping.covers.get(g).offers.size()];
+            for (int o = 0; o < goods[g].length; o++) {
+                goods[g][o] = extras[at++];
+            }
+        }
+        offer(new Purchase(shopping, packings, packs, goods));
+        return best == null ? c.sensibleGrains() : c.targetGrains(best.cost);
+    }
+}

@@ -1,0 +1,65 @@
+package borderwright.engine.buying;
+
+import borderwright.engine.stock.StockCase;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * What is decided together: the boards of some sections, and further columns and rows that couple them, such as goods
+ * and the value of an order.
+ *
+ * <p>Side rows read "at least {@code need}". A pack of board {@code j} of part {@code s} counts {@code sideValue[s][j]} in
+ * row {@code sideRow[s][j]}, unless that is -1.
+ */
+final class Model {
+    final List<StockCase> parts;
+    final long[] need;
+    final int[][] sideRow;
+    final long[][] sideValue;
+    final List<Extra> extras;
+
+    /** A whole-number column besides boards: goods. */
+    static final class Extra {
+        final long cost;
+        final int[] row;
+        final long[] value;
+        final int most;
+
+        Extra(long cost, int[] row, long[] value, int most) {
+            this.cost = cost;
+            this.row = row;
+            this.value = value;
+            this.most = most;
+        }
+    }
+
+    Model(List<StockCase> parts, long[] need, int[][] sideRow, long[][] sideValue, List<Extra> extras) {
+        this.parts = List.copyOf(parts);
+        this.need = need;
+        this.sideRow = sideRow;
+        this.sideValue = sideValue;
+        this.extras = List.copyOf(extras);
+    }
+
+    /** One section on its own. */
+    static Model of(StockCase stock) {
+        int[] none = new int[stock.boards()];
+        Arrays.fill(none, -1);
+        return new Model(List.of(stock), new long[0], new int[][] {none}, new long[1][stock.boards()], List.of());
+    }
+
+    boolean isCoupled() {
+        return need.length > 0;
+    }
+
+    /** Most boards of a type that any sensible answer of at most {@code cost} uses. */
+    long mostBoards(int s, int j, long cost) {
+        StockCase stock = parts.get(s);
+        long most = stock.available(j);
+        if (sideRow[s][j] < 0 || stock.cost(j) == 0) {
+            // Only a side row gives a reason to buy boards that nothing is cut from, beyond the rest of a pack.
+            most = Math.min(most, stock.pieces());
+        }
+        return stock.cost(j) > 0 ? Math.min(most, (cost / stock.cost(j)) * stock.pack(j)) : most;
+    }
+}

@@ -1,0 +1,184 @@
+package borderwright.engine.buying;
+
+import borderwright.engine.stock.Budget;
+import borderwright.engine.stock.GreedyFill;
+import borderwright.engine.stock.MaterialBound;
+import borderwright.engine.stock.Packing;
+import borderwright.engine.stock.Pattern;
+import borderwright.engine.stock.StockCase;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The cheapest packing of one section, with a bound; it can be interrupted and always holds the best so far.
+ *
+ * <p>Rules of thumb and simple bounds first; then column generation; then dives; then every pattern within the gap, and a
+ * tree over them; then more dives that stray, while the budget lasts.
+ */
+final class StockSearch {
+    /** Patterns listed before a tree is thought hopeless. */
+    private static final int MOST_PATTERNS = 20_000;
+
+    private static final int MOST_DIVES = 10_000;
+
+    private final StockCase stock;
+    private @Nullable Packing best;
+    private @Nullable Master master;
+    private boolean solved;
+    private int dives;
+    private long cost = Long.MAX_VALUE;
+    private long bound;
+    private Reach reach;
+
+    StockSearch(StockCase stock) {
+        this.stock = stock;
+        this.bound = MaterialBound.of(stock);
+        take(GreedyFill.pack(stock));
+        this.reach = new Reach(stock, best == null ? 0 : cost);
+        raise(bound);
+    }
+
+    /** The best packing so far; null when none is known. */
+    @Nullable
+    Packing best() {
+        return best;
+    }
+
+    long cost() {
+        return cost;
+    }
+
+    /** No packing costs less; {@link Long#MAX_VALUE} when there is none at all. */
+    long bound() {
+        return bound;
+    }
+
+    boolean isProven() {
+        return bound >= cost;
+    }
+
+    private void take(@Nullable Packing packing) {
+        if (packing != null) {
+            Packing smaller = Downsize.of(stock, packing);
+            long smallerCost = smaller.cost(stock);
+            if (smallerCost < cost) {
+                best = smaller;
+                cost = smallerCost;
+            }
+        }
+    }
+
+    private void raise(long newBound) {
+        if (newBound == Long.MAX_VALUE) {
+            bound = newBound;
+        } else {
+            bound = Math.max(bound, best == null ? newBound : Math.min(reach.up(newBound), cost));
+        }
+    }
+
+    /** Searches until the answer is proven or the budget is spent; may be called again to go on. */
+    StockSearch run(Budget budget) {
+        solveProgramme(budget);
+        if (!isProven() && !budget.isSpent() && master != null) {
+            improve(master, budget);
+        }
+        return this;
+    }
+
+    /** Raises the bound by column generation; once done it stays done. */
+    void solveProgramme(Budget budget) {
+        if (isProven() || solved || stock.sizes() == 0 || stock.longest() > Master.MOST_CAPACITY) {
+            return;
+        }
+        if (master == null) {
+            master = new Master(Model.of(stock), best == null ? safeCeiling() : cost);
+            addFirstPatterns(master);
+        }
+        solved = master.solve(best == null ? Long.MAX_VALUE : reach.below(cost) + 1, budget);
+        raise(best == null && master.bound() > safeCeiling() ? Long.MAX_VALUE : master.bound());
+    }
+
+    private long safeCeiling() {
+        double sum = 0;
+        for (int j = 0; j < stock.boards(); j++) {
+            double boards = Math.min((double) stock.available(j), (double) stock.pieces());
+            sum += boards * stock.cost(j);
+        }
+        return (long) Math.min(sum, Math.scalb(1.0, 55));
+    }
+
+    private void addFirstPatterns(Master master) {
+        if (best != null) {
+            for (int p = 0; p < best.kinds(); p++) {
+                master.add(0, best.pattern(p));
+            }
+        }
+        int[] counts = new int[stock.sizes()];
+        for (int j = 0; j < stock.boards(); j++) {
+            for (int i = 0; i < counts.length && stock.available(j) >= stock.pack(j); i++) {
+                long most = Math.min(stock.demand(i), stock.capacity(j) / stock.size(i));
+                if (most > 0) {
+                    Arrays.fill(counts, 0);
+                    counts[i] = (int) most;
+                    master.add(0, Pattern.ofCounts(j, counts));
+                }
+            }
+        }
+    }
+
+    private void improve(Master programme, Budget budget) {
+        if (dives == 0) {
+            dive(programme, budget);
+        }
+        while (!isProven() && !budget.isSpent() && dives < MOST_DIVES) {
+            if (dives % 8 == 1 && overListedPatterns(programme, budget)) {
+                return;
+            }
+            dive(programme, budget);
+        }
+    }
+
+    private void dive(Master programme, Budget budget) {
+        take(new Dive(programme, cost, bound, dives++, budget).run());
+    }
+
+    /** Lists what can still be better, and searches it; whether that settled the matter. */
+    private boolean overListedPatterns(Master programme, Budget budget) {
+        long target = best == null ? safeCeiling() : reach.below(cost);
+        long gap = saturatedGap(programme, target);
+        PatternList list =
+                new PatternList(stock, Arrays.copyOf(programme.bestPrices(), stock.sizes()), MOST_PATTERNS, budget);
+        boolean complete = gap >= 0 && list.fits();
+        for (int j = 0; j < stock.boards() && complete; j++) {
+            if (stock.available(j) >= stock.pack(j)) {
+                complete = list.list(j, programme.worthOf(programme.bestPrices(), 0, j) - gap);
+            }
+        }
+        if (!complete || budget.isSpent()) {
+            return false;
+        }
+        PatternTree tree = new PatternTree(
+                Model.of(stock), List.of(new ArrayList<>(list.found())), target, this::accept, reach::up, budget);
+        if (tree.search()) {
+            if (best == null) {
+                bound = Long.MAX_VALUE;
+            } else {
+                raise(cost);
+            }
+            return true;
+        }
+        return false;
+    }
+
+    private static long saturatedGap(Master master, long target) {
+        double gap = target * master.scale - master.bestTotal();
+        return gap > Math.scalb(1.0, 61) ? -1 : target * (long) master.scale - master.bestTotal();
+    }
+
+    private long accept(List<Packing> packings, int[][] packs, int[] extras) {
+        take(packings.get(0));
+        return reach.below(cost);
+    }
+}

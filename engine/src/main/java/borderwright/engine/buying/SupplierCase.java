@@ -1,0 +1,203 @@
+package borderwright.engine.buying;
+
+import borderwright.engine.stock.StockCase;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * One answer to the question which suppliers are bought from, and on which terms each: not at all, paying for delivery,
+ * or with goods enough for free delivery. Within a case the delivery charges are fixed.
+ */
+final class SupplierCase {
+    /** Nothing is bought from the supplier. */
+    static final int UNUSED = 0;
+    /** Delivery is paid. */
+    static final int PAYS = 1;
+    /** Goods reach the value from which delivery is free. */
+    static final int FREE = 2;
+
+    final int[] state;
+    private final ShoppingCase shopping;
+    /** No basket of this case costs less, minor units. */
+    long bound;
+
+    int stage;
+
+    SupplierCase(ShoppingCase shopping, int[] state) {
+        this.shopping = shopping;
+        this.state = state.clone();
+    }
+
+    /** Every case of a problem; empty when there are more than {@code most}. */
+    static List<SupplierCase> all(ShoppingCase shopping, int most) {
+        List<int[]> states = new ArrayList<>();
+        states.add(new int[shopping.suppliers.size()]);
+        for (int k = 0; k < shopping.suppliers.size(); k++) {
+            SupplierTerms terms = shopping.suppliers.get(k);
+            boolean canBeFree = terms.delivery() > 0 && terms.freeOver() != SupplierTerms.NEVER;
+            List<int[]> more = new ArrayList<>();
+            for (int[] s : states) {
+                for (int choice = UNUSED; choice <= (canBeFree ? FREE : PAYS); choice++) {
+                    int[] next = s.clone();
+                    next[k] = choice;
+                    more.add(next);
+                }
+            }
+            states = more;
+            if (states.size() > most) {
+                return List.of();
+            }
+        }
+        return states.stream().map(s -> new SupplierCase(shopping, s)).toList();
+    }
+
+    boolean uses(int supplier) {
+        return supplier == ShoppingCase.SHED || state[supplier] != UNUSED;
+    }
+
+    /** Least value of goods from a supplier that the case demands, as priced. */
+    long leastValue(int k) {
+        SupplierTerms terms = shopping.suppliers.get(k);
+        return switch (state[k]) {
+            case PAYS -> terms.minimumOrder();
+            case FREE -> Math.max(terms.minimumOrder(), terms.freeOver());
+            default -> 0;
+        };
+    }
+
+    boolean isCoupled() {
+        for (int k = 0; k < state.length; k++) {
+            if (leastValue(k) > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Delivery charges of the case in grains. */
+    long deliveryGrains() {
+        long grains = 0;
+        for (int k = 0; k < state.length; k++) {
+            SupplierTerms terms = shopping.suppliers.get(k);
+            grains += state[k] == PAYS ? shopping.grains(terms.delivery(), k) : 0;
+        }
+        return grains;
+    }
+
+    /** How many grains rounding may take off all orders together. */
+    long roundingGrains() {
+        long grains = 0;
+        for (int k = 0; k < state.length; k++) {
+            grains += state[k] != UNUSED && shopping.roundsTax(k) ? (shopping.grain - 1) / 2 : 0;
+        }
+        return grains;
+    }
+
+    /** A true bound in minor units from a bound on boards and goods in grains. */
+    long wholeBound(long grains) {
+        if (grains == Long.MAX_VALUE) {
+            return Long.MAX_VALUE;
+        }
+        long least = grains + deliveryGrains() - roundingGrains();
+        return Math.max(0, Math.floorDiv(least + shopping.grain - 1, shopping.grain));
+    }
+
+    /** Greatest grains of boards and goods with which a basket can cost less than {@code cost} minor units. */
+    long targetGrains(long cost) {
+        return (cost - 1) * shopping.grain + roundingGrains() - deliveryGrains();
+    }
+
+    /** More than any basket of the case costs that holds nothing without a reason, boards and goods in grains. */
+    long sensibleGrains() {
+        double sum = 0;
+        for (ShoppingCase.Section section : shopping.sections) {
+            for (int j = 0; j < section.supplier.length; j++) {
+                double packs = Math.min(section.stock.available(j), section.stock.pieces() + 1);
+                sum += uses(section.supplier[j]) ? packs * section.stock.cost(j) : 0;
+            }
+        }
+        for (Cover cover : shopping.covers) {
+            for (int o = 0; o < cover.offers.size(); o++) {
+                double most = cover.wanted / (double) cover.content[o] + 1;
+                sum += most * shopping.grains(cover.offers.get(o).price(), cover.supplier[o]);
+            }
+        }
+        for (int k = 0; k < state.length; k++) {
+            sum += 2.0 * shopping.grains(leastValue(k), k);
+        }
+        return (long) Math.min(2 * sum + 1, Math.scalb(1.0, 55));
+    }
+
+    /** The section's boards from the suppliers of this case. */
+    StockCase restricted(ShoppingCase.Section section) {
+        int[] available = section.stock.copyOfAvailable();
+        for (int j = 0; j < available.length; j++) {
+            if (!uses(section.supplier[j])) {
+                available[j] = 0;
+            }
+        }
+        return section.stock.withAvailable(available);
+    }
+
+    /** The cheapest goods for a need in this case; empty when it cannot be met. */
+    int[] cheapestGoods(Cover cover) {
+        long[] costs = new long[cover.offers.size()];
+        boolean[] allowed = new boolean[costs.length];
+        for (int o = 0; o < costs.length; o++) {
+            costs[o] = shopping.grains(cover.offers.get(o).price(), cover.supplier[o]);
+            allowed[o] = uses(cover.supplier[o]);
+        }
+        return cover.cheapest(costs, allowed);
+    }
+
+    /** The whole case as one model: sections, goods, and the least value of each order. */
+    Model model() {
+        List<Long> need = new ArrayList<>();
+        List<Model.Extra> extras = new ArrayList<>();
+        for (Cover cover : shopping.covers) {
+            need.add(cover.wanted);
+        }
+        int[] valueRow = new int[state.length];
+        for (int k = 0; k < state.length; k++) {
+            valueRow[k] = leastValue(k) > 0 ? need.size() : -1;
+            if (valueRow[k] >= 0) {
+                need.add(leastValue(k));
+            }
+        }
+        for (int c = 0; c < shopping.covers.size(); c++) {
+            Cover cover = shopping.covers.get(c);
+            for (int o = 0; o < cover.offers.size(); o++) {
+                extras.add(extra(cover, c, o, valueRow));
+            }
+        }
+        int n = shopping.sections.size();
+        List<StockCase> parts = new ArrayList<>();
+        int[][] sideRow = new int[n][];
+        long[][] sideValue = new long[n][];
+        for (int s = 0; s < n; s++) {
+            ShoppingCase.Section section = shopping.sections.get(s);
+            parts.add(restricted(section));
+            sideRow[s] = new int[section.supplier.length];
+            sideValue[s] = section.value;
+            Arrays.setAll(
+                    sideRow[s], j -> section.supplier[j] == ShoppingCase.SHED ? -1 : valueRow[section.supplier[j]]);
+        }
+        return new Model(parts, need.stream().mapToLong(Long::longValue).toArray(), sideRow, sideValue, extras);
+    }
+
+    private Model.Extra extra(Cover cover, int c, int o, int[] valueRow) {
+        GoodsOffer offer = cover.offers.get(o);
+        int k = cover.supplier[o];
+        int side = valueRow[k];
+        long most = (cover.wanted + cover.content[o] - 1) / cover.content[o];
+        if (side >= 0 && offer.price() > 0) {
+            most += (leastValue(k) + offer.price() - 1) / offer.price();
+        }
+        return new Model.Extra(
+                shopping.grains(offer.price(), k),
+                side < 0 ? new int[] {c} : new int[] {c, side},
+                side < 0 ? new long[] {cover.content[o]} : new long[] {cover.content[o], offer.price()},
+                uses(k) ? (int) Math.min(most, offer.available()) : 0);
+    }
+}

@@ -1,0 +1,131 @@
+package borderwright.engine.stock;
+
+import java.util.Arrays;
+
+/**
+ * The most valuable pieces for every length of board at once: an exact table over whole lengths, with a limit on the
+ * number of pieces of each size.
+ *
+ * <p>One table serves all boards of a section, since the best for a shorter board is an earlier entry. A size whose limit
+ * can bind is split into 1, 2, 4, ... pieces and a rest (binary splitting).
+ */
+public final class Knapsack {
+    private final int[] size;
+    private final int capacity;
+    private final long[] best;
+    private int[] rowItem = new int[64];
+    private int[] rowCount = new int[64];
+    private long[][] taken = new long[64][];
+    private int rows;
+    private long passes;
+
+    /**
+     * A table for sizes and boards.
+     *
+     * @param size sizes, each at least 1
+     * @param capacity longest board
+     */
+    public Knapsack(int[] size, int capacity) {
+        this.size = size.clone();
+        this.capacity = capacity;
+        this.best = new long[capacity + 1];
+    }
+
+    /**
+     * Fills the table.
+     *
+     * @param value worth of one piece of each size; sizes without worth are left out
+     * @param limit most pieces of each size
+     */
+    public void solve(long[] value, int[] limit) {
+        Arrays.fill(best, 0);
+        rows = 0;
+        passes = capacity;
+        for (int i = 0; i < size.length; i++) {
+            if (value[i] <= 0 || size[i] > capacity || limit[i] <= 0) {
+                continue;
+            }
+            int most = capacity / size[i];
+            if (limit[i] >= most && most > 1) {
+                freely(i, value[i]);
+            } else {
+                int left = Math.min(limit[i], most);
+                for (int part = 1; left > 0; part *= 2) {
+                    int n = Math.min(part, left);
+                    once(i, n, value[i]);
+                    left -= n;
+                }
+            }
+        }
+    }
+
+    private long[] row(int item, int count) {
+        if (rows == taken.length) {
+            rowItem = Arrays.copyOf(rowItem, 2 * rows);
+            rowCount = Arrays.copyOf(rowCount, 2 * rows);
+            taken = Arrays.copyOf(taken, 2 * rows);
+        }
+        if (taken[rows] == null) {
+            taken[rows] = new long[(capacity >> 6) + 1];
+        } else {
+            Arrays.fill(taken[rows], 0);
+        }
+        rowItem[rows] = item;
+        rowCount[rows] = count;
+        return taken[rows++];
+    }
+
+    private void once(int item, int count, long value) {
+        long[] bits = row(item, count);
+        int weight = size[item] * count;
+        long worth = value * count;
+        passes += capacity - weight;
+        for (int c = capacity; c >= weight; c--) {
+            long with = best[c - weight] + worth;
+            if (with > best[c]) {
+                best[c] = with;
+                bits[c >> 6] |= 1L << c;
+            }
+        }
+    }
+
+    /** As often as it fits; marked by a count of 0. */
+    private void freely(int item, long value) {
+        long[] bits = row(item, 0);
+        int weight = size[item];
+        passes += capacity - weight;
+        for (int c = weight; c <= capacity; c++) {
+            long with = best[c - weight] + value;
+            if (with > best[c]) {
+                best[c] = with;
+                bits[c >> 6] |= 1L << c;
+            }
+        }
+    }
+
+    /** Worth of the best pieces for a board. */
+    public long best(int length) {
+        return best[length];
+    }
+
+    /** Writes how many pieces of each size are the best for a board. */
+    public void counts(int length, int[] counts) {
+        Arrays.fill(counts, 0);
+        int c = length;
+        for (int r = rows - 1; r >= 0; r--) {
+            int item = rowItem[r];
+            while ((taken[r][c >> 6] & 1L << c) != 0) {
+                counts[item] += Math.max(1, rowCount[r]);
+                c -= size[item] * Math.max(1, rowCount[r]);
+                if (rowCount[r] > 0) {
+                    break;
+                }
+            }
+        }
+    }
+
+    /** Passes of the innermost loop in the last {@link #solve}. */
+    public long passes() {
+        return passes;
+    }
+}

@@ -1,0 +1,89 @@
+package borderwright.engine.buying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import borderwright.engine.stock.Budget;
+import borderwright.engine.stock.Demand;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+/** Against trying everything, on small seeded problems with every feature mixed. */
+class ShopperBruteForceTest {
+    private static final int ANY = Integer.MAX_VALUE;
+
+    @Nested
+    class Properties {
+        @Test
+        void theBasketIsTheCheapestThereIsAndTheBoundIsTrue() {
+            for (long seed = 0; seed < 2000; seed++) {
+                ShoppingProblem problem = small(seed);
+                long least = BruteForce.leastCost(problem);
+                ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(2_000_000));
+                if (least < 0) {
+                    assertThat(answer.status()).as("seed %d", seed).isEqualTo(ShoppingAnswer.Status.IMPOSSIBLE);
+                    continue;
+                }
+                assertThat(answer.status()).as("seed %d", seed).isEqualTo(ShoppingAnswer.Status.FOUND);
+                assertThat(ShoppingCheck.faults(problem, answer))
+                        .as("seed %d", seed)
+                        .isEmpty();
+                assertThat(answer.bound()).as("bound, seed %d", seed).isLessThanOrEqualTo(least);
+                assertThat(answer.cost()).as("cost, seed %d", seed).isEqualTo(least);
+                assertThat(answer.proven()).as("proven, seed %d", seed).isTrue();
+            }
+        }
+    }
+
+    /** A few pieces of one or two sections, two suppliers, terms, packs, limits, owned boards and goods. */
+    static ShoppingProblem small(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        int sections = random.nextInt(1, 3);
+        List<Demand> demands = new ArrayList<>();
+        int kinds = random.nextInt(1, 5);
+        for (int i = 0; i < kinds; i++) {
+            demands.add(
+                    new Demand("s" + random.nextInt(sections), random.nextInt(5, 60), random.nextInt(1, 3), "P" + i));
+        }
+        List<BoardOffer> boards = new ArrayList<>();
+        int offers = random.nextInt(1, 4);
+        for (int j = 0; j < offers; j++) {
+            int pack = random.nextInt(4) == 0 ? random.nextInt(2, 4) : 1;
+            int length = random.nextInt(40, 110);
+            boards.add(new BoardOffer(
+                    random.nextBoolean() ? "A" : "B",
+                    "s" + random.nextInt(sections),
+                    length,
+                    pack * (long) (length / 4 + random.nextInt(-4, 8)),
+                    pack,
+                    random.nextInt(4) == 0 ? random.nextInt(0, 5) : ANY));
+        }
+        List<OwnedStock> owned = new ArrayList<>();
+        if (random.nextInt(3) == 0) {
+            owned.add(new OwnedStock("s0", random.nextInt(20, 90), random.nextInt(1, 3), "rack"));
+        }
+        List<GoodsNeed> needs = new ArrayList<>();
+        List<GoodsOffer> goods = new ArrayList<>();
+        if (random.nextInt(3) == 0) {
+            needs.add(new GoodsNeed("screws", BigDecimal.valueOf(random.nextInt(1, 8)), "pieces"));
+            goods.add(new GoodsOffer("A", "screws", random.nextInt(0, 12), BigDecimal.valueOf(2), ANY));
+            goods.add(new GoodsOffer("B", "screws", random.nextInt(0, 15), BigDecimal.valueOf(3), ANY));
+        }
+        List<SupplierTerms> terms = new ArrayList<>();
+        for (String name : List.of("A", "B")) {
+            if (random.nextInt(3) > 0) {
+                terms.add(new SupplierTerms(
+                        name,
+                        random.nextInt(3) == 0 ? new BigDecimal("17.5") : BigDecimal.ZERO,
+                        random.nextInt(0, 30),
+                        random.nextBoolean() ? random.nextInt(10, 90) : SupplierTerms.NEVER,
+                        random.nextInt(3) == 0 ? random.nextInt(0, 60) : 0));
+            }
+        }
+        return new ShoppingProblem(
+                demands, boards, terms, owned, needs, goods, random.nextInt(0, 4), random.nextInt(0, 3));
+    }
+}
