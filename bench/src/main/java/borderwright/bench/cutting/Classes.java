@@ -16,7 +16,7 @@ public final class Classes {
 
     public static void main(String[] args) {
         double seconds = args.length > 1 ? Double.parseDouble(args[1]) : 10;
-        for (String name : args[0].split(",")) {
+        for (String name : args[0].split(",", -1)) {
             run(name, instances(name), seconds, args.length > 2);
         }
     }

@@ -27,7 +27,51 @@ public final class Baskets {
                 Money.ofMinor(currency, answer.bound()),
                 answer.proven(),
                 unpriced,
-                answer.reasons());
+                reasons(answer, currency));
+    }
+
+    /** Why there is none; or each supplier alone against this basket, and what delivery and packs cost. */
+    private static List<String> reasons(ShoppingAnswer answer, CurrencyUnit currency) {
+        List<String> reasons = new ArrayList<>(answer.reasons());
+        if (answer.status() != ShoppingAnswer.Status.FOUND) {
+            return reasons;
+        }
+        for (ShoppingAnswer.Alternative alone : answer.alternatives()) {
+            reasons.add(alone(alone, answer, currency));
+        }
+        long delivery = 0;
+        long spare = 0;
+        for (ShoppingAnswer.Order order : answer.orders()) {
+            delivery += order.delivery();
+            for (ShoppingAnswer.BoardLine line : order.boards()) {
+                spare += (long) line.packs() * line.offer().pack();
+            }
+        }
+        for (LaidBoard board : answer.boards()) {
+            spare -= board.owned() ? 0 : board.count();
+        }
+        if (delivery > 0) {
+            reasons.add("Delivery costs " + Money.ofMinor(currency, delivery) + " as priced.");
+        }
+        if (spare > 0) {
+            reasons.add("Boards bought but not cut, for whole packs or to reach an order's mark: " + spare + ".");
+        }
+        return reasons;
+    }
+
+    private static String alone(ShoppingAnswer.Alternative alone, ShoppingAnswer answer, CurrencyUnit currency) {
+        if (!alone.possible()) {
+            return alone.supplier() + " alone cannot serve the list.";
+        }
+        if (alone.cost() == answer.cost()) {
+            return "Everything from " + alone.supplier() + " alone costs as little as this basket.";
+        }
+        String atLeast = "Everything from " + alone.supplier() + " alone costs at least "
+                + Money.ofMinor(currency, alone.bound());
+        return alone.cost() == Long.MAX_VALUE
+                ? atLeast + "."
+                : atLeast + "; the best found costs " + Money.ofMinor(currency, alone.cost()) + ", "
+                        + Money.ofMinor(currency, alone.cost() - answer.cost()) + " more than this basket.";
     }
 
     private static Basket.Order order(ShoppingAnswer.Order order, CurrencyUnit currency) {

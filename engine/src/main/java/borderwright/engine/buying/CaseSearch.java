@@ -31,6 +31,7 @@ final class CaseSearch {
     private final Progress progress;
     private final TopUp topUp;
     private final Map<String, StockSearch> searches = new HashMap<>();
+    private final List<SupplierCase> cases = new ArrayList<>();
     private final Map<SupplierCase, Master> masters = new HashMap<>();
     private @Nullable Purchase best;
     private long bound;
@@ -53,8 +54,29 @@ final class CaseSearch {
         return bound;
     }
 
+    /** Each supplier alone, as far as it was looked at; empty where there is only one. */
+    List<ShoppingAnswer.Alternative> alternatives() {
+        List<ShoppingAnswer.Alternative> alone = new ArrayList<>();
+        for (int k = 0; k < shopping.suppliers.size() && shopping.suppliers.size() > 1; k++) {
+            long cost = Long.MAX_VALUE;
+            long least = Long.MAX_VALUE;
+            for (SupplierCase c : cases) {
+                if (c.onlySupplier() == k) {
+                    if (c.stage < TRIED && c.bound < Long.MAX_VALUE) {
+                        offerSeparate(c);
+                    }
+                    cost = Math.min(cost, c.cost);
+                    least = Math.min(least, c.bound);
+                }
+            }
+            alone.add(new ShoppingAnswer.Alternative(
+                    shopping.suppliers.get(k).name(), least < Long.MAX_VALUE, cost, Math.min(least, cost)));
+        }
+        return alone;
+    }
+
     CaseSearch run() {
-        List<SupplierCase> cases = new ArrayList<>(SupplierCase.all(shopping, MOST_CASES));
+        cases.addAll(SupplierCase.all(shopping, MOST_CASES));
         if (cases.isEmpty()) {
             cases.add(loosest());
         }
@@ -75,7 +97,7 @@ final class CaseSearch {
                 return this;
             }
             if (best == null && next.stage >= TRIED && budget.isSpent()) {
-                tryAll(cases);
+                tryAll();
                 return this;
             }
             long before = next.bound;
@@ -89,7 +111,7 @@ final class CaseSearch {
         }
     }
 
-    private void tryAll(List<SupplierCase> cases) {
+    private void tryAll() {
         for (SupplierCase c : cases) {
             if (c.stage < TRIED && c.bound < Long.MAX_VALUE && best == null) {
                 offerSeparate(c);
@@ -195,13 +217,17 @@ final class CaseSearch {
         if (packings.size() == shopping.sections.size() && goods >= 0) {
             int[][] counts = new int[shopping.covers.size()][];
             Arrays.setAll(counts, i -> c.cheapestGoods(shopping.covers.get(i)));
-            offer(new Purchase(shopping, packings, Purchase.packsFor(shopping, packings), counts));
+            offer(c, new Purchase(shopping, packings, Purchase.packsFor(shopping, packings), counts));
         }
     }
 
-    private void offer(Purchase found) {
+    private void offer(SupplierCase c, Purchase found) {
         Purchase better = topUp.better(found);
-        if (better.meetsMinimums(shopping) && (best == null || better.cost < best.cost)) {
+        if (!better.meetsMinimums(shopping)) {
+            return;
+        }
+        c.cost = Math.min(c.cost, better.cost);
+        if (best == null || better.cost < best.cost) {
             best = better;
             progress.better(better.cost, bound);
         }
@@ -215,9 +241,6 @@ final class CaseSearch {
     }
 
     private void solveTogether(SupplierCase c, Budget part) {
-        if (tooLong()) {
-            return;
-        }
         Master master = masterOf(c);
         for (int s = 0; s < shopping.sections.size(); s++) {
             Packing packing = searchOf(c, shopping.sections.get(s)).best();
@@ -231,17 +254,8 @@ final class CaseSearch {
         c.bound = Math.max(c.bound, impossible ? Long.MAX_VALUE : c.wholeBound(master.bound()));
     }
 
-    private boolean tooLong() {
-        for (ShoppingCase.Section section : shopping.sections) {
-            if (section.stock.longest() > Master.MOST_CAPACITY) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     private void searchTogether(SupplierCase c, Budget part) {
-        if (tooLong() || part.isSpent() || (best != null && c.bound >= best.cost)) {
+        if (part.isSpent() || (best != null && c.bound >= best.cost)) {
             return;
         }
         Master master = masterOf(c);
@@ -299,7 +313,7 @@ final class CaseSearch {
                 goods[g][o] = extras[at++];
             }
         }
-        offer(new Purchase(shopping, packings, packs, goods));
+        offer(c, new Purchase(shopping, packings, packs, goods));
         return best == null ? c.sensibleGrains() : c.targetGrains(best.cost);
     }
 }

@@ -1,8 +1,8 @@
 package borderwright.engine.buying;
 
 import borderwright.engine.stock.Budget;
-import borderwright.engine.stock.Knapsack;
 import borderwright.engine.stock.Pattern;
+import borderwright.engine.stock.PieceTable;
 import borderwright.engine.stock.StockCase;
 import java.math.BigInteger;
 import java.util.ArrayList;
@@ -24,9 +24,6 @@ final class Master {
     /** Row prices carry this many units for each unit of cost, fewer where sums would not fit in a long. */
     private static final double MOST_SCALE = 1L << 36;
 
-    /** Longest board, in whole sizes, for which tables are kept. */
-    static final int MOST_CAPACITY = 1_500_000;
-
     final Model model;
     final LinearProgram program;
     private final int[] itemRow;
@@ -35,7 +32,7 @@ final class Master {
     private final double costUnit;
     final double scale;
     private final long whole;
-    private final Knapsack[] tables;
+    private final PieceTable[] tables;
     private final int[][] limits;
     final Map<Column, Integer> known = new HashMap<>();
     final List<Column> columns = new ArrayList<>();
@@ -103,15 +100,11 @@ final class Master {
         this.highestPrice = Math.scalb(1.0, 59) / mostPerBoard;
         this.largestEntry = largestEntries(rows);
         this.program = program(rows);
-        this.tables = new Knapsack[parts];
+        this.tables = new PieceTable[parts];
         this.limits = new int[parts][];
         for (int s = 0; s < parts; s++) {
             StockCase stock = model.parts.get(s);
-            int[] size = new int[stock.sizes()];
-            for (int i = 0; i < size.length; i++) {
-                size[i] = (int) Math.min(stock.size(i), Integer.MAX_VALUE);
-            }
-            tables[s] = new Knapsack(size, (int) stock.longest());
+            tables[s] = PieceTable.of(stock.copyOfSizes(), stock.longest());
             limits[s] = stock.copyOfDemand();
         }
         this.firstColumn = program.columns();
@@ -384,7 +377,11 @@ final class Master {
 
     private void takeBound() {
         long total = required();
-        if (total == Long.MIN_VALUE / 2) {
+        boolean exact = true;
+        for (PieceTable table : tables) {
+            exact &= table.isExact();
+        }
+        if (total == Long.MIN_VALUE / 2 || !exact) {
             return;
         }
         boolean simple = sideFrom == program.rows && model.extras.isEmpty();
@@ -398,7 +395,7 @@ final class Master {
                 }
                 simple &= typeRow[s][j] < 0;
                 long worth = worthOf(prices, s, j);
-                long best = tables[s].best((int) stock.capacity(j));
+                long best = tables[s].best(stock.capacity(j));
                 if (best > worth) {
                     total = saturated(total, model.mostBoards(s, j, ceiling), best - worth);
                     BigInteger w = BigInteger.valueOf(worth);
@@ -464,7 +461,7 @@ final class Master {
             if (stock.available(j) < stock.pack(j)) {
                 continue;
             }
-            int capacity = (int) stock.capacity(j);
+            long capacity = stock.capacity(j);
             long worth = worthOf(prices, s, j) + least;
             if (tables[s].best(capacity) <= worth) {
                 continue;
@@ -472,7 +469,7 @@ final class Master {
             tables[s].counts(capacity, counts);
             added |= add(s, Pattern.ofCounts(j, counts));
             for (int i = 0; i < stock.sizes(); i++) {
-                int rest = capacity - (int) Math.min(stock.size(i), Integer.MAX_VALUE);
+                long rest = capacity - stock.size(i);
                 if (rest >= 0 && limits[s][i] > 0 && tables[s].best(rest) + prices[itemRow[s] + i] > worth) {
                     tables[s].counts(rest, counts);
                     if (counts[i] < limits[s][i]) {

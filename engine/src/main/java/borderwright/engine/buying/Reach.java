@@ -1,19 +1,23 @@
 package borderwright.engine.buying;
 
 import borderwright.engine.stock.MaterialBound;
+import borderwright.engine.stock.PieceTable;
 import borderwright.engine.stock.StockCase;
-import java.util.BitSet;
+import java.util.Arrays;
 
 /**
- * Which sums of board prices there are at all: a bound of 41.20 is worth 42.00 where no boards add up to less. An exact
- * table up to the cost of a known answer; beyond its size only the greatest common divisor is used.
+ * Which sums of board prices can serve the pieces at all: a bound of 41.20 is worth 42.00 where no boards add up to less,
+ * or where those that do are too short together for all pieces.
+ *
+ * <p>For each sum up to the cost of a known answer the table holds the most length that so much buys, counting of each
+ * board only what can be filled. Beyond the table's size only the greatest common divisor is used.
  */
 final class Reach {
-    private static final long MOST_SUMS = 2_000_000;
+    private static final long MOST_SUMS = 1_000_000;
 
     private final long divisor;
-    private final BitSet sums = new BitSet();
-    private final boolean tabled;
+    private final long[] mostLength;
+    private final long total;
 
     /**
      * The sums of a case.
@@ -24,40 +28,83 @@ final class Reach {
     Reach(StockCase stock, long ceiling) {
         this.divisor = Math.max(1, MaterialBound.costDivisor(stock));
         long most = ceiling / divisor;
-        this.tabled = most <= MOST_SUMS && most * stock.boards() <= 40_000_000;
+        boolean tabled = most <= MOST_SUMS && (most + 1) * stock.boards() <= 20_000_000;
+        this.mostLength = new long[tabled ? (int) most + 1 : 0];
+        long sum = 0;
+        for (int i = 0; i < stock.sizes(); i++) {
+            sum += stock.size(i) * stock.demand(i);
+        }
+        this.total = sum;
         if (tabled) {
-            sums.set(0);
-            for (int j = 0; j < stock.boards(); j++) {
-                if (stock.available(j) >= stock.pack(j) && stock.cost(j) > 0) {
-                    addAll((int) (stock.cost(j) / divisor), (int) most);
+            fill(stock);
+        }
+    }
+
+    private void fill(StockCase stock) {
+        long free = 0;
+        Arrays.fill(mostLength, -1);
+        long[] filled = filled(stock);
+        for (int j = 0; j < stock.boards(); j++) {
+            boolean isFree = stock.cost(j) == 0 && stock.available(j) > 0;
+            free += isFree ? filled[j] * Math.min(stock.available(j), stock.pieces()) : 0;
+        }
+        mostLength[0] = free;
+        for (int j = 0; j < stock.boards(); j++) {
+            if (stock.available(j) >= stock.pack(j) && stock.cost(j) > 0) {
+                int step = (int) Math.min(stock.cost(j) / divisor, Integer.MAX_VALUE);
+                long length = filled[j] * stock.pack(j);
+                for (int at = step; at >= 0 && at < mostLength.length; at++) {
+                    long before = mostLength[at - step];
+                    if (before >= 0) {
+                        mostLength[at] = Math.max(mostLength[at], before + length);
+                    }
                 }
             }
         }
     }
 
-    private void addAll(int step, int most) {
-        for (int at = sums.nextSetBit(0); at >= 0 && at + step <= most; at = sums.nextSetBit(at + 1)) {
-            sums.set(at + step);
+    /** Of each board the greatest length that pieces can fill. */
+    private static long[] filled(StockCase stock) {
+        long[] filled = new long[stock.boards()];
+        long work = stock.sizes() * stock.longest();
+        PieceTable table = null;
+        if (stock.sizes() > 0 && work <= 20_000_000 && stock.longest() <= PieceTable.MOST_PLAIN) {
+            table = PieceTable.of(stock.copyOfSizes(), stock.longest());
+            table.solve(stock.copyOfSizes(), stock.copyOfDemand());
         }
+        for (int j = 0; j < filled.length; j++) {
+            boolean there = stock.available(j) > 0;
+            filled[j] = !there || table == null ? stock.capacity(j) : table.best(stock.capacity(j));
+        }
+        return filled;
     }
 
-    /** The least sum of at least {@code bound}. */
+    private boolean serves(int sum) {
+        return mostLength[sum] >= total;
+    }
+
+    /** The least sum of at least {@code bound} that can serve. */
     long up(long bound) {
         long whole = Math.floorDiv(bound + divisor - 1, divisor);
-        if (!tabled || whole > Integer.MAX_VALUE) {
-            return whole * divisor;
+        for (long at = Math.max(0, whole); at < mostLength.length; at++) {
+            if (serves((int) at)) {
+                return at * divisor;
+            }
         }
-        int next = sums.nextSetBit((int) Math.max(0, whole));
-        return next < 0 ? Math.max(bound, whole * divisor) : next * divisor;
+        return Math.max(whole, mostLength.length) * divisor;
     }
 
-    /** The greatest sum below {@code cost}; -1 when there is none. */
+    /** The greatest sum below {@code cost} that can serve; -1 when there is none. */
     long below(long cost) {
         long whole = Math.floorDiv(cost - 1, divisor);
-        if (!tabled || whole > Integer.MAX_VALUE || whole < 0) {
+        if (whole >= mostLength.length) {
             return whole * divisor;
         }
-        int last = sums.previousSetBit((int) whole);
-        return last < 0 ? -1 : last * divisor;
+        for (long at = whole; at >= 0; at--) {
+            if (serves((int) at)) {
+                return at * divisor;
+            }
+        }
+        return -1;
     }
 }

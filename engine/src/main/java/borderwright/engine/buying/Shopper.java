@@ -39,19 +39,22 @@ public final class Shopper {
                             List.of(
                                     "No basket was found within the work allowed, and none was shown to be impossible."));
         }
+        long bound = Math.min(best.cost, search.bound());
+        List<ShoppingAnswer.Alternative> alternatives = search.alternatives();
         AnswerWriter writer = new AnswerWriter(shopping, best);
         return new ShoppingAnswer(
                 ShoppingAnswer.Status.FOUND,
                 best.cost,
-                Math.min(best.cost, search.bound()),
+                bound,
                 writer.orders(),
                 writer.boards(),
                 shopping.unpriced,
+                alternatives,
                 List.of());
     }
 
     private static ShoppingAnswer without(ShoppingAnswer.Status status, ShoppingCase shopping, List<String> reasons) {
-        return new ShoppingAnswer(status, 0, 0, List.of(), List.of(), shopping.unpriced, reasons);
+        return new ShoppingAnswer(status, 0, 0, List.of(), List.of(), shopping.unpriced, List.of(), reasons);
     }
 
     private static String tooFew(ShoppingCase shopping) {

@@ -11,6 +11,7 @@ import java.util.List;
  * @param orders one for each supplier that is bought from, in the order of the problem's boards and goods
  * @param boards every board that is cut into
  * @param unpriced goods that no supplier prices or can give in full; they are not in the cost
+ * @param alternatives each supplier alone, where there are several
  * @param reasons why this basket, a sentence each; without a basket why there is none, the reason first
  */
 public record ShoppingAnswer(
@@ -20,13 +21,25 @@ public record ShoppingAnswer(
         List<Order> orders,
         List<LaidBoard> boards,
         List<GoodsNeed> unpriced,
+        List<Alternative> alternatives,
         List<String> reasons) {
     public ShoppingAnswer {
         orders = List.copyOf(orders);
         boards = List.copyOf(boards);
         unpriced = List.copyOf(unpriced);
+        alternatives = List.copyOf(alternatives);
         reasons = List.copyOf(reasons);
     }
+
+    /**
+     * Everything from one supplier alone.
+     *
+     * @param supplier its name
+     * @param possible whether it can serve the list at all
+     * @param cost cost of the best such basket found, minor units; {@link Long#MAX_VALUE} when none was looked for or found
+     * @param bound no such basket costs less, minor units
+     */
+    public record Alternative(String supplier, boolean possible, long cost, long bound) {}
 
     /** Whether there is a basket. */
     public enum Status {

@@ -89,7 +89,7 @@ final class StockSearch {
 
     /** Raises the bound by column generation; once done it stays done. */
     void solveProgramme(Budget budget) {
-        if (isProven() || solved || stock.sizes() == 0 || stock.longest() > Master.MOST_CAPACITY) {
+        if (isProven() || solved || stock.sizes() == 0) {
             return;
         }
         if (master == null) {
@@ -150,7 +150,7 @@ final class StockSearch {
         long gap = saturatedGap(programme, target);
         PatternList list =
                 new PatternList(stock, Arrays.copyOf(programme.bestPrices(), stock.sizes()), MOST_PATTERNS, budget);
-        boolean complete = gap >= 0 && list.fits();
+        boolean complete = gap >= 0 && programme.bestPrices().length > 0 && list.fits();
         for (int j = 0; j < stock.boards() && complete; j++) {
             if (stock.available(j) >= stock.pack(j)) {
                 complete = list.list(j, programme.worthOf(programme.bestPrices(), 0, j) - gap);

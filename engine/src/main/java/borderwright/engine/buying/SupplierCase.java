@@ -22,6 +22,9 @@ final class SupplierCase {
     /** No basket of this case costs less, minor units. */
     long bound;
 
+    /** Cost of the best basket found for this case, minor units. */
+    long cost = Long.MAX_VALUE;
+
     int stage;
 
     SupplierCase(ShoppingCase shopping, int[] state) {
@@ -64,6 +67,20 @@ final class SupplierCase {
             case FREE -> Math.max(terms.minimumOrder(), terms.freeOver());
             default -> 0;
         };
+    }
+
+    /** The only supplier that the case uses, -1 when there are none or several. */
+    int onlySupplier() {
+        int only = -1;
+        for (int k = 0; k < state.length; k++) {
+            if (state[k] != UNUSED) {
+                if (only >= 0) {
+                    return -1;
+                }
+                only = k;
+            }
+        }
+        return only;
     }
 
     boolean isCoupled() {

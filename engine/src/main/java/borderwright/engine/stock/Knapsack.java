@@ -9,7 +9,7 @@ import java.util.Arrays;
  * <p>One table serves all boards of a section, since the best for a shorter board is an earlier entry. A size whose limit
  * can bind is split into 1, 2, 4, ... pieces and a rest (binary splitting).
  */
-public final class Knapsack {
+public final class Knapsack implements PieceTable {
     private final int[] size;
     private final int capacity;
     private final long[] best;
@@ -25,18 +25,14 @@ public final class Knapsack {
      * @param size sizes, each at least 1
      * @param capacity longest board
      */
-    public Knapsack(int[] size, int capacity) {
-        this.size = size.clone();
+    Knapsack(long[] size, int capacity) {
+        this.size = new int[size.length];
+        Arrays.setAll(this.size, i -> (int) Math.min(size[i], Integer.MAX_VALUE));
         this.capacity = capacity;
         this.best = new long[capacity + 1];
     }
 
-    /**
-     * Fills the table.
-     *
-     * @param value worth of one piece of each size; sizes without worth are left out
-     * @param limit most pieces of each size
-     */
+    @Override
     public void solve(long[] value, int[] limit) {
         Arrays.fill(best, 0);
         rows = 0;
@@ -103,15 +99,20 @@ public final class Knapsack {
         }
     }
 
-    /** Worth of the best pieces for a board. */
-    public long best(int length) {
-        return best[length];
+    @Override
+    public boolean isExact() {
+        return true;
     }
 
-    /** Writes how many pieces of each size are the best for a board. */
-    public void counts(int length, int[] counts) {
+    @Override
+    public long best(long length) {
+        return best[(int) length];
+    }
+
+    @Override
+    public void counts(long length, int[] counts) {
         Arrays.fill(counts, 0);
-        int c = length;
+        int c = (int) length;
         for (int r = rows - 1; r >= 0; r--) {
             int item = rowItem[r];
             while ((taken[r][c >> 6] & 1L << c) != 0) {
@@ -124,7 +125,7 @@ public final class Knapsack {
         }
     }
 
-    /** Passes of the innermost loop in the last {@link #solve}. */
+    @Override
     public long passes() {
         return passes;
     }

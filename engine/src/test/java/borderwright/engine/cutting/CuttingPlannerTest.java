@@ -1,0 +1,180 @@
+package borderwright.engine.cutting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import borderwright.engine.buildup.EndCut;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.buying.BoardOffer;
+import borderwright.engine.buying.Shopper;
+import borderwright.engine.buying.ShoppingAnswer;
+import borderwright.engine.buying.ShoppingProblem;
+import borderwright.engine.garden.CuttingRules;
+import borderwright.engine.garden.SawNote;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Prism;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.measure.Length;
+import borderwright.engine.stock.Budget;
+import borderwright.engine.stock.CutVerifier;
+import borderwright.engine.stock.Demands;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class CuttingPlannerTest {
+    private static final EndCut SQUARE = new EndCut(0, 0, EndCut.LongPoint.NONE, 0, "square", "", true);
+    private static final EndCut BEVEL = new EndCut(45, 0, EndCut.LongPoint.MARKED_FACE, 25, "bevel 45 deg", "", true);
+    private static final EndCut TOO_STEEP =
+            new EndCut(50, 0, EndCut.LongPoint.MARKED_FACE, 30, "bevel 50 deg", "Saw it by hand to a line.", false);
+    private static final SectionNote LARCH =
+            new SectionNote("larch", Length.ofMm(25), Length.ofMm(150), null, null, null, null, null, null, null, null);
+    private static final SawNote MITRE_SAW =
+            new SawNote("mitre saw", SawNote.Kind.MITRE_SAW, Length.ofMm(3), null, null, null, null, null, true, null);
+
+    private static Piece piece(String label, double mm, EndCut left, EndCut right, boolean waits, boolean ground) {
+        Prism place = new Prism(new Ring(List.of(new Point(0, 0), new Point(1, 0), new Point(1, 1))), 0, 1);
+        return new Piece(
+                label,
+                "F1",
+                "F1",
+                Piece.Role.WALL,
+                1,
+                0,
+                "larch",
+                Length.ofMm(mm),
+                left,
+                right,
+                null,
+                List.of(),
+                "",
+                waits,
+                ground,
+                place,
+                new Piece.Axis(1, 0, 0));
+    }
+
+    private static Piece square(String label, double mm) {
+        return piece(label, mm, SQUARE, SQUARE, false, false);
+    }
+
+    private static BoardInHand board(String id, double mm, String... meantFor) {
+        return new BoardInHand(id, "larch", Length.ofMm(mm), "A", false, List.of(meantFor));
+    }
+
+    private static CuttingPlan plan(List<BoardInHand> boards, List<Piece> pieces) {
+        CuttingJob job = new CuttingJob(boards, pieces, List.of(LARCH), List.of(MITRE_SAW), CuttingRules.HABIT);
+        CuttingPlan plan = CuttingPlanner.plan(job, Budget.ofUnits(100_000));
+        for (CuttingPlan.BoardCuts cut : plan.boards()) {
+            List<Long> lengths = new ArrayList<>();
+            cut.cuts().forEach(c -> lengths.add(c.length().ticks()));
+            assertThat(CutVerifier.faultsOfBoard(
+                            cut.length().ticks(), cut.trim().ticks(), 960, lengths))
+                    .isEmpty();
+            long end = cut.trim().ticks() - 960;
+            for (CuttingPlan.Cut c : cut.cuts()) {
+                assertThat(c.start().ticks()).isGreaterThanOrEqualTo(end + 960);
+                end = c.start().ticks() + c.length().ticks();
+            }
+        }
+        return plan;
+    }
+
+    @Test
+    void whatTheBasketMeantStaysWhereItWas() {
+        CuttingPlan plan = plan(
+                List.of(board("B01", 2400, "a"), board("B02", 2400, "b")), List.of(square("a", 900), square("b", 900)));
+        assertThat(plan.boards())
+                .extracting(b -> b.id() + b.cuts().get(0).label())
+                .containsExactly("B01a", "B02b");
+    }
+
+    @Test
+    void aBoardThatCameShortIsPlannedAnewFromTheBoardsThatAreThere() {
+        CuttingPlan plan = plan(
+                List.of(board("B01", 1500, "a", "b"), board("B02", 2400)),
+                List.of(square("a", 1400), square("b", 900)));
+        assertThat(plan.uncut()).isEmpty();
+        assertThat(plan.boards()).hasSize(2);
+    }
+
+    @Test
+    void aPieceThatNoBoardGivesIsListedWithTheReason() {
+        CuttingPlan plan = plan(List.of(board("B01", 1000)), List.of(square("a", 1400)));
+        assertThat(plan.uncut())
+                .containsExactly(
+                        new CuttingPlan.Uncut("a", "No board of section 'larch' in hand has 1400.0 mm left for it."));
+    }
+
+    @Test
+    void piecesThatWaitKeepTheFarEndOfTheirBoardUncut() {
+        Piece waits = piece("w", 800, SQUARE, SQUARE, true, false);
+        CuttingPlan plan = plan(List.of(board("B01", 2400, "w", "a")), List.of(waits, square("a", 900)));
+        assertThat(plan.waiting()).containsExactly("w");
+        assertThat(plan.boards().get(0).cuts())
+                .extracting(CuttingPlan.Cut::label)
+                .containsExactly("a");
+        assertThat(plan.reserves()).containsExactly(new CuttingPlan.Reserve("B01", "w", Length.ofMm(810)));
+        assertThat(plan.boards().get(0).offcut().mm()).isGreaterThan(810);
+    }
+
+    @Test
+    void boardsThatNothingIsCutFromAreHeldBack() {
+        CuttingPlan plan = plan(List.of(board("B01", 2400, "a"), board("B02", 2400)), List.of(square("a", 900)));
+        assertThat(plan.heldBack()).containsExactly("B02");
+    }
+
+    @Test
+    void aPieceForTheGroundTakesTheFactoryEnd() {
+        Piece ground = piece("g", 500, SQUARE, SQUARE, false, true);
+        CuttingPlan plan = plan(List.of(board("B01", 2400, "a", "g")), List.of(square("a", 900), ground));
+        assertThat(plan.boards().get(0).cuts())
+                .extracting(CuttingPlan.Cut::label)
+                .containsExactly("g", "a");
+    }
+
+    @Test
+    void equalLengthsShareOneSettingOfTheStop() {
+        CuttingPlan plan =
+                plan(List.of(board("B01", 2400)), List.of(square("a", 500), square("b", 700), square("c", 500)));
+        assertThat(plan.setUps()).hasSize(2);
+        assertThat(plan.setUps().get(0).labels()).containsExactly("b");
+        assertThat(plan.setUps().get(1).labels()).containsExactlyInAnyOrder("a", "c");
+        assertThat(plan.setUps().get(1).words())
+                .isEqualTo("Set the mitre saw square: blade upright, fence at 0 deg from square; stop at 500.0 mm."
+                        + " Make one test cut and measure it.");
+    }
+
+    @Test
+    void aBevelTakesItsKerfOverTheCosineOfTheTilt() {
+        // 3 mm / cos 45 deg = 4.2426 mm: 1.2426 mm more than a square cut, 398 ticks rounded up.
+        Piece bevelled = piece("a", 1000, SQUARE, BEVEL, false, false);
+        assertThat(Demands.extraKerfTicks(bevelled, Length.ofMm(3))).isEqualTo(398);
+        Piece other = piece("b", 1000, SQUARE, BEVEL, false, false);
+        CuttingPlan plan = plan(List.of(board("B01", 2400, "a", "b")), List.of(bevelled, other));
+        CuttingPlan.Cut second = plan.boards().get(0).cuts().get(1);
+        assertThat(second.start().ticks()).isEqualTo(3200 + 320_000 + 960 + 398);
+    }
+
+    @Test
+    void aCutThatNoSawReachesSaysHowElse() {
+        CuttingPlan plan = plan(List.of(board("B01", 2400)), List.of(piece("a", 900, SQUARE, TOO_STEEP, false, false)));
+        assertThat(plan.setUps())
+                .anyMatch(s -> s.saw().equals("by hand") && s.words().equals("Saw it by hand to a line."));
+    }
+
+    @Test
+    void everyBoardOfAPackIsInHand() {
+        ShoppingProblem problem = new ShoppingProblem(
+                Demands.of(List.of(square("a", 2000)), CuttingRules.HABIT, Length.ofMm(3)),
+                List.of(new BoardOffer("A", "larch", 2400 * 320, 3000, 4, Integer.MAX_VALUE)),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                960,
+                3200);
+        ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(10_000));
+        assertThat(BoardInHand.of(answer)).extracting(BoardInHand::id).containsExactly("B01", "B02", "B03", "B04");
+    }
+}
