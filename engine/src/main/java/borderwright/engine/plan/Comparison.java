@@ -133,6 +133,9 @@ public record Comparison(List<Row> rows, int cheapest, String sentence) {
         Money saved = asSaid.get().minus(best.cost().orElseThrow());
         double moreM2 = best.growingM2() - rows.get(0).growingM2();
         String area = format.area(Math.abs(moreM2)) + (moreM2 < 0 ? " less" : " more");
+        if (saved.isZero()) {
+            return "\"" + best.name() + "\" leaves the least unmet and costs the same, with " + area + " to grow in.";
+        }
         if (saved.isNegative()) {
             return "\"" + best.name() + "\" leaves the least unmet; it costs " + saved.negated()
                     + " more than the garden as said, with " + area + " to grow in.";

@@ -72,6 +72,16 @@ class ComparisonTest {
     }
 
     @Test
+    void aDesignAtTheSameCostSavesNothing() {
+        Comparison comparison = Comparison.ofRows(
+                List.of(row("as said", "GBP 450.00", 4.77, "The measures disagree."), row("again", "GBP 450.00", 4.78)),
+                METRIC);
+
+        assertThat(comparison.sentence())
+                .isEqualTo("\"again\" leaves the least unmet and costs the same, with 0.01 m2 more to grow in.");
+    }
+
+    @Test
     void designsWithoutAPlanAreListedWithTheirReasons() {
         PlanAnswer none =
                 new PlanAnswer.NotPlanned(List.of(new Problem("x", "survey", "Corner C can still move.", "")));
