@@ -51,6 +51,17 @@ public record Piece(
         notches = List.copyOf(notches);
     }
 
+    /**
+     * Shortest length of the piece, along the face or edge that is shortest: from short point to short point where both
+     * long points lie on the same face or edge, otherwise less the greater of the two offsets.
+     */
+    public Length shortLength() {
+        boolean sameFace = left.longPoint() == right.longPoint();
+        double cutBackMm =
+                sameFace ? left.offsetMm() + right.offsetMm() : StrictMath.max(left.offsetMm(), right.offsetMm());
+        return length.minus(Length.ofMm(cutBackMm));
+    }
+
     /** What a piece does in its box. */
     public enum Role {
         WALL,

@@ -96,8 +96,14 @@ public final class BoardDrawing {
 
     private void rest(double from, double to, boolean keep) {
         sketch.hatch(rectangle(from, to), Hatch.WASTE);
-        inside(keep ? "keep" : "waste", from, to, 2.9, false, Tone.BLACK);
-        inside(lengths.piece(to - from), from, to, 5.8, false, Tone.BLACK);
+        double middle = (x(from) + x(to)) / 2;
+        String text = (keep ? "keep " : "waste ") + lengths.piece(to - from);
+        double width = TypeFace.REGULAR.widthEm(text) * TextSize.FINE.emMm();
+        if (width + 1.5 < x(to) - x(from)) {
+            sketch.textOnWhite(text, new Spot(middle, ABOVE_MM + 4.3), TextSize.FINE, Mark.Anchor.MIDDLE, false);
+        } else {
+            inside(text, from, to, 5.8, false, Tone.BLACK);
+        }
     }
 
     /** A text inside its part of the board when it fits there, above or below the board with a leader when not. */

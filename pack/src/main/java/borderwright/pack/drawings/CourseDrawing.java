@@ -69,10 +69,11 @@ public final class CourseDrawing {
             add(layers, "Course " + course.number(), pieces, uprights);
         }
         List<Piece> inside = ofRoles(box, Piece.Role.POST, Piece.Role.BRACE, Piece.Role.TIE);
-        add(layers, "Uprights and ties", inside, List.of());
+        List<Piece> walls = layers.isEmpty() ? List.of() : layers.get(0).pieces();
+        add(layers, "Uprights and ties", inside, walls);
         add(layers, "Platform: legs and bearers", ofRoles(box, Piece.Role.LEG, Piece.Role.BEARER), uprights);
         add(layers, "Platform: slats", ofRoles(box, Piece.Role.SLAT), ofRoles(box, Piece.Role.BEARER));
-        add(layers, "Capping", ofRoles(box, Piece.Role.CAPPING), List.of());
+        add(layers, "Capping", ofRoles(box, Piece.Role.CAPPING), uprights);
         return layers;
     }
 
@@ -105,7 +106,8 @@ public final class CourseDrawing {
         drawing.layer(layer);
         sketch.text(layer.title(), new Spot(0, 3.2), TextSize.NAME, Mark.Anchor.START, true);
         sketch.text(
-                "from above, scale " + scale.words() + ", boards drawn apart",
+                "from above, scale " + scale.words()
+                        + (layer.title().startsWith("Course") ? ", boards drawn apart" : ""),
                 new Spot(widthMm, 3.2),
                 TextSize.NORMAL,
                 Mark.Anchor.END,

@@ -1,7 +1,6 @@
 package borderwright.pack.pages;
 
 import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.EndCut;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.geometry.Ring;
 import java.util.ArrayList;
@@ -31,17 +30,8 @@ final class AlikeBoxes {
             out.append(box.plan().sides().get(i).role()).append(' ');
         }
         for (Piece piece : box.pieces()) {
-            out.append('\n').append(piece.role()).append(' ').append(piece.course());
-            out.append(' ').append(piece.side()).append(' ').append(piece.section());
-            out.append(' ').append(piece.length().ticks()).append(' ').append(piece.waits());
-            out.append(' ').append(cut(piece.left())).append(' ').append(cut(piece.right()));
-            out.append(' ').append(piece.rip()).append(' ').append(piece.notches());
+            out.append('\n').append(piece.side()).append(' ').append(AlikePieces.signature(piece));
         }
         return out.toString();
-    }
-
-    private static String cut(EndCut cut) {
-        return cut.longPoint() + " " + StrictMath.round(cut.tiltDeg() * 20) + " "
-                + StrictMath.round(cut.fenceDeg() * 20);
     }
 }

@@ -12,6 +12,7 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.survey.SurveyReport;
+import borderwright.pack.VariantTable;
 import borderwright.pack.drawings.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -66,6 +67,10 @@ public record Figures(LengthFormat lengths) {
         return lengths.angle(Angle.ofDegrees(degrees));
     }
 
+    public String crossing(double radians) {
+        return lengths.angle(new Angle(radians));
+    }
+
     /** A survey reading's value in its own unit. */
     public String reading(double value, String unit) {
         return unit.equals("deg") ? decimal(value, 2) + "°" : lengths.piece(value);
@@ -118,6 +123,34 @@ public record Figures(LengthFormat lengths) {
         return money(over.abs()) + (over.isPositive() ? " over the budget." : " under the budget.");
     }
 
+    /** How much less a design costs than another; more when negative. */
+    public String less(Money less) {
+        return money(less.abs()) + (less.isNegative() ? " more" : " less");
+    }
+
+    /** How many shortfalls a design has, and how many of them the garden as said does not have. */
+    public String shortfallsAgainst(VariantTable.Row row, VariantTable.Row asSaid) {
+        int all = row.shortfalls().size();
+        int more = moreShortfalls(row, asSaid).size();
+        if (all == 0) {
+            return "nothing";
+        }
+        return row.equals(asSaid) ? all + ", see above" : more == 0 ? all + ", as above" : all + ", " + more + " below";
+    }
+
+    /** Shortfalls of a design that the garden as said does not have. */
+    public List<String> moreShortfalls(VariantTable.Row row, VariantTable.Row asSaid) {
+        return row.shortfalls().stream()
+                .filter(s -> !asSaid.shortfalls().contains(s))
+                .toList();
+    }
+
+    /** A sentence begun with a capital letter and ended with a stop. */
+    public String sentence(String text) {
+        String begun = text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+        return begun.isEmpty() || begun.endsWith(".") ? begun : begun + ".";
+    }
+
     /** What is known of whether a basket could be cheaper. */
     public String proof(Basket basket) {
         return basket.proven()
@@ -137,7 +170,7 @@ public record Figures(LengthFormat lengths) {
                 + count(survey.redundancy(), "reading to spare", "readings to spare");
         return test.agrees()
                 ? "Holds: the readings agree (" + figures + ")."
-                : "Does not hold: the readings disagree by more than chance (" + figures + "). See the survey sheet.";
+                : "Does not hold: the readings disagree by more than chance (" + figures + ").";
     }
 
     /** Lengths of a box's fronts. */

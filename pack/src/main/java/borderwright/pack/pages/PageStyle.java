@@ -99,7 +99,7 @@ final class PageStyle {
             .alert { border: 0.5mm solid %2$s; padding: 2.2mm 3mm 1.2mm 3mm; margin: 2mm 0 3mm 0; }
             .alert h2 { margin-top: 0; color: %2$s; }
             .sure { border: 0.25mm solid #111111; padding: 2.2mm 3mm 1.2mm 3mm; margin: 2mm 0 3mm 0; }
-            .two { width: 100%%; border-collapse: collapse; }
+            .two { width: 100%%; border-collapse: collapse; table-layout: fixed; }
             .two > tbody > tr > td { width: 50%%; vertical-align: top; padding: 0 4mm 0 0; }
             table.list { width: 100%%; border-collapse: collapse; -fs-table-paginate: paginate; }
             table.list th { text-align: left; font-size: 7.4pt; padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: bottom;
@@ -107,7 +107,7 @@ final class PageStyle {
             table.list td { padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: top; border-bottom: 0.1mm solid #8c8c88;
               word-wrap: break-word; }
             table.list tr { page-break-inside: avoid; }
-            table.list .n { text-align: right; white-space: nowrap; }
+            table.list .n { text-align: right; white-space: nowrap; padding-right: 4mm; }
             table.list th.n { white-space: normal; }
             table.list .k { white-space: nowrap; }
             table.list tr.sum td { border-bottom: none; }
@@ -115,6 +115,8 @@ final class PageStyle {
             .keep { page-break-inside: avoid; }
             .accent { color: %2$s; font-weight: 700; }
             .b { font-weight: 700; }
+            .k { white-space: nowrap; }
+            table.fixed { table-layout: fixed; }
             .tick { font-size: 11pt; line-height: 1; }
             object { display: block; }
             a { color: #111111; text-decoration: none; }

@@ -3,6 +3,7 @@ package borderwright.pack.pages;
 import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.plan.PegList;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.VariantTable;
 import borderwright.pack.paper.Drawing;
@@ -35,15 +36,74 @@ public sealed interface Sheet {
     }
 
     /**
+     * What was measured and how well it agrees.
+     *
+     * @param plan the plan
+     * @param drawing sketch with readings and uncertainties
+     */
+    record SurveySheet(Plan plan, Drawing drawing) implements Sheet {
+        @Override
+        public String title() {
+            return "Survey sheet";
+        }
+    }
+
+    /**
+     * Where the pegs go.
+     *
+     * @param list every peg
+     * @param drawing which is which
+     */
+    record Pegs(PegList list, Drawing drawing) implements Sheet {
+        @Override
+        public String title() {
+            return "Peg list";
+        }
+    }
+
+    /**
+     * Angles at full size.
+     *
+     * @param drawings one for each angle
+     */
+    record AngleTemplates(List<Drawing> drawings) implements Sheet {
+        public AngleTemplates {
+            drawings = List.copyOf(drawings);
+        }
+
+        @Override
+        public String title() {
+            return "Angle templates, full size";
+        }
+    }
+
+    /**
+     * One card for each saw set-up.
+     *
+     * @param plan the plan
+     */
+    record SetUpCards(Plan plan) implements Sheet {
+        @Override
+        public String title() {
+            return "Saw set-up cards";
+        }
+    }
+
+    /**
      * The whole garden from above.
      *
      * @param plan the plan
      * @param drawing plan drawing
+     * @param fronts one elevation for each front
      */
-    record PlanView(Plan plan, Drawing drawing) implements Sheet {
+    record PlanView(Plan plan, Drawing drawing, List<Drawing> fronts) implements Sheet {
+        public PlanView {
+            fronts = List.copyOf(fronts);
+        }
+
         @Override
         public String title() {
-            return "Plan";
+            return "Plan and fronts";
         }
 
         @Override
@@ -76,8 +136,14 @@ public sealed interface Sheet {
             return alike.get(0);
         }
 
-        public List<Piece> pieces() {
-            return first().pieces();
+        /** Pieces of the first box, those that are the same in everything but their label together. */
+        public List<List<Piece>> pieces() {
+            return AlikePieces.group(first().pieces());
+        }
+
+        /** Which face of each piece goes out. */
+        public List<String> faces() {
+            return AlikePieces.faces(first().pieces());
         }
     }
 

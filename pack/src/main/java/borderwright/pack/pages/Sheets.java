@@ -5,12 +5,17 @@ import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.plan.PegList;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.PaperSize;
 import borderwright.pack.VariantTable;
 import borderwright.pack.drawings.BoardDrawing;
 import borderwright.pack.drawings.CourseDrawing;
+import borderwright.pack.drawings.ElevationDrawing;
+import borderwright.pack.drawings.PegDrawing;
 import borderwright.pack.drawings.PlanDrawing;
+import borderwright.pack.drawings.SurveyDrawing;
+import borderwright.pack.drawings.TemplateAngles;
 import borderwright.pack.paper.Drawing;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -19,6 +24,9 @@ import java.util.Optional;
 
 /** All sheets of a pack, in the order in which a person needs them. */
 public final class Sheets {
+    /** The long tape that most people own. */
+    private static final double TAPE_MM = 10_000;
+
     private final Plan plan;
     private final PaperSize paper;
     private final LengthFormat lengths;
@@ -35,19 +43,48 @@ public final class Sheets {
         Sheets sheets = new Sheets(plan, paper);
         List<Sheet> all = new ArrayList<>();
         all.add(new Sheet.Brief(plan, variants, date));
+        all.add(sheets.survey());
         if (!plan.boxes().isEmpty()) {
             all.add(sheets.planView());
-            AlikeBoxes.group(plan.boxes()).forEach(alike -> all.add(sheets.boxSheet(alike)));
-        }
-        if (!plan.cutting().boards().isEmpty()) {
-            all.add(sheets.cuttingSheet());
         }
         all.add(new Sheet.Shopping(plan));
+        if (!plan.cutting().boards().isEmpty()) {
+            all.add(new Sheet.SetUpCards(plan));
+            all.add(sheets.cuttingSheet());
+        }
+        if (!plan.boxes().isEmpty()) {
+            sheets.angles().ifPresent(all::add);
+            all.add(sheets.pegs());
+            AlikeBoxes.group(plan.boxes()).forEach(alike -> all.add(sheets.boxSheet(alike)));
+        }
         return all;
     }
 
+    private Sheet survey() {
+        return new Sheet.SurveySheet(plan, SurveyDrawing.draw(plan, paper.roomWidthMm(false), 95));
+    }
+
     private Sheet planView() {
-        return new Sheet.PlanView(plan, PlanDrawing.draw(plan, paper.roomWidthMm(true), paper.roomHeightMm(true) - 30));
+        double width = paper.roomWidthMm(true);
+        double height = paper.roomHeightMm(true);
+        return new Sheet.PlanView(
+                plan, PlanDrawing.draw(plan, width, height - 8), ElevationDrawing.all(plan, width, height / 2 - 4));
+    }
+
+    private Optional<Sheet> angles() {
+        List<Drawing> drawings = TemplateAngles.of(plan).stream()
+                .map(t -> t.draw(units, paper.roomWidthMm(false)))
+                .toList();
+        return drawings.isEmpty() ? Optional.empty() : Optional.of(new Sheet.AngleTemplates(drawings));
+    }
+
+    private Sheet pegs() {
+        PegList list = PegList.of(
+                plan.survey(),
+                plan.outline(),
+                plan.boxes().stream().map(Box::plan).toList(),
+                TAPE_MM);
+        return new Sheet.Pegs(list, PegDrawing.draw(plan, list, paper.roomWidthMm(false), 110));
     }
 
     private Sheet boxSheet(List<Box> alike) {

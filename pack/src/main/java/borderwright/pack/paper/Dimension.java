@@ -62,14 +62,14 @@ public final class Dimension {
         Spot middle = from.towards(to, 0.5);
         List<Sketch.Place> places = new ArrayList<>();
         if (width + 1 < from.distance(to)) {
-            places.add(new Sketch.Place(middle.plus(up.times(0.35 * em)), Mark.Anchor.MIDDLE));
-            places.add(new Sketch.Place(middle.plus(up.times(-0.95 * em)), Mark.Anchor.MIDDLE));
+            places.add(new Sketch.Place(middle.plus(up.times(0.5 * em)), Mark.Anchor.MIDDLE));
+            places.add(new Sketch.Place(middle.plus(up.times(-1.05 * em)), Mark.Anchor.MIDDLE));
         }
         Spot drop = up.times(-0.35 * em);
         places.add(new Sketch.Place(to.plus(along.times(2)).plus(drop), Mark.Anchor.START));
         places.add(new Sketch.Place(from.plus(along.times(-2)).plus(drop), Mark.Anchor.END));
-        places.add(new Sketch.Place(middle.plus(up.times(0.35 * em)), Mark.Anchor.MIDDLE));
-        places.add(new Sketch.Place(middle.plus(up.times(-0.95 * em)), Mark.Anchor.MIDDLE));
+        places.add(new Sketch.Place(middle.plus(up.times(0.5 * em)), Mark.Anchor.MIDDLE));
+        places.add(new Sketch.Place(middle.plus(up.times(-1.05 * em)), Mark.Anchor.MIDDLE));
         sketch.label(text, middle, SIZE, false, Tone.BLACK, places, turnDeg);
     }
 

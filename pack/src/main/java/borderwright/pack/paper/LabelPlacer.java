@@ -13,15 +13,15 @@ import org.jspecify.annotations.Nullable;
  * stroke gets a white ground.
  */
 final class LabelPlacer {
-    private static final double MARGIN_MM = 0.35;
-    private static final double FIRST_RING_MM = 1.0;
+    private static final double MARGIN_MM = 0.5;
+    private static final double FIRST_RING_MM = 1.4;
     private static final double RING_STEP_MM = 1.6;
     private static final int RINGS = 22;
     private static final int WAYS = 16;
-    private static final double STROKE_COST = 1;
+    private static final double STROKE_COST = 2;
     private static final double RING_COST = 0.55;
     /** A leader shorter than this says nothing that nearness does not. */
-    private static final double SHORTEST_LEADER_MM = 1.8;
+    private static final double SHORTEST_LEADER_MM = 2.2;
 
     private final double widthMm;
     private final double heightMm;
@@ -120,7 +120,7 @@ final class LabelPlacer {
         Mark.Text text = text(label, place);
         TextBox box = text.box();
         TextBox room = box.grown(MARGIN_MM);
-        if (!room.inside(widthMm, heightMm) || taken.stream().anyMatch(room::overlaps)) {
+        if (!room.inside(widthMm, heightMm) || coversText(room)) {
             return null;
         }
         if (leaders.stream().anyMatch(l -> room.crosses(l.from(), l.to()))) {
@@ -130,9 +130,20 @@ final class LabelPlacer {
         if (leader != null && taken.stream().anyMatch(t -> t.crosses(leader.from(), leader.to()))) {
             return null;
         }
-        int crossed =
-                (int) near.stream().filter(s -> room.crosses(s.from(), s.to())).count();
+        int crossed = 0;
+        for (Sketch.Segment segment : near) {
+            crossed += room.crosses(segment.from(), segment.to()) ? 1 : 0;
+        }
         return new Choice(text, box, leader, crossed, cost + crossed * STROKE_COST);
+    }
+
+    private boolean coversText(TextBox room) {
+        for (TextBox box : taken) {
+            if (room.overlaps(box)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Sketch.@Nullable Segment leader(Sketch.Wanted label, TextBox box) {
@@ -146,7 +157,7 @@ final class LabelPlacer {
 
     /** The place on the edge of a level or upright box that is nearest to a spot. */
     private static Spot nearest(TextBox box, Spot to) {
-        boolean upright = StrictMath.abs(box.turnDeg()) == 90;
+        boolean upright = StrictMath.abs(box.along().x()) < 1e-9;
         double halfW = upright ? box.halfHeightMm() : box.halfWidthMm();
         double halfH = upright ? box.halfWidthMm() : box.halfHeightMm();
         double x = StrictMath.max(

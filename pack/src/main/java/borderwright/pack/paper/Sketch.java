@@ -17,7 +17,6 @@ public final class Sketch {
     private final List<Mark.Text> texts = new ArrayList<>();
     private final List<Wanted> wanted = new ArrayList<>();
     private final List<Segment> segments = new ArrayList<>();
-    private final List<String> unplaced = new ArrayList<>();
 
     public Sketch(double widthMm, double heightMm) {
         this.widthMm = widthMm;
@@ -33,7 +32,8 @@ public final class Sketch {
      * @param tone its tone
      * @param turnDeg turned anticlockwise by, degrees
      * @param places places to try, the best first
-     * @param target what it names; a leader line runs there when it ends up elsewhere; null for none
+     * @param target what it names; a leader line runs there when it ends up elsewhere; null for a label that
+     *     may be left out
      */
     record Wanted(
             String text,
@@ -101,6 +101,15 @@ public final class Sketch {
         return this;
     }
 
+    /** A text at a fixed place on a white ground, for places that are hatched. */
+    public Sketch textOnWhite(String text, Spot at, TextSize size, Mark.Anchor anchor, boolean bold) {
+        TextBox box =
+                new Mark.Text(text, at, size, anchor, 0, bold, Tone.BLACK).box().grown(0.25);
+        marks.add(new Mark.Path(
+                List.of(box.corner(0), box.corner(1), box.corner(2), box.corner(3)), true, null, Tone.WHITE));
+        return text(text, at, size, anchor, bold);
+    }
+
     /** A label for something at {@code target}: as near to it as there is room, with a leader line when not beside it. */
     public Sketch label(String text, Spot target, TextSize size, boolean bold, Tone tone) {
         return label(text, target, size, bold, tone, List.of(), 0);
@@ -113,27 +122,29 @@ public final class Sketch {
         return this;
     }
 
-    /** The finished drawing. Labels for which there was no room at all are in {@link #unplaced}. */
+    /** A label that is drawn at the first of some places that is free, and left out when none is: it is said elsewhere too. */
+    public Sketch labelIfRoom(String text, TextSize size, Tone tone, List<Place> places) {
+        wanted.add(new Wanted(TypeFace.REGULAR.writable(text), size, false, tone, 0, places, null));
+        return this;
+    }
+
+    /** The finished drawing, its labels in their places. */
     public Drawing finish(String says) {
         LabelPlacer placer = new LabelPlacer(widthMm, heightMm, segments, texts);
         List<Mark> all = new ArrayList<>(marks);
         List<Mark> front = new ArrayList<>(texts);
+        List<String> leftOut = new ArrayList<>();
         for (Wanted label : wanted) {
             LabelPlacer.Placed placed = placer.place(label);
-            if (placed == null) {
-                unplaced.add(label.text());
-            } else {
+            if (placed == null && label.target() != null) {
+                leftOut.add(label.text());
+            } else if (placed != null) {
                 all.addAll(placed.under());
                 front.add(placed.text());
             }
         }
         all.addAll(front);
-        return new Drawing(widthMm, heightMm, says, all);
-    }
-
-    /** Labels that found no room, after {@link #finish}. */
-    public List<String> unplaced() {
-        return List.copyOf(unplaced);
+        return new Drawing(widthMm, heightMm, says, all, leftOut);
     }
 
     private void add(Mark.Path path) {

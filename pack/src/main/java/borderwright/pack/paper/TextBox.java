@@ -6,9 +6,9 @@ package borderwright.pack.paper;
  * @param middle its middle
  * @param halfWidthMm half its width along the text, mm
  * @param halfHeightMm half its height across the text, mm
- * @param turnDeg turned anticlockwise by, degrees
+ * @param along direction of the text, 1 mm long
  */
-public record TextBox(Spot middle, double halfWidthMm, double halfHeightMm, double turnDeg) {
+public record TextBox(Spot middle, double halfWidthMm, double halfHeightMm, Spot along) {
     /** Share of the em above and below the baseline that letters, figures and signs take in the shipped font. */
     private static final double ABOVE = 0.78;
 
@@ -20,17 +20,20 @@ public record TextBox(Spot middle, double halfWidthMm, double halfHeightMm, doub
         Spot along = along(text.turnDeg());
         Spot up = along.left();
         Spot middle = text.start().plus(along.times(width / 2)).plus(up.times((ABOVE - BELOW) / 2 * em));
-        return new TextBox(middle, width / 2, (ABOVE + BELOW) / 2 * em, text.turnDeg());
+        return new TextBox(middle, width / 2, (ABOVE + BELOW) / 2 * em, along);
     }
 
     static Spot along(double turnDeg) {
+        if (turnDeg == 0) {
+            return new Spot(1, 0);
+        }
         double turn = StrictMath.toRadians(turnDeg);
         return new Spot(StrictMath.cos(turn), -StrictMath.sin(turn));
     }
 
     /** The same room with a margin all round. */
     public TextBox grown(double marginMm) {
-        return new TextBox(middle, halfWidthMm + marginMm, halfHeightMm + marginMm, turnDeg);
+        return new TextBox(middle, halfWidthMm + marginMm, halfHeightMm + marginMm, along);
     }
 
     /** Whether the two share any room: separating axis test on both rectangles' directions. */
@@ -40,7 +43,11 @@ public record TextBox(Spot middle, double halfWidthMm, double halfHeightMm, doub
 
     private static boolean separated(TextBox a, TextBox b) {
         Spot between = b.middle.minus(a.middle);
-        Spot along = along(a.turnDeg);
+        double reach = a.halfWidthMm + a.halfHeightMm + b.halfWidthMm + b.halfHeightMm;
+        if (StrictMath.abs(between.x()) >= reach || StrictMath.abs(between.y()) >= reach) {
+            return true;
+        }
+        Spot along = a.along;
         Spot up = along.left();
         return StrictMath.abs(between.dot(along)) >= a.halfWidthMm + b.reach(along)
                 || StrictMath.abs(between.dot(up)) >= a.halfHeightMm + b.reach(up);
@@ -48,7 +55,6 @@ public record TextBox(Spot middle, double halfWidthMm, double halfHeightMm, doub
 
     /** How far it reaches from its middle in a direction, mm. */
     private double reach(Spot direction) {
-        Spot along = along(turnDeg);
         return halfWidthMm * StrictMath.abs(along.dot(direction))
                 + halfHeightMm * StrictMath.abs(along.left().dot(direction));
     }
@@ -65,7 +71,13 @@ public record TextBox(Spot middle, double halfWidthMm, double halfHeightMm, doub
 
     /** Whether a straight stroke passes through it: the stroke is clipped to the rectangle. */
     public boolean crosses(Spot from, Spot to) {
-        Spot along = along(turnDeg);
+        double reach = halfWidthMm + halfHeightMm;
+        if (StrictMath.min(from.x(), to.x()) > middle.x() + reach
+                || StrictMath.max(from.x(), to.x()) < middle.x() - reach
+                || StrictMath.min(from.y(), to.y()) > middle.y() + reach
+                || StrictMath.max(from.y(), to.y()) < middle.y() - reach) {
+            return false;
+        }
         Spot up = along.left();
         Spot a = from.minus(middle);
         Spot b = to.minus(middle);
@@ -87,8 +99,8 @@ public record TextBox(Spot middle, double halfWidthMm, double halfHeightMm, doub
 
     /** A corner: 0 to 3, going round. */
     public Spot corner(int i) {
-        Spot along = along(turnDeg).times(i == 1 || i == 2 ? halfWidthMm : -halfWidthMm);
-        Spot up = along(turnDeg).left().times(i >= 2 ? halfHeightMm : -halfHeightMm);
-        return middle.plus(along).plus(up);
+        Spot aside = along.times(i == 1 || i == 2 ? halfWidthMm : -halfWidthMm);
+        Spot up = along.left().times(i >= 2 ? halfHeightMm : -halfHeightMm);
+        return middle.plus(aside).plus(up);
     }
 }

@@ -1,0 +1,153 @@
+package borderwright.pack.drawings;
+
+import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.Mark;
+import borderwright.pack.paper.Pen;
+import borderwright.pack.paper.Sketch;
+import borderwright.pack.paper.Spot;
+import borderwright.pack.paper.TextSize;
+import borderwright.pack.paper.Tone;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * An angle at full size, to cut out and hold to a corner or to a saw, with two bars that say whether the printer kept the
+ * size.
+ */
+public final class AngleTemplate {
+    /** Length of the lines that make the angle, mm. */
+    public static final double LEG_MM = 84;
+
+    private static final double METRIC_BAR_MM = 100;
+    private static final double IMPERIAL_BAR_MM = 4 * 25.4;
+    private static final double HEIGHT_MM = 117;
+    private static final double TOP_MM = 12;
+    private static final double WEDGE_MM = 46;
+    private static final double WEDGE_HANGING_MM = 14;
+
+    private final LengthFormat lengths;
+    private final Sketch sketch;
+
+    private AngleTemplate(UnitSystem units, double widthMm) {
+        this.lengths = new LengthFormat(units);
+        this.sketch = new Sketch(widthMm, HEIGHT_MM);
+    }
+
+    /** Length of the check bars, mm. */
+    public static double barMm(UnitSystem units) {
+        return units == UnitSystem.METRIC ? METRIC_BAR_MM : IMPERIAL_BAR_MM;
+    }
+
+    /**
+     * The angle inside a corner, between the outer faces of its two walls, and the line that halves it.
+     *
+     * @param inside the angle inside the planter
+     */
+    public static Drawing corner(Angle inside, String title, UnitSystem units, double widthMm) {
+        AngleTemplate template = new AngleTemplate(units, widthMm);
+        template.title(title);
+        template.bars();
+        template.drawCorner(inside);
+        return template.sketch.finish(title + ", full size");
+    }
+
+    /**
+     * A saw's setting, from square.
+     *
+     * @param tilt blade tilt or fence angle from square
+     */
+    public static Drawing setting(Angle tilt, String title, UnitSystem units, double widthMm) {
+        AngleTemplate template = new AngleTemplate(units, widthMm);
+        template.title(title);
+        template.bars();
+        template.drawSetting(tilt);
+        return template.sketch.finish(title + ", full size");
+    }
+
+    private void title(String title) {
+        sketch.text(title, new Spot(0, 3.6), TextSize.NAME, Mark.Anchor.START, true);
+    }
+
+    /** A level bar along the bottom and an upright one at the right: a printer may stretch one way only. */
+    private void bars() {
+        double bar = barMm(lengths.units());
+        String length = lengths.piece(bar);
+        Spot left = new Spot(4, HEIGHT_MM - 5);
+        bar(left, left.plus(bar, 0));
+        sketch.text(
+                "this bar must measure " + length + "; if not, print again at 100 %",
+                left.plus(bar / 2, -1.6),
+                TextSize.NORMAL,
+                Mark.Anchor.MIDDLE,
+                false);
+        Spot low = new Spot(sketch.widthMm() - 4, HEIGHT_MM - 4);
+        bar(low, low.plus(0, -bar));
+        sketch.text(
+                "this one too: " + length,
+                low.plus(-1.6, -bar / 2),
+                TextSize.NORMAL,
+                Mark.Anchor.MIDDLE,
+                false,
+                90,
+                Tone.BLACK);
+    }
+
+    private void bar(Spot from, Spot to) {
+        sketch.line(Pen.EDGE, from, to);
+        Spot end = to.minus(from).unit().left().times(1.5);
+        sketch.line(Pen.EDGE, from.minus(end), from.plus(end));
+        sketch.line(Pen.EDGE, to.minus(end), to.plus(end));
+    }
+
+    private void drawCorner(Angle inside) {
+        double half = inside.radians() / 2;
+        double sin = StrictMath.sin(half);
+        double cos = StrictMath.cos(half);
+        // The legs open upwards about the upright line that halves the angle; past 180 degrees they hang down.
+        boolean hanging = cos < 0;
+        double radius = hanging ? WEDGE_HANGING_MM : WEDGE_MM;
+        Spot vertex = new Spot(sketch.widthMm() * 0.46, TOP_MM + (hanging ? radius + 2 : 4 + LEG_MM * cos));
+        Spot left = vertex.plus(-LEG_MM * sin, -LEG_MM * cos);
+        Spot right = vertex.plus(LEG_MM * sin, -LEG_MM * cos);
+        sketch.shape(wedge(vertex, half, radius), null, Tone.PALE);
+        sketch.line(Pen.EDGE, left, vertex, right);
+        sketch.line(Pen.CENTRE, vertex, vertex.plus(0, hanging ? LEG_MM * -cos : -radius + 7));
+        String text = lengths.angle(inside) + " inside the planter";
+        Spot above = vertex.plus(0, hanging ? -5 : -radius + 4);
+        sketch.label(
+                text, above, TextSize.NAME, true, Tone.BLACK, List.of(new Sketch.Place(above, Mark.Anchor.MIDDLE)), 0);
+        sketch.label("outer face of a wall", left.towards(vertex, 0.3), TextSize.NORMAL, false, Tone.BLACK);
+        sketch.label("outer face of a wall", right.towards(vertex, 0.3), TextSize.NORMAL, false, Tone.BLACK);
+    }
+
+    private static List<Spot> wedge(Spot vertex, double half, double radius) {
+        List<Spot> spots = new ArrayList<>();
+        spots.add(vertex);
+        for (int i = 0; i <= 24; i++) {
+            double a = -half + 2 * half * i / 24;
+            spots.add(vertex.plus(radius * StrictMath.sin(a), -radius * StrictMath.cos(a)));
+        }
+        return spots;
+    }
+
+    private void drawSetting(Angle tilt) {
+        Spot foot = new Spot(sketch.widthMm() * 0.34, TOP_MM + LEG_MM + 2);
+        double sin = StrictMath.sin(tilt.radians());
+        double cos = StrictMath.cos(tilt.radians());
+        Spot top = foot.plus(LEG_MM * sin, -LEG_MM * cos);
+        Spot square = foot.plus(0, -LEG_MM);
+        Spot base = foot.plus(LEG_MM, 0);
+        sketch.shape(List.of(foot, top, square), null, Tone.PALE);
+        sketch.line(Pen.HIDDEN, foot, square);
+        sketch.line(Pen.EDGE, foot, base);
+        sketch.line(Pen.EDGE, foot, top);
+        Spot beside = foot.towards(top, 0.6).plus(5, 1);
+        sketch.text(lengths.angle(tilt) + " from square", beside, TextSize.NAME, Mark.Anchor.START, true);
+        sketch.text("saw table, or fence", base.plus(2, 1), TextSize.NORMAL, Mark.Anchor.START, false);
+        sketch.text("square", square.plus(-2, 4), TextSize.NORMAL, Mark.Anchor.END, false);
+        sketch.text("blade", top.plus(2, 1), TextSize.NORMAL, Mark.Anchor.START, false);
+    }
+}

@@ -1,0 +1,89 @@
+package borderwright.pack.drawings;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.plan.PegList;
+import borderwright.engine.plan.Plan;
+import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.Mark;
+import borderwright.pack.paper.Pen;
+import borderwright.pack.paper.Scale;
+import borderwright.pack.paper.Sketch;
+import borderwright.pack.paper.Spot;
+import borderwright.pack.paper.TextSize;
+import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.View;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+
+/** Which peg is which: the boxes' outlines, peg numbers at their corners, and the known points. */
+public final class PegDrawing {
+    private static final double SIDE_MM = 14;
+    private static final double ABOVE_MM = 12;
+    private static final double BELOW_MM = 12;
+
+    /** With more pegs than this each box says its range instead, its first peg ringed. */
+    private static final int MOST_SINGLE = 60;
+
+    private PegDrawing() {}
+
+    public static Drawing draw(Plan plan, PegList pegs, double widthMm, double heightMm) {
+        UnitSystem units = plan.garden().unitsOrMetric();
+        List<Point> places = new ArrayList<>(plan.outline().ring().corners());
+        plan.boxes().forEach(b -> places.addAll(b.plan().outline().corners()));
+        double turn = Turn.towardsReader(plan.boxes());
+        View.Extent extent = View.extent(places, turn);
+        Scale scale = Scale.fitting(
+                units,
+                extent.width(),
+                extent.height(),
+                widthMm - 2 * SIDE_MM,
+                heightMm - ABOVE_MM - BELOW_MM - ScaleBar.HEIGHT_MM);
+        Sketch sketch = new Sketch(widthMm, scale.paper(extent.height()) + ABOVE_MM + BELOW_MM + ScaleBar.HEIGHT_MM);
+        double left = (widthMm - scale.paper(extent.width())) / 2;
+        View view = View.of(scale, turn, extent, new Spot(left, ABOVE_MM));
+        BorderEdges.draw(sketch, view, plan.outline());
+        plan.boxes().forEach(b -> sketch.shape(view.at(b.plan().outline()), Pen.EDGE, Tone.PALE));
+        pegs.pegs().forEach(p -> sketch.dot(view.at(p.at()), 0.6, null, Tone.BLACK));
+        if (pegs.pegs().size() <= MOST_SINGLE) {
+            pegs.pegs().forEach(p -> label(sketch, "peg " + p.number(), view.at(p.at())));
+        } else {
+            plan.boxes().forEach(b -> numbers(sketch, view, b, pegs));
+        }
+        plan.survey().points().forEach(p -> {
+            Spot at = view.at(p.at());
+            sketch.dot(at, 0.9, Pen.EDGE, Tone.WHITE);
+            sketch.label(p.name(), at, TextSize.NAME, true, Tone.BLACK);
+        });
+        ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
+        return sketch.finish("Peg numbers at the corners of the boxes, and the known points");
+    }
+
+    private static void numbers(Sketch sketch, View view, Box box, PegList pegs) {
+        List<PegList.Peg> own = pegs.pegs().stream()
+                .filter(p -> p.box().equals(box.plan().name()))
+                .toList();
+        if (own.isEmpty()) {
+            return;
+        }
+        sketch.dot(view.at(own.get(0).at()), 1, Pen.EDGE, null);
+        Coordinate middle = box.plan().outline().toJts().getInteriorPoint().getCoordinate();
+        Spot at = view.at(new Point(middle.x, middle.y));
+        String range = own.get(0).number() + "-" + own.get(own.size() - 1).number();
+        // The middle of the box first; a little beside it where the name of a known point stands there.
+        double em = TextSize.FINE.emMm();
+        List<Sketch.Place> places = new ArrayList<>();
+        for (double acrossMm : List.of(0.0, 1.5 * em, -1.5 * em, 3 * em, -3 * em)) {
+            for (double downMm : List.of(0.0, em, -em)) {
+                places.add(new Sketch.Place(at.plus(acrossMm, downMm + 0.27 * em), Mark.Anchor.MIDDLE));
+            }
+        }
+        sketch.label(range, at, TextSize.FINE, false, Tone.BLACK, places, 0);
+    }
+
+    private static void label(Sketch sketch, String text, Spot at) {
+        sketch.label(text, at, TextSize.NORMAL, false, Tone.BLACK);
+    }
+}

@@ -1,0 +1,107 @@
+package borderwright.pack.drawings;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.EndCut;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.plan.Plan;
+import borderwright.pack.paper.Drawing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One angle of a plan that needs a template.
+ *
+ * @param kind what it is an angle of
+ * @param angle inside the planter for a corner, from square for a saw
+ * @param where boxes or pieces that have it, the first few by name
+ */
+public record TemplateAngles(Kind kind, Angle angle, List<String> where) {
+    /** Angles nearer than this are one template: no saw is set finer. */
+    private static final double SAME_DEG = 0.05;
+
+    private static final int MOST_NAMES = 6;
+
+    public TemplateAngles {
+        where = List.copyOf(where);
+    }
+
+    /** What an angle is an angle of. */
+    public enum Kind {
+        CORNER,
+        BLADE,
+        FENCE,
+        RIP
+    }
+
+    /** All corners and saw settings of a plan that are not square, each once. */
+    public static List<TemplateAngles> of(Plan plan) {
+        List<TemplateAngles> all = new ArrayList<>();
+        for (Box box : plan.boxes()) {
+            Ring ring = box.plan().outline();
+            for (int i = 0; i < ring.size(); i++) {
+                double degrees = new Angle(ring.insideAngle(i)).degrees();
+                if (StrictMath.abs(degrees - 90) > SAME_DEG) {
+                    add(all, Kind.CORNER, degrees, box.plan().name());
+                }
+            }
+        }
+        for (Box box : plan.boxes()) {
+            for (Piece piece : box.pieces()) {
+                cut(all, piece.left(), piece.label());
+                cut(all, piece.right(), piece.label());
+                if (piece.rip() != null) {
+                    add(all, Kind.RIP, piece.rip().tiltDeg(), piece.label());
+                }
+            }
+        }
+        return all;
+    }
+
+    private static void cut(List<TemplateAngles> all, EndCut cut, String label) {
+        add(all, Kind.BLADE, cut.tiltDeg(), label);
+        add(all, Kind.FENCE, cut.fenceDeg(), label);
+    }
+
+    private static void add(List<TemplateAngles> all, Kind kind, double degrees, String name) {
+        if (degrees < SAME_DEG) {
+            return;
+        }
+        for (int i = 0; i < all.size(); i++) {
+            TemplateAngles there = all.get(i);
+            if (there.kind == kind && StrictMath.abs(there.angle.degrees() - degrees) < SAME_DEG) {
+                List<String> names = new ArrayList<>(there.where);
+                if (!names.contains(name)) {
+                    names.add(name);
+                }
+                all.set(i, new TemplateAngles(kind, there.angle, names));
+                return;
+            }
+        }
+        all.add(new TemplateAngles(kind, Angle.ofDegrees(degrees), List.of(name)));
+    }
+
+    /** The template itself. */
+    public Drawing draw(UnitSystem units, double widthMm) {
+        String angleText = new LengthFormat(units).angle(angle);
+        String names = names();
+        return switch (kind) {
+            case CORNER -> AngleTemplate.corner(angle, "Corner of " + angleText + ": " + names, units, widthMm);
+            case BLADE -> AngleTemplate.setting(angle, "Blade " + angleText + " from square: " + names, units, widthMm);
+            case FENCE -> AngleTemplate.setting(angle, "Fence " + angleText + " from square: " + names, units, widthMm);
+            case RIP ->
+                AngleTemplate.setting(angle, "Rip, blade " + angleText + " from square: " + names, units, widthMm);
+        };
+    }
+
+    private String names() {
+        Optional<String> more = where.size() > MOST_NAMES
+                ? Optional.of(" and " + (where.size() - MOST_NAMES) + " more")
+                : Optional.empty();
+        return String.join(", ", where.subList(0, StrictMath.min(MOST_NAMES, where.size()))) + more.orElse("");
+    }
+}

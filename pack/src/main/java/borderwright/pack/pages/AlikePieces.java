@@ -1,0 +1,56 @@
+package borderwright.pack.pages;
+
+import borderwright.engine.buildup.Piece;
+import borderwright.pack.drawings.Words;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Puts pieces together that differ in nothing but their label and place, so that they share a row of a table. */
+final class AlikePieces {
+    private AlikePieces() {}
+
+    /** Groups in the order of their first pieces. */
+    static List<List<Piece>> group(List<Piece> pieces) {
+        Map<String, List<Piece>> groups = new LinkedHashMap<>();
+        for (Piece piece : pieces) {
+            groups.computeIfAbsent(signature(piece), k -> new ArrayList<>()).add(piece);
+        }
+        return List.copyOf(groups.values());
+    }
+
+    /** All that a row of the piece table says; which face goes out is said apart. */
+    static String signature(Piece piece) {
+        return String.join(
+                "|",
+                piece.role().name(),
+                Integer.toString(piece.course()),
+                piece.section(),
+                Long.toString(piece.length().ticks()),
+                Long.toString(piece.shortLength().ticks()),
+                piece.left().words(),
+                piece.right().words(),
+                String.valueOf(piece.rip()),
+                piece.notches().toString(),
+                Boolean.toString(piece.waits()),
+                Boolean.toString(piece.touchesGround()));
+    }
+
+    /** Which face of each piece goes out, a sentence for each different one. */
+    static List<String> faces(List<Piece> pieces) {
+        Map<Piece.Role, Map<String, List<String>>> byRole = new EnumMap<>(Piece.Role.class);
+        for (Piece piece : pieces) {
+            byRole.computeIfAbsent(piece.role(), k -> new LinkedHashMap<>())
+                    .computeIfAbsent(piece.faceOut(), k -> new ArrayList<>())
+                    .add(piece.label());
+        }
+        List<String> sentences = new ArrayList<>();
+        byRole.forEach((role, faces) -> faces.forEach((face, labels) -> {
+            String which = faces.size() == 1 ? "" : " " + String.join(", ", labels);
+            sentences.add(Words.role(role) + which + ": " + face + ".");
+        }));
+        return sentences;
+    }
+}
