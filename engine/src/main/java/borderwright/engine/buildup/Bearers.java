@@ -88,35 +88,51 @@ final class Bearers {
 
     private List<Laid> take(PieceMaker maker, List<Strip> strips, double at) {
         List<Laid> laid = new ArrayList<>();
-        SectionNote section = draft.sections.bearers();
         for (Strip strip : strips) {
-            String planter = draft.planterAt(strip.at(strip.left().nearMm() + 10, 0));
-            PieceMaker.Part part = new PieceMaker.Part(
-                    draft.labels.next(planter, "R"),
-                    planter,
-                    Role.BEARER,
-                    0,
-                    -1,
-                    section,
-                    lay.flat() ? SideNames.FLAT : SideNames.MARKED,
-                    lay.flat() ? "any face up" : "any face; hollow edge down",
-                    false,
-                    lay.legMm() == 0);
-            Prism solid = solid(strip);
-            draft.clearance.take(solid);
-            draft.add(
-                    lay.flat()
-                            ? maker.flat(part, strip, solid.bottomMm(), solid.topMm())
-                            : maker.onEdge(part, strip, solid.bottomMm(), solid.topMm()));
-            if (lay.legMm() > 0) {
-                legs(maker, strip, planter);
-            }
+            draft.clearance.take(solid(strip));
+            strip.cutAt(joints(strip)).forEach(part -> build(maker, part));
             laid.add(new Laid(
                     at,
                     StrictMath.max(strip.left().nearMm(), strip.left().farMm()),
                     StrictMath.min(strip.right().nearMm(), strip.right().farMm())));
         }
         return laid;
+    }
+
+    /** Even parts where no board is long enough; each stands on legs of its own. */
+    private List<Double> joints(Strip strip) {
+        double longest = draft.means.longestMm(draft.sections.bearers().name());
+        long parts = (long) StrictMath.ceil(strip.overallMm() / longest - 1e-9);
+        double from = StrictMath.min(strip.left().nearMm(), strip.left().farMm());
+        List<Double> joints = new ArrayList<>();
+        for (long k = 1; k < parts; k++) {
+            joints.add(from + strip.overallMm() * k / parts);
+        }
+        return joints;
+    }
+
+    private void build(PieceMaker maker, Strip strip) {
+        String planter = draft.planterAt(
+                strip.at(StrictMath.max(strip.left().nearMm(), strip.left().farMm()) + 10, 0));
+        PieceMaker.Part part = new PieceMaker.Part(
+                draft.labels.next(planter, "R"),
+                planter,
+                Role.BEARER,
+                0,
+                -1,
+                draft.sections.bearers(),
+                lay.flat() ? SideNames.FLAT : SideNames.MARKED,
+                lay.flat() ? "any face up" : "any face; rising edge up",
+                false,
+                lay.legMm() == 0);
+        Prism solid = solid(strip);
+        draft.add(
+                lay.flat()
+                        ? maker.flat(part, strip, solid.bottomMm(), solid.topMm())
+                        : maker.onEdge(part, strip, solid.bottomMm(), solid.topMm()));
+        if (lay.legMm() > 0) {
+            legs(maker, strip, planter);
+        }
     }
 
     private void legs(PieceMaker maker, Strip strip, String planter) {

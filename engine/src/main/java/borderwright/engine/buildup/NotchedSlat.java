@@ -19,8 +19,8 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * Cuts a slat round the uprights that stand in it.
  *
  * <p>Each upright takes a rectangle with a little room about it, from the edge that is nearer. Where less than 40 mm of
- * the width would be left, or where the upright stands within 60 mm of an end, the slat ends square before it instead,
- * or is parted in two.
+ * the width would be left, or where the upright stands in or near a mitred end, the slat ends before it instead, or is
+ * parted in two. A notch within 60 mm of a square end goes through to it.
  */
 final class NotchedSlat {
     /** Room about an upright, mm (common practice, no source). */
@@ -46,26 +46,44 @@ final class NotchedSlat {
     /** What an upright takes, in the slat's own coordinates. */
     private record Taken(double fromMm, double toMm, double lowMm, double highMm) {}
 
-    List<Slat> of(Strip strip) {
+    List<Slat> of(Strip wanted) {
+        Strip strip = wanted.squared();
+        List<Taken> before = new ArrayList<>();
         for (Taken taken : taken(strip)) {
             boolean nearLeft = taken.fromMm < greater(strip.left()) + NEAR_END_MM;
             boolean nearRight = taken.toMm > lesser(strip.right()) - NEAR_END_MM;
-            boolean across = left(strip, taken) < LEAST_LEFT_MM;
-            if (across || nearLeft || nearRight) {
-                List<Slat> parts = new ArrayList<>();
-                if (!nearLeft) {
-                    Strip.End right =
-                            nearRight ? drawnBack(strip, strip.right(), taken, -1) : Strip.End.square(taken.fromMm);
-                    parts.addAll(part(strip, strip.left(), right));
-                }
-                if (!nearRight) {
-                    Strip.End left = nearLeft ? drawnBack(strip, strip.left(), taken, 1) : Strip.End.square(taken.toMm);
-                    parts.addAll(part(strip, left, strip.right()));
-                }
-                return parts;
+            boolean inBevel = (nearLeft && !isSquare(strip.left())) || (nearRight && !isSquare(strip.right()));
+            if (inBevel || left(strip, taken) < LEAST_LEFT_MM || meetsAnother(strip, taken, before)) {
+                return around(strip, taken, nearLeft, nearRight);
             }
+            before.add(taken);
         }
-        return List.of(notched(strip.squared()));
+        return List.of(notched(strip));
+    }
+
+    private List<Slat> around(Strip strip, Taken taken, boolean nearLeft, boolean nearRight) {
+        List<Slat> parts = new ArrayList<>();
+        if (!nearLeft) {
+            Strip.End right = nearRight ? drawnBack(strip, strip.right(), taken, -1) : Strip.End.square(taken.fromMm);
+            parts.addAll(part(strip, strip.left(), right));
+        }
+        if (!nearRight) {
+            Strip.End left = nearLeft ? drawnBack(strip, strip.left(), taken, 1) : Strip.End.square(taken.toMm);
+            parts.addAll(part(strip, left, strip.right()));
+        }
+        return parts;
+    }
+
+    /** Whether a notch from the other edge, near along the slat, leaves too little between the two. */
+    private static boolean meetsAnother(Strip strip, Taken taken, List<Taken> before) {
+        double width = strip.farMm() - strip.nearMm();
+        return before.stream()
+                .filter(other -> other.toMm + NEAR_END_MM > taken.fromMm)
+                .anyMatch(other -> left(strip, other) + left(strip, taken) - width < LEAST_LEFT_MM);
+    }
+
+    private static boolean isSquare(Strip.End end) {
+        return end.nearMm() == end.farMm();
     }
 
     private List<Slat> part(Strip strip, Strip.End left, Strip.End right) {
@@ -117,23 +135,27 @@ final class NotchedSlat {
         Geometry outline = strip.outline().toJts();
         List<Notch> notches = new ArrayList<>();
         double start = lesser(strip.left());
+        double end = greater(strip.right());
         for (Taken taken : taken(strip)) {
             boolean fromLower = taken.lowMm - strip.nearMm() < strip.farMm() - taken.highMm;
             double depth = fromLower ? taken.highMm - strip.nearMm() : strip.farMm() - taken.lowMm;
             double low = fromLower ? strip.nearMm() - 1 : strip.farMm() - depth;
             double high = fromLower ? strip.nearMm() + depth : strip.farMm() + 1;
+            // a tongue left at an end would break off
+            double from = taken.fromMm < greater(strip.left()) + NEAR_END_MM ? start : taken.fromMm;
+            double to = taken.toMm > lesser(strip.right()) - NEAR_END_MM ? end : taken.toMm;
             Ring hole = new Strip(
                             strip.origin(),
                             strip.along(),
                             low,
                             high,
-                            Strip.End.square(taken.fromMm),
-                            Strip.End.square(taken.toMm))
+                            Strip.End.square(from == start ? from - 1 : from),
+                            Strip.End.square(to == end ? to + 1 : to))
                     .outline();
             outline = OverlayNGRobust.overlay(outline, hole.toJts(), OverlayNG.DIFFERENCE);
             notches.add(new Notch(
-                    Length.ofMm(taken.fromMm - start),
-                    Length.ofMm(taken.toMm - taken.fromMm),
+                    Length.ofMm(from - start),
+                    Length.ofMm(to - from),
                     Length.ofMm(depth),
                     fromLower ? "lower edge" : "upper edge"));
         }

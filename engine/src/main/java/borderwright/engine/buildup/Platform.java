@@ -12,9 +12,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * The false floor: slats across bearers, bearers on legs, legs on the bed.
  *
- * <p>A planter that turns a corner is floored in parts ({@link ConvexParts}). In each part the slats run along its longest side and the bearers across. A bearer stands on edge where the
- * legs below it are then long enough to be cut, or none are needed; else it lies flat. The slats' gaps are made equal,
- * no less than wished.
+ * <p>A planter that turns a corner is floored in parts ({@link ConvexParts}). In each part the slats run along its
+ * longest side and the bearers across, unless in a rectangle whole slats leave much wider gaps that way. A bearer stands
+ * on edge where the legs below it are then long enough to be cut, or none are needed; else it lies flat. The slats' gaps
+ * are made equal, no less than wished.
  */
 final class Platform {
     private static final double HABIT_GAP_MM = 12;
@@ -22,6 +23,9 @@ final class Platform {
 
     /** Legs shorter than this split when they are screwed (common practice, no source). */
     private static final double SHORTEST_LEG_MM = 60;
+
+    /** Slats are turned across rather than leave gaps more than this many times the wish. */
+    private static final double WIDE_GAPS = 2;
 
     /** Slats stand out no more than this beyond the last bearer, mm. */
     private static final double OVERHANG_MM = 100;
@@ -99,30 +103,62 @@ final class Platform {
                 : new Lay(true, wide, thin, flat < 1 ? 0 : flat);
     }
 
-    private void build(PieceMaker maker, Ring planter, Bearers bearers, Slats slats) {
+    private void build(PieceMaker maker, Ring part, Bearers bearers, Slats slats) {
         int longest = 0;
-        for (int i = 1; i < planter.size(); i++) {
-            longest = planter.sideMm(i) > planter.sideMm(longest) + 1e-6 ? i : longest;
+        for (int i = 1; i < part.size(); i++) {
+            longest = part.sideMm(i) > part.sideMm(longest) + 1e-6 ? i : longest;
         }
-        Point origin = planter.corner(longest);
-        Point along = planter.direction(longest);
-        double from = 0;
-        double to = 0;
-        double deep = 0;
-        double front = 0;
-        for (Point p : planter.corners()) {
-            double s = p.minus(origin).dot(along);
-            double w = p.minus(origin).dot(along.left());
-            from = StrictMath.min(from, s);
-            to = StrictMath.max(to, s);
-            deep = StrictMath.max(deep, w);
-            front = StrictMath.min(front, w);
+        Grain lengthwise = Grain.of(part, part.corner(longest), part.direction(longest));
+        Grain across =
+                Grain.of(part, part.corner(longest), part.direction(longest).left());
+        double gap = slats.gapMm(lengthwise.across);
+        boolean turn = isRectangle(part) && gap > WIDE_GAPS * slats.leastGapMm() && slats.gapMm(across.across) < gap;
+        lay(maker, part, bearers, slats, turn ? across : lengthwise);
+    }
+
+    /** In other shapes slats across would leave the slanting ends open. */
+    private static boolean isRectangle(Ring part) {
+        if (part.size() != 4) {
+            return false;
         }
+        for (int i = 0; i < 4; i++) {
+            if (StrictMath.abs(part.direction(i).dot(part.direction(i + 1))) > 0.02) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void lay(PieceMaker maker, Ring part, Bearers bearers, Slats slats, Grain grain) {
         List<Bearers.Laid> laid = new ArrayList<>();
-        for (double at : positions(from, to)) {
-            laid.addAll(bearers.lay(maker, planter, origin, along, at));
+        for (double at : positions(grain.lengthwise.fromMm(), grain.lengthwise.toMm())) {
+            laid.addAll(bearers.lay(maker, part, grain.origin, grain.along, at));
         }
-        slats.lay(maker, planter, origin, along, new Slats.Extent(front, deep), laid);
+        slats.lay(maker, part, grain.origin, grain.along, grain.across, laid);
+    }
+
+    /**
+     * A direction for the slats of a part, and how far it reaches.
+     *
+     * @param origin where both extents are 0
+     * @param along unit vector of the slats
+     * @param lengthwise from and to along the slats
+     * @param across from and to across them
+     */
+    private record Grain(Point origin, Point along, Slats.Extent lengthwise, Slats.Extent across) {
+        static Grain of(Ring part, Point origin, Point along) {
+            return new Grain(origin, along, extent(part, origin, along), extent(part, origin, along.left()));
+        }
+
+        private static Slats.Extent extent(Ring part, Point origin, Point axis) {
+            double from = Double.POSITIVE_INFINITY;
+            double to = Double.NEGATIVE_INFINITY;
+            for (Point p : part.corners()) {
+                from = StrictMath.min(from, p.minus(origin).dot(axis));
+                to = StrictMath.max(to, p.minus(origin).dot(axis));
+            }
+            return new Slats.Extent(from, to);
+        }
     }
 
     private List<Double> positions(double from, double to) {

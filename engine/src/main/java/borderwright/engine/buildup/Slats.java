@@ -35,6 +35,18 @@ final class Slats {
     /** From and to across the slats, mm. */
     record Extent(double fromMm, double toMm) {}
 
+    double leastGapMm() {
+        return gapMm;
+    }
+
+    /** Gap between whole slats over an extent; the extent itself where none fits. */
+    double gapMm(Extent extent) {
+        double width = draft.sections.slats().width().mm();
+        double room = extent.toMm - extent.fromMm;
+        double count = StrictMath.floor((room - gapMm) / (width + gapMm));
+        return count < 1 ? room : (room - count * width) / (count + 1);
+    }
+
     double widestGapMm() {
         return widestGapMm;
     }
@@ -48,7 +60,7 @@ final class Slats {
                     + draft.sections.slats().name() + ".");
             return;
         }
-        double gap = (room - count * width) / (count + 1);
+        double gap = gapMm(extent);
         widestGapMm = StrictMath.max(widestGapMm, gap);
         for (long k = 0; k < count; k++) {
             double near = extent.fromMm + gap + k * (width + gap);

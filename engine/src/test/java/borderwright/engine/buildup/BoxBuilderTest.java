@@ -436,7 +436,7 @@ class BoxBuilderTest {
                 assertThat(bearer.place().topMm()).isEqualTo(175);
             });
             assertThat(of(box, Role.LEG))
-                    .hasSize(2 * of(box, Role.BEARER).size())
+                    .hasSize(3 * of(box, Role.BEARER).size())
                     .allSatisfy(leg -> {
                         assertThat(leg.place().bottomMm()).isEqualTo(0);
                         assertThat(leg.length()).isEqualTo(Length.ofMm(125));

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Random boxes, put together from their pieces. */
 class BoxClosesTest {
-    private static final int BOXES_A_SEED = 150;
+    private static final int BOXES_A_SEED = 100;
 
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {11, 22, 33, 44, 55, 66, 77, 88})

@@ -11,6 +11,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.PrecisionModel;
+import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
@@ -236,9 +237,11 @@ final class PutTogether {
         if (StrictMath.abs(piece.place().heightMm() - (flat ? thickness : width)) > 1e-6) {
             faults.add(piece.label() + " is not as high as its section");
         }
+        wordsAgree(piece, piece.left(), "left");
+        wordsAgree(piece, piece.right(), "right");
         Ring drawn = drawn(piece, across);
         Point along = new Point(piece.alongMm().x(), piece.alongMm().y());
-        Ring laid = laid(drawn, along, piece);
+        Ring laid = laid(drawn, along, piece, false, false);
         if (piece.notches().isEmpty()) {
             for (Point p : laid.corners()) {
                 double off = piece.place().plan().corners().stream()
@@ -250,14 +253,26 @@ final class PutTogether {
                 }
             }
         } else {
-            tell(
-                    piece.label() + " is not what its cuts and notches say",
-                    OverlayNG.overlay(
-                            minus(laid.toJts(), union(holes(piece, laid))),
-                            piece.place().plan().toJts(),
-                            OverlayNG.SYMDIFFERENCE,
-                            GRID));
+            fitsWithNotches(piece, drawn, along);
         }
+    }
+
+    /** A notch may take a corner, so the piece is laid against each of its four limits in turn. */
+    private void fitsWithNotches(Piece piece, Ring drawn, Point along) {
+        double least = Double.POSITIVE_INFINITY;
+        for (boolean right : new boolean[] {false, true}) {
+            for (boolean top : new boolean[] {false, true}) {
+                Ring laid = laid(drawn, along, piece, right, top);
+                Geometry cut = minus(laid.toJts(), union(holes(piece, laid)));
+                Geometry place = piece.place().plan().toJts();
+                least = StrictMath.min(
+                        least, minus(cut, place).getArea() + minus(place, cut).getArea());
+                if (least <= 5) {
+                    return;
+                }
+            }
+        }
+        faults.add(piece.label() + " is not what its cuts and notches say, by " + least + " mm2");
     }
 
     private static List<Geometry> holes(Piece piece, Ring laid) {
@@ -293,6 +308,22 @@ final class PutTogether {
         return holes;
     }
 
+    private void wordsAgree(Piece piece, EndCut cut, String hand) {
+        List<String> names = switch (piece.role()) {
+            case WALL -> List.of("outside face", "inside face");
+            case CAPPING -> List.of("outer edge", "inner edge");
+            default ->
+                cut.fenceDeg() > 0 ? List.of("lower edge", "upper edge") : List.of("marked face", "unmarked face");
+        };
+        String words = cut.longPoint() == LongPoint.NONE
+                ? "square"
+                : " from square at the " + hand + " end: long point on the " + names.get(isNear(cut) ? 0 : 1)
+                        + ", short point ";
+        if (!cut.words().contains(words)) {
+            faults.add(piece.label() + " is worded: " + cut.words());
+        }
+    }
+
     private static Ring drawn(Piece piece, double across) {
         double length = piece.length().mm();
         double leftBack = back(piece.left(), across);
@@ -314,20 +345,23 @@ final class PutTogether {
         return cut.longPoint() == LongPoint.MARKED_FACE || cut.longPoint() == LongPoint.LOWER_EDGE;
     }
 
-    /** Turned so that its length runs along, shifted so that it starts where the piece starts. */
-    private static Ring laid(Ring drawn, Point along, Piece piece) {
-        List<Point> corners = piece.place().plan().corners();
-        double s = Double.POSITIVE_INFINITY;
-        double w = Double.POSITIVE_INFINITY;
-        for (Point p : corners) {
-            s = StrictMath.min(s, p.dot(along));
-            w = StrictMath.min(w, p.dot(along.left()));
-        }
+    /** Turned so that its length runs along, shifted against the piece's limits. */
+    private static Ring laid(Ring drawn, Point along, Piece piece, boolean right, boolean top) {
+        List<Point> there = piece.place().plan().corners();
+        double s = limit(there, along, right) - limit(drawn.corners(), new Point(1, 0), right);
+        double w = limit(there, along.left(), top) - limit(drawn.corners(), new Point(0, 1), top);
         Point shift = along.times(s).plus(along.left().times(w));
-        List<Point> turned = drawn.corners().stream()
+        return new Ring(drawn.corners().stream()
                 .map(p -> along.times(p.xMm()).plus(along.left().times(p.yMm())).plus(shift))
-                .toList();
-        return new Ring(turned);
+                .toList());
+    }
+
+    private static double limit(List<Point> corners, Point axis, boolean greatest) {
+        double limit = greatest ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+        for (Point p : corners) {
+            limit = greatest ? StrictMath.max(limit, p.dot(axis)) : StrictMath.min(limit, p.dot(axis));
+        }
+        return limit;
     }
 
     private void standsAsCut(Piece piece, double thickness, double width) {
@@ -387,7 +421,8 @@ final class PutTogether {
     }
 
     private static Geometry minus(Geometry a, Geometry b) {
-        return OverlayNG.overlay(a, b, OverlayNG.DIFFERENCE, GRID);
+        Geometry rest = OverlayNG.overlay(a, b, OverlayNG.DIFFERENCE, GRID);
+        return FACTORY.buildGeometry(PolygonExtracter.getPolygons(rest));
     }
 
     private void tell(String what, Geometry off) {
