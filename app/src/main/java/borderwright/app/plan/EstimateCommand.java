@@ -120,8 +120,10 @@ public final class EstimateCommand implements Callable<Integer> {
                 delivery);
     }
 
+    /** A length with its unit; a bare number is in millimetres, or in inches for an answer in feet and inches. */
     private Length length(String option, String text) {
-        Parsed<Length> parsed = LengthText.parse(text);
+        boolean bare = text.strip().matches("\\d+([.,]\\d+)?");
+        Parsed<Length> parsed = LengthText.parse(bare ? text.strip() + (imperial ? " in" : " mm") : text);
         if (parsed instanceof Parsed.Bad<Length> bad) {
             faults.add(option + ": " + bad.what() + " " + bad.right());
         }

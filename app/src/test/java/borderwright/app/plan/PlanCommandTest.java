@@ -147,7 +147,7 @@ class PlanCommandTest {
     class Estimates {
         @Test
         void anEstimateNeedsThreeLengthsInAnyUnit() {
-            Outcome outcome = run("estimate", "--run", "9.6m", "--depth", "600mm", "--height", "45 cm");
+            Outcome outcome = run("estimate", "--run", "9.6m", "--depth", "600", "--height", "45 cm");
 
             assertThat(outcome.code()).isEqualTo(ExitCode.DONE);
             assertThat(outcome.out()).contains("soil").contains("A naive count").contains("61.2 m");
@@ -178,7 +178,7 @@ class PlanCommandTest {
                     "--run",
                     "nine",
                     "--depth",
-                    "600",
+                    "600 spans",
                     "--height",
                     "450mm",
                     "--currency",
