@@ -98,17 +98,19 @@ public final class PlanCommand implements Callable<Integer> {
 
     private int plan(GardenDocument document) throws IOException {
         Garden asSaid = document.garden();
-        PlanAnswer answer = Planner.plan(asSaid, Budget.ofUnits(work));
+        List<GardenDocument.Variant> wanted = new ArrayList<>();
+        wanted.add(new GardenDocument.Variant("as said", List.of(), asSaid));
+        wanted.addAll(document.variants());
+        // Designs know nothing of each other, so they are worked out side by side; the order of the list stays.
+        List<Comparison.Design> designs = wanted.parallelStream()
+                .map(design -> new Comparison.Design(
+                        design.name(), design.changed(), Planner.plan(design.garden(), Budget.ofUnits(work))))
+                .toList();
+        PlanAnswer answer = designs.get(0).answer();
         if (answer instanceof PlanAnswer.NotPlanned notPlanned) {
             return notPlanned(notPlanned.reasons());
         }
         PlanAnswer.Planned planned = (PlanAnswer.Planned) answer;
-        List<Comparison.Design> designs = new ArrayList<>();
-        designs.add(new Comparison.Design("as said", List.of(), answer));
-        for (GardenDocument.Variant variant : document.variants()) {
-            designs.add(new Comparison.Design(
-                    variant.name(), variant.changed(), Planner.plan(variant.garden(), Budget.ofUnits(work))));
-        }
         Comparison comparison = Comparison.of(designs, new LengthFormat(asSaid.unitsOrMetric()));
         Map<String, byte[]> files = PackWriter.write(
                 planned.plan(), variants(comparison), paperFor(asSaid.unitsOrMetric()), Optional.empty());
