@@ -48,7 +48,7 @@ public final class Frame {
 
     /** Solves with the stiffnesses scaled. */
     public FrameAnswer solve(Loads loads, Scales scales) {
-        return new Equilibrium(this, loads, scales).find();
+        return new FrameSolver(this, scales).solve(loads);
     }
 
     public int memberCount() {

@@ -1,9 +1,7 @@
 package borderwright.engine.strength.frame;
 
 import borderwright.engine.strength.frame.SpringLaw.State;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 
 /** How a structure stands under one load case: displacements, member forces, spring forces and its balance. */
 public final class FrameAnswer {
@@ -64,12 +62,6 @@ public final class FrameAnswer {
     /** What a member carries and how it bends. */
     public MemberAnswer member(int index) {
         Member member = frame.members.get(index);
-        List<Loads.OnMember> own = new ArrayList<>(2);
-        for (Loads.OnMember load : loads.onMembers) {
-            if (load.member() == index) {
-                own.add(load);
-            }
-        }
         double[] displacements = new double[12];
         for (int block = 0; block < 4; block++) {
             Vector local = member.toLocal(triple(LoadVector.index(member, 3 * block)));
@@ -77,7 +69,7 @@ public final class FrameAnswer {
             displacements[3 * block + 1] = local.y();
             displacements[3 * block + 2] = local.z();
         }
-        return new MemberAnswer(member, scales.ofMember(index), displacements, own);
+        return new MemberAnswer(member, scales.ofMember(index), displacements, loads.of(index));
     }
 
     private Vector triple(int from) {

@@ -1,12 +1,15 @@
 package borderwright.engine.strength.frame;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** One load case: forces on nodes and along members. */
 public final class Loads {
     final List<OnNode> onNodes = new ArrayList<>();
     final List<OnMember> onMembers = new ArrayList<>();
+    private final Map<Integer, List<OnMember>> byMember = new HashMap<>();
 
     /**
      * A force, or a moment, on a node.
@@ -54,12 +57,34 @@ public final class Loads {
         if (!(to > from)) {
             throw new IllegalArgumentException("a line load runs from less to more, got " + from + " to " + to);
         }
-        onMembers.add(new OnMember(member, direction.unit(), from, to, atFrom, atTo));
-        return this;
+        return add(new OnMember(member, direction.unit(), from, to, atFrom, atTo));
     }
 
     public Loads point(int member, Vector direction, double at, double force) {
-        onMembers.add(new OnMember(member, direction.unit(), at, at, force, force));
+        return add(new OnMember(member, direction.unit(), at, at, force, force));
+    }
+
+    /** All loads of this and of another case, each times its factor. */
+    public static Loads sum(Loads first, double firstFactor, Loads second, double secondFactor) {
+        Loads sum = new Loads();
+        sum.take(first, firstFactor);
+        sum.take(second, secondFactor);
+        return sum;
+    }
+
+    private void take(Loads other, double factor) {
+        other.onNodes.forEach(l -> onNode(l.node(), l.freedom(), factor * l.value()));
+        other.onMembers.forEach(l ->
+                add(new OnMember(l.member(), l.direction(), l.from(), l.to(), factor * l.atFrom(), factor * l.atTo())));
+    }
+
+    List<OnMember> of(int member) {
+        return byMember.getOrDefault(member, List.of());
+    }
+
+    private Loads add(OnMember load) {
+        onMembers.add(load);
+        byMember.computeIfAbsent(load.member(), m -> new ArrayList<>(2)).add(load);
         return this;
     }
 }

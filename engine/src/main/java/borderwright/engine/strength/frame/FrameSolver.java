@@ -9,29 +9,32 @@ import java.util.Arrays;
  * <p>The energy is a sum of convex pieces of parabola, so a consistent set of states is its minimum. Full Newton steps
  * are taken while they settle; after {@link #PLAIN_STEPS} of them each is cut back to the lowest point along its line,
  * which cannot cycle.
+ *
+ * <p>One solver serves many load cases on one set of stiffnesses: it starts from the states of the last case and keeps the
+ * factor while they stay. The answer does not depend on the start, since the minimum is one. One thread at a time.
  */
-final class Equilibrium {
+public final class FrameSolver {
     private static final int PLAIN_STEPS = 12;
     private static final int MOST_STEPS = 200;
 
     private final Frame frame;
-    private final Loads loads;
     private final Scales scales;
     private final Factor factor;
-    private final double[] force;
     private final State[] states;
+    private final State[] factored;
     private final double[][] rows;
     private final int[][] equations;
+    private double[] force = {};
+    private boolean isFactored;
 
-    Equilibrium(Frame frame, Loads loads, Scales scales) {
+    public FrameSolver(Frame frame, Scales scales) {
         this.frame = frame;
-        this.loads = loads;
         this.scales = scales;
         factor = new Factor(frame.pattern);
-        force = LoadVector.of(frame, loads, scales);
         int count = frame.springs.size();
         states = new State[count];
         Arrays.fill(states, State.WORKING);
+        factored = states.clone();
         rows = new double[count][];
         equations = new int[count][];
         for (int s = 0; s < count; s++) {
@@ -42,15 +45,16 @@ final class Equilibrium {
         }
     }
 
-    FrameAnswer find() {
+    /** How the frame stands under a load case. */
+    public FrameAnswer solve(Loads loads) {
+        force = LoadVector.of(frame, loads, scales);
         double[] u = new double[force.length];
         for (int step = 0; step < MOST_STEPS; step++) {
             double[] target = newton();
             if (target.length != force.length) {
                 return FrameAnswer.mechanism(frame, loads, scales, states);
             }
-            boolean plain = step < PLAIN_STEPS;
-            double along = plain ? 1 : lowest(u, target);
+            double along = step < PLAIN_STEPS ? 1 : lowest(u, target);
             for (int i = 0; i < u.length; i++) {
                 u[i] += along * (target[i] - u[i]);
             }
@@ -63,20 +67,31 @@ final class Equilibrium {
 
     /** The displacements if the states stayed as they are; empty where parts are held by nothing. */
     private double[] newton() {
+        double[] load = force.clone();
+        for (int s = 0; s < states.length; s++) {
+            if (states[s] != State.WORKING) {
+                addForce(load, s, -frame.springs.get(s).law().force(states[s], 0, 0));
+            }
+        }
+        if (!isFactored || !Arrays.equals(states, factored)) {
+            System.arraycopy(states, 0, factored, 0, states.length);
+            isFactored = refactor();
+        }
+        return isFactored ? factor.solve(load) : new double[0];
+    }
+
+    private boolean refactor() {
         double[] values = factor.clearedValues();
         for (int m = 0; m < frame.memberParts.size(); m++) {
             frame.memberParts.get(m).addTo(values, scales.ofMember(m));
         }
-        double[] load = force.clone();
         for (int s = 0; s < states.length; s++) {
             if (states[s] == State.WORKING) {
                 frame.springParts.get(s).addTo(values, scales.ofSpring(s));
-            } else {
-                addForce(load, s, -frame.springs.get(s).law().force(states[s], 0, 0));
             }
         }
         factor.addToDiagonal(frame.loose);
-        return factor.decompose() ? factor.solve(load) : new double[0];
+        return factor.decompose();
     }
 
     private void addForce(double[] load, int s, double pull) {
