@@ -1,5 +1,6 @@
 package borderwright.pack;
 
+import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.drawings.PlanDrawing;
 import borderwright.pack.pages.PackPages;
@@ -24,13 +25,12 @@ public final class PackWriter {
      * All files of a pack.
      *
      * @param plan the plan
-     * @param variants the garden and its variants side by side, {@link VariantTable#NONE} for none
+     * @param variants the garden and its variants side by side, {@link Comparison#NONE} for none
      * @param paper what the pack is printed on
      * @param date the day that it is dated; empty for an undated pack, which repeats to the byte
      * @return content by file name, in the order in which they are best written
      */
-    public static Map<String, byte[]> write(
-            Plan plan, VariantTable variants, PaperSize paper, Optional<LocalDate> date) {
+    public static Map<String, byte[]> write(Plan plan, Comparison variants, PaperSize paper, Optional<LocalDate> date) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put("plan.json", PlanJson.write(plan));
         files.put("cutting.csv", PlanTables.cutting(plan));

@@ -1,5 +1,6 @@
 package borderwright.pack;
 
+import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.pages.Sheets;
 import borderwright.pack.paper.Drawing;
@@ -14,7 +15,7 @@ public final class AllDrawings {
 
     public static List<Drawing> of(Plan plan, PaperSize paper) {
         List<Drawing> drawings = new ArrayList<>();
-        Sheets.of(plan, VariantTable.NONE, paper, Optional.empty()).forEach(s -> gather(s, drawings));
+        Sheets.of(plan, Comparison.NONE, paper, Optional.empty()).forEach(s -> gather(s, drawings));
         return drawings;
     }
 

@@ -14,7 +14,6 @@ import borderwright.engine.problem.Problem;
 import borderwright.engine.stock.Budget;
 import borderwright.pack.PackWriter;
 import borderwright.pack.PaperSize;
-import borderwright.pack.VariantTable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -112,8 +111,8 @@ public final class PlanCommand implements Callable<Integer> {
         }
         PlanAnswer.Planned planned = (PlanAnswer.Planned) answer;
         Comparison comparison = Comparison.of(designs, new LengthFormat(asSaid.unitsOrMetric()));
-        Map<String, byte[]> files = PackWriter.write(
-                planned.plan(), variants(comparison), paperFor(asSaid.unitsOrMetric()), Optional.empty());
+        Map<String, byte[]> files =
+                PackWriter.write(planned.plan(), comparison, paperFor(asSaid.unitsOrMetric()), Optional.empty());
         FolderWriter.write(out, files);
         PlanReport.print(
                 planned.plan(),
@@ -129,24 +128,6 @@ public final class PlanCommand implements Callable<Integer> {
             return paper;
         }
         return units == UnitSystem.METRIC ? PaperSize.A4 : PaperSize.LETTER;
-    }
-
-    private static VariantTable variants(Comparison comparison) {
-        if (comparison.rows().size() < 2) {
-            return VariantTable.NONE;
-        }
-        List<VariantTable.Row> rows = comparison.rows().stream()
-                .map(row -> new VariantTable.Row(
-                        row.name(),
-                        String.join(", ", row.changed()),
-                        row.cost(),
-                        row.less(),
-                        row.boardMetres(),
-                        row.growingM2(),
-                        row.planters(),
-                        row.unmet()))
-                .toList();
-        return new VariantTable(rows, comparison.sentence());
     }
 
     private int notPlanned(List<Problem> reasons) {

@@ -16,6 +16,9 @@ import org.joda.money.Money;
  * @param sentence what the cheapest saves, in words
  */
 public record Comparison(List<Row> rows, int cheapest, String sentence) {
+    /** Nothing to compare. */
+    public static final Comparison NONE = new Comparison(List.of(), -1, "");
+
     public Comparison {
         rows = List.copyOf(rows);
     }

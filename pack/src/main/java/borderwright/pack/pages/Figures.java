@@ -11,8 +11,8 @@ import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.plan.Comparison;
 import borderwright.engine.survey.SurveyReport;
-import borderwright.pack.VariantTable;
 import borderwright.pack.drawings.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -129,8 +129,8 @@ public record Figures(LengthFormat lengths) {
     }
 
     /** How many shortfalls a design has, and how many of them the garden as said does not have. */
-    public String shortfallsAgainst(VariantTable.Row row, VariantTable.Row asSaid) {
-        int all = row.shortfalls().size();
+    public String shortfallsAgainst(Comparison.Row row, Comparison.Row asSaid) {
+        int all = row.unmet().size();
         int more = moreShortfalls(row, asSaid).size();
         if (all == 0) {
             return "nothing";
@@ -139,10 +139,8 @@ public record Figures(LengthFormat lengths) {
     }
 
     /** Shortfalls of a design that the garden as said does not have. */
-    public List<String> moreShortfalls(VariantTable.Row row, VariantTable.Row asSaid) {
-        return row.shortfalls().stream()
-                .filter(s -> !asSaid.shortfalls().contains(s))
-                .toList();
+    public List<String> moreShortfalls(Comparison.Row row, Comparison.Row asSaid) {
+        return row.unmet().stream().filter(s -> !asSaid.unmet().contains(s)).toList();
     }
 
     /** A sentence begun with a capital letter and ended with a stop. */

@@ -1,8 +1,8 @@
 package borderwright.pack.pages;
 
+import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.PaperSize;
-import borderwright.pack.VariantTable;
 import borderwright.pack.paper.TypeFace;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
@@ -19,10 +19,10 @@ public final class PackPages {
     /**
      * All sheets as one PDF; the same bytes for the same arguments.
      *
-     * @param variants the garden and its variants side by side, {@link VariantTable#NONE} for none
+     * @param variants the garden and its variants side by side, {@link Comparison#NONE} for none
      * @param date printed on the brief; empty for an undated pack
      */
-    public static byte[] pdf(Plan plan, VariantTable variants, PaperSize paper, Optional<LocalDate> date) {
+    public static byte[] pdf(Plan plan, Comparison variants, PaperSize paper, Optional<LocalDate> date) {
         List<Sheet> sheets = Sheets.of(plan, variants, paper, date);
         DrawingBook drawings = new DrawingBook();
         String xhtml = xhtml(plan, sheets, paper, drawings);

@@ -3,9 +3,9 @@ package borderwright.pack.pages;
 import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.PegList;
 import borderwright.engine.plan.Plan;
-import borderwright.pack.VariantTable;
 import borderwright.pack.paper.Drawing;
 import java.time.LocalDate;
 import java.util.List;
@@ -28,7 +28,7 @@ public sealed interface Sheet {
      * @param variants the garden and its variants side by side; none when there are no variants
      * @param date the day that the pack is dated
      */
-    record Brief(Plan plan, VariantTable variants, Optional<LocalDate> date) implements Sheet {
+    record Brief(Plan plan, Comparison variants, Optional<LocalDate> date) implements Sheet {
         @Override
         public String title() {
             return "Brief";

@@ -5,10 +5,10 @@ import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.PegList;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.PaperSize;
-import borderwright.pack.VariantTable;
 import borderwright.pack.drawings.BoardDrawing;
 import borderwright.pack.drawings.CourseDrawing;
 import borderwright.pack.drawings.ElevationDrawing;
@@ -39,7 +39,7 @@ public final class Sheets {
         this.lengths = new LengthFormat(units);
     }
 
-    public static List<Sheet> of(Plan plan, VariantTable variants, PaperSize paper, Optional<LocalDate> date) {
+    public static List<Sheet> of(Plan plan, Comparison variants, PaperSize paper, Optional<LocalDate> date) {
         Sheets sheets = new Sheets(plan, paper);
         List<Sheet> all = new ArrayList<>();
         all.add(new Sheet.Brief(plan, variants, date));

@@ -3,10 +3,10 @@ package borderwright.pack.pages;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.PaperSize;
 import borderwright.pack.SamplePlan;
-import borderwright.pack.VariantTable;
 import borderwright.pack.drawings.AngleTemplate;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
@@ -39,7 +39,7 @@ class AngleTemplatesTest {
     }
 
     private static PDDocument print(Plan plan, PaperSize paper) throws IOException {
-        byte[] pdf = PRINTED.computeIfAbsent(paper, p -> PackPages.pdf(plan, VariantTable.NONE, p, Optional.empty()));
+        byte[] pdf = PRINTED.computeIfAbsent(paper, p -> PackPages.pdf(plan, Comparison.NONE, p, Optional.empty()));
         return Loader.loadPDF(pdf);
     }
 

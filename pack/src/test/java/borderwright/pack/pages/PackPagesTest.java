@@ -2,10 +2,10 @@ package borderwright.pack.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.PaperSize;
 import borderwright.pack.SamplePlan;
-import borderwright.pack.VariantTable;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -24,7 +24,7 @@ class PackPagesTest {
     private static final byte[] METRIC = pdf(SamplePlan.metric(), PaperSize.A4);
 
     private static byte[] pdf(Plan plan, PaperSize paper) {
-        return PackPages.pdf(plan, VariantTable.NONE, paper, Optional.empty());
+        return PackPages.pdf(plan, Comparison.NONE, paper, Optional.empty());
     }
 
     private static List<String> pages(byte[] pdf) throws IOException {
@@ -104,7 +104,7 @@ class PackPagesTest {
     @Test
     void aDatedPackSaysItsDayOnTheBrief() throws IOException {
         byte[] pdf = PackPages.pdf(
-                SamplePlan.small("Dated"), VariantTable.NONE, PaperSize.A4, Optional.of(LocalDate.of(2026, 3, 2)));
+                SamplePlan.small("Dated"), Comparison.NONE, PaperSize.A4, Optional.of(LocalDate.of(2026, 3, 2)));
 
         assertThat(pages(pdf).get(0)).contains("Pack of 2026-03-02.");
     }
