@@ -1,9 +1,10 @@
 package borderwright.engine.plan;
 
+import borderwright.engine.buying.BoardOffer;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.OwnedBoard;
-import borderwright.engine.garden.SupplierNote;
 import borderwright.engine.measure.Length;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -14,34 +15,21 @@ final class BoardLimits {
 
     private BoardLimits() {}
 
-    /** Longest piece by section name, mm. */
-    static Map<String, Double> longestPieceMm(Garden garden) {
+    /**
+     * Longest piece by section name, mm.
+     *
+     * @param boards boards that can be bought and brought home
+     */
+    static Map<String, Double> longestPieceMm(Garden garden, List<BoardOffer> boards) {
         double trimMm = garden.cuttingOrHabit().trimOrHabit().mm();
         Map<String, Double> longest = new TreeMap<>();
-        for (SupplierNote supplier : garden.suppliers()) {
-            double travelsMm = supplier.longest() == null
-                    ? Double.POSITIVE_INFINITY
-                    : supplier.longest().mm();
-            for (SupplierNote.BoardPrice board : supplier.boards()) {
-                if (board.length() != null) {
-                    take(longest, board.section(), board.length(), travelsMm, trimMm);
-                }
-                for (Length length : board.lengths()) {
-                    take(longest, board.section(), length, travelsMm, trimMm);
-                }
-            }
+        for (BoardOffer board : boards) {
+            longest.merge(board.section(), new Length(board.lengthTicks()).mm() - 2 * trimMm, Math::max);
         }
         for (OwnedBoard board : garden.owned()) {
             longest.merge(board.section(), board.length().mm(), Math::max);
         }
         garden.sections().forEach(section -> longest.putIfAbsent(section.name(), HABIT_LONGEST_MM));
         return longest;
-    }
-
-    private static void take(
-            Map<String, Double> longest, String section, Length length, double travelsMm, double trimMm) {
-        if (length.mm() <= travelsMm) {
-            longest.merge(section, length.mm() - 2 * trimMm, Math::max);
-        }
     }
 }

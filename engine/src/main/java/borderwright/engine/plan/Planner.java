@@ -66,14 +66,15 @@ public final class Planner {
             return new PlanAnswer.NotPlanned(notFixed.problems());
         }
         SurveyAnswer.Adjusted border = (SurveyAnswer.Adjusted) survey;
-        Map<String, Double> longestMm = BoardLimits.longestPieceMm(garden);
+        PriceLists prices = PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currencyUnit());
+        Map<String, Double> longestMm = BoardLimits.longestPieceMm(garden, prices.boards());
         Layout layout =
                 BorderLayout.lay(border.outline(), garden.runs(), layoutRules(longestMm), garden.unitsOrMetric());
         if (layout.boxes().isEmpty()) {
             return new PlanAnswer.NotPlanned(nothingStands(layout));
         }
         List<Box> boxes = build(layout, longestMm);
-        return new PlanAnswer.Planned(finish(border, layout, boxes));
+        return new PlanAnswer.Planned(finish(border, layout, boxes, prices));
     }
 
     private LayoutRules layoutRules(Map<String, Double> longestMm) {
@@ -103,14 +104,13 @@ public final class Planner {
         return boxes;
     }
 
-    private Plan finish(SurveyAnswer.Adjusted border, Layout layout, List<Box> boxes) {
+    private Plan finish(SurveyAnswer.Adjusted border, Layout layout, List<Box> boxes, PriceLists prices) {
         List<Piece> pieces =
                 boxes.stream().flatMap(box -> box.pieces().stream()).toList();
         List<SoilVolume> soil = boxes.stream()
                 .map(box -> SoilVolume.of(box, garden.soilOrHabit()))
                 .toList();
         List<ShoppingItem> shopping = ShoppingList.of(boxes, soil, format);
-        PriceLists prices = PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currencyUnit());
         ShoppingAnswer answer = Shopper.buy(shopping(pieces, shopping, prices), budget);
         CuttingPlan cutting = CuttingPlanner.plan(
                 new CuttingJob(
