@@ -7,6 +7,7 @@ import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
@@ -37,6 +38,14 @@ final class CsvTable {
         }
         rows.add(safe);
         return this;
+    }
+
+    /** A row of which only some columns are known, by their heads; the others stay empty. */
+    CsvTable sparseRow(Map<String, String> cells) {
+        if (!head.containsAll(cells.keySet())) {
+            throw new IllegalArgumentException("columns are " + head + ", got " + cells.keySet());
+        }
+        return row(head.stream().map(column -> cells.getOrDefault(column, "")).toArray(String[]::new));
     }
 
     /** A cell that no spreadsheet takes for a formula. */

@@ -56,30 +56,7 @@ public final class PlanTables {
             }
         }
         for (CuttingPlan.Uncut uncut : plan.cutting().uncut()) {
-            table.row(
-                    "",
-                    "",
-                    "",
-                    uncut.why(),
-                    "",
-                    uncut.label(),
-                    "",
-                    "",
-                    "",
-                    "",
-                    "",
-                    "",
-                    "",
-                    "",
-                    "",
-                    "",
-                    "",
-                    "",
-                    "",
-                    "",
-                    "",
-                    "",
-                    "");
+            table.sparseRow(Map.of("board_from", uncut.why(), "label", uncut.label()));
         }
         return table.bytes();
     }
