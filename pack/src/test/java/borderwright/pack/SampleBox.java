@@ -52,7 +52,8 @@ final class SampleBox {
                 plan,
                 courses(),
                 pieces,
-                List.of(new Box.Fixing("screw 5 x 70", "walls to posts and braces", 84, 3, 5.5, 10)),
+                List.of(new Box.Fixing(
+                        "screw 5 x 70", Box.Hold.WALL_TO_UPRIGHT, "walls to posts and braces", 84, 5, 70, 3, 5.5, 10)),
                 List.of(inner),
                 COURSES * W,
                 List.of(

@@ -1,5 +1,6 @@
 package borderwright.engine.buildup;
 
+import borderwright.engine.buildup.Box.Hold;
 import borderwright.engine.buildup.CutWords.SideNames;
 import borderwright.engine.buildup.Piece.Role;
 import borderwright.engine.garden.SectionNote;
@@ -169,6 +170,7 @@ final class Bearers {
             draft.add(maker.upright(part, leg, bed, bed + lay.legMm()));
             draft.fixings.add(
                     draft.screws.screw(StrictMath.min(lay.heightMm(), 50), StrictMath.max(lay.legMm(), 60), null),
+                    Hold.OTHER,
                     "bearers to legs, 2 slanting at each: they keep it in place, the leg carries it",
                     2);
         }

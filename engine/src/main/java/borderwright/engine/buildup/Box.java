@@ -49,12 +49,52 @@ public record Box(
      * Screws or other fixings of one kind in one use.
      *
      * @param item name on the shopping list, such as {@code screw 5 x 70}
+     * @param hold which joint they make
      * @param use what they hold, in words
      * @param count how many
+     * @param diameterMm thread diameter of a screw, mm; 0 for what is no screw
+     * @param lengthMm length of a screw, mm; 0 for what is no screw
      * @param pilotMm pilot hole in the receiving piece, mm
      * @param clearanceMm clearance hole in the fixed piece, mm
      * @param countersinkMm diameter of the countersink, mm
      */
     public record Fixing(
-            String item, String use, int count, double pilotMm, double clearanceMm, double countersinkMm) {}
+            String item,
+            Hold hold,
+            String use,
+            int count,
+            double diameterMm,
+            double lengthMm,
+            double pilotMm,
+            double clearanceMm,
+            double countersinkMm) {}
+
+    /** Which joint of a box fixings make. */
+    public enum Hold {
+        /** Walls to posts and braces: {@link #perJoint} through each board into each upright. */
+        WALL_TO_UPRIGHT(2),
+        /** A tie to the brace beside it, at each end. */
+        TIE_TO_BRACE(3),
+        /** A divider to the upright beside it, in each board. */
+        DIVIDER_TO_UPRIGHT(2),
+        /** The two uprights of a corner to each other, in each course. */
+        UPRIGHTS_TOGETHER(2),
+        /** A strap across the two uprights of a corner, in each course. */
+        CORNER_STRAP(1),
+        /** A bracket where a tie meets a brace askew. */
+        TIE_BRACKET(1),
+        /** Capping, platform: nothing that holds the walls up. */
+        OTHER(1);
+
+        private final int perJoint;
+
+        Hold(int perJoint) {
+            this.perJoint = perJoint;
+        }
+
+        /** How many one joint has, as the builder sets them (common practice, no source). */
+        public int perJoint() {
+            return perJoint;
+        }
+    }
 }

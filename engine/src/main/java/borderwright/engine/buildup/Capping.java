@@ -1,5 +1,6 @@
 package borderwright.engine.buildup;
 
+import borderwright.engine.buildup.Box.Hold;
 import borderwright.engine.buildup.CutWords.SideNames;
 import borderwright.engine.buildup.Piece.Role;
 import borderwright.engine.garden.SectionNote;
@@ -130,6 +131,7 @@ final class Capping {
                             section.thickness().mm(),
                             draft.sections.walls().width().mm(),
                             null),
+                    Hold.OTHER,
                     "capping down into the walls' top edge, one every " + draft.format.length(SCREW_SPACING_MM)
                             + " and one at each end",
                     1 + (int) StrictMath.ceil(board.overallMm() / SCREW_SPACING_MM));

@@ -1,5 +1,6 @@
 package borderwright.engine.buildup;
 
+import borderwright.engine.buildup.Box.Hold;
 import borderwright.engine.buildup.Piece.Role;
 import borderwright.engine.buildup.Upright.Nook;
 import borderwright.engine.buildup.Upright.Stance;
@@ -69,10 +70,12 @@ final class CornerPosts {
             double behind = Stance.of(draft.sections.posts()).faceMm();
             draft.fixings.add(
                     draft.screws.screw(Stance.of(draft.sections.posts()).depthMm(), behind, null),
-                    "the two uprights of a corner to each other, 2 a course",
-                    2 * courses);
+                    Hold.UPRIGHTS_TOGETHER,
+                    "the two uprights of a corner to each other, " + Hold.UPRIGHTS_TOGETHER.perJoint() + " a course",
+                    Hold.UPRIGHTS_TOGETHER.perJoint() * courses);
         } else {
-            draft.fixings.addPlain(STRAP, "across the two uprights of a corner, one a course", courses);
+            draft.fixings.addPlain(
+                    STRAP, Hold.CORNER_STRAP, "across the two uprights of a corner, one a course", courses);
         }
     }
 

@@ -1,5 +1,6 @@
 package borderwright.engine.buildup;
 
+import borderwright.engine.buildup.Box.Hold;
 import borderwright.engine.buildup.CutWords.SideNames;
 import borderwright.engine.buildup.Piece.Role;
 import borderwright.engine.buildup.Upright.Nook;
@@ -88,8 +89,9 @@ final class Dividers {
                                 draft.sections.dividers().thickness().mm(),
                                 Upright.Stance.of(draft.sections.braces()).faceMm(),
                                 draft.rules.screws()),
-                        "dividers to their uprights, 2 a board at each",
-                        2 * dividerCourses());
+                        Hold.DIVIDER_TO_UPRIGHT,
+                        "dividers to their uprights, " + Hold.DIVIDER_TO_UPRIGHT.perJoint() + " a board at each",
+                        Hold.DIVIDER_TO_UPRIGHT.perJoint() * dividerCourses());
                 return true;
             }
         }

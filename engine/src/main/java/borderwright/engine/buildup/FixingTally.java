@@ -1,5 +1,6 @@
 package borderwright.engine.buildup;
 
+import borderwright.engine.buildup.Box.Hold;
 import borderwright.engine.buildup.ScrewRules.Screw;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,23 +11,26 @@ import java.util.Map;
 final class FixingTally {
     private final Map<Key, Integer> counts = new LinkedHashMap<>();
 
-    private record Key(Screw screw, String use) {}
+    private record Key(Screw screw, Hold hold, String use) {}
 
-    void add(Screw screw, String use, int count) {
-        counts.merge(new Key(screw, use), count, Integer::sum);
+    void add(Screw screw, Hold hold, String use, int count) {
+        counts.merge(new Key(screw, hold, use), count, Integer::sum);
     }
 
     /** Something that is not a screw and needs no holes of its own. */
-    void addPlain(String item, String use, int count) {
-        counts.merge(new Key(new Screw(item, 0, 0), use), count, Integer::sum);
+    void addPlain(String item, Hold hold, String use, int count) {
+        counts.merge(new Key(new Screw(item, 0, 0), hold, use), count, Integer::sum);
     }
 
     List<Box.Fixing> fixings() {
         List<Box.Fixing> list = new ArrayList<>();
         counts.forEach((key, count) -> list.add(new Box.Fixing(
                 key.screw.item(),
+                key.hold,
                 key.use,
                 count,
+                key.screw.diameterMm(),
+                key.screw.lengthMm(),
                 key.screw.pilotMm(),
                 key.screw.clearanceMm(),
                 key.screw.countersinkMm())));

@@ -17,9 +17,10 @@ import java.util.List;
  * @param startAngle angle inside the box at its first corner, radians
  * @param endAngle angle inside the box at its second corner, radians
  */
-record SideFrame(int side, Point start, Point along, double lengthMm, double startAngle, double endAngle) {
+public record SideFrame(int side, Point start, Point along, double lengthMm, double startAngle, double endAngle) {
 
-    static List<SideFrame> of(Ring outline) {
+    /** The sides of an outline, in order. */
+    public static List<SideFrame> of(Ring outline) {
         List<SideFrame> frames = new ArrayList<>(outline.size());
         for (int i = 0; i < outline.size(); i++) {
             int next = (i + 1) % outline.size();
@@ -34,28 +35,33 @@ record SideFrame(int side, Point start, Point along, double lengthMm, double sta
         return frames;
     }
 
-    Point inwards() {
+    /** Unit vector into the box. */
+    public Point inwards() {
         return along.left();
     }
 
-    Point at(double s, double w) {
+    /** The place {@code s} along it and {@code w} inwards. */
+    public Point at(double s, double w) {
         return start.plus(along.times(s)).plus(along.left().times(w));
     }
 
-    double s(Point p) {
+    /** How far along it a point lies, mm. */
+    public double s(Point p) {
         return p.minus(start).dot(along);
     }
 
-    double w(Point p) {
+    /** How far inwards of its outer face a point lies, mm. */
+    public double w(Point p) {
         return p.minus(start).dot(along.left());
     }
 
     /** Where the inner corner at its start lies along it, for a wall {@code w} thick. */
-    double innerStart(double w) {
+    public double innerStart(double w) {
         return CornerCut.setbackMm(CornerCut.MITRED, startAngle, w, 0, w);
     }
 
-    double innerEnd(double w) {
+    /** Where the inner corner at its end lies along it, for a wall {@code w} thick. */
+    public double innerEnd(double w) {
         return lengthMm - CornerCut.setbackMm(CornerCut.MITRED, endAngle, w, 0, w);
     }
 }

@@ -1,5 +1,6 @@
 package borderwright.engine.buildup;
 
+import borderwright.engine.buildup.Box.Hold;
 import borderwright.engine.buildup.CutWords.SideNames;
 import borderwright.engine.buildup.Piece.Notch;
 import borderwright.engine.buildup.Piece.Role;
@@ -125,8 +126,9 @@ final class Slats {
         List<Notch> notches = slat.notches();
         Prism solid = new Prism(slat.outline(), topMm - thickness(), topMm);
         draft.add(maker.notched(part, strip, slat.outline(), notches, solid.bottomMm(), solid.topMm()));
-        draft.fixings.add(draft.screws.screw(thickness(), 40, null), "slats to bearers, 2 at each crossing", (int)
-                (2 * crossings));
+        draft.fixings.add(
+                draft.screws.screw(thickness(), 40, null), Hold.OTHER, "slats to bearers, 2 at each crossing", (int)
+                        (2 * crossings));
     }
 
     private static double lesser(Strip.End end) {

@@ -1,5 +1,6 @@
 package borderwright.engine.buildup;
 
+import borderwright.engine.buildup.Box.Hold;
 import borderwright.engine.buildup.CutWords.SideNames;
 import borderwright.engine.buildup.Piece.Role;
 import borderwright.engine.buildup.Upright.Nook;
@@ -22,8 +23,6 @@ import java.util.Optional;
  * not be ripped an angle bracket takes its place.
  */
 final class Ties {
-    private static final int SCREWS_AN_END = 3;
-
     /** A tie meets the face opposite at no more than this from square. */
     private static final double STEEPEST_DEG = 40;
 
@@ -192,10 +191,11 @@ final class Ties {
                         draft.sections.ties().thickness().mm(),
                         Stance.of(draft.sections.braces()).faceMm(),
                         null),
-                "ties to braces, sideways, " + SCREWS_AN_END + " at each end",
-                ends * SCREWS_AN_END);
+                Hold.TIE_TO_BRACE,
+                "ties to braces, sideways, " + Hold.TIE_TO_BRACE.perJoint() + " at each end",
+                ends * Hold.TIE_TO_BRACE.perJoint());
         if (trial.bracket) {
-            draft.fixings.addPlain("angle bracket", "ties to braces that they meet askew", 1);
+            draft.fixings.addPlain("angle bracket", Hold.TIE_BRACKET, "ties to braces that they meet askew", 1);
         }
     }
 

@@ -1,5 +1,6 @@
 package borderwright.engine.buildup;
 
+import borderwright.engine.buildup.Box.Hold;
 import borderwright.engine.buildup.CutWords.SideNames;
 import borderwright.engine.buildup.Piece.Role;
 import borderwright.engine.buildup.ScrewRules.Screw;
@@ -19,8 +20,6 @@ final class UprightBuilder {
     private static final double BELOW_RIM_MM = 20;
 
     private static final double QUARTER_INCH_MM = 6.35;
-
-    private static final int SCREWS_A_CROSSING = 2;
 
     private final Draft draft;
     private final Supports supports;
@@ -83,8 +82,9 @@ final class UprightBuilder {
     void fixWall(Upright upright, int boards) {
         draft.fixings.add(
                 wallScrew(upright),
-                "walls to posts and braces, " + SCREWS_A_CROSSING + " a board at each",
-                boards * SCREWS_A_CROSSING * draft.courses().size());
+                Hold.WALL_TO_UPRIGHT,
+                "walls to posts and braces, " + Hold.WALL_TO_UPRIGHT.perJoint() + " a board at each",
+                boards * Hold.WALL_TO_UPRIGHT.perJoint() * draft.courses().size());
     }
 
     Screw wallScrew(Upright upright) {
