@@ -96,10 +96,10 @@ public record CuttingPlan(
      * @param fenceDeg fence angle from square, degrees
      * @param stop length at the stop; {@link Length#ZERO} where the length is marked by hand
      * @param labels pieces cut at this set-up, in order
-     * @param words what to set, in a sentence
+     * @param byHand how the cut is made when no saw at hand reaches it, in a sentence; empty when one does
      */
     public record SetUp(
-            int number, String saw, double tiltDeg, double fenceDeg, Length stop, List<String> labels, String words) {
+            int number, String saw, double tiltDeg, double fenceDeg, Length stop, List<String> labels, String byHand) {
         public SetUp {
             labels = List.copyOf(labels);
         }

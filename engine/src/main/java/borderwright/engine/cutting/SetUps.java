@@ -5,8 +5,6 @@ import borderwright.engine.buildup.Piece;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.measure.Length;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -26,15 +24,15 @@ final class SetUps {
             .thenComparing(Key::fenceDeg)
             .thenComparing(Key::saw)
             .thenComparing(Key::stop, Comparator.reverseOrder())
-            .thenComparing(Key::words));
+            .thenComparing(Key::byHand));
 
     SetUps(CuttingJob job) {
         this.job = job;
         this.choice = new SawChoice(job.saws());
     }
 
-    /** How a saw is set; {@code hand} when no saw at hand reaches the cut, and then the words say how else. */
-    private record Key(boolean hand, String saw, double tiltDeg, double fenceDeg, Length stop, String words) {}
+    /** How a saw is set; {@code hand} when no saw at hand reaches the cut, and then {@code byHand} says how else. */
+    private record Key(boolean hand, String saw, double tiltDeg, double fenceDeg, Length stop, String byHand) {}
 
     /** Notes both ends of a piece that is cut now. */
     void add(Piece piece) {
@@ -79,25 +77,7 @@ final class SetUps {
     List<CuttingPlan.SetUp> list() {
         List<CuttingPlan.SetUp> list = new ArrayList<>();
         labels.forEach((key, pieces) -> list.add(new CuttingPlan.SetUp(
-                list.size() + 1, key.saw, key.tiltDeg, key.fenceDeg, key.stop, pieces, words(key))));
+                list.size() + 1, key.saw, key.tiltDeg, key.fenceDeg, key.stop, pieces, key.byHand)));
         return list;
-    }
-
-    private static String words(Key key) {
-        if (key.hand) {
-            return key.words;
-        }
-        String angle = key.tiltDeg == 0 && key.fenceDeg == 0
-                ? "square: blade upright, fence at 0 deg from square"
-                : "blade " + degrees(key.tiltDeg) + " deg from upright, fence " + degrees(key.fenceDeg)
-                        + " deg from square";
-        String stop = key.stop.ticks() > 0
-                ? "; stop at " + BigDecimal.valueOf(key.stop.mm()).setScale(1, RoundingMode.HALF_UP) + " mm"
-                : "; mark each length";
-        return "Set the " + key.saw + " " + angle + stop + ". Make one test cut and measure it.";
-    }
-
-    private static String degrees(double angle) {
-        return BigDecimal.valueOf(angle).setScale(1, RoundingMode.HALF_UP).toPlainString();
     }
 }

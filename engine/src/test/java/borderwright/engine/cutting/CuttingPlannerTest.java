@@ -140,9 +140,8 @@ class CuttingPlannerTest {
         assertThat(plan.setUps()).hasSize(2);
         assertThat(plan.setUps().get(0).labels()).containsExactly("b");
         assertThat(plan.setUps().get(1).labels()).containsExactlyInAnyOrder("a", "c");
-        assertThat(plan.setUps().get(1).words())
-                .isEqualTo("Set the mitre saw square: blade upright, fence at 0 deg from square; stop at 500.0 mm."
-                        + " Make one test cut and measure it.");
+        assertThat(plan.setUps().get(1).stop()).isEqualTo(Length.ofMm(500));
+        assertThat(plan.setUps().get(1).byHand()).isEmpty();
     }
 
     @Test
@@ -160,7 +159,7 @@ class CuttingPlannerTest {
     void aCutThatNoSawReachesSaysHowElse() {
         CuttingPlan plan = plan(List.of(board("B01", 2400)), List.of(piece("a", 900, SQUARE, TOO_STEEP, false, false)));
         assertThat(plan.setUps())
-                .anyMatch(s -> s.saw().equals("by hand") && s.words().equals("Saw it by hand to a line."));
+                .anyMatch(s -> s.saw().equals("by hand") && s.byHand().equals("Saw it by hand to a line."));
     }
 
     @Test

@@ -31,27 +31,37 @@ public final class BoardDrawing {
         this.lengths = lengths;
     }
 
-    /** A board; all boards of a pack are drawn to the scale at which the longest fills the width. */
+    /**
+     * A board; all boards of a pack are drawn to the scale at which the longest fills the width.
+     *
+     * @param names what is written on each piece, in the order of the board's cuts
+     */
     public static Drawing draw(
-            CuttingPlan.BoardCuts board, Length longest, List<String> waiting, LengthFormat lengths, double widthMm) {
+            CuttingPlan.BoardCuts board,
+            List<String> names,
+            Length longest,
+            List<String> waiting,
+            LengthFormat lengths,
+            double widthMm) {
         Sketch sketch = new Sketch(widthMm, ABOVE_MM + BOARD_MM + BELOW_MM);
         BoardDrawing drawing = new BoardDrawing(sketch, (widthMm - 0.6) / longest.mm(), lengths);
-        drawing.board(board, waiting);
+        drawing.board(board, names, waiting);
         return sketch.finish("Board " + board.id() + " with its pieces in order");
     }
 
-    private void board(CuttingPlan.BoardCuts board, List<String> waiting) {
+    private void board(CuttingPlan.BoardCuts board, List<String> names, List<String> waiting) {
         double end = board.length().mm();
         part(0, end, Tone.WHITE);
         waste(0, board.trim().mm());
         double last = board.trim().mm();
-        for (CuttingPlan.Cut cut : board.cuts()) {
+        for (int i = 0; i < names.size(); i++) {
+            CuttingPlan.Cut cut = board.cuts().get(i);
             double from = cut.start().mm();
             double to = from + cut.length().mm();
             waste(last, from);
             boolean waits = waiting.contains(cut.label());
             part(from, to, Tone.PALE);
-            piece(cut, from, to, waits);
+            piece(cut, names.get(i), from, to, waits);
             last = to;
         }
         double offcut = board.offcut().mm();
@@ -87,8 +97,8 @@ public final class BoardDrawing {
         }
     }
 
-    private void piece(CuttingPlan.Cut cut, double from, double to, boolean waits) {
-        String label = cut.label() + (waits ? " waits" : "") + (cut.turned() ? " turned" : "");
+    private void piece(CuttingPlan.Cut cut, String name, double from, double to, boolean waits) {
+        String label = name + (waits ? " waits" : "") + (cut.turned() ? " turned" : "");
         Tone tone = waits ? Tone.ACCENT : Tone.BLACK;
         inside(label, from, to, 2.9, true, tone);
         inside(lengths.piece(cut.length().mm()), from, to, 5.8, false, tone);

@@ -162,7 +162,7 @@ public final class ElevationDrawing {
     /** A wall board shows between the outermost of its corners that lie on the front. */
     private void board(Piece piece) {
         List<Point> onFace = piece.place().plan().corners().stream()
-                .filter(p -> StrictMath.abs(line.along().cross(p.minus(line.from()))) < ON_FACE_MM)
+                .filter(p -> StrictMath.abs(behindMm(p)) < ON_FACE_MM)
                 .toList();
         if (onFace.size() < 2) {
             return;
@@ -205,10 +205,17 @@ public final class ElevationDrawing {
         if (!upright && piece.role() != Piece.Role.DIVIDER) {
             return false;
         }
-        return piece.place().plan().corners().stream()
-                .anyMatch(p -> line.along().cross(p.minus(line.from())) < BEHIND_MM
-                        && line.at(p) > line.at(side.left()) - 1
-                        && line.at(p) < line.at(side.right()) + 1);
+        List<Point> corners = piece.place().plan().corners();
+        // Round a bend the other wing of the box lies before this front, not behind it.
+        return corners.stream().allMatch(p -> behindMm(p) > -ON_FACE_MM)
+                && corners.stream()
+                        .anyMatch(p -> behindMm(p) < BEHIND_MM
+                                && line.at(p) > line.at(side.left()) - 1
+                                && line.at(p) < line.at(side.right()) + 1);
+    }
+
+    private double behindMm(Point place) {
+        return line.along().cross(place.minus(line.from()));
     }
 
     private void hidden(Piece piece) {

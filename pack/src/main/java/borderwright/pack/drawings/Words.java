@@ -1,5 +1,6 @@
 package borderwright.pack.drawings;
 
+import borderwright.engine.buildup.EndCut;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.garden.EdgeKind;
 import java.util.Locale;
@@ -24,6 +25,22 @@ public final class Words {
             case LEG -> "leg";
             case SLAT -> "slat";
             case CAPPING -> "capping";
+        };
+    }
+
+    /** What several of them are called. */
+    public static String roles(Piece.Role role) {
+        return role == Piece.Role.CAPPING ? "capping boards" : role(role) + "s";
+    }
+
+    /** Where the long point of an end lies, for a reader who has the face that goes out, or up, before them. */
+    public static String longPoint(Piece.Role role, EndCut.LongPoint point) {
+        return switch (point) {
+            case NONE -> "none";
+            case MARKED_FACE -> role == Piece.Role.WALL ? "outside" : "on the marked face";
+            case HIDDEN_FACE -> role == Piece.Role.WALL ? "inside" : "on the unmarked face";
+            case LOWER_EDGE -> role == Piece.Role.CAPPING ? "on the outer edge" : "on the lower edge";
+            case UPPER_EDGE -> role == Piece.Role.CAPPING ? "on the inner edge" : "on the upper edge";
         };
     }
 }

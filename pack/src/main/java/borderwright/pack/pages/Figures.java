@@ -105,14 +105,26 @@ public record Figures(LengthFormat lengths) {
         return Words.role(role);
     }
 
-    /** An end cut in words; square ends say just that. */
-    public String cut(EndCut cut) {
-        return cut.isSquare() ? "square" : cut.words();
+    /** An end cut in a few words; its angle is from square, and which end it is stands at the head of its column. */
+    public String cut(Piece piece, EndCut cut) {
+        if (cut.isSquare()) {
+            return "square";
+        }
+        boolean bevel = cut.tiltDeg() > 0;
+        return (bevel ? "bevel " + degrees(cut.tiltDeg()) : "mitre " + degrees(cut.fenceDeg())) + ", long point "
+                + Words.longPoint(piece.role(), cut.longPoint()) + ", short point " + length(cut.offsetMm()) + " back";
     }
 
-    /** An angle setting of a saw from square. */
-    public String setting(double degrees) {
-        return decimal(degrees, 1).equals("0.0") ? "square" : degrees(degrees) + " from square";
+    /** An angle setting of a saw, from square. */
+    public String tilt(double degrees) {
+        return decimal(degrees, 1).equals("0.0") ? "square" : degrees(degrees);
+    }
+
+    /** The number of a set-up; empty when there is none of that index. */
+    public String setUp(List<CuttingPlan.SetUp> setUps, int index) {
+        return index < 0 || index >= setUps.size()
+                ? ""
+                : Integer.toString(setUps.get(index).number());
     }
 
     /** How far a total is over or under the budget. */
@@ -201,15 +213,6 @@ public record Figures(LengthFormat lengths) {
     /** A drill's size; always in mm, as drills for these screws are. */
     public String drill(double mm) {
         return mm <= 0 ? "none" : decimal(mm, 1) + " mm";
-    }
-
-    /** Which set-up, with its stop. */
-    public String setUp(List<CuttingPlan.SetUp> setUps, int index) {
-        if (index < 0 || index >= setUps.size()) {
-            return "";
-        }
-        CuttingPlan.SetUp setUp = setUps.get(index);
-        return setUp.number() + ": " + setUp.saw();
     }
 
     /** A supplier's terms in a sentence. */

@@ -100,8 +100,8 @@ final class PageStyle {
             .alert h2 { margin-top: 0; color: %2$s; }
             .sure { border: 0.25mm solid #111111; padding: 2.2mm 3mm 1.2mm 3mm; margin: 2mm 0 3mm 0; }
             .two { width: 100%%; border-collapse: collapse; table-layout: fixed; }
-            .two > tbody > tr > td { width: 50%%; vertical-align: top; padding: 0 4mm 0 0; }
-            table.list { width: 100%%; border-collapse: collapse; -fs-table-paginate: paginate; }
+            .two > tr > td { width: 50%%; vertical-align: top; padding: 0 4mm 0 0; }
+            table.list { width: 100%%; border-collapse: collapse; margin-bottom: 1.6mm; -fs-table-paginate: paginate; }
             table.list th { text-align: left; font-size: 7.4pt; padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: bottom;
               border-bottom: 0.35mm solid #111111; }
             table.list td { padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: top; border-bottom: 0.1mm solid #8c8c88;
@@ -116,14 +116,18 @@ final class PageStyle {
             .accent { color: %2$s; font-weight: 700; }
             .b { font-weight: 700; }
             .k { white-space: nowrap; }
+            .label { white-space: nowrap; font-weight: 700; margin-right: 2.5mm; }
             table.fixed { table-layout: fixed; }
             .tick { font-size: 11pt; line-height: 1; }
             object { display: block; }
             a { color: #111111; text-decoration: none; }
             a.page:after { content: target-counter(attr(href), page); }
-            .card { border: 0.5mm solid #111111; padding: 3mm 4mm 3mm 4mm; margin: 0 0 5mm 0; page-break-inside: avoid; }
+            .card { border: 0.5mm solid #111111; padding: 2.5mm 3.5mm 1.5mm 3.5mm; margin: 0 0 4mm 0; }
             .card .big { font-size: 21pt; font-weight: 700; line-height: 1.25; }
-            .card .mid { font-size: 14pt; line-height: 1.35; }
-            .card .ticks { font-size: 13pt; line-height: 1.5; margin-top: 1.5mm; }
+            .card .mid { font-size: 12pt; line-height: 1.35; }
+            .card .ticks { font-size: 11.5pt; line-height: 1.5; margin-top: 1mm; }
+            .card .label { font-weight: 400; }
+            table.cuts { margin-bottom: 4mm; }
+            table.list tr.group td { font-weight: 700; padding-top: 2.4mm; border-bottom: 0.35mm solid #111111;}
             """;
 }

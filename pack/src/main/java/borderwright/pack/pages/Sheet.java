@@ -1,7 +1,6 @@
 package borderwright.pack.pages;
 
 import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Piece;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.PegList;
@@ -87,6 +86,16 @@ public sealed interface Sheet {
         public String title() {
             return "Saw set-up cards";
         }
+
+        /** Cards side by side, in the order of work. */
+        public List<List<CuttingPlan.SetUp>> rows() {
+            return CardRows.of(plan.cutting().setUps());
+        }
+
+        /** Whether a row holds one card across the whole page. */
+        public boolean isWide(List<CuttingPlan.SetUp> row) {
+            return CardRows.isWide(row);
+        }
     }
 
     /**
@@ -136,9 +145,9 @@ public sealed interface Sheet {
             return alike.get(0);
         }
 
-        /** Pieces of the first box, those that are the same in everything but their label together. */
-        public List<List<Piece>> pieces() {
-            return AlikePieces.group(first().pieces());
+        /** Pieces of the first box by what they do. */
+        public List<PieceGroup> pieces() {
+            return PieceGroup.of(first().pieces());
         }
 
         /** Which face of each piece goes out. */
@@ -164,8 +173,21 @@ public sealed interface Sheet {
         }
     }
 
-    /** One board, drawn. */
-    record BoardCard(CuttingPlan.BoardCuts board, Drawing drawing) {}
+    /**
+     * Boards that are cut alike, drawn once.
+     *
+     * @param alike the boards, in the order in which they are cut
+     * @param drawing one for all: it names the pieces of a single board, and numbers those of several
+     */
+    record BoardCard(List<CuttingPlan.BoardCuts> alike, Drawing drawing) {
+        public BoardCard {
+            alike = List.copyOf(alike);
+        }
+
+        public CuttingPlan.BoardCuts first() {
+            return alike.get(0);
+        }
+    }
 
     /**
      * What to buy, from whom.

@@ -103,10 +103,25 @@ public final class Sheets {
                 .map(CuttingPlan.BoardCuts::length)
                 .max(Length::compareTo)
                 .orElseThrow();
-        List<Sheet.BoardCard> boards = cutting.boards().stream()
-                .map(b -> new Sheet.BoardCard(
-                        b, BoardDrawing.draw(b, longest, cutting.waiting(), lengths, paper.roomWidthMm(false))))
+        List<Sheet.BoardCard> boards = AlikeBoards.group(cutting).stream()
+                .map(alike -> new Sheet.BoardCard(
+                        alike,
+                        BoardDrawing.draw(
+                                alike.get(0),
+                                names(alike),
+                                longest,
+                                cutting.waiting(),
+                                lengths,
+                                paper.roomWidthMm(false))))
                 .toList();
         return new Sheet.CuttingSheet(boards, plan);
+    }
+
+    private static List<String> names(List<CuttingPlan.BoardCuts> alike) {
+        List<String> names = new ArrayList<>();
+        for (CuttingPlan.Cut cut : alike.get(0).cuts()) {
+            names.add(alike.size() == 1 ? cut.label() : "cut " + (names.size() + 1));
+        }
+        return names;
     }
 }

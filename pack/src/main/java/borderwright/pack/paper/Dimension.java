@@ -111,7 +111,9 @@ public final class Dimension {
         Spot along = flip ? out.times(-1) : out;
         double turnDeg = StrictMath.toDegrees(StrictMath.atan2(-along.y(), along.x()));
         Spot baseline = start.plus(along.left().times(-0.36 * SIZE.emMm()));
-        sketch.text(text, baseline, SIZE, flip ? Mark.Anchor.END : Mark.Anchor.START, false, turnDeg, Tone.BLACK);
+        // At a bend the texts of two lines meet: the later one then looks for a place of its own.
+        Sketch.Place first = new Sketch.Place(baseline, flip ? Mark.Anchor.END : Mark.Anchor.START);
+        sketch.label(text, start, SIZE, false, Tone.BLACK, List.of(first), turnDeg);
     }
 
     /** Places along the line so that no two texts touch: pushed apart forwards, then back from the end by half. */

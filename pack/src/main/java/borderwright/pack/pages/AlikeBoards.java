@@ -1,0 +1,49 @@
+package borderwright.pack.pages;
+
+import borderwright.engine.cutting.CuttingPlan;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Puts boards together that follow one another and are cut at the same places, so that they share a drawing and a table. */
+final class AlikeBoards {
+    /** As many columns of labels as fit beside the figures. */
+    private static final int MOST = 5;
+
+    private AlikeBoards() {}
+
+    /** Groups in the order of cutting. */
+    static List<List<CuttingPlan.BoardCuts>> group(CuttingPlan cutting) {
+        Set<String> waiting = Set.copyOf(cutting.waiting());
+        List<List<CuttingPlan.BoardCuts>> groups = new ArrayList<>();
+        String before = "";
+        for (CuttingPlan.BoardCuts board : cutting.boards()) {
+            String signature = signature(board, waiting);
+            int last = groups.size() - 1;
+            if (last >= 0 && signature.equals(before) && groups.get(last).size() < MOST) {
+                groups.get(last).add(board);
+            } else {
+                groups.add(new ArrayList<>(List.of(board)));
+            }
+            before = signature;
+        }
+        return groups;
+    }
+
+    /** All that a sheet says of a board but its mark and the labels. */
+    private static String signature(CuttingPlan.BoardCuts board, Set<String> waiting) {
+        StringBuilder all = new StringBuilder();
+        all.append(board.section()).append('|').append(board.length().ticks());
+        all.append('|').append(board.from()).append('|').append(board.owned());
+        all.append('|').append(board.trim().ticks());
+        for (CuttingPlan.Cut cut : board.cuts()) {
+            all.append('|')
+                    .append(cut.start().ticks())
+                    .append(' ')
+                    .append(cut.length().ticks());
+            all.append(' ').append(cut.setUp()).append(cut.turned());
+            all.append(waiting.contains(cut.label()));
+        }
+        return all.toString();
+    }
+}

@@ -1,0 +1,37 @@
+package borderwright.pack.pages;
+
+import borderwright.engine.buildup.Piece;
+import borderwright.pack.drawings.Words;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Pieces that do the same and come from the same section, under one heading of the piece table.
+ *
+ * @param heading what they are
+ * @param rows pieces that differ in nothing but their label share a row
+ */
+public record PieceGroup(String heading, List<List<Piece>> rows) {
+    public PieceGroup {
+        rows = List.copyOf(rows);
+    }
+
+    /** All pieces of a box, in the order in which each kind first comes. */
+    static List<PieceGroup> of(List<Piece> pieces) {
+        Map<String, List<Piece>> byHeading = new LinkedHashMap<>();
+        for (Piece piece : pieces) {
+            byHeading.computeIfAbsent(heading(piece), k -> new ArrayList<>()).add(piece);
+        }
+        List<PieceGroup> groups = new ArrayList<>();
+        byHeading.forEach((heading, some) -> groups.add(new PieceGroup(heading, AlikePieces.group(some))));
+        return groups;
+    }
+
+    private static String heading(Piece piece) {
+        String what = Words.roles(piece.role());
+        String course = piece.course() > 0 ? " of course " + piece.course() : "";
+        return Character.toUpperCase(what.charAt(0)) + what.substring(1) + course + ": " + piece.section();
+    }
+}
