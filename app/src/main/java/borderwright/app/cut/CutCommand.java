@@ -48,12 +48,17 @@ public final class CutCommand implements Callable<Integer> {
             description = "terms: supplier,tax_percent,delivery,free_over,minimum_order")
     private @Nullable Path terms;
 
-    @Option(names = "--kerf", paramLabel = "MM", description = "width of a cut, mm (default 3)")
+    @Option(
+            names = "--kerf",
+            paramLabel = "MM",
+            converter = MillimetreOption.class,
+            description = "width of a cut, mm (default 3)")
     private BigDecimal kerf = BigDecimal.valueOf(3);
 
     @Option(
             names = "--trim",
             paramLabel = "MM",
+            converter = MillimetreOption.class,
             description = "waste at each end of a board, kerf included, mm (default 0)")
     private BigDecimal trim = BigDecimal.ZERO;
 
@@ -101,12 +106,6 @@ public final class CutCommand implements Callable<Integer> {
     }
 
     private void checkOptions(Faults faults) {
-        if (kerf.signum() < 0) {
-            faults.file("--kerf", "The kerf must be 0 mm or more, got " + kerf.toPlainString() + " mm.");
-        }
-        if (trim.signum() < 0) {
-            faults.file("--trim", "The trim must be 0 mm or more, got " + trim.toPlainString() + " mm.");
-        }
         if (seconds != null && !(seconds > 0)) {
             faults.file("--seconds", "The time must be above 0 s, got " + seconds + " s.");
         }
