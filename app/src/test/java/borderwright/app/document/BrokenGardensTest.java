@@ -103,6 +103,7 @@ class BrokenGardensTest {
             number-with-comma-in-brackets.yaml:16:50: suppliers[0].boards[0].60: `60` is not a key of this group. A comma in brackets parts items: write decimals with a point.
             number-with-sign.yaml:16:48: suppliers[0].boards[0].price: `£9.60` is not a number. Write a number without a unit or a currency sign, such as `9.60`.
             only-comments.yaml:1:1: The document is empty. Begin with `name: ` and the name of the garden.
+            platform-above-walls.yaml:9:83: runs[0].platform: The platform of the run `run` is as high as its walls or higher. Write a height below that of the walls, so that there is room for soil.
             point-name-with-comma.yaml:4:12: survey.corners: `A,` is not the name of a point. A name is one word of letters and digits; write names of points, a space between them, such as `A B C D`.
             point-named-once.yaml:8:14: survey.measures[1].tape: The point `Q` is named only here, so nothing fixes its place. Measure it from two other points, or by an offset.
             point-named-once.yaml:9:15: survey.measures[2].level: The point `B1` is named only here, so nothing fixes its place. Measure it from two other points, or by an offset.

@@ -44,7 +44,7 @@ public sealed interface Measure {
 
             @Says(
                     value =
-                            "the angle read, up to 180 degrees between the two directions, or the angle inside the border when it is more",
+                            "the angle read, up to 180 degrees between the two directions, or the angle inside the border when it is more; at a bend of a strip always the angle inside the strip",
                     example = "127 deg",
                     atLeast = 1,
                     atMost = 359)

@@ -40,6 +40,13 @@ final class RunChecks {
                     "The run `" + run.name() + "` gives both the number of planters and the length of one.",
                     "Keep `planters` or `length`; the other follows."));
         }
+        if (run.platform() != null && run.platform().compareTo(run.height().to()) >= 0) {
+            found.add(new Problem(
+                    "platform-height",
+                    where + ".platform",
+                    "The platform of the run `" + run.name() + "` is as high as its walls or higher.",
+                    "Write a height below that of the walls, so that there is room for soil."));
+        }
         checkCorners(run, where);
     }
 

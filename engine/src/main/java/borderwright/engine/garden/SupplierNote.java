@@ -104,7 +104,8 @@ public record SupplierNote(
             BigDecimal price,
 
             @Says(
-                    value = "how much is in it, in the shopping list's unit",
+                    value =
+                            "how much is in it, in the shopping list's unit: pieces, or m3 of soil (cubic yards with imperial units)",
                     example = "200",
                     otherwise = "1",
                     atLeast = 0.001)

@@ -3,6 +3,7 @@ package borderwright.engine.plan;
 import borderwright.engine.buildup.Box;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -14,6 +15,9 @@ import java.util.Set;
 
 /** Everything to buy that is not a board. */
 final class ShoppingList {
+    /** 0.9144 m cubed, exact by the international yard. */
+    private static final double M3_PER_CUBIC_YARD = 0.764554857984;
+
     private ShoppingList() {}
 
     /** Fixings by kind in the order in which they are first used, then soil. */
@@ -33,13 +37,16 @@ final class ShoppingList {
         double orderedM3 = soil.stream().mapToDouble(SoilVolume::orderedM3).sum();
         double filledM3 = soil.stream().mapToDouble(SoilVolume::filledM3).sum();
         if (orderedM3 > 0) {
-            // Soil is ordered by the hundredth of a cubic metre at the finest; rounding up keeps it enough.
-            items.add(new ShoppingItem(
-                    "soil",
-                    BigDecimal.valueOf(orderedM3).setScale(2, RoundingMode.CEILING),
-                    "m3",
-                    format.volume(filledM3) + " inside the walls, and what settles"));
+            items.add(soil(orderedM3, format.volume(filledM3) + " inside the walls, and what settles", format.units()));
         }
         return items;
+    }
+
+    /** Soil is ordered by the hundredth of a cubic metre, or yard, at the finest; rounding up keeps it enough. */
+    private static ShoppingItem soil(double orderedM3, String why, UnitSystem units) {
+        boolean imperial = units == UnitSystem.IMPERIAL;
+        double quantity = imperial ? orderedM3 / M3_PER_CUBIC_YARD : orderedM3;
+        return new ShoppingItem(
+                "soil", BigDecimal.valueOf(quantity).setScale(2, RoundingMode.CEILING), imperial ? "cu yd" : "m3", why);
     }
 }
