@@ -18,7 +18,7 @@ final class AlikeBoards {
         List<List<CuttingPlan.BoardCuts>> groups = new ArrayList<>();
         String before = "";
         for (CuttingPlan.BoardCuts board : cutting.boards()) {
-            String signature = signature(board, waiting);
+            String signature = signature(board, cutting, waiting);
             int last = groups.size() - 1;
             if (last >= 0 && signature.equals(before) && groups.get(last).size() < MOST) {
                 groups.get(last).add(board);
@@ -31,7 +31,7 @@ final class AlikeBoards {
     }
 
     /** All that a sheet says of a board but its mark and the labels. */
-    private static String signature(CuttingPlan.BoardCuts board, Set<String> waiting) {
+    private static String signature(CuttingPlan.BoardCuts board, CuttingPlan cutting, Set<String> waiting) {
         StringBuilder all = new StringBuilder();
         all.append(board.section()).append('|').append(board.length().ticks());
         all.append('|').append(board.from()).append('|').append(board.owned());
@@ -44,6 +44,10 @@ final class AlikeBoards {
             all.append(' ').append(cut.setUp()).append(cut.turned());
             all.append(waiting.contains(cut.label()));
         }
+        cutting.reserves().stream()
+                .filter(reserve -> reserve.board().equals(board.id()))
+                .forEach(reserve -> all.append('|').append(reserve.length().ticks()));
+        all.append('|').append(cutting.heldBack().contains(board.id()));
         return all.toString();
     }
 }

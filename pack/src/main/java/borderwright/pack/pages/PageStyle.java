@@ -128,6 +128,6 @@ final class PageStyle {
             .card .ticks { font-size: 11.5pt; line-height: 1.5; margin-top: 1mm; }
             .card .label { font-weight: 400; }
             table.cuts { margin-bottom: 4mm; }
-            table.list tr.group td { font-weight: 700; padding-top: 2.4mm; border-bottom: 0.35mm solid #111111;}
+            table.list th.group { font-size: 8.4pt; padding-top: 2.4mm; }
             """;
 }
