@@ -33,6 +33,7 @@ final class CaseSearch {
     private final Map<String, StockSearch> searches = new HashMap<>();
     private final List<SupplierCase> cases = new ArrayList<>();
     private final Map<SupplierCase, Master> masters = new HashMap<>();
+    private final Map<SupplierCase, CountTree> trees = new HashMap<>();
     private @Nullable Purchase best;
     private long bound;
 
@@ -248,36 +249,64 @@ final class CaseSearch {
                 master.add(s, packing.pattern(p));
             }
         }
-        long enough = best == null ? Long.MAX_VALUE : c.targetGrains(best.cost) + 1;
-        master.solve(enough, part);
-        boolean impossible = best == null && master.bound() > c.sensibleGrains();
-        c.bound = Math.max(c.bound, impossible ? Long.MAX_VALUE : c.wholeBound(master.bound()));
+        master.solve(target(c) + 1, part);
+        settle(c, best == null && master.bound() > c.sensibleGrains(), master.bound());
+    }
+
+    /** Greatest grains of interest. */
+    private long target(SupplierCase c) {
+        return best == null ? c.sensibleGrains() : c.targetGrains(best.cost);
+    }
+
+    private void settle(SupplierCase c, boolean impossible, long boundGrains) {
+        c.bound = Math.max(c.bound, impossible ? Long.MAX_VALUE : c.wholeBound(boundGrains));
+    }
+
+    private boolean isOpen(SupplierCase c, Budget part) {
+        return !part.isSpent() && (best == null || c.bound < best.cost);
     }
 
     private void searchTogether(SupplierCase c, Budget part) {
-        if (part.isSpent() || (best != null && c.bound >= best.cost)) {
-            return;
-        }
         Master master = masterOf(c);
-        if (master.bestPrices().length == 0) {
+        if (isOpen(c, part)) {
+            int seed = c.stage - COUPLED;
+            new Dive(master, target(c) + 1, 0, seed, (p, packs, extras) -> accept(c, p, packs, extras), part).run();
+        }
+        if (isOpen(c, part)) {
+            CountTree tree = trees.computeIfAbsent(
+                    c,
+                    k -> new CountTree(
+                            master,
+                            master.bound(),
+                            target(c),
+                            b -> b,
+                            (packings, packs, extras) -> accept(c, packings, packs, extras)));
+            boolean done = tree.run(target(c), part);
+            settle(c, done && best == null, done ? target(c) + 1 : tree.bound());
+        }
+        if (isOpen(c, part) && c.stage % 3 == 0) {
+            searchListed(c, master, part);
+        }
+    }
+
+    /** Lists every pattern that a better basket may use, and searches these. */
+    private void searchListed(SupplierCase c, Master master, Budget part) {
+        long target = target(c);
+        double gapSize = (double) target * master.pricing.scale - master.bestTotal();
+        if (master.bestPrices().length == 0 || gapSize > Math.scalb(1.0, 61)) {
             return;
         }
-        long target = best == null ? c.sensibleGrains() : c.targetGrains(best.cost);
-        double gapSize = target * master.scale - master.bestTotal();
-        if (gapSize > Math.scalb(1.0, 61)) {
-            return;
-        }
-        long gap = target * (long) master.scale - master.bestTotal();
+        long gap = target * master.pricing.scale - master.bestTotal();
         List<List<Pattern>> patterns = new ArrayList<>();
         for (int s = 0; s < shopping.sections.size(); s++) {
-            StockCase stock = master.model.parts.get(s);
-            long[] value = Arrays.copyOfRange(
-                    master.bestPrices(), master.rowOfSize(s, 0), master.rowOfSize(s, 0) + stock.sizes());
+            StockCase stock = master.rows.model.parts.get(s);
+            int from = master.rows.rowOfSize(s, 0);
+            long[] value = Arrays.copyOfRange(master.bestPrices(), from, from + stock.sizes());
             PatternList list = new PatternList(stock, value, MOST_PATTERNS, part);
             boolean complete = list.fits();
             for (int j = 0; j < stock.boards() && complete; j++) {
                 if (stock.available(j) >= stock.pack(j)) {
-                    complete = list.list(j, master.worthOf(master.bestPrices(), s, j) - gap);
+                    complete = list.list(j, master.pricing.worthOf(master.bestPrices(), s, j) - gap);
                 }
             }
             if (!complete) {
@@ -286,14 +315,13 @@ final class CaseSearch {
             patterns.add(list.found());
         }
         PatternTree tree = new PatternTree(
-                master.model,
+                master.rows.model,
                 patterns,
                 target,
                 (packings, packs, extras) -> accept(c, packings, packs, extras),
                 b -> b,
                 part);
-        boolean done = tree.search();
-        if (done) {
+        if (tree.search()) {
             c.bound = best == null ? Long.MAX_VALUE : Math.max(c.bound, best.cost);
         }
     }
@@ -302,18 +330,23 @@ final class CaseSearch {
         int[][] needed = Purchase.packsFor(shopping, packings);
         for (int s = 0; s < packs.length; s++) {
             for (int j = 0; j < packs[s].length; j++) {
-                packs[s][j] = Math.max(packs[s][j], needed[s][j]);
+                needed[s][j] = Math.max(packs[s][j], needed[s][j]);
             }
         }
         int[][] goods = new int[shopping.covers.size()][];
         int at = 0;
         for (int g = 0; g < goods.length; g++) {
-            goods[g] = new int[shopping.covers.get(g).offers.size()];
-            for (int o = 0; o < goods[g].length; o++) {
-                goods[g][o] = extras[at++];
+            Cover cover = shopping.covers.get(g);
+            goods[g] = Arrays.copyOfRange(extras, at, at + cover.offers.size());
+            at += cover.offers.size();
+            if (!cover.isMetBy(goods[g])) {
+                goods[g] = c.cheapestGoods(cover);
+            }
+            if (goods[g].length == 0 && !cover.offers.isEmpty()) {
+                return target(c);
             }
         }
-        offer(c, new Purchase(shopping, packings, packs, goods));
-        return best == null ? c.sensibleGrains() : c.targetGrains(best.cost);
+        offer(c, new Purchase(shopping, packings, needed, goods));
+        return target(c);
     }
 }

@@ -49,6 +49,11 @@ final class Cover {
         return reaches(all);
     }
 
+    /** Whether so many of each offer cover the need. */
+    boolean isMetBy(int[] counts) {
+        return reaches(counts);
+    }
+
     private boolean reaches(int[] available) {
         double sum = 0;
         for (int o = 0; o < available.length; o++) {

@@ -1,77 +1,107 @@
 package borderwright.engine.buying;
 
+import borderwright.engine.buying.Column.Kind;
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.GreedyFill;
 import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.Pattern;
 import borderwright.engine.stock.StockCase;
+import borderwright.engine.stock.SubsetFill;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
 
 /**
- * From a solved master programme of one section to whole numbers of boards: whole parts are taken at once, then the
- * fullest fractions are rounded up one after another, and the programme is solved again for what is left. At every step
- * the rest is also packed by rule of thumb.
+ * From a solved master programme to whole numbers of boards: whole parts are taken at once, then the fullest fractions are
+ * rounded up one after another, and the programme is solved again for what is left. At every step the rest is also packed
+ * by rule of thumb.
  */
 final class Dive {
+    private static final double WHOLE = 1e-5;
+    private static final double NEARLY = 0.9;
+    private static final int ROUNDS = 3;
+    private static final int PATTERNS_EACH = 40;
+
     private final Master master;
-    private final StockCase stock;
+    private final ModelRows rows;
+    private final Answers answers;
     private final Budget budget;
     private final SplittableRandom random;
     private final boolean straight;
-    private final int[] left;
-    private final int[] boardsLeft;
-    private final int[] boardsUsed;
-    private Packing fixed = new Packing();
-    private @Nullable Packing best;
-    private long bestCost;
+    /** Whether the boards are given, so that none is to be exchanged for a cheaper one. */
+    private final boolean countsFixed;
+
+    private final int[][] left;
+    private final int[][] boardsLeft;
+    private final int[][] boardsUsed;
+    private final List<Packing> taken = new ArrayList<>();
+    private double uncounted;
+    private long worst;
     private final long enough;
 
     /**
      * A dive.
      *
-     * @param master a solved master programme of one part
-     * @param bestCost cost to beat
-     * @param enough stop as soon as a packing costs no more
+     * @param master a solved master programme
+     * @param worst cost from which on an answer is of no interest
+     * @param enough stop as soon as that cost is no more than this
      * @param seed 0 for the straight dive, others stray from it a little
      */
-    Dive(Master master, long bestCost, long enough, long seed, Budget budget) {
+    Dive(Master master, long worst, long enough, long seed, Answers answers, Budget budget) {
         this.master = master;
-        this.stock = master.model.parts.get(0);
+        this.rows = master.rows;
+        this.answers = answers;
         this.budget = budget;
-        this.bestCost = bestCost;
+        this.worst = worst;
         this.enough = enough;
         this.straight = seed == 0;
         this.random = new SplittableRandom(seed);
-        this.left = stock.copyOfDemand();
-        this.boardsLeft = stock.copyOfAvailable();
-        this.boardsUsed = new int[stock.boards()];
+        int parts = rows.model.parts.size();
+        this.left = new int[parts][];
+        this.boardsLeft = new int[parts][];
+        this.boardsUsed = new int[parts][];
+        for (int s = 0; s < parts; s++) {
+            StockCase stock = rows.model.parts.get(s);
+            left[s] = stock.copyOfDemand();
+            boardsLeft[s] = stock.copyOfAvailable();
+            boardsUsed[s] = new int[stock.boards()];
+            taken.add(new Packing());
+        }
+        boolean open = master.fixed.isEmpty();
+        for (int c = 0; c < master.fixed.size(); c++) {
+            Column column = master.fixed.get(c);
+            open |= master.low(c) < master.high(c);
+            if (column.kind() == Kind.COUNT) {
+                int pack = rows.model.parts.get(column.part()).pack(column.index());
+                boardsLeft[column.part()][column.index()] =
+                        (int) Math.min(master.high(c) * pack, StockCase.UNLIMITED - 1);
+            }
+        }
+        this.countsFixed = !open;
     }
 
-    /** A packing that costs less than the cost to beat, or null. The master programme is left as it was. */
-    @Nullable
-    Packing run() {
-        while (anyLeft() && bestCost > enough) {
-            boolean moved = takeWholes();
-            if (!moved) {
-                moved = takeFullest();
-            }
-            if (!moved) {
+    /** Dives; the master programme is left as it was. */
+    void run() {
+        complete();
+        while (anyLeft() && worst > enough) {
+            if (!takeWholes() && !takeFullest()) {
                 break;
             }
             complete();
-            if (!anyLeft() || bestCost <= enough || !resolve()) {
+            if (!anyLeft() || worst <= enough || !resolve()) {
                 break;
             }
         }
         restore();
-        return best;
     }
 
     private boolean anyLeft() {
-        for (int n : left) {
-            if (n > 0) {
-                return true;
+        for (int[] ofPart : left) {
+            for (int n : ofPart) {
+                if (n > 0) {
+                    return true;
+                }
             }
         }
         return false;
@@ -79,98 +109,120 @@ final class Dive {
 
     private boolean takeWholes() {
         boolean moved = false;
-        for (int c = 0; c < master.columns.size(); c++) {
-            Pattern pattern = master.columns.get(c).pattern();
-            if (pattern != null) {
-                double x = master.value(c);
-                int times = (int) Math.floor(x + 1e-6);
-                if (times > 0) {
-                    moved |= take(pattern, times);
-                }
+        for (int p = 0; p < master.patterns.size(); p++) {
+            int times = (int) Math.floor(master.patternValue(p) + WHOLE);
+            if (times > 0) {
+                moved |= take(master.patterns.get(p), times);
             }
         }
         return moved;
     }
 
+    /** Takes the fullest fraction once, and with it all that are nearly whole. */
     private boolean takeFullest() {
         int fullest = -1;
         double most = 0;
-        for (int c = 0; c < master.columns.size(); c++) {
-            Pattern pattern = master.columns.get(c).pattern();
-            double x = pattern == null ? 0 : master.value(c);
-            if (x > 1e-6) {
+        List<Column> nearly = new ArrayList<>();
+        for (int p = 0; p < master.patterns.size(); p++) {
+            double x = master.patternValue(p);
+            if (x > WHOLE) {
                 double weight = straight ? x : x * (0.5 + random.nextDouble());
                 if (weight > most) {
                     most = weight;
-                    fullest = c;
+                    fullest = p;
+                }
+                if (x > NEARLY) {
+                    nearly.add(master.patterns.get(p));
                 }
             }
         }
-        Pattern pattern = fullest < 0 ? null : master.columns.get(fullest).pattern();
-        return pattern != null && take(pattern, 1);
+        boolean moved = fullest >= 0 && take(master.patterns.get(fullest), 1);
+        for (Column column : nearly) {
+            moved |= take(column, 1);
+        }
+        return moved;
     }
 
     /** Cuts a pattern so often, less what is no longer wanted, filled up with what is. */
-    private boolean take(Pattern pattern, int times) {
-        int j = pattern.board();
-        int often = Math.min(times, boardsLeft[j]);
+    private boolean take(Column column, int times) {
+        int s = column.part();
+        int j = column.index();
+        Pattern pattern = column.pattern();
+        StockCase stock = rows.model.parts.get(s);
+        int often = Math.min(times, boardsLeft[s][j]);
         boolean moved = false;
-        while (often > 0) {
-            int[] counts = new int[left.length];
+        while (often > 0 && pattern != null) {
+            int[] counts = new int[left[s].length];
             long room = stock.capacity(j);
-            int repeats = often;
             int pieces = 0;
             for (int k = 0; k < pattern.kinds(); k++) {
                 int i = pattern.item(k);
-                counts[i] = Math.min(pattern.count(k), left[i]);
+                counts[i] = Math.min(pattern.count(k), left[s][i]);
                 room -= counts[i] * stock.size(i);
                 pieces += counts[i];
             }
             if (pieces == 0) {
                 return moved;
             }
-            for (int i = 0; i < left.length && room > 0; i++) {
-                if (left[i] > counts[i] && stock.size(i) <= room) {
-                    int more = (int) Math.min(left[i] - counts[i], room / stock.size(i));
+            int repeats = often;
+            for (int i = 0; i < counts.length; i++) {
+                if (room > 0 && left[s][i] > counts[i] && stock.size(i) <= room) {
+                    int more = (int) Math.min(left[s][i] - counts[i], room / stock.size(i));
                     counts[i] += more;
                     room -= more * stock.size(i);
                 }
+                repeats = counts[i] > 0 ? Math.min(repeats, left[s][i] / counts[i]) : repeats;
             }
-            for (int i = 0; i < left.length; i++) {
-                repeats = counts[i] > 0 ? Math.min(repeats, left[i] / counts[i]) : repeats;
-            }
-            fix(Pattern.ofCounts(j, counts), repeats);
+            fix(s, Pattern.ofCounts(j, counts), repeats);
             moved = true;
             often -= repeats;
         }
         return moved;
     }
 
-    private void fix(Pattern pattern, int times) {
+    private void fix(int s, Pattern pattern, int times) {
         int j = pattern.board();
-        fixed.add(pattern, times);
-        boardsUsed[j] += times;
-        if (boardsLeft[j] != StockCase.UNLIMITED) {
-            boardsLeft[j] -= times;
-        }
+        taken.get(s).add(pattern, times);
+        boardsUsed[s][j] += times;
+        boardsLeft[s][j] -= boardsLeft[s][j] == StockCase.UNLIMITED ? 0 : times;
         for (int k = 0; k < pattern.kinds(); k++) {
             int i = pattern.item(k);
-            left[i] -= pattern.count(k) * times;
-            master.program.require(master.rowOfSize(0, i), left[i]);
-            master.limit(0, i, left[i]);
+            left[s][i] -= pattern.count(k) * times;
+            master.program.require(rows.rowOfSize(s, i), left[s][i]);
+            master.pricing.limit(s, i, left[s][i]);
         }
-        requireBoards(j);
-    }
-
-    private void requireBoards(int j) {
-        if (master.rowOfBoard(0, j) >= 0) {
-            master.program.require(
-                    master.rowOfBoard(0, j), stock.isPacked(j) ? boardsUsed[j] : boardsUsed[j] - stock.available(j));
+        if (rows.boardRow[s][j] >= 0) {
+            master.program.require(rows.boardRow[s][j], boardsUsed[s][j]);
+        } else {
+            uncounted += (double) times * rows.model.parts.get(s).cost(j);
         }
     }
 
-    /** Packs the rest by rule of thumb; a better packing is kept. */
+    /** Packs the rest by rule of thumb, and offers the whole. */
     private void complete() {
+        List<Packing> whole = new ArrayList<>();
+        for (int s = 0; s < left.length; s++) {
+            StockCase stock = rows.model.parts.get(s);
+            Packing packing = new Packing();
+            packing.addAll(taken.get(s));
+            budget.spend((long) left[s].length * stock.boards() * 4);
+            Packing rest = rest(stock, left[s], boardsLeft[s]);
+            if (rest == null) {
+                return;
+            }
+            packing.addAll(rest);
+            whole.add(countsFixed ? packing : Downsize.of(stock, packing));
+        }
+        int[] extras = new int[rows.model.extras.size()];
+        for (int c = 0; c < master.fixed.size(); c++) {
+            if (master.fixed.get(c).kind() == Kind.EXTRA) {
+                extras[master.fixed.get(c).index()] = (int) Math.ceil(master.fixedValue(c) - WHOLE);
+            }
+        }
+        worst = Math.min(worst, answers.accept(whole, new int[0][], extras) + 1);
+    }
+
+    private @Nullable Packing rest(StockCase stock, int[] left, int[] boardsLeft) {
         int n = 0;
         for (int l : left) {
             n += l > 0 ? 1 : 0;
@@ -182,25 +234,26 @@ final class Dive {
                 kept[n++] = i;
             }
         }
-        Packing whole = new Packing();
-        whole.addAll(fixed);
+        Packing packing = new Packing();
         if (n > 0) {
-            StockCase rest = stock.withDemand(left, kept).withAvailable(boardsLeft);
-            budget.spend((long) n * stock.boards() * 4);
-            Packing packed = GreedyFill.pack(rest);
+            Packing packed = packed(stock.withDemand(left, kept).withAvailable(boardsLeft));
             if (packed == null) {
-                return;
+                return null;
             }
             for (int p = 0; p < packed.kinds(); p++) {
-                whole.add(renumbered(packed.pattern(p), kept), packed.times(p));
+                packing.add(renumbered(packed.pattern(p), kept), packed.times(p));
             }
         }
-        whole = Downsize.of(stock, whole);
-        long cost = whole.cost(stock);
-        if (cost < bestCost) {
-            bestCost = cost;
-            best = whole;
+        return packing;
+    }
+
+    private @Nullable Packing packed(StockCase rest) {
+        Packing greedy = GreedyFill.pack(rest);
+        if (greedy == null || !SubsetFill.suits(rest)) {
+            return greedy;
         }
+        Packing filled = SubsetFill.pack(rest, 0, greedy.count() - 1, budget);
+        return filled == null ? greedy : filled;
     }
 
     private static Pattern renumbered(Pattern pattern, int[] kept) {
@@ -215,34 +268,33 @@ final class Dive {
 
     /** Solves the programme for what is left; false when no completion can beat the best. */
     private boolean resolve() {
-        double unit = master.costUnit();
-        double spent = 0;
-        for (int j = 0; j < boardsUsed.length; j++) {
-            spent += stock.isPacked(j) ? 0 : (double) boardsUsed[j] * stock.cost(j);
-        }
-        double cutoff = (bestCost - spent) / unit - 1e-6;
-        if (!master.program.dual(1e6, budget) && budget.isSpent()) {
+        double cutoff = (worst - uncounted) / rows.costUnit - 1e-6;
+        if (!master.program.dual(Double.POSITIVE_INFINITY, budget) && budget.isSpent()) {
             return false;
         }
-        for (int round = 0; round < 30; round++) {
+        for (int round = 0; round < ROUNDS; round++) {
             if (!master.program.primal(budget)) {
                 return false;
             }
-            if (!master.priceOut(budget, false)) {
+            if (!master.priceOut(PATTERNS_EACH, budget)) {
                 break;
             }
         }
-        return master.program.objective() < cutoff && !budget.isSpent();
+        return master.program.primal(budget) && master.program.objective() < cutoff && !budget.isSpent();
     }
 
     private void restore() {
-        for (int i = 0; i < left.length; i++) {
-            master.program.require(master.rowOfSize(0, i), stock.demand(i));
-            master.limit(0, i, stock.demand(i));
-        }
-        for (int j = 0; j < boardsUsed.length; j++) {
-            boardsUsed[j] = 0;
-            requireBoards(j);
+        for (int s = 0; s < left.length; s++) {
+            StockCase stock = rows.model.parts.get(s);
+            for (int i = 0; i < left[s].length; i++) {
+                master.program.require(rows.rowOfSize(s, i), stock.demand(i));
+                master.pricing.limit(s, i, stock.demand(i));
+            }
+            for (int j = 0; j < boardsUsed[s].length; j++) {
+                if (rows.boardRow[s][j] >= 0) {
+                    master.program.require(rows.boardRow[s][j], 0);
+                }
+            }
         }
         master.program.dual(Double.POSITIVE_INFINITY, budget);
     }

@@ -6,6 +6,7 @@ import borderwright.engine.stock.MaterialBound;
 import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.Pattern;
 import borderwright.engine.stock.StockCase;
+import borderwright.engine.stock.SubsetFill;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -22,12 +23,16 @@ final class StockSearch {
     private static final int MOST_PATTERNS = 20_000;
 
     private static final int MOST_DIVES = 10_000;
+    private static final int MOST_FILLS = 20;
+    private static final long FILL_WORK = 20_000;
 
     private final StockCase stock;
     private @Nullable Packing best;
     private @Nullable Master master;
     private boolean solved;
+    private @Nullable CountTree counts;
     private int dives;
+    private long effort = 20_000;
     private long cost = Long.MAX_VALUE;
     private long bound;
     private Reach reach;
@@ -92,12 +97,27 @@ final class StockSearch {
         if (isProven() || solved || stock.sizes() == 0) {
             return;
         }
+        fillBoards(budget);
+        if (isProven()) {
+            return;
+        }
         if (master == null) {
             master = new Master(Model.of(stock), best == null ? safeCeiling() : cost);
             addFirstPatterns(master);
         }
         solved = master.solve(best == null ? Long.MAX_VALUE : reach.below(cost) + 1, budget);
         raise(best == null && master.bound() > safeCeiling() ? Long.MAX_VALUE : master.bound());
+    }
+
+    /** Rules of thumb that waste little, while they are cheap. */
+    private void fillBoards(Budget budget) {
+        if (master != null || best == null || !SubsetFill.suits(stock)) {
+            return;
+        }
+        long before = budget.used();
+        for (int seed = 0; seed < MOST_FILLS && !isProven() && budget.used() - before < FILL_WORK; seed++) {
+            take(SubsetFill.pack(stock, seed, best.count() - 1, budget));
+        }
     }
 
     private long safeCeiling() {
@@ -128,32 +148,59 @@ final class StockSearch {
         }
     }
 
+    /** Dives, counts and listed patterns in turn, each with more work than the time before. */
     private void improve(Master programme, Budget budget) {
-        if (dives == 0) {
-            dive(programme, budget);
-        }
         while (!isProven() && !budget.isSpent() && dives < MOST_DIVES) {
-            if (dives % 8 == 1 && overListedPatterns(programme, budget)) {
+            dive(programme, budget);
+            if (isProven() || budget.isSpent()) {
                 return;
             }
-            dive(programme, budget);
+            Budget part = budget.part(effort);
+            boolean settled = !programme.fixed.isEmpty() && overCounts(programme, part);
+            budget.spend(1000 * part.used());
+            if (!settled && !isProven() && dives % 3 == 1) {
+                Budget listing = budget.part(effort);
+                settled = overListedPatterns(programme, listing);
+                budget.spend(1000 * listing.used());
+            }
+            if (settled) {
+                return;
+            }
+            effort = Math.min(2 * effort, Long.MAX_VALUE / 4000);
         }
     }
 
+    private long target() {
+        return best == null ? safeCeiling() : reach.below(cost);
+    }
+
     private void dive(Master programme, Budget budget) {
-        take(new Dive(programme, cost, bound, dives++, budget).run());
+        new Dive(programme, best == null ? Long.MAX_VALUE / 4 : cost, bound, dives++, this::accept, budget).run();
+    }
+
+    /** Searches the numbers of boards; whether that settled the matter. */
+    private boolean overCounts(Master programme, Budget budget) {
+        if (counts == null) {
+            counts = new CountTree(programme, bound, target(), reach::up, this::accept);
+        }
+        boolean done = counts.run(target(), budget);
+        settle(done, counts.bound());
+        return done;
     }
 
     /** Lists what can still be better, and searches it; whether that settled the matter. */
     private boolean overListedPatterns(Master programme, Budget budget) {
-        long target = best == null ? safeCeiling() : reach.below(cost);
+        long target = target();
         long gap = saturatedGap(programme, target);
+        if (gap < 0 || programme.bestPrices().length == 0) {
+            return false;
+        }
         PatternList list =
                 new PatternList(stock, Arrays.copyOf(programme.bestPrices(), stock.sizes()), MOST_PATTERNS, budget);
-        boolean complete = gap >= 0 && programme.bestPrices().length > 0 && list.fits();
+        boolean complete = list.fits();
         for (int j = 0; j < stock.boards() && complete; j++) {
             if (stock.available(j) >= stock.pack(j)) {
-                complete = list.list(j, programme.worthOf(programme.bestPrices(), 0, j) - gap);
+                complete = list.list(j, programme.pricing.worthOf(programme.bestPrices(), 0, j) - gap);
             }
         }
         if (!complete || budget.isSpent()) {
@@ -161,24 +208,26 @@ final class StockSearch {
         }
         PatternTree tree = new PatternTree(
                 Model.of(stock), List.of(new ArrayList<>(list.found())), target, this::accept, reach::up, budget);
-        if (tree.search()) {
-            if (best == null) {
-                bound = Long.MAX_VALUE;
-            } else {
-                raise(cost);
-            }
-            return true;
+        boolean done = tree.search();
+        settle(done, bound);
+        return done;
+    }
+
+    private void settle(boolean done, long newBound) {
+        if (done && best == null) {
+            bound = Long.MAX_VALUE;
+        } else {
+            raise(done ? cost : newBound);
         }
-        return false;
     }
 
     private static long saturatedGap(Master master, long target) {
-        double gap = target * master.scale - master.bestTotal();
-        return gap > Math.scalb(1.0, 61) ? -1 : target * (long) master.scale - master.bestTotal();
+        double gap = (double) target * master.pricing.scale - master.bestTotal();
+        return gap > Math.scalb(1.0, 61) ? -1 : target * master.pricing.scale - master.bestTotal();
     }
 
     private long accept(List<Packing> packings, int[][] packs, int[] extras) {
         take(packings.get(0));
-        return reach.below(cost);
+        return target();
     }
 }

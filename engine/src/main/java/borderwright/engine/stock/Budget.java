@@ -34,8 +34,8 @@ public final class Budget {
 
     /** A budget for part of the work: at most {@code units}, and never more than this one has left. */
     public Budget part(long units) {
-        Budget part =
-                new Budget(Math.min(units, (limit - spentThousandths) / 1000), () -> stopped || stop.getAsBoolean());
+        Budget part = new Budget(
+                Math.max(0, Math.min(units, (limit - spentThousandths) / 1000)), () -> stopped || stop.getAsBoolean());
         part.stopped = stopped;
         return part;
     }

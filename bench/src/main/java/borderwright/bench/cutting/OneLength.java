@@ -2,16 +2,14 @@ package borderwright.bench.cutting;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.SplittableRandom;
-import java.util.TreeMap;
 
 /**
- * The published generators, from memory of their papers, seeded; the published instances themselves were drawn with other
- * random numbers.
+ * Published generators for boards of one length, from memory of their papers, seeded; the published instances themselves
+ * were drawn with other random numbers.
  */
-public final class Generators {
-    private Generators() {}
+final class OneLength {
+    private OneLength() {}
 
     /** Falkenauer (1996) class U: n pieces of 20 to 100, boards of 150. */
     static Instance uniform(int n, long seed) {
@@ -63,7 +61,7 @@ public final class Generators {
     }
 
     /** Schoenfield (2002) kind, of which the hard 28 are a choice: 160 to 200 pieces of 1 to 800, boards of 1000. */
-    static Instance schoenfieldKind(int n, long seed) {
+    static Instance schoenfield(int n, long seed) {
         return random("hk" + n + "_" + seed, n, 1000, 1, 800, seed);
     }
 
@@ -78,36 +76,30 @@ public final class Generators {
                 seed);
     }
 
-    /** Several lengths: boards of 60 to 150 at a price of the length to a power, after the variable-sized packing sets. */
-    static Instance several(int n, int kinds, double power, long seed) {
+    /**
+     * After the augmented instances of Delorme, Iori and Martello (2016), from memory and not their generator: a small
+     * case whose best answer is one board above the rounded-up relaxation, a little disturbed, and full boards of three
+     * until there are 200 pieces.
+     */
+    static Instance augmented(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        Map<Integer, Long> boards = new TreeMap<>();
-        for (int k = 0; k < kinds; k++) {
-            int length = 100 + (k * 200) / Math.max(1, kinds - 1);
-            boards.put(length, Math.round(100 * Math.pow(length, power) / Math.pow(100, power - 1)));
-        }
         List<Integer> pieces = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            pieces.add(random.nextInt(20, 101));
+        // 2 x 44, 3 x 33 and 6 x 12 in boards of 132: relaxation 259 / 132, best answer 3 (Fieldhouse 1990, from
+        // memory).
+        for (int[] kind : new int[][] {{44, 2}, {33, 3}, {12, 6}}) {
+            for (int k = 0; k < kind[1]; k++) {
+                pieces.add(kind[0] * 18 + random.nextInt(0, 2));
+            }
         }
-        return Instance.of("vs" + n + "k" + kinds + "p" + power + "_" + seed, pieces, boards);
-    }
-
-    /** Timber: {@code types} lengths of 150 to 2400 mm with kerf 3 in 0.1 % steps, six board lengths, {@code n} pieces. */
-    static Instance yard(int n, int types, long seed) {
-        SplittableRandom random = new SplittableRandom(seed);
-        Map<Integer, Integer> pieces = new TreeMap<>();
-        int[] lengths = random.ints(types, 153, 2403).toArray();
-        for (int i = 0; i < n; i++) {
-            pieces.merge(lengths[random.nextInt(types)], 1, Integer::sum);
+        int capacity = 132 * 18 + 2;
+        while (pieces.size() < 199) {
+            int a = random.nextInt(capacity / 5, capacity / 2);
+            int b = random.nextInt(capacity / 5, (capacity - a) * 3 / 4);
+            pieces.add(a);
+            pieces.add(b);
+            pieces.add(capacity - a - b);
         }
-        int[] boards = {2403, 3003, 3603, 4203, 4803, 5403};
-        long[] prices = {711, 885, 1079, 1255, 1449, 1662};
-        Map<Integer, Long> offers = new TreeMap<>();
-        for (int k = 0; k < boards.length; k++) {
-            offers.put(boards[k], prices[k]);
-        }
-        return new Instance("yard" + n + "x" + types + "_" + seed, pieces, offers);
+        return Instance.of("aug_" + seed, capacity, pieces);
     }
 
     private static Instance random(String name, int n, int capacity, int least, int most, long seed) {
