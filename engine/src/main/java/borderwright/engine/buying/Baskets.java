@@ -1,6 +1,9 @@
 package borderwright.engine.buying;
 
 import borderwright.engine.measure.Length;
+import borderwright.engine.measure.LengthFormat;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.joda.money.CurrencyUnit;
@@ -8,10 +11,18 @@ import org.joda.money.Money;
 
 /** The answer in a currency, for people. */
 public final class Baskets {
+    /** Accepted chance of running short: one in twenty, a habit and no rule. */
+    private static final double RISK = 0.05;
+
     private Baskets() {}
 
-    /** The basket of an answer; without a basket an empty one whose reasons say why. */
-    public static Basket of(ShoppingAnswer answer, CurrencyUnit currency) {
+    /**
+     * The basket of an answer; without a basket an empty one whose reasons say why.
+     *
+     * @param rejectPercent share of boards that turn out unusable, percent, at least 0 and below 100
+     * @param format how lengths are written
+     */
+    public static Basket of(ShoppingAnswer answer, CurrencyUnit currency, double rejectPercent, LengthFormat format) {
         List<Basket.Order> orders = new ArrayList<>();
         for (ShoppingAnswer.Order order : answer.orders()) {
             orders.add(order(order, currency));
@@ -27,11 +38,12 @@ public final class Baskets {
                 Money.ofMinor(currency, answer.bound()),
                 answer.proven(),
                 unpriced,
-                reasons(answer, currency));
+                reasons(answer, currency, rejectPercent, format));
     }
 
     /** Why there is none; or each supplier alone against this basket, and what delivery and packs cost. */
-    private static List<String> reasons(ShoppingAnswer answer, CurrencyUnit currency) {
+    private static List<String> reasons(
+            ShoppingAnswer answer, CurrencyUnit currency, double rejectPercent, LengthFormat format) {
         List<String> reasons = new ArrayList<>(answer.reasons());
         if (answer.status() != ShoppingAnswer.Status.FOUND) {
             return reasons;
@@ -56,7 +68,33 @@ public final class Baskets {
         if (spare > 0) {
             reasons.add("Boards bought but not cut, for whole packs or to reach an order's mark: " + spare + ".");
         }
+        if (rejectPercent > 0) {
+            for (RunningShort section : RunningShort.of(answer, rejectPercent / 100, RISK)) {
+                reasons.add(runsShort(section, rejectPercent, format));
+            }
+        }
         return reasons;
+    }
+
+    private static String runsShort(RunningShort section, double rejectPercent, LengthFormat format) {
+        String chance = "If " + figure(rejectPercent) + " in 100 boards turn out unusable, the " + section.boards()
+                + " boards of " + section.section() + " run short with a chance of "
+                + figure(100 * section.chance()) + " %";
+        if (section.chance() <= RISK) {
+            return chance + ", with the " + section.spares() + " spare.";
+        }
+        return chance + "; " + section.sparesWanted() + " spare boards of "
+                + format.length(new Length(section.longestTicks()).mm()) + " bring it to "
+                + figure(100 * RISK) + " % or less"
+                + (section.spares() > 0 ? " (" + section.spares() + " are in the basket)." : ".");
+    }
+
+    /** To one decimal, without it when that is 0. */
+    private static String figure(double number) {
+        return BigDecimal.valueOf(number)
+                .setScale(1, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private static String alone(ShoppingAnswer.Alternative alone, ShoppingAnswer answer, CurrencyUnit currency) {

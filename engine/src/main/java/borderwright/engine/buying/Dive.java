@@ -249,10 +249,11 @@ final class Dive {
 
     private @Nullable Packing packed(StockCase rest) {
         Packing greedy = GreedyFill.pack(rest);
-        if (greedy == null || !SubsetFill.suits(rest)) {
+        if (!SubsetFill.suits(rest)) {
             return greedy;
         }
-        Packing filled = SubsetFill.pack(rest, 0, greedy.count() - 1, budget);
+        long most = greedy == null ? Long.MAX_VALUE : greedy.cost(rest) - 1;
+        Packing filled = SubsetFill.pack(rest, 0, most, budget);
         return filled == null ? greedy : filled;
     }
 

@@ -21,6 +21,8 @@ final class Master {
     private static final double BLEND = 0.4;
     /** Share of the unit of cost that a pattern must gain to be added: below it only noise is left. */
     private static final double LEAST_GAIN = 1e-9;
+    /** So much more of a size is asked for while column generation runs, in pieces. */
+    private static final double DISTURBANCE = 1e-5;
 
     final ModelRows rows;
     final LinearProgram program;
@@ -36,6 +38,7 @@ final class Master {
     private final long[] low;
     private final long[] high;
     private boolean isRoot = true;
+    private final boolean disturbs;
     private long bound;
     private long nodeTotal = Long.MIN_VALUE / 2;
     private long[] nodePrices = {};
@@ -57,6 +60,7 @@ final class Master {
         this.fixed = rows.fixedColumns(ceiling);
         this.low = new long[fixed.size()];
         this.high = fixed.stream().mapToLong(Column::most).toArray();
+        this.disturbs = plain;
         this.firstFixed = program.columns();
         for (Column column : fixed) {
             rows.addTo(program, column, (double) column.most());
@@ -123,6 +127,27 @@ final class Master {
      * @return whether it came to the end or the bound is enough
      */
     boolean solve(long enough, Budget budget) {
+        if (!disturbs) {
+            return solveExactly(enough, budget);
+        }
+        require(DISTURBANCE, budget);
+        boolean solved = solveExactly(enough, budget);
+        require(0, budget);
+        return solved;
+    }
+
+    /** Asks for a hair more of every size, each a different one, so that the method does not stall in one corner. */
+    private void require(double more, Budget budget) {
+        for (int s = 0; s < rows.itemRow.length; s++) {
+            for (int i = 0; i < rows.model.parts.get(s).sizes(); i++) {
+                int row = rows.rowOfSize(s, i);
+                program.require(row, rows.required[row] + more * (1 + (row * 7919L % 1009) / 1009.0));
+            }
+        }
+        program.dual(Double.POSITIVE_INFINITY, budget);
+    }
+
+    private boolean solveExactly(long enough, Budget budget) {
         double before = Double.POSITIVE_INFINITY;
         while (program.primal(budget)) {
             double now = program.objective();

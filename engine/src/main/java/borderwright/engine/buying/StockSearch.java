@@ -111,12 +111,12 @@ final class StockSearch {
 
     /** Rules of thumb that waste little, while they are cheap. */
     private void fillBoards(Budget budget) {
-        if (master != null || best == null || !SubsetFill.suits(stock)) {
+        if (master != null || !SubsetFill.suits(stock)) {
             return;
         }
         long before = budget.used();
         for (int seed = 0; seed < MOST_FILLS && !isProven() && budget.used() - before < FILL_WORK; seed++) {
-            take(SubsetFill.pack(stock, seed, best.count() - 1, budget));
+            take(SubsetFill.pack(stock, seed, cost - 1, budget));
         }
     }
 

@@ -10,7 +10,10 @@
  * that makes every tax whole), so that nothing is rounded before an order is summed. Tax is rounded once for each order,
  * to the nearest minor unit, halves up.
  *
- * <p><b>Method.</b> See docs/cutting.md.
+ * <p><b>Method.</b> {@code ShoppingCase} counts in whole numbers; supplier cases are searched in
+ * turn ({@code CaseSearch}), each section alone ({@code StockSearch}) or a case as one model ({@code Model},
+ * {@code ModelRows}). {@code Master} generates patterns, {@code Pricing} takes whole prices and true bounds,
+ * {@code Dive} rounds, {@code CountTree} branches on counts, {@code PatternTree} on listed patterns. See docs/cutting.md.
  *
  * <p><b>Does not cover</b> discounts for quantity other than packs, and delivery in bands of distance.
  *

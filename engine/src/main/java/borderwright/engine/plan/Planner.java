@@ -126,10 +126,15 @@ public final class Planner {
                 boxes,
                 Verdict.NOT_MODELLED.sentence(),
                 shopping,
-                Baskets.of(answer, garden.currencyUnit()),
+                Baskets.of(answer, garden.currencyUnit(), rejectPercent(), format),
                 cutting,
                 totals.of(answer.cost()),
                 shortfalls.of(border.report(), layout, boxes, prices, answer, cutting));
+    }
+
+    private double rejectPercent() {
+        Double rejects = garden.cuttingOrHabit().rejects();
+        return rejects == null ? 0 : rejects;
     }
 
     private ShoppingProblem shopping(List<Piece> pieces, List<ShoppingItem> shopping, PriceLists prices) {

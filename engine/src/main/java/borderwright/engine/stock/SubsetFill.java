@@ -7,7 +7,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A first packing that leaves little waste: board by board, the longest piece left and with it the pieces that fill the
  * board best, found exactly by a table of reachable lengths (after the minimum bin slack rule of Gupta and Ho 1999, from
- * memory). Only for one type of board without limit.
+ * memory). Of several boards the one whose filled length costs least is taken. Not for boards in packs.
  */
 public final class SubsetFill {
     /** Table words that all boards together may take. */
@@ -17,6 +17,8 @@ public final class SubsetFill {
     private final SplittableRandom random;
     private final boolean strays;
     private final int[] left;
+    private final int[] boardsLeft;
+    private final int longest;
     private final int words;
     private long[][] reached = new long[0][];
     private int[] rowItem = new int[0];
@@ -28,36 +30,42 @@ public final class SubsetFill {
         this.random = new SplittableRandom(seed);
         this.strays = seed != 0;
         this.left = stock.copyOfDemand();
-        this.words = (int) (stock.capacity(0) >> 6) + 1;
+        this.boardsLeft = stock.copyOfAvailable();
+        this.longest = (int) stock.longest();
+        this.words = (longest >> 6) + 1;
     }
 
     /** Whether this rule suits the case and its tables are small. */
     public static boolean suits(StockCase stock) {
-        if (stock.boards() != 1 || stock.isPacked(0) || stock.available(0) < stock.pieces()) {
-            return false;
+        double boards = 1;
+        for (int i = 0; i < stock.sizes(); i++) {
+            boards += (double) stock.size(i) * stock.demand(i) / Math.max(1, stock.longest());
         }
-        double boards = MaterialBound.of(stock) / (double) Math.max(1, stock.cost(0));
+        for (int j = 0; j < stock.boards(); j++) {
+            if (stock.isPacked(j)) {
+                return false;
+            }
+        }
         double kinds = Math.min(stock.sizes(), Math.min(boards, 64) + 3.0 * stock.sizes() / 4);
-        return boards * kinds * ((stock.capacity(0) >> 6) + 1) <= MOST_WORDS
-                && stock.capacity(0) <= PieceTable.MOST_PLAIN;
+        return stock.longest() <= PieceTable.MOST_PLAIN && boards * kinds * ((stock.longest() >> 6) + 1) <= MOST_WORDS;
     }
 
     /**
      * A packing of a case that {@link #suits}.
      *
      * @param seed 0 for the longest piece first always; others stray from it
-     * @param mostBoards give up beyond this number of boards
-     * @return a packing, or null when it would need more boards
+     * @param mostCost give up beyond this cost
+     * @return a packing, or null when it would cost more or the boards are too few
      */
     @Nullable
-    public static Packing pack(StockCase stock, long seed, long mostBoards, Budget budget) {
-        return new SubsetFill(stock, seed).run(mostBoards, budget);
+    public static Packing pack(StockCase stock, long seed, long mostCost, Budget budget) {
+        return new SubsetFill(stock, seed).run(mostCost, budget);
     }
 
     @Nullable
-    private Packing run(long mostBoards, Budget budget) {
+    private Packing run(long mostCost, Budget budget) {
         Packing packing = new Packing();
-        long boards = 0;
+        double cost = 0;
         int first = 0;
         while (true) {
             while (first < left.length && left[first] == 0) {
@@ -69,49 +77,76 @@ public final class SubsetFill {
             if (!budget.spend((long) rows * words + left.length)) {
                 return null;
             }
-            int[] counts = fill(first);
-            int times = Integer.MAX_VALUE;
+            long[] lengths = reach(first);
+            int board = bestBoard(first, lengths);
+            if (board < 0) {
+                return null;
+            }
+            int[] counts = counts(first, board, lengths);
+            int times = boardsLeft[board];
             for (int i = 0; i < counts.length; i++) {
                 times = counts[i] > 0 ? Math.min(times, left[i] / counts[i]) : times;
             }
             for (int i = 0; i < counts.length; i++) {
                 left[i] -= counts[i] * times;
             }
-            boards += times;
-            if (boards > mostBoards) {
+            boardsLeft[board] -= boardsLeft[board] == StockCase.UNLIMITED ? 0 : times;
+            cost += (double) times * stock.cost(board);
+            if (cost > mostCost) {
                 return null;
             }
-            packing.add(Pattern.ofCounts(0, counts), times);
+            packing.add(Pattern.ofCounts(board, counts), times);
         }
     }
 
-    /** The longest piece and the best filling of what is left of a board. */
-    private int[] fill(int first) {
-        int[] counts = new int[left.length];
-        counts[first] = 1;
-        int room = (int) (stock.capacity(0) - stock.size(first));
+    /** The lengths that pieces left can add up to beside the longest of them. */
+    private long[] reach(int first) {
+        int room = (int) (longest - stock.size(first));
         rows = 0;
-        long[] before = new long[words];
-        before[0] = 1;
-        for (int i = first; i < left.length; i++) {
+        long[] lengths = new long[words];
+        lengths[0] = 1;
+        for (int i = first; i < left.length && room >= 0 && !isReached(lengths, room); i++) {
             int most = (int) Math.min(left[i] - (i == first ? 1 : 0), room / stock.size(i));
             if (most <= 0 || (strays && random.nextInt(6) == 0)) {
                 continue;
             }
             for (int part = 1; most > 0; part *= 2) {
                 int n = Math.min(part, most);
-                before = row(i, n, before, room);
+                lengths = row(i, n, lengths, room);
                 most -= n;
             }
-            if (isReached(before, room)) {
-                break;
+        }
+        return lengths;
+    }
+
+    /** The board that takes the longest piece and costs least for the length filled; -1 when there is none. */
+    private int bestBoard(int first, long[] lengths) {
+        int best = -1;
+        double bestRate = Double.POSITIVE_INFINITY;
+        double bestFilled = 0;
+        for (int j = 0; j < boardsLeft.length; j++) {
+            if (boardsLeft[j] > 0 && stock.capacity(j) >= stock.size(first)) {
+                double filled =
+                        stock.size(first) + (double) best(lengths, (int) (stock.capacity(j) - stock.size(first)));
+                double rate = stock.cost(j) / filled;
+                if (rate < bestRate || (rate == bestRate && filled > bestFilled)) {
+                    best = j;
+                    bestRate = rate;
+                    bestFilled = filled;
+                }
             }
         }
-        int at = best(before, room);
+        return best;
+    }
+
+    /** The pieces behind the best filling of a board. */
+    private int[] counts(int first, int board, long[] lengths) {
+        int[] counts = new int[left.length];
+        counts[first] = 1;
+        int at = best(lengths, (int) (stock.capacity(board) - stock.size(first)));
         for (int r = rows - 1; r >= 0 && at > 0; r--) {
-            long[] without = r == 0 ? null : reached[r - 1];
-            boolean had = without == null ? at == 0 : isReached(without, at);
-            if (!had) {
+            boolean without = r > 0 && isReached(reached[r - 1], at);
+            if (!without) {
                 counts[rowItem[r]] += rowCount[r];
                 at -= (int) stock.size(rowItem[r]) * rowCount[r];
             }

@@ -25,18 +25,29 @@ class SubsetFillTest {
         }
 
         @Test
-        void itGivesUpBeyondTheBoardsAllowed() {
+        void itGivesUpBeyondTheCostAllowed() {
             StockCase stock = oneLength(new long[] {6}, new int[] {3}, 10);
             assertThat(SubsetFill.pack(stock, 0, 2, Budget.ofUnits(1000))).isNull();
         }
 
         @Test
-        void limitedAndPackedBoardsDoNotSuit() {
+        void limitedBoardsAreNotOverused() {
+            // One board of 12 at 1 and any number of 10 at 2: the cheap one first, then the other.
+            StockCase stock = new StockCase(
+                    new long[] {6}, new int[] {3}, new long[] {12, 10}, new long[] {1, 2}, new int[] {1, 1}, new int[] {
+                        1, StockCase.UNLIMITED
+                    });
+            Packing packing = SubsetFill.pack(stock, 0, 100, Budget.ofUnits(1000));
+            assertThat(packing).isNotNull();
+            assertThat(CutVerifier.faults(stock, packing)).isEmpty();
+            assertThat(packing.cost(stock)).isEqualTo(3);
+        }
+
+        @Test
+        void packedBoardsDoNotSuit() {
             long[] size = {6};
             int[] demand = {3};
             long[] one = {10};
-            assertThat(SubsetFill.suits(new StockCase(size, demand, one, new long[] {1}, new int[] {1}, new int[] {2})))
-                    .isFalse();
             assertThat(SubsetFill.suits(new StockCase(
                             size, demand, one, new long[] {1}, new int[] {2}, new int[] {StockCase.UNLIMITED})))
                     .isFalse();
@@ -63,7 +74,14 @@ class SubsetFillTest {
                         break;
                     }
                 }
-                StockCase stock = oneLength(size, demand, random.nextInt(90, 300));
+                long longest = random.nextInt(90, 300);
+                StockCase stock = new StockCase(
+                        size,
+                        demand,
+                        new long[] {longest, random.nextInt(60, 200)},
+                        new long[] {1, 1},
+                        new int[] {1, 1},
+                        new int[] {StockCase.UNLIMITED, random.nextInt(0, 4)});
                 Packing packing = SubsetFill.pack(stock, seed % 3, Long.MAX_VALUE, Budget.ofUnits(1_000_000));
                 assertThat(packing).as("seed %d", seed).isNotNull();
                 assertThat(CutVerifier.faults(stock, packing))
