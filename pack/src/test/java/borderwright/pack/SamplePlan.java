@@ -99,6 +99,7 @@ public final class SamplePlan {
                         List.of()),
                 boxes,
                 "Not shown to hold: the strength of the walls has not been computed by this version.",
+                List.of(),
                 List.of(
                         new ShoppingItem("screw 5 x 70", new BigDecimal("168"), "pieces", "walls to posts and braces"),
                         new ShoppingItem("liner", new BigDecimal("9.4"), "m2", "inside of the walls"),
@@ -144,6 +145,7 @@ public final class SamplePlan {
                 List.of(),
                 List.of(),
                 List.of(),
+                null,
                 null,
                 null);
     }

@@ -14,7 +14,7 @@ import java.util.Map;
  * post, {@code B} brace, {@code 2D} divider board of course 2 (the divider at the end of F3), {@code T} tie, {@code R}
  * bearer, {@code L} leg, {@code S} slat, {@code Ca} capping over side a.
  */
-final class Labels {
+public final class Labels {
     private final Map<String, Integer> used = new HashMap<>();
 
     /** Marks of the boards of one course on one side, by the planters where their left ends lie. */
@@ -38,7 +38,7 @@ final class Labels {
     }
 
     /** {@code a} to {@code z}, then {@code aa}. */
-    static String letter(int side) {
+    public static String letter(int side) {
         String last = String.valueOf((char) ('a' + side % 26));
         return side < 26 ? last : letter(side / 26 - 1) + last;
     }

@@ -33,7 +33,10 @@ public record Garden(
         @Says("boards and offcuts already in the shed") List<OwnedBoard> owned,
         @Says("the saws at hand") List<SawNote> saws,
         @Says("habits at the saw") @Nullable CuttingRules cutting,
-        @Says("what the planters are filled with") @Nullable SoilWish soil) {
+        @Says("what the planters are filled with") @Nullable SoilWish soil,
+
+        @Says("what the walls must stand, and what is known of soil, ground and screws") @Nullable
+        StrengthWish strength) {
     public Garden {
         runs = List.copyOf(runs);
         sections = List.copyOf(sections);
@@ -56,6 +59,10 @@ public record Garden(
 
     public SoilWish soilOrHabit() {
         return soil == null ? SoilWish.HABIT : soil;
+    }
+
+    public StrengthWish strengthOrHabit() {
+        return strength == null ? StrengthWish.HABIT : strength;
     }
 
     /** The section of that name. */

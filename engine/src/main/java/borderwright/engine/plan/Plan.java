@@ -6,6 +6,7 @@ import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.layout.Layout;
 import borderwright.engine.problem.Problem;
+import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.SurveyReport;
 import java.util.List;
@@ -20,7 +21,8 @@ import org.joda.money.Money;
  * @param survey how well the measures agree
  * @param layout boxes on the plan
  * @param boxes every box with its pieces, in the order of {@code layout.boxes()}
- * @param strength verdict on the strength of the walls, a sentence
+ * @param strength verdict on the strength of all walls, a sentence
+ * @param strengthReports what is known of the strength of each box, in the order of {@code boxes}
  * @param shopping everything to buy that is not a board
  * @param basket what to buy where
  * @param cutting which piece comes from which board
@@ -34,6 +36,7 @@ public record Plan(
         Layout layout,
         List<Box> boxes,
         String strength,
+        List<StrengthReport> strengthReports,
         List<ShoppingItem> shopping,
         Basket basket,
         CuttingPlan cutting,
@@ -41,6 +44,7 @@ public record Plan(
         List<Problem> shortfalls) {
     public Plan {
         boxes = List.copyOf(boxes);
+        strengthReports = List.copyOf(strengthReports);
         shopping = List.copyOf(shopping);
         shortfalls = List.copyOf(shortfalls);
     }

@@ -27,7 +27,7 @@ import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.Demands;
-import borderwright.engine.strength.Verdict;
+import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.survey.BorderSurvey;
 import borderwright.engine.survey.SurveyAnswer;
 import java.util.ArrayList;
@@ -116,6 +116,7 @@ public final class Planner {
                 new CuttingJob(
                         BoardInHand.of(answer), pieces, garden.sections(), garden.saws(), garden.cuttingOrHabit()),
                 budget);
+        List<StrengthReport> strength = StrengthStage.reports(boxes, StrengthStage.terms(garden));
         PlanTotals totals = new PlanTotals(garden, layout, pieces, soil, cutting);
         Shortfalls shortfalls = new Shortfalls(garden, format);
         return new Plan(
@@ -124,12 +125,13 @@ public final class Planner {
                 border.report(),
                 layout,
                 boxes,
-                Verdict.NOT_MODELLED.sentence(),
+                StrengthStage.sentence(strength),
+                strength,
                 shopping,
                 Baskets.of(answer, garden.currencyUnit(), rejectPercent(), format),
                 cutting,
                 totals.of(answer.cost()),
-                shortfalls.of(border.report(), layout, boxes, prices, answer, cutting));
+                shortfalls.of(border.report(), layout, boxes, strength, prices, answer, cutting));
     }
 
     private double rejectPercent() {

@@ -8,6 +8,7 @@ import borderwright.engine.garden.Garden;
 import borderwright.engine.layout.Layout;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
+import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.survey.SurveyReport;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -21,6 +22,7 @@ record Shortfalls(Garden garden, LengthFormat format) {
             SurveyReport survey,
             Layout layout,
             List<Box> boxes,
+            List<StrengthReport> strength,
             PriceLists prices,
             ShoppingAnswer answer,
             CuttingPlan cutting) {
@@ -28,6 +30,7 @@ record Shortfalls(Garden garden, LengthFormat format) {
         survey(survey, found);
         found.addAll(layout.unmet());
         boxes.forEach(box -> found.addAll(box.unmet()));
+        found.addAll(StrengthStage.shortfalls(strength));
         found.addAll(prices.problems());
         if (answer.status() != ShoppingAnswer.Status.FOUND) {
             found.add(new Problem(

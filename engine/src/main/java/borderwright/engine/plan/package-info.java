@@ -9,7 +9,7 @@
  *
  * <p><b>Units.</b> As each stage's.
  *
- * <p><b>Method.</b> Survey, layout, build-up of each box, soil, shopping list, basket, cutting; then totals and
+ * <p><b>Method.</b> Survey, layout, build-up of each box, its strength, soil, shopping list, basket, cutting; then totals and
  * shortfalls. The longest piece of each section follows from the price lists before build-up, so that joints fall where
  * boards end.
  *

@@ -7,12 +7,6 @@ package borderwright.engine.strength;
  * @param reason with numbers, or what is missing
  */
 public record Verdict(Kind kind, String reason) {
-    /** The verdict while no load path is modelled. */
-    public static final Verdict NOT_MODELLED = new Verdict(
-            Kind.NOT_SHOWN_TO_HOLD,
-            "no load path is modelled yet, so neither the bow of long sides nor the screws have been worked out;"
-                    + " brace long thin sides generously, and ask a licensed engineer where ground or a building is held back");
-
     /** The three verdicts. */
     public enum Kind {
         HOLDS("holds"),

@@ -21,17 +21,17 @@ import java.util.random.RandomGenerator;
 import org.jspecify.annotations.Nullable;
 
 /** Footprints, sections and saws for tests, made up. */
-final class Footprints {
-    static final SectionNote LARCH = section("larch 25 x 150", 25, 150, false);
-    static final SectionNote BATTEN = section("batten 47 x 50", 47, 50, false);
-    static final SectionNote POST = section("post 75 x 100", 75, 100, false);
-    static final SectionNote TREATED = section("treated 47 x 200", 47, 200, true);
-    static final SectionNote TREATED_BATTEN = section("treated batten 47 x 50", 47, 50, true);
-    static final List<SectionNote> SECTIONS = List.of(LARCH, BATTEN, POST, TREATED, TREATED_BATTEN);
+public final class Footprints {
+    public static final SectionNote LARCH = section("larch 25 x 150", 25, 150, false);
+    public static final SectionNote BATTEN = section("batten 47 x 50", 47, 50, false);
+    public static final SectionNote POST = section("post 75 x 100", 75, 100, false);
+    public static final SectionNote TREATED = section("treated 47 x 200", 47, 200, true);
+    public static final SectionNote TREATED_BATTEN = section("treated batten 47 x 50", 47, 50, true);
+    public static final List<SectionNote> SECTIONS = List.of(LARCH, BATTEN, POST, TREATED, TREATED_BATTEN);
 
     private Footprints() {}
 
-    static SectionNote section(String name, double thickness, double width, boolean treated) {
+    public static SectionNote section(String name, double thickness, double width, boolean treated) {
         return new SectionNote(
                 name,
                 Length.ofMm(thickness),
@@ -46,7 +46,7 @@ final class Footprints {
                 null);
     }
 
-    static SawNote saw(SawNote.Kind kind, double tiltDeg, double mitreDeg) {
+    public static SawNote saw(SawNote.Kind kind, double tiltDeg, double mitreDeg) {
         return new SawNote(
                 kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),
                 kind,
@@ -60,20 +60,20 @@ final class Footprints {
                 null);
     }
 
-    static BuildRules rules(String walls, String braces, @Nullable CornerStyle corners) {
+    public static BuildRules rules(String walls, String braces, @Nullable CornerStyle corners) {
         return new BuildRules(
                 walls, braces, null, null, null, null, null, null, corners, null, null, null, null, null, null, null);
     }
 
-    static BuildMeans means(double tiltDeg, Map<String, Double> longest) {
+    public static BuildMeans means(double tiltDeg, Map<String, Double> longest) {
         return new BuildMeans(SECTIONS, List.of(saw(SawNote.Kind.TABLE_SAW, tiltDeg, 60)), longest, UnitSystem.METRIC);
     }
 
-    static FootprintPlan plan(Ring outline, double heightMm) {
+    public static FootprintPlan plan(Ring outline, double heightMm) {
         return plan(outline, List.of(), heightMm, 0, false);
     }
 
-    static FootprintPlan plan(
+    public static FootprintPlan plan(
             Ring outline, List<DividerLine> dividers, double heightMm, double platformMm, boolean capped) {
         List<SidePlan> sides = new ArrayList<>();
         for (int i = 0; i < outline.size(); i++) {
@@ -90,7 +90,7 @@ final class Footprints {
     }
 
     /** A rectangle with its front as side 0 and dividers at the given distances from its left end. */
-    static FootprintPlan run(double lengthMm, double depthMm, double heightMm, double... dividersAt) {
+    public static FootprintPlan run(double lengthMm, double depthMm, double heightMm, double... dividersAt) {
         List<DividerLine> dividers = new ArrayList<>();
         for (int i = dividersAt.length - 1; i >= 0; i--) {
             dividers.add(new DividerLine(0, new Point(dividersAt[i], 0), 2, new Point(dividersAt[i], depthMm)));
@@ -98,7 +98,7 @@ final class Footprints {
         return plan(Ring.rectangle(0, 0, lengthMm, depthMm), dividers, heightMm, 0, false);
     }
 
-    static Ring mirrored(Ring ring) {
+    public static Ring mirrored(Ring ring) {
         List<Point> corners = new ArrayList<>();
         for (int i = ring.size(); i > 0; i--) {
             Point p = ring.corner(i);
@@ -108,7 +108,7 @@ final class Footprints {
     }
 
     /** A random simple polygon with inside angles of 45 to 315 degrees and sides of at least 300 mm. */
-    static Ring random(RandomGenerator random) {
+    public static Ring random(RandomGenerator random) {
         while (true) {
             Optional<Ring> ring = switch (random.nextInt(5)) {
                 case 0 -> turned(rectangle(random), random);
@@ -123,7 +123,7 @@ final class Footprints {
         }
     }
 
-    static boolean isGood(Ring ring) {
+    public static boolean isGood(Ring ring) {
         for (int i = 0; i < ring.size(); i++) {
             double degrees = StrictMath.toDegrees(ring.insideAngle(i));
             if (degrees < 45 || degrees > 315 || ring.sideMm(i) < 300) {
@@ -211,7 +211,7 @@ final class Footprints {
     }
 
     /** Dividers between two sides of a ring that face each other, each well clear of corners and of the others. */
-    static List<DividerLine> dividers(Ring ring, RandomGenerator random) {
+    public static List<DividerLine> dividers(Ring ring, RandomGenerator random) {
         for (int attempt = 0; attempt < 6; attempt++) {
             int from = random.nextInt(ring.size());
             int to = random.nextInt(ring.size());

@@ -59,6 +59,7 @@ class GardenChecksTest {
                 List.of(),
                 List.of(),
                 null,
+                null,
                 null);
     }
 
@@ -196,6 +197,7 @@ class GardenChecksTest {
                     List.of(),
                     List.of(),
                     null,
+                    null,
                     null);
             assertThat(said(blankSection)).isEmpty();
         }
@@ -236,6 +238,7 @@ class GardenChecksTest {
                 List.of(),
                 List.of(),
                 List.of(),
+                null,
                 null,
                 null);
     }

@@ -34,6 +34,7 @@ class PlanJsonTest {
                         "layout",
                         "boxes",
                         "strength",
+                        "strength_reports",
                         "shopping",
                         "basket",
                         "cutting",

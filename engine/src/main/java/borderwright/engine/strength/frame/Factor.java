@@ -26,10 +26,10 @@ final class Factor {
         return matrix.nz_values;
     }
 
-    void addToDiagonal(double[] values) {
+    void addToDiagonal(double[] values, double factor) {
         for (int j = 0; j < values.length; j++) {
             // Sorted columns of an upper triangle end on the diagonal.
-            matrix.nz_values[matrix.col_idx[j + 1] - 1] += values[j];
+            matrix.nz_values[matrix.col_idx[j + 1] - 1] += factor * values[j];
         }
     }
 

@@ -72,6 +72,11 @@ public final class Frame {
         return members.get(member).length();
     }
 
+    /** Whether no loose stiffness was given. */
+    boolean isTight() {
+        return loose.length == 0 || loose[0] == 0;
+    }
+
     int[] equations(int start, int end) {
         int[] equations = new int[12];
         for (int f = 0; f < Freedom.COUNT; f++) {

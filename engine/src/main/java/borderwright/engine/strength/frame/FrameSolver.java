@@ -16,6 +16,8 @@ import java.util.Arrays;
 public final class FrameSolver {
     private static final int PLAIN_STEPS = 12;
     private static final int MOST_STEPS = 200;
+    private static final double ROUNDING = 1e-8;
+    private static final double MOST_DAMPING = 1e7;
 
     private final Frame frame;
     private final Scales scales;
@@ -26,6 +28,8 @@ public final class FrameSolver {
     private final int[][] equations;
     private double[] force = {};
     private boolean isFactored;
+    private double damping;
+    private double factoredDamping;
 
     public FrameSolver(Frame frame, Scales scales) {
         this.frame = frame;
@@ -49,8 +53,9 @@ public final class FrameSolver {
     public FrameAnswer solve(Loads loads) {
         force = LoadVector.of(frame, loads, scales);
         double[] u = new double[force.length];
+        damping = 0;
         for (int step = 0; step < MOST_STEPS; step++) {
-            double[] target = newton();
+            double[] target = newton(u);
             if (target.length != force.length) {
                 return FrameAnswer.mechanism(frame, loads, scales, states);
             }
@@ -58,22 +63,45 @@ public final class FrameSolver {
             for (int i = 0; i < u.length; i++) {
                 u[i] += along * (target[i] - u[i]);
             }
-            if (!updateStates(u) && along == 1) {
+            boolean settled = !updateStates(u) && along == 1 && damping == 0;
+            damp(step, along);
+            if (settled) {
                 return FrameAnswer.of(frame, loads, scales, states, u, step + 1);
             }
         }
-        throw new IllegalStateException("no consistent set of contacts after " + MOST_STEPS + " steps");
+        double far = 0;
+        for (double v : u) far = Math.max(far, Math.abs(v));
+        throw new IllegalStateException("no consistent set of contacts after " + MOST_STEPS + " steps far " + far);
+    }
+
+    /**
+     * Steps that overshoot are drawn back towards where they start from, by a multiple of the loose stiffness; steps that
+     * do not set it free again.
+     */
+    private void damp(int step, double along) {
+        if (step < PLAIN_STEPS || frame.isTight()) {
+            return;
+        }
+        if (along < 0.5) {
+            damping = Math.min(MOST_DAMPING, Math.max(1, damping) * 10);
+        } else {
+            damping = damping <= 10 ? 0 : damping / 10;
+        }
     }
 
     /** The displacements if the states stayed as they are; empty where parts are held by nothing. */
-    private double[] newton() {
+    private double[] newton(double[] u) {
         double[] load = force.clone();
+        for (int i = 0; damping > 0 && i < load.length; i++) {
+            load[i] += damping * frame.loose[i] * u[i];
+        }
         for (int s = 0; s < states.length; s++) {
             if (states[s] != State.WORKING) {
                 addForce(load, s, -frame.springs.get(s).law().force(states[s], 0, 0));
             }
         }
-        if (!isFactored || !Arrays.equals(states, factored)) {
+        if (!isFactored || damping != factoredDamping || !Arrays.equals(states, factored)) {
+            factoredDamping = damping;
             System.arraycopy(states, 0, factored, 0, states.length);
             isFactored = refactor();
         }
@@ -90,7 +118,7 @@ public final class FrameSolver {
                 frame.springParts.get(s).addTo(values, scales.ofSpring(s));
             }
         }
-        factor.addToDiagonal(frame.loose);
+        factor.addToDiagonal(frame.loose, 1 + damping);
         return factor.decompose();
     }
 
@@ -118,9 +146,13 @@ public final class FrameSolver {
 
     private boolean updateStates(double[] u) {
         boolean changed = false;
+        double farthest = 0;
+        for (double value : u) {
+            farthest = Math.max(farthest, Math.abs(value));
+        }
         for (int s = 0; s < states.length; s++) {
             if (rows[s] != null) {
-                State state = frame.springs.get(s).law().stateAt(stretch(s, u), stiffness(s));
+                State state = frame.springs.get(s).law().stateAt(stretch(s, u), stiffness(s), states[s], farthest);
                 changed |= state != states[s];
                 states[s] = state;
             }
@@ -133,6 +165,9 @@ public final class FrameSolver {
         double[] step = new double[u.length];
         for (int i = 0; i < u.length; i++) {
             step[i] = target[i] - u[i];
+        }
+        if (isNothing(step, target)) {
+            return 1;
         }
         double steepness = slopeAt(u, step, 0);
         double atEnd = slopeAt(target, step, 0);
@@ -150,6 +185,17 @@ public final class FrameSolver {
             }
         }
         return low;
+    }
+
+    /** Whether a step is no more than rounding. */
+    private static boolean isNothing(double[] step, double[] target) {
+        double greatest = 0;
+        double farthest = 0;
+        for (int i = 0; i < step.length; i++) {
+            greatest = Math.max(greatest, Math.abs(step[i]));
+            farthest = Math.max(farthest, Math.abs(target[i]));
+        }
+        return greatest <= ROUNDING * farthest;
     }
 
     /** Slope of the energy along {@code step} at {@code u + t step}. */

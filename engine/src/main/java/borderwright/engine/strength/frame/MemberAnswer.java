@@ -108,23 +108,33 @@ public final class MemberAnswer {
         return at;
     }
 
-    /** Bisection: between two changes of load the shear is at most a parabola. */
+    /** Regula falsi with halving: between two changes of load the shear is at most a parabola, mostly a straight line. */
     private static void addZero(List<Double> zeros, double from, double to, SpanLoad span, double startForce) {
         double low = from;
         double high = to;
         double atLow = startForce + span.integral(from, 1);
-        double justBeforeEnd = startForce + span.integral(to - 1e-9 * (to - from), 1);
-        if (!(atLow * justBeforeEnd < 0)) {
+        double atHigh = startForce + span.integral(to - 1e-9 * (to - from), 1);
+        if (!(atLow * atHigh < 0)) {
             return;
         }
+        double small = 1e-12 * Math.max(Math.abs(atLow), Math.abs(atHigh));
+        double middle = low;
         for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            if ((startForce + span.integral(middle, 1)) * atLow > 0) {
+            middle = low + (high - low) * atLow / (atLow - atHigh);
+            double atMiddle = startForce + span.integral(middle, 1);
+            if (Math.abs(atMiddle) <= small) {
+                break;
+            }
+            if (atMiddle * atLow > 0) {
                 low = middle;
+                atLow = atMiddle;
+                atHigh /= 2;
             } else {
                 high = middle;
+                atHigh = atMiddle;
+                atLow /= 2;
             }
         }
-        zeros.add(low);
+        zeros.add(middle);
     }
 }

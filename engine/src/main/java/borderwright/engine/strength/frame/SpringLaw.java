@@ -43,6 +43,26 @@ public record SpringLaw(Kind kind, double limit) {
         SLIPPING_IN
     }
 
+    /** Lengthening that rounding may leave of nothing. */
+    private static final double ROUNDING = 1e-11;
+
+    /**
+     * The state that a stretch calls for; the present one on the very border between two, so that rounding cannot flap.
+     *
+     * @param farthest greatest displacement of the structure, which rounding goes by
+     */
+    State stateAt(double stretch, double stiffness, State present, double farthest) {
+        boolean onBorder = kind == Kind.CONTACT
+                ? Math.abs(stretch) <= ROUNDING * Math.max(1, farthest)
+                : Math.abs(stiffness * Math.abs(stretch) - limit) <= ROUNDING * limit;
+        return onBorder && present != otherSide(stretch) ? present : stateAt(stretch, stiffness);
+    }
+
+    /** Slipping the wrong way, which no border excuses. */
+    private static State otherSide(double stretch) {
+        return stretch > 0 ? State.SLIPPING_IN : State.SLIPPING_OUT;
+    }
+
     State stateAt(double stretch, double stiffness) {
         if (kind == Kind.CONTACT) {
             return stretch < 0 ? State.WORKING : State.OPEN;

@@ -2,6 +2,7 @@ package borderwright.engine.strength.worked;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Where a calculation says its steps; each method hands back the value that it was given. */
 public final class Working {
@@ -32,14 +33,14 @@ public final class Working {
     /** A figure that follows from earlier ones. */
     public double step(String symbol, String formula, double value, String unit, String source) {
         if (written) {
-            lines.add(new SheetLine(symbol, formula, value, unit, source));
+            lines.add(new SheetLine(symbol, formula, Optional.of(value), unit, source));
         }
         return value;
     }
 
     public void remark(String words, String source) {
         if (written) {
-            lines.add(new SheetLine("", words, Double.NaN, "", source));
+            lines.add(new SheetLine("", words, Optional.empty(), "", source));
         }
     }
 

@@ -1,0 +1,136 @@
+package borderwright.engine.plan;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.StrengthWish;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.problem.Problem;
+import borderwright.engine.strength.BoxStrength;
+import borderwright.engine.strength.StrengthReport;
+import borderwright.engine.strength.StrengthTerms;
+import borderwright.engine.strength.Verdict;
+import borderwright.engine.strength.box.Materials;
+import borderwright.engine.strength.soil.Fill;
+import borderwright.engine.strength.soil.GroundKind;
+import borderwright.engine.strength.timber.RuleSet;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The strength of a garden's boxes: what the person said of it, the reports, and what they come to. */
+final class StrengthStage {
+    private static final double N_PER_KN = 1000;
+
+    private StrengthStage() {}
+
+    /** What the boxes are checked for, with habits where nothing is said. */
+    static StrengthTerms terms(Garden garden) {
+        StrengthWish wish = garden.strengthOrHabit();
+        RuleSet rules = rules(garden, wish.rules());
+        StrengthTerms habit = StrengthTerms.habit(rules, garden.sections(), garden.unitsOrMetric());
+        return new StrengthTerms(
+                new Materials(
+                        rules,
+                        garden.sections(),
+                        or(wish.withdrawal(), 0),
+                        or(wish.pullThrough(), 0),
+                        or(wish.screwStiffness(), 0)),
+                fill(wish, habit.fill(), garden.soilOrHabit().belowRimMm()),
+                wish.person() == null ? habit.kneelingN() : N_PER_KN * wish.person(),
+                wish.bow() == null ? habit.bowLimitMm() : wish.bow().mm(),
+                or(wish.bedFriction(), habit.bedFriction()),
+                ground(wish.ground(), habit.ground()),
+                wish.gravel() == null ? habit.gravelMm() : wish.gravel().mm(),
+                N_PER_KN * or(wish.strap(), 0),
+                habit.units());
+    }
+
+    private static RuleSet rules(Garden garden, StrengthWish.@Nullable Rules said) {
+        boolean nds = said == null ? garden.unitsOrMetric() == UnitSystem.IMPERIAL : said == StrengthWish.Rules.NDS;
+        return nds ? RuleSet.NDS : RuleSet.EUROCODE;
+    }
+
+    private static Fill fill(StrengthWish wish, Fill habit, double belowRimMm) {
+        double moist = or(wish.moistSoil(), habit.moistKnPerM3());
+        return new Fill(
+                moist,
+                Math.max(moist, or(wish.soakedSoil(), habit.saturatedKnPerM3())),
+                wish.friction() == null ? habit.phi() : wish.friction().radians(),
+                wish.push() == StrengthWish.Push.ACTIVE ? Fill.Push.ACTIVE : Fill.Push.AT_REST,
+                water(wish.water()),
+                wish.heaped() == null ? 0 : wish.heaped().mm(),
+                or(wish.treading(), habit.treadingKnPerM2()),
+                belowRimMm,
+                Boolean.TRUE.equals(wish.arching()));
+    }
+
+    private static Fill.Water water(StrengthWish.@Nullable Water said) {
+        if (said == null) {
+            return Fill.Water.SATURATED;
+        }
+        return switch (said) {
+            case MOIST -> Fill.Water.MOIST;
+            case SOAKED -> Fill.Water.SATURATED;
+            case WATERLOGGED -> Fill.Water.WATERLOGGED;
+            case FLOODED -> Fill.Water.FLOODED;
+        };
+    }
+
+    private static GroundKind ground(StrengthWish.@Nullable Ground said, GroundKind habit) {
+        if (said == null) {
+            return habit;
+        }
+        return switch (said) {
+            case ROCK -> GroundKind.BEDROCK;
+            case GRAVEL -> GroundKind.GRAVEL;
+            case SAND -> GroundKind.SAND;
+            case CLAY -> GroundKind.CLAY;
+            case UNKNOWN -> GroundKind.UNKNOWN;
+        };
+    }
+
+    private static double or(@Nullable Double said, double habit) {
+        return said == null ? habit : said;
+    }
+
+    static List<StrengthReport> reports(List<Box> boxes, StrengthTerms terms) {
+        return boxes.stream().map(box -> BoxStrength.check(box, terms)).toList();
+    }
+
+    /** All boxes in a sentence: the worst verdict with its reason, and how many hold. */
+    static String sentence(List<StrengthReport> reports) {
+        long holding = reports.stream().filter(StrengthReport::holds).count();
+        String count = reports.size() == 1 ? "" : holding + " of " + reports.size() + " boxes hold; ";
+        for (Verdict.Kind kind : List.of(Verdict.Kind.DOES_NOT_HOLD, Verdict.Kind.NOT_SHOWN_TO_HOLD)) {
+            for (StrengthReport report : reports) {
+                if (report.verdict().kind() == kind) {
+                    return count + report.box() + " " + report.verdict().sentence();
+                }
+            }
+        }
+        StrengthReport worst = reports.get(0);
+        for (StrengthReport report : reports) {
+            worst = report.worstBowMm() > worst.worstBowMm() ? report : worst;
+        }
+        return (reports.size() == 1 ? "" : "all " + reports.size() + " boxes hold; the one that bows most, ")
+                + worst.box() + ", " + worst.verdict().sentence();
+    }
+
+    /** Boxes that do not hold, or are not shown to. */
+    static List<Problem> shortfalls(List<StrengthReport> reports) {
+        List<Problem> found = new ArrayList<>();
+        for (StrengthReport report : reports) {
+            if (!report.holds()) {
+                boolean fails = report.verdict().kind() == Verdict.Kind.DOES_NOT_HOLD;
+                found.add(new Problem(
+                        fails ? "box-does-not-hold" : "box-not-shown-to-hold",
+                        "build",
+                        "Box " + report.box() + " " + report.verdict().sentence() + ".",
+                        fails
+                                ? "Set braces and ties closer, take thicker boards, or make it lower."
+                                : "Give the figure that is missing, or ask a licensed engineer."));
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,105 @@
+package borderwright.engine.strength;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.strength.box.BowLine;
+import borderwright.engine.strength.box.BoxFrame;
+import borderwright.engine.strength.box.BoxLoads;
+import borderwright.engine.strength.box.LoadCase;
+import borderwright.engine.strength.frame.FrameAnswer;
+import borderwright.engine.strength.frame.FrameSolver;
+import borderwright.engine.strength.timber.RuleSet;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Checks whether a box holds: the final bow of every side, and how much of its timber, screws and ground is used.
+ *
+ * <p>One instance works one box out.
+ */
+public final class BoxStrength {
+    private final StrengthTerms terms;
+    private final BoxFrame frame;
+    private final WorstUses worst;
+    private final FrameUses uses;
+    private boolean mechanism;
+
+    private BoxStrength(Box box, StrengthTerms terms) {
+        this.terms = terms;
+        frame = BoxFrame.of(box, terms.materials(), terms.fill(), terms.bedFriction());
+        worst = new WorstUses(terms.rules());
+        uses = new FrameUses(frame, worst, terms.strapN());
+    }
+
+    /** The whole report on a box. */
+    public static StrengthReport check(Box box, StrengthTerms terms) {
+        BoxStrength one = new BoxStrength(box, terms);
+        return one.frame.isEmpty() ? Verdicts.notBuilt(box, terms) : one.report(box);
+    }
+
+    /**
+     * Whether a box holds, as the search for a cure asks it: the same figures as {@link #check} without its words.
+     *
+     * @return greatest of the bow over its limit and of all uses; at most 1 holds
+     */
+    static double worst(Box box, StrengthTerms terms) {
+        BoxStrength one = new BoxStrength(box, terms);
+        if (one.frame.isEmpty()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        LoadCase lasting = BoxLoads.lasting(one.frame, terms.fill());
+        double bow = SideBows.lasting(one.frame, lasting).stream()
+                .mapToDouble(line -> line.greatest().outMm())
+                .max()
+                .orElse(Double.POSITIVE_INFINITY);
+        // A side far beyond its limit is not worth the rest.
+        if (bow > 2 * terms.bowLimitMm()) {
+            return bow / terms.bowLimitMm();
+        }
+        one.checkAll(box, BoxLoads.all(one.frame, terms.fill(), terms.kneelingN()));
+        return one.mechanism ? Double.POSITIVE_INFINITY : Math.max(bow / terms.bowLimitMm(), one.worst.greatest());
+    }
+
+    private StrengthReport report(Box box) {
+        List<LoadCase> cases = BoxLoads.all(frame, terms.fill(), terms.kneelingN());
+        checkAll(box, cases);
+        SideBows bows = SideBows.of(frame, cases);
+        List<SideBow> sides = bows.sides(terms.bowLimitMm());
+        List<BowLine> lines = bows.lines();
+        List<String> open = new ArrayList<>(Verdicts.open(box, frame, terms, uses.worstStrapN()));
+        return new StrengthReport(
+                box.plan().name(),
+                Verdicts.of(terms, sides, worst.checks(), open, mechanism),
+                terms.rules().name(),
+                terms.bowLimitMm(),
+                sides,
+                lines,
+                worst.checks(),
+                Verdicts.taken(terms, frame),
+                open,
+                StrengthReport.GUIDANCE);
+    }
+
+    private void checkAll(Box box, List<LoadCase> cases) {
+        RuleSet rules = terms.rules();
+        FrameSolver crept = new FrameSolver(frame.frame(), frame.forStrength(true));
+        FrameSolver fresh = new FrameSolver(frame.frame(), frame.forStrength(false));
+        for (LoadCase one : cases) {
+            FrameSolver solver = one.afterCreep() ? crept : fresh;
+            if (!one.isFull()) {
+                solver = new FrameSolver(frame.frame(), frame.emptied(frame.forStrength(false), one.empty()));
+            }
+            FrameAnswer answer = solver.solve(one.factored(rules.permanentFactor(), rules.passingFactor()));
+            if (answer.isMechanism()) {
+                mechanism = true;
+                return;
+            }
+            uses.take(one, answer);
+        }
+        SectionNote walls = terms.materials().sections().stream()
+                .filter(s -> s.name().equals(frame.walls().get(0).sectionName()))
+                .findFirst()
+                .orElseThrow();
+        BedUses.take(box, terms, walls.thickness().mm(), walls.densityKgPerM3(), worst);
+    }
+}

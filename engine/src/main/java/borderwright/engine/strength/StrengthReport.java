@@ -1,0 +1,62 @@
+package borderwright.engine.strength;
+
+import borderwright.engine.strength.box.BowLine;
+import borderwright.engine.strength.worked.Check;
+import java.util.List;
+
+/**
+ * What is known of the strength of one box: every figure that a page needs.
+ *
+ * @param box name of the box
+ * @param verdict with its reason, from the figures below
+ * @param rules name of the rule set that the checks follow
+ * @param bowLimitMm greatest final bow wanted, mm, from the garden's wish
+ * @param sides the final bow of every side, in order: the greatest reading of its courses' {@code lines}
+ * @param lines where each course of each side ends up under the fill for good, after creep: read off the solved frame at
+ *     every eighth of each bar ({@link borderwright.engine.strength.box.BowLines}); for drawings and the 3D model
+ * @param checks of each kind of check its worst part in its worst load case, most used first, each with the steps by
+ *     which the rule set came to it
+ * @param taken what was taken for granted, each a sentence: soil, water, timber, screws
+ * @param open what was not shown, each a sentence that says what figure or model is missing; empty when all was
+ * @param guidance that this is guidance, and when to ask an engineer
+ */
+public record StrengthReport(
+        String box,
+        Verdict verdict,
+        String rules,
+        double bowLimitMm,
+        List<SideBow> sides,
+        List<BowLine> lines,
+        List<Check> checks,
+        List<String> taken,
+        List<String> open,
+        String guidance) {
+    /** On every report. */
+    public static final String GUIDANCE =
+            "This is guidance, worked out from the measures and prices you gave, and not a"
+                    + " licensed engineer's design. Ask one before you build where a side holds back more than 600 mm of ground,"
+                    + " where a building, a wall, a drive or a slope stands close above or below, where a fall could hurt someone,"
+                    + " or where anything here is not shown to hold. Local rules come first.";
+
+    public StrengthReport {
+        sides = List.copyOf(sides);
+        lines = List.copyOf(lines);
+        checks = List.copyOf(checks);
+        taken = List.copyOf(taken);
+        open = List.copyOf(open);
+    }
+
+    /** Greatest final bow of all sides, mm; 0 for a box without walls. */
+    public double worstBowMm() {
+        return sides.stream().mapToDouble(SideBow::finalMm).max().orElse(0);
+    }
+
+    /** Greatest use of all checks, 1 being all that may be used; 0 where nothing was checked. */
+    public double worstUse() {
+        return checks.stream().mapToDouble(Check::utilisation).max().orElse(0);
+    }
+
+    public boolean holds() {
+        return verdict.kind() == Verdict.Kind.HOLDS;
+    }
+}

@@ -1,0 +1,99 @@
+package borderwright.engine.strength.box;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.Piece.Role;
+import borderwright.engine.strength.frame.FrameBuilder;
+import borderwright.engine.strength.frame.Freedom;
+import borderwright.engine.strength.frame.Rigidity;
+import borderwright.engine.strength.frame.Vector;
+import borderwright.engine.strength.soil.Fill;
+import borderwright.engine.strength.timber.Section;
+import borderwright.engine.strength.timber.Timber;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Draws up the frame of a box: uprights first, then the boards and what crosses the box, each hung on the uprights. */
+final class FrameOfBox {
+    /**
+     * N/mm to the ground at every node, so that parts held by nothing show as far away: a hundred-thousandth of the
+     * softest screw.
+     */
+    private static final double LOOSE = 1e-4;
+
+    final Box box;
+    final Materials materials;
+    final Fill fill;
+    final double bedFriction;
+    final FrameBuilder builder = new FrameBuilder();
+    final MiddleLines lines;
+    final Screws screws;
+    final List<String> unheld = new ArrayList<>();
+
+    /** Bars of boards are split until none is longer: for tests that ask whether that changes anything. */
+    double longestPartMm = Double.POSITIVE_INFINITY;
+
+    FrameOfBox(Box box, Materials materials, Fill fill, double bedFriction) {
+        this.box = box;
+        this.materials = materials;
+        this.fill = fill;
+        this.bedFriction = bedFriction;
+        double wallMm = box.pieces().stream()
+                .filter(piece -> piece.role() == Role.WALL)
+                .findFirst()
+                .map(piece -> materials.section(piece.section()).thickness().mm())
+                .orElse(1.0);
+        lines = new MiddleLines(box.plan(), wallMm);
+        screws = new Screws(this);
+    }
+
+    BoxFrame build() {
+        Uprights uprights = new Uprights(this);
+        Crosspieces crosspieces = new Crosspieces(this, uprights);
+        uprights.stand();
+        List<Stem> stems = uprights.drawn();
+        Walls walls = new Walls(this, uprights, crosspieces);
+        List<Board> courses = walls.draw();
+        List<Board> dividers = crosspieces.drawDividers();
+        List<Board> ties = crosspieces.drawTies();
+        uprights.joinPairs();
+        return new BoxFrame(
+                box,
+                materials,
+                builder.build(LOOSE),
+                courses,
+                dividers,
+                ties,
+                stems,
+                screws.holds,
+                screws.straps,
+                walls.bed(),
+                walls.backings(),
+                unheld);
+    }
+
+    List<Piece> pieces(Role role) {
+        return box.pieces().stream().filter(piece -> piece.role() == role).toList();
+    }
+
+    /** A node of a board: it moves on the plan and turns about the upright axis. */
+    int boardNode(Vector at) {
+        return builder.node(at, Freedom.UX, Freedom.UY, Freedom.RZ);
+    }
+
+    /** A node of what only pulls and pushes. */
+    int pinNode(Vector at) {
+        return builder.node(at, Freedom.UX, Freedom.UY);
+    }
+
+    Section section(Piece piece) {
+        return new Section(
+                materials.section(piece.section()).thickness().mm(),
+                piece.place().heightMm());
+    }
+
+    /** A board that bends through its thickness; how it hangs under its own weight is not modelled. */
+    Rigidity onEdge(Section section, Timber timber) {
+        return new Rigidity(timber.e0Mean() * section.areaMm2(), 0, timber.e0Mean() * section.flatMm4(), 0);
+    }
+}

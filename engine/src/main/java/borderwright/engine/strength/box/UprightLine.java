@@ -1,0 +1,79 @@
+package borderwright.engine.strength.box;
+
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.strength.frame.Vector;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+
+/** A post or brace while the frame is drawn up: where it stands, which walls it bears on, its nodes by height. */
+final class UprightLine {
+    /** Heights nearer to each other than this are one node. */
+    private static final double SAME_MM = 0.5;
+
+    final Piece piece;
+    final List<Meeting> meetings = new ArrayList<>(2);
+    final NavigableMap<Double, Integer> nodes = new TreeMap<>();
+    Point at;
+    Vector outward = Vector.X;
+    double faceMm;
+    double depthMm;
+
+    /**
+     * Where it bears on a wall.
+     *
+     * @param side index of the side
+     * @param fromMm where its face begins along the side
+     * @param toMm where it ends
+     */
+    record Meeting(int side, double fromMm, double toMm) {
+        double middleMm() {
+            return (fromMm + toMm) / 2;
+        }
+    }
+
+    UprightLine(Piece piece) {
+        this.piece = piece;
+        this.at = middle(piece);
+    }
+
+    static Point middle(Piece piece) {
+        Point sum = new Point(0, 0);
+        for (Point p : piece.place().plan().corners()) {
+            sum = sum.plus(p);
+        }
+        return sum.times(1.0 / piece.place().plan().size());
+    }
+
+    boolean reaches(double heightMm) {
+        return piece.place().bottomMm() < heightMm && heightMm < piece.place().topMm();
+    }
+
+    /** Marks a height at which a node is wanted. */
+    void want(double heightMm) {
+        if (reaches(heightMm) && key(heightMm) == null) {
+            nodes.put(heightMm, -1);
+        }
+    }
+
+    /** Whether it has bars; in a wall of one course it is a point. */
+    boolean bends() {
+        return nodes.size() > 1;
+    }
+
+    /** The node at a wanted height. */
+    int node(double heightMm) {
+        Double key = key(heightMm);
+        if (key == null) {
+            throw new IllegalArgumentException(piece.label() + " has no node at " + heightMm + " mm");
+        }
+        return nodes.getOrDefault(key, -1);
+    }
+
+    private @org.jspecify.annotations.Nullable Double key(double heightMm) {
+        Double above = nodes.ceilingKey(heightMm - SAME_MM);
+        return above != null && above <= heightMm + SAME_MM ? above : null;
+    }
+}

@@ -1,0 +1,273 @@
+package borderwright.engine.strength.box;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.Box.Course;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.Piece.Role;
+import borderwright.engine.buildup.SideFrame;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.strength.box.UprightLine.Meeting;
+import borderwright.engine.strength.frame.Rigidity;
+import borderwright.engine.strength.frame.SpringLaw;
+import borderwright.engine.strength.frame.Vector;
+import borderwright.engine.strength.timber.Section;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.NavigableSet;
+import java.util.TreeSet;
+
+/**
+ * The boards of the walls: every one a beam on its side's middle line, broken where the boards are joined, screwed to
+ * the uprights that it crosses. At a corner it ends where the middle lines meet, whichever board laps: screws in end grain
+ * count for nothing, so both hang on the post.
+ */
+final class Walls {
+    private static final double SAME_MM = 0.5;
+    private static final double LEAST_OVERLAP_MM = 5;
+    private static final double N_PER_KG = 9.81;
+
+    /** Movement into loose fill at which it stands against a wall as much as it can (careful default, no source). */
+    private static final double PASSIVE_AT_MM = 10;
+
+    /** Stiffness of friction before it slips, N/mm for each mm of board (careful default, no source). */
+    private static final double BED_STIFFNESS = 0.1;
+
+    private final FrameOfBox frame;
+    private final Uprights uprights;
+    private final Crosspieces crosspieces;
+    private final List<Integer> bed = new ArrayList<>();
+    private final List<Backing> backings = new ArrayList<>();
+
+    Walls(FrameOfBox frame, Uprights uprights, Crosspieces crosspieces) {
+        this.frame = frame;
+        this.uprights = uprights;
+        this.crosspieces = crosspieces;
+    }
+
+    /** A crossing of a board and an upright. */
+    private record Crossing(double alongMm, UprightLine upright, Meeting meeting) {}
+
+    List<Board> draw() {
+        List<Board> boards = new ArrayList<>();
+        List<Piece> walls = frame.pieces(Role.WALL);
+        for (SideFrame side : frame.lines.sides) {
+            for (Course course : frame.box.courses()) {
+                List<Piece> row = walls.stream()
+                        .filter(p -> p.side() == side.side() && p.course() == course.number())
+                        .sorted(Comparator.comparingDouble(p -> side.s(UprightLine.middle(p))))
+                        .toList();
+                for (int i = 0; i < row.size(); i++) {
+                    double from = i == 0 ? frame.lines.startMm(side.side()) : end(side, row.get(i), false);
+                    double to = i == row.size() - 1 ? frame.lines.endMm(side.side()) : end(side, row.get(i), true);
+                    boards.add(board(row.get(i), side, from, to));
+                }
+            }
+        }
+        return boards;
+    }
+
+    List<Integer> bed() {
+        return bed;
+    }
+
+    List<Backing> backings() {
+        return backings;
+    }
+
+    private static double end(SideFrame side, Piece piece, boolean last) {
+        double most = last ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+        for (Point p : piece.place().plan().corners()) {
+            most = last ? StrictMath.max(most, side.s(p)) : StrictMath.min(most, side.s(p));
+        }
+        return most;
+    }
+
+    private Board board(Piece piece, SideFrame side, double fromMm, double toMm) {
+        double height = (piece.place().bottomMm() + piece.place().topMm()) / 2;
+        List<Crossing> crossings = crossings(side, height, fromMm, toMm);
+        List<Double> places = places(side, crossings, fromMm, toMm);
+        Section section = frame.section(piece);
+        Rigidity rigidity = frame.onEdge(section, frame.materials.timber(piece.section()));
+        List<Integer> nodes = new ArrayList<>();
+        for (double s : places) {
+            nodes.add(frame.boardNode(MiddleLines.at(frame.lines.at(side.side(), s), height)));
+        }
+        for (Crossing crossing : crossings) {
+            fix(piece, crossing, section, height, nodes.get(nearest(places, crossing.alongMm)));
+        }
+        List<Board.Part> parts = new ArrayList<>();
+        for (int i = 1; i < nodes.size(); i++) {
+            double from = places.get(i - 1);
+            double to = places.get(i);
+            parts.add(new Board.Part(
+                    frame.builder.member(nodes.get(i - 1), nodes.get(i), rigidity, Vector.Z),
+                    nodes.get(i - 1),
+                    nodes.get(i),
+                    from,
+                    to,
+                    MiddleLines.at(frame.lines.at(side.side(), from), height),
+                    MiddleLines.at(frame.lines.at(side.side(), to), height),
+                    planter(side, (from + to) / 2),
+                    -1));
+        }
+        back(piece, side.side(), nodes, parts);
+        if (piece.course() == 1 && frame.bedFriction > 0) {
+            rub(piece, nodes, parts);
+        }
+        return new Board(
+                piece.label(),
+                piece.section(),
+                side.side(),
+                piece.course(),
+                piece.place().bottomMm(),
+                piece.place().topMm(),
+                section,
+                frame.lines.outward(side.side()),
+                parts);
+    }
+
+    private List<Crossing> crossings(SideFrame side, double height, double fromMm, double toMm) {
+        List<Crossing> found = new ArrayList<>();
+        for (UprightLine upright : uprights.all) {
+            for (Meeting meeting : upright.meetings) {
+                double overlap = Math.min(meeting.toMm(), toMm) - Math.max(meeting.fromMm(), fromMm);
+                if (meeting.side() == side.side() && overlap > LEAST_OVERLAP_MM && upright.reaches(height)) {
+                    double s = Math.max(fromMm, Math.min(toMm, side.s(upright.at)));
+                    found.add(new Crossing(s, upright, meeting));
+                }
+            }
+        }
+        return found;
+    }
+
+    private List<Double> places(SideFrame side, List<Crossing> crossings, double fromMm, double toMm) {
+        NavigableSet<Double> places = new TreeSet<>(List.of(fromMm, toMm));
+        crossings.forEach(crossing -> add(places, crossing.alongMm));
+        for (double divider : crosspieces.dividersMm(side.side())) {
+            if (divider > fromMm && divider < toMm) {
+                add(places, divider);
+            }
+        }
+        return split(places);
+    }
+
+    private List<Double> split(NavigableSet<Double> places) {
+        List<Double> all = new ArrayList<>();
+        for (double to : places) {
+            double from = all.isEmpty() ? to : all.get(all.size() - 1);
+            long parts = (long) StrictMath.ceil((to - from) / frame.longestPartMm);
+            for (long k = 1; k < parts; k++) {
+                all.add(from + (to - from) * k / parts);
+            }
+            all.add(to);
+        }
+        return all;
+    }
+
+    private static void add(NavigableSet<Double> places, double s) {
+        if (places.subSet(s - SAME_MM, true, s + SAME_MM, true).isEmpty()) {
+            places.add(s);
+        }
+    }
+
+    private static int nearest(List<Double> places, double s) {
+        int best = 0;
+        for (int i = 1; i < places.size(); i++) {
+            if (Math.abs(places.get(i) - s) < Math.abs(places.get(best) - s)) {
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    private void fix(Piece piece, Crossing crossing, Section section, double height, int node) {
+        int side = crossing.meeting.side();
+        UprightLine upright = crossing.upright;
+        Screws.Faces faces = new Screws.Faces(
+                Box.Hold.WALL_TO_UPRIGHT,
+                piece.label() + " to " + upright.piece.label(),
+                piece.section(),
+                section.thicknessMm(),
+                upright.piece.section(),
+                Uprights.extent(upright.piece, frame.lines.sides.get(side).inwards()),
+                crossing.meeting.toMm() - crossing.meeting.fromMm(),
+                section.widthMm(),
+                upright.bends() ? section.widthMm() / 2 : 0);
+        frame.screws.join(
+                faces,
+                upright.node(height),
+                node,
+                MiddleLines.at(frame.lines.at(side, crossing.alongMm), height),
+                frame.lines.outward(side),
+                frame.lines.along(side));
+    }
+
+    /** The fill behind each node, for half of the bars on either side of it. */
+    private void back(Piece piece, int side, List<Integer> nodes, List<Board.Part> parts) {
+        Buried buried = Buried.of(
+                frame.box, frame.fill, piece.place().bottomMm(), piece.place().topMm());
+        if (buried.heightMm() == 0) {
+            return;
+        }
+        double perMm3 = frame.fill.standsAgainst(buried.depthMm()) / PASSIVE_AT_MM;
+        for (int i = 0; i < nodes.size(); i++) {
+            Vector at =
+                    i < parts.size() ? parts.get(i).start() : parts.get(i - 1).end();
+            double stiffness = perMm3 * buried.heightMm() * share(i, parts);
+            int planter = parts.get(Math.min(i, parts.size() - 1)).rightPlanter();
+            backings.add(new Backing(
+                    frame.builder.toGround(nodes.get(i), at, frame.lines.outward(side), stiffness, SpringLaw.CONTACT),
+                    planter));
+        }
+    }
+
+    /** Length of board that counts to a node. */
+    private static double share(int node, List<Board.Part> parts) {
+        return (node > 0 ? parts.get(node - 1).lengthMm() : 0) / 2
+                + (node < parts.size() ? parts.get(node).lengthMm() : 0) / 2;
+    }
+
+    /** Friction of the bottom course on its bed, from the weight of the wall above it alone. */
+    private void rub(Piece piece, List<Integer> nodes, List<Board.Part> parts) {
+        double heightMm =
+                frame.box.courses().get(frame.box.courses().size() - 1).topMm()
+                        - frame.box.courses().get(0).bottomMm();
+        double kgPerM3 = frame.materials.section(piece.section()).densityKgPerM3();
+        double weightPerMm = kgPerM3 * N_PER_KG * 1e-9 * heightMm * frame.lines.wallMm;
+        for (int i = 0; i < nodes.size(); i++) {
+            double share = share(i, parts);
+            SpringLaw law = SpringLaw.slipping(frame.bedFriction * weightPerMm * share);
+            Vector at =
+                    i < parts.size() ? parts.get(i).start() : parts.get(i - 1).end();
+            bed.add(frame.builder.toGround(
+                    nodes.get(i), at, frame.lines.outward(piece.side()), BED_STIFFNESS * share, law));
+            bed.add(frame.builder.toGround(
+                    nodes.get(i), at, frame.lines.along(piece.side()), BED_STIFFNESS * share, law));
+        }
+    }
+
+    private int planter(SideFrame side, double alongMm) {
+        Point inside = side.at(alongMm, frame.lines.wallMm + 2);
+        int best = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < frame.box.inside().size(); i++) {
+            Ring ring = frame.box.inside().get(i);
+            double off = ring.contains(inside, 0) ? 0 : away(ring, inside);
+            if (off < least) {
+                least = off;
+                best = i;
+            }
+        }
+        return best;
+    }
+
+    private static double away(Ring ring, Point point) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < ring.size(); i++) {
+            least = Math.min(least, ring.side(i).distanceMm(point));
+        }
+        return least;
+    }
+}

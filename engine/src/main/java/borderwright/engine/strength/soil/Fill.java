@@ -1,0 +1,111 @@
+package borderwright.engine.strength.soil;
+
+/**
+ * What a planter is filled with, and how it pushes on the walls.
+ *
+ * @param moistKnPerM3 unit weight as it lies for good
+ * @param saturatedKnPerM3 unit weight with its pores full of water
+ * @param phi angle of friction, radians
+ * @param push which coefficient turns weight into push
+ * @param water how wet it comes to be
+ * @param heapedMm how high it is heaped above its level surface, spread evenly
+ * @param treadingKnPerM2 load on top while it is trodden in
+ * @param belowRimMm how far its surface lies below the top of the wall
+ * @param arching whether narrow fill may hang on its walls (Janssen); never the default
+ */
+public record Fill(
+        double moistKnPerM3,
+        double saturatedKnPerM3,
+        double phi,
+        Push push,
+        Water water,
+        double heapedMm,
+        double treadingKnPerM2,
+        double belowRimMm,
+        boolean arching) {
+    private static final double WATER_KN_PER_M3 = 9.81;
+
+    /** Friction between wall and fill over that of the fill, for arching only (common practice, no source). */
+    private static final double WALL_FRICTION_SHARE = 2 / 3.0;
+
+    private static final double MM_PER_M = 1000;
+
+    public Fill {
+        if (!(moistKnPerM3 > 0 && saturatedKnPerM3 >= moistKnPerM3 && phi > 0 && phi < StrictMath.PI / 3)) {
+            throw new IllegalArgumentException(
+                    "a fill weighs more than nothing, no less when wet, and its friction lies"
+                            + " above 0 and below 60 degrees; got " + moistKnPerM3 + ", " + saturatedKnPerM3
+                            + " kN/m3, "
+                            + StrictMath.toDegrees(phi) + " degrees");
+        }
+    }
+
+    /** Which coefficient turns the weight of the fill into its push. */
+    public enum Push {
+        /** Jaky's coefficient: walls that hardly move. */
+        AT_REST,
+        /** Rankine's coefficient: walls that give way. */
+        ACTIVE
+    }
+
+    /** How wet the fill comes to be for a while. */
+    public enum Water {
+        /** Never wetter than moist: a roof over it. */
+        MOIST,
+        /** Soaked by rain, which runs off through the joints. */
+        SATURATED,
+        /** Water stands inside up to the surface: a closed liner, blocked joints. */
+        WATERLOGGED,
+        /** Water stands inside and outside. */
+        FLOODED
+    }
+
+    /** Coefficient of the push. */
+    public double coefficient() {
+        return push == Push.AT_REST ? EarthCoefficient.atRest(phi) : EarthCoefficient.active(phi);
+    }
+
+    /** Pressure for good: moist, with what is heaped on it. */
+    public PressureProfile lasting() {
+        return PressureProfile.drained(coefficient(), moistKnPerM3, heapedKnPerM2(moistKnPerM3));
+    }
+
+    /** Pressure in the wettest state. */
+    public PressureProfile wettest() {
+        double k = coefficient();
+        double none = Double.POSITIVE_INFINITY;
+        return switch (water) {
+            case MOIST -> lasting();
+            case SATURATED -> PressureProfile.drained(k, saturatedKnPerM3, heapedKnPerM2(saturatedKnPerM3));
+            case WATERLOGGED ->
+                new PressureProfile(
+                        k, moistKnPerM3, saturatedKnPerM3, 0, none, heapedKnPerM2(moistKnPerM3), WATER_KN_PER_M3);
+            case FLOODED ->
+                new PressureProfile(
+                        k, moistKnPerM3, saturatedKnPerM3, 0, 0, heapedKnPerM2(moistKnPerM3), WATER_KN_PER_M3);
+        };
+    }
+
+    /** Pressure of what is put on top while it is trodden in, without the fill's own. */
+    public PressureProfile treading() {
+        return PressureProfile.drained(coefficient(), 0, treadingKnPerM2);
+    }
+
+    /** How much more the fill can press back at a depth than it pushes, N/mm2 (Rankine's passive state, moist). */
+    public double standsAgainst(double depthMm) {
+        double more = EarthCoefficient.passive(phi) - coefficient();
+        return more * moistKnPerM3 * depthMm / MM_PER_M / MM_PER_M;
+    }
+
+    /** What is left of the push at a depth between walls {@code widthMm} apart: 1 unless arching is counted on. */
+    public double relief(double depthMm, double widthMm) {
+        return arching
+                ? new Janssen(widthMm / MM_PER_M, moistKnPerM3, coefficient(), WALL_FRICTION_SHARE * phi)
+                        .relief(depthMm / MM_PER_M)
+                : 1;
+    }
+
+    private double heapedKnPerM2(double weight) {
+        return weight * heapedMm / MM_PER_M;
+    }
+}

@@ -1,0 +1,158 @@
+package borderwright.engine.strength;
+
+import static borderwright.engine.strength.box.Planters.BARE;
+import static borderwright.engine.strength.box.Planters.run;
+import static borderwright.engine.strength.box.Planters.scheme;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.Footprints;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.strength.box.BowLine;
+import borderwright.engine.strength.box.Planters;
+import borderwright.engine.strength.soil.Fill;
+import borderwright.engine.strength.timber.RuleSet;
+import borderwright.engine.strength.worked.Check;
+import borderwright.engine.strength.worked.SheetLine;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class BoxStrengthTest {
+    private static final StrengthTerms TERMS =
+            StrengthTerms.habit(RuleSet.EUROCODE, Footprints.SECTIONS, UnitSystem.METRIC);
+
+    private static StrengthReport check(Box box) {
+        return BoxStrength.check(box, TERMS);
+    }
+
+    @Test
+    void aLongThinSideWithoutTiesDoesNotHoldAndSaysByHowMuch() {
+        StrengthReport report = check(run(BARE, 2400, 450));
+
+        assertThat(report.verdict().kind()).isEqualTo(Verdict.Kind.DOES_NOT_HOLD);
+        assertThat(report.verdict().reason())
+                .contains("side a")
+                .contains("course 1")
+                .contains("limit 10 mm");
+        assertThat(report.sides().get(0).holds()).isFalse();
+        assertThat(report.worstBowMm()).isGreaterThan(100);
+    }
+
+    @Test
+    void aBoxTiedLowDownHoldsWithNumbers() {
+        StrengthReport report = check(run(scheme(400, 400, 200), 1200, 450));
+
+        assertThat(report.verdict().kind()).isEqualTo(Verdict.Kind.HOLDS);
+        assertThat(report.verdict().reason()).contains(" mm at most").contains("%");
+        assertThat(report.holds()).isTrue();
+        assertThat(report.sides()).hasSize(4).allMatch(SideBow::holds);
+        assertThat(report.worstUse()).isBetween(0.2, 1.0);
+    }
+
+    @Test
+    void theBowOfASideIsTheGreatestOfItsLines() {
+        StrengthReport report = check(run(scheme(600, 600, 250), 1800, 450));
+
+        for (SideBow side : report.sides()) {
+            double greatest = report.lines().stream()
+                    .filter(line -> line.side() == side.side())
+                    .mapToDouble(line -> line.greatest().outMm())
+                    .max()
+                    .orElseThrow();
+            assertThat(side.finalMm()).isCloseTo(Math.max(0, greatest), within(1e-12));
+        }
+        assertThat(report.lines()).extracting(BowLine::course).contains(1, 2, 3);
+    }
+
+    @Test
+    void everyCheckCanBeFollowedToItsFigure() {
+        StrengthReport report = check(run(scheme(600, 600, 250), 2400, 450, 1200));
+
+        assertThat(report.checks())
+                .extracting(Check::what)
+                .contains("bending", "shear", "screws", "tension", "ground under the bed");
+        for (Check check : report.checks()) {
+            assertThat(check.clause()).isNotBlank();
+            assertThat(check.loading()).isNotBlank();
+            List<SheetLine> lines = check.working();
+            if (lines.get(lines.size() - 1).symbol().equals("use")) {
+                assertThat(lines.get(lines.size() - 1).value().orElseThrow())
+                        .isCloseTo(check.utilisation(), within(1e-12));
+            }
+        }
+        assertThat(report.checks()).isSortedAccordingTo((a, b) -> Double.compare(b.utilisation(), a.utilisation()));
+    }
+
+    @Test
+    void itSaysWhatWasTakenForGrantedAndThatItIsGuidance() {
+        StrengthReport report = check(run(BARE, 1200, 300));
+
+        assertThat(report.taken()).anyMatch(s -> s.contains("no grade is stamped: taken as C14"));
+        assertThat(report.taken()).anyMatch(s -> s.contains("16.0 kN/m3"));
+        assertThat(report.guidance())
+                .contains("not a licensed engineer's design")
+                .contains("Ask one");
+    }
+
+    @Test
+    void whatHangsOnStrapsIsNotShownUntilTheyAreDeclared() {
+        Ring skew = new Ring(List.of(new Point(0, 0), new Point(700, 0), new Point(0, 900)));
+        Box box = Planters.box(Footprints.plan(skew, 150), BARE);
+        StrengthReport report = check(box);
+        if (report.open().isEmpty()) {
+            assertThat(box.fixings()).noneMatch(f -> f.hold() == Box.Hold.CORNER_STRAP);
+            return;
+        }
+        assertThat(report.verdict().kind()).isNotEqualTo(Verdict.Kind.HOLDS);
+        assertThat(report.open().get(0)).contains("corner strap must carry").contains("kN");
+    }
+
+    @Test
+    void anImperialGardenIsCheckedByTheNdsInItsOwnUnits() {
+        StrengthReport report = BoxStrength.check(
+                run(scheme(400, 400, 200), 1200, 450),
+                StrengthTerms.habit(RuleSet.NDS, Footprints.SECTIONS, UnitSystem.IMPERIAL));
+
+        assertThat(report.rules()).startsWith("NDS 2018");
+        assertThat(report.taken()).anyMatch(s -> s.contains("102 lb/ft3"));
+        assertThat(report.verdict().reason()).contains(" in").doesNotContain(" mm");
+        assertThat(report.checks()).anyMatch(c -> c.clause().contains("NDS"));
+    }
+
+    @Test
+    void theQuickAnswerIsTheReports() {
+        for (Box box : List.of(run(scheme(400, 400, 200), 1200, 450), run(scheme(600, 600, 250), 1800, 450))) {
+            StrengthReport report = check(box);
+            double worst = Math.max(report.worstBowMm() / 10, report.worstUse());
+            assertThat(BoxStrength.worst(box, TERMS)).isCloseTo(worst, within(1e-9));
+        }
+    }
+
+    @Test
+    void wetterHeavierOrHeapedSoilBowsMore() {
+        Box box = run(scheme(600, 600, 250), 1500, 450);
+        double plain = check(box).worstBowMm();
+        StrengthTerms heaped = with(new Fill(
+                16, 19, TERMS.fill().phi(), TERMS.fill().push(), TERMS.fill().water(), 150, 2, 30, false));
+        StrengthTerms active = with(new Fill(
+                16, 19, TERMS.fill().phi(), Fill.Push.ACTIVE, TERMS.fill().water(), 0, 2, 30, false));
+        assertThat(BoxStrength.check(box, heaped).worstBowMm()).isGreaterThan(1.2 * plain);
+        assertThat(BoxStrength.check(box, active).worstBowMm()).isLessThan(0.8 * plain);
+    }
+
+    private static StrengthTerms with(Fill fill) {
+        return new StrengthTerms(
+                TERMS.materials(),
+                fill,
+                TERMS.kneelingN(),
+                TERMS.bowLimitMm(),
+                TERMS.bedFriction(),
+                TERMS.ground(),
+                TERMS.gravelMm(),
+                TERMS.strapN(),
+                TERMS.units());
+    }
+}
