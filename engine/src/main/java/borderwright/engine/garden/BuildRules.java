@@ -34,12 +34,15 @@ public record BuildRules(
 
         @Says(
                 value = "greatest distance between braces, posts and dividers along a side",
-                otherwise = "600 mm",
+                otherwise = "as far apart as the walls hold",
                 atLeast = 100)
         @Nullable
         Length braceSpacing,
 
-        @Says(value = "greatest distance between ties across a planter; 0 for none", otherwise = "1200 mm", atLeast = 0)
+        @Says(
+                value = "greatest distance between ties across a planter; 0 for none",
+                otherwise = "as far apart as the walls hold",
+                atLeast = 0)
         @Nullable
         Length tieSpacing,
 
@@ -62,6 +65,27 @@ public record BuildRules(
 
         @Says(value = "screws through the walls", otherwise = "chosen by thickness: 2.5 times the board") @Nullable
         ScrewNote screws) {
+
+    /** The same with walls of another section; what went by the walls' section goes by the new one. */
+    public BuildRules withWalls(String other) {
+        return new BuildRules(
+                other,
+                braces,
+                posts,
+                ties,
+                dividers,
+                capping,
+                bearers,
+                slats,
+                corners,
+                braceSpacing,
+                tieSpacing,
+                slatGap,
+                bearerSpacing,
+                cappingOverhang,
+                faceOut,
+                screws);
+    }
 
     /** How the walls of a box meet at its corners. */
     public enum CornerStyle {

@@ -1,7 +1,6 @@
 package borderwright.engine.plan;
 
 import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.BuildMeans;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.buying.Baskets;
@@ -19,7 +18,6 @@ import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.layout.BorderLayout;
-import borderwright.engine.layout.FootprintPlan;
 import borderwright.engine.layout.Layout;
 import borderwright.engine.layout.LayoutRules;
 import borderwright.engine.measure.Length;
@@ -28,6 +26,7 @@ import borderwright.engine.problem.Problem;
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.Demands;
 import borderwright.engine.strength.StrengthReport;
+import borderwright.engine.strength.StrengthTerms;
 import borderwright.engine.survey.BorderSurvey;
 import borderwright.engine.survey.SurveyAnswer;
 import java.util.ArrayList;
@@ -73,7 +72,7 @@ public final class Planner {
         if (layout.boxes().isEmpty()) {
             return new PlanAnswer.NotPlanned(nothingStands(layout));
         }
-        List<Box> boxes = build(layout, longestMm);
+        List<StrengthStage.Checked> boxes = build(layout, longestMm, prices);
         return new PlanAnswer.Planned(finish(border, layout, boxes, prices));
     }
 
@@ -95,16 +94,20 @@ public final class Planner {
         return reasons;
     }
 
-    private List<Box> build(Layout layout, Map<String, Double> longestMm) {
+    private List<StrengthStage.Checked> build(Layout layout, Map<String, Double> longestMm, PriceLists prices) {
         BuildMeans means = new BuildMeans(garden.sections(), garden.saws(), longestMm, garden.unitsOrMetric());
-        List<Box> boxes = new ArrayList<>();
-        for (FootprintPlan footprint : layout.boxes()) {
-            boxes.add(BoxBuilder.build(footprint, garden.build(), means));
-        }
-        return boxes;
+        StrengthTerms terms = StrengthStage.terms(garden);
+        PieceCost cost = new PieceCost(garden, prices);
+        return layout.boxes().parallelStream()
+                .map(footprint -> StrengthStage.build(footprint, garden, means, terms, cost))
+                .toList();
     }
 
-    private Plan finish(SurveyAnswer.Adjusted border, Layout layout, List<Box> boxes, PriceLists prices) {
+    private Plan finish(
+            SurveyAnswer.Adjusted border, Layout layout, List<StrengthStage.Checked> built, PriceLists prices) {
+        List<Box> boxes = built.stream().map(StrengthStage.Checked::box).toList();
+        List<StrengthReport> strength =
+                built.stream().map(StrengthStage.Checked::report).toList();
         List<Piece> pieces =
                 boxes.stream().flatMap(box -> box.pieces().stream()).toList();
         List<SoilVolume> soil = boxes.stream()
@@ -116,7 +119,6 @@ public final class Planner {
                 new CuttingJob(
                         BoardInHand.of(answer), pieces, garden.sections(), garden.saws(), garden.cuttingOrHabit()),
                 budget);
-        List<StrengthReport> strength = StrengthStage.reports(boxes, StrengthStage.terms(garden));
         PlanTotals totals = new PlanTotals(garden, layout, pieces, soil, cutting);
         Shortfalls shortfalls = new Shortfalls(garden, format);
         return new Plan(

@@ -1,11 +1,17 @@
 package borderwright.engine.plan;
 
 import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.BoxBuilder;
+import borderwright.engine.buildup.BuildMeans;
+import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.StrengthWish;
+import borderwright.engine.layout.FootprintPlan;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.strength.BoxStrength;
+import borderwright.engine.strength.CureAnswer;
+import borderwright.engine.strength.LeastCure;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.StrengthTerms;
 import borderwright.engine.strength.Verdict;
@@ -93,8 +99,24 @@ final class StrengthStage {
         return said == null ? habit : said;
     }
 
-    static List<StrengthReport> reports(List<Box> boxes, StrengthTerms terms) {
-        return boxes.stream().map(box -> BoxStrength.check(box, terms)).toList();
+    /**
+     * A box with what is known of its strength.
+     *
+     * @param box as built up
+     * @param report on it
+     */
+    record Checked(Box box, StrengthReport report) {}
+
+    /**
+     * Builds a box up: with the spacings that the rules say, which are then only checked; with the cheapest bracing that
+     * holds where they say none, or with habits where none that was tried holds.
+     */
+    static Checked build(FootprintPlan plan, Garden garden, BuildMeans means, StrengthTerms terms, PieceCost cost) {
+        BuildRules rules = garden.build();
+        CureAnswer cure = LeastCure.withAlternatives(plan, rules, means, terms, cost);
+        boolean free = rules.braceSpacing() == null && rules.tieSpacing() == null;
+        Box box = free && cure.box().isPresent() ? cure.box().get() : BoxBuilder.build(plan, rules, means);
+        return new Checked(box, BoxStrength.check(box, terms).withCures(cure.all()));
     }
 
     /** All boxes in a sentence: the worst verdict with its reason, and how many hold. */
@@ -116,6 +138,12 @@ final class StrengthStage {
                 + worst.box() + ", " + worst.verdict().sentence();
     }
 
+    private static String cure(StrengthReport report) {
+        return report.cures().isEmpty()
+                ? "No bracing that was tried holds: take thicker boards, or make it lower."
+                : "The least cure: " + report.cures().get(0).words() + ".";
+    }
+
     /** Boxes that do not hold, or are not shown to. */
     static List<Problem> shortfalls(List<StrengthReport> reports) {
         List<Problem> found = new ArrayList<>();
@@ -126,9 +154,7 @@ final class StrengthStage {
                         fails ? "box-does-not-hold" : "box-not-shown-to-hold",
                         "build",
                         "Box " + report.box() + " " + report.verdict().sentence() + ".",
-                        fails
-                                ? "Set braces and ties closer, take thicker boards, or make it lower."
-                                : "Give the figure that is missing, or ask a licensed engineer."));
+                        fails ? cure(report) : "Give the figure that is missing, or ask a licensed engineer."));
             }
         }
         return found;

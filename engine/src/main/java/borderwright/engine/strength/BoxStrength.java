@@ -11,6 +11,7 @@ import borderwright.engine.strength.frame.FrameSolver;
 import borderwright.engine.strength.timber.RuleSet;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Checks whether a box holds: the final bow of every side, and how much of its timber, screws and ground is used.
@@ -38,31 +39,32 @@ public final class BoxStrength {
     }
 
     /**
-     * Whether a box holds, as the search for a cure asks it: the same figures as {@link #check} without its words.
-     *
-     * @return greatest of the bow over its limit and of all uses; at most 1 holds
+     * Whether a box holds, as the search for a cure asks it: the same figures as {@link #check} without its words, up
+     * to the first that shows that it does not.
      */
-    static double worst(Box box, StrengthTerms terms) {
+    static Uses uses(Box box, StrengthTerms terms) {
         BoxStrength one = new BoxStrength(box, terms);
         if (one.frame.isEmpty()) {
-            return Double.POSITIVE_INFINITY;
+            return new Uses(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
         }
         LoadCase lasting = BoxLoads.lasting(one.frame, terms.fill());
         double bow = SideBows.lasting(one.frame, lasting).stream()
                 .mapToDouble(line -> line.greatest().outMm())
                 .max()
                 .orElse(Double.POSITIVE_INFINITY);
-        // A side far beyond its limit is not worth the rest.
-        if (bow > 2 * terms.bowLimitMm()) {
-            return bow / terms.bowLimitMm();
+        // A side beyond its limit is not worth the rest.
+        if (bow > terms.bowLimitMm()) {
+            return new Uses(bow, bow / terms.bowLimitMm());
         }
-        one.checkAll(box, BoxLoads.all(one.frame, terms.fill(), terms.kneelingN()));
-        return one.mechanism ? Double.POSITIVE_INFINITY : Math.max(bow / terms.bowLimitMm(), one.worst.greatest());
+        one.checkAll(box, BoxLoads.all(one.frame, terms.fill(), terms.kneelingN()), false);
+        return new Uses(
+                bow,
+                one.mechanism ? Double.POSITIVE_INFINITY : Math.max(bow / terms.bowLimitMm(), one.worst.greatest()));
     }
 
     private StrengthReport report(Box box) {
         List<LoadCase> cases = BoxLoads.all(frame, terms.fill(), terms.kneelingN());
-        checkAll(box, cases);
+        checkAll(box, cases, true);
         SideBows bows = SideBows.of(frame, cases);
         List<SideBow> sides = bows.sides(terms.bowLimitMm());
         List<BowLine> lines = bows.lines();
@@ -77,24 +79,38 @@ public final class BoxStrength {
                 worst.checks(),
                 Verdicts.taken(terms, frame),
                 open,
+                List.of(),
                 StrengthReport.GUIDANCE);
     }
 
-    private void checkAll(Box box, List<LoadCase> cases) {
+    /**
+     * Checks every case.
+     *
+     * @param whole whether to go on where something does not hold
+     */
+    private void checkAll(Box box, List<LoadCase> cases, boolean whole) {
         RuleSet rules = terms.rules();
         FrameSolver crept = new FrameSolver(frame.frame(), frame.forStrength(true));
         FrameSolver fresh = new FrameSolver(frame.frame(), frame.forStrength(false));
+        @Nullable FrameAnswer lasting = null;
         for (LoadCase one : cases) {
             FrameSolver solver = one.afterCreep() ? crept : fresh;
             if (!one.isFull()) {
                 solver = new FrameSolver(frame.frame(), frame.emptied(frame.forStrength(false), one.empty()));
+            }
+            if (lasting != null) {
+                solver.startFrom(lasting);
             }
             FrameAnswer answer = solver.solve(one.factored(rules.permanentFactor(), rules.passingFactor()));
             if (answer.isMechanism()) {
                 mechanism = true;
                 return;
             }
+            lasting = lasting == null ? answer : lasting;
             uses.take(one, answer);
+            if (!whole && worst.greatest() > 1) {
+                return;
+            }
         }
         SectionNote walls = terms.materials().sections().stream()
                 .filter(s -> s.name().equals(frame.walls().get(0).sectionName()))

@@ -18,6 +18,8 @@ import java.util.List;
  *     which the rule set came to it
  * @param taken what was taken for granted, each a sentence: soil, water, timber, screws
  * @param open what was not shown, each a sentence that says what figure or model is missing; empty when all was
+ * @param cures ways to build it that hold, cheapest first, one of each kind (bracing alone, other walls, a higher floor),
+ *     with the cost of pieces and screws and the bow: from {@link LeastCure}; empty where none was sought or found
  * @param guidance that this is guidance, and when to ask an engineer
  */
 public record StrengthReport(
@@ -30,6 +32,7 @@ public record StrengthReport(
         List<Check> checks,
         List<String> taken,
         List<String> open,
+        List<Cure> cures,
         String guidance) {
     /** On every report. */
     public static final String GUIDANCE =
@@ -44,6 +47,12 @@ public record StrengthReport(
         checks = List.copyOf(checks);
         taken = List.copyOf(taken);
         open = List.copyOf(open);
+        cures = List.copyOf(cures);
+    }
+
+    /** The same with the ways that a search found. */
+    public StrengthReport withCures(List<Cure> found) {
+        return new StrengthReport(box, verdict, rules, bowLimitMm, sides, lines, checks, taken, open, found, guidance);
     }
 
     /** Greatest final bow of all sides, mm; 0 for a box without walls. */

@@ -28,6 +28,7 @@ final class Verdicts {
                 List.of(),
                 List.of(),
                 List.of(reason),
+                List.of(),
                 StrengthReport.GUIDANCE);
     }
 

@@ -127,7 +127,7 @@ class BoxStrengthTest {
         for (Box box : List.of(run(scheme(400, 400, 200), 1200, 450), run(scheme(600, 600, 250), 1800, 450))) {
             StrengthReport report = check(box);
             double worst = Math.max(report.worstBowMm() / 10, report.worstUse());
-            assertThat(BoxStrength.worst(box, TERMS)).isCloseTo(worst, within(1e-9));
+            assertThat(BoxStrength.uses(box, TERMS).worst()).isCloseTo(worst, within(1e-9));
         }
     }
 

@@ -49,6 +49,13 @@ public final class FrameSolver {
         }
     }
 
+    /** Starts the next case from the states of an earlier answer on the same frame, where it is likely to be near. */
+    public void startFrom(FrameAnswer near) {
+        for (int s = 0; s < states.length; s++) {
+            states[s] = near.state(s);
+        }
+    }
+
     /** How the frame stands under a load case. */
     public FrameAnswer solve(Loads loads) {
         force = LoadVector.of(frame, loads, scales);

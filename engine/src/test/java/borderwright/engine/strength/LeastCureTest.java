@@ -1,0 +1,101 @@
+package borderwright.engine.strength;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.BoxBuilder;
+import borderwright.engine.buildup.BracingScheme;
+import borderwright.engine.buildup.BuildMeans;
+import borderwright.engine.buildup.Footprints;
+import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.BuildRules.CornerStyle;
+import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.strength.timber.RuleSet;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LeastCureTest {
+    private static final StrengthTerms TERMS =
+            StrengthTerms.habit(RuleSet.EUROCODE, Footprints.SECTIONS, UnitSystem.METRIC);
+    private static final BuildRules RULES = Footprints.rules("larch 25 x 150", "batten 47 x 50", CornerStyle.LAPPED);
+    private static final BuildMeans MEANS = Footprints.means(45, Map.of("larch 25 x 150", 3000.0));
+
+    /** By volume of wood and number of fixings. */
+    private static double cost(Box box) {
+        return box.pieces().stream()
+                        .mapToDouble(p -> p.place().volumeMm3() * 1e-6)
+                        .sum()
+                + box.fixings().stream().mapToDouble(f -> 0.1 * f.count()).sum();
+    }
+
+    private static CureAnswer find(FootprintPlan plan) {
+        return LeastCure.find(plan, RULES, MEANS, TERMS, LeastCureTest::cost);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1200, 450", "1200, 300", "1800, 450", "2400, 300"})
+    void whatIsFoundHoldsAndNothingCheaperOfTheSameKindDoes(double lengthMm, double heightMm) {
+        FootprintPlan plan = Footprints.run(lengthMm, 600, heightMm);
+        CureAnswer answer = find(plan);
+        Cure cure = answer.cheapest().orElseThrow();
+
+        StrengthReport report = BoxStrength.check(answer.box().orElseThrow(), TERMS);
+        assertThat(report.holds()).isTrue();
+        assertThat(cure.bowMm()).isCloseTo(report.worstBowMm(), within(1e-9));
+        Bracings all = new Bracings(plan, heightMm, 150, 75);
+        for (int ties = 0; ties < all.classes(); ties++) {
+            for (BracingScheme scheme : all.of(ties)) {
+                Box box = BoxBuilder.build(plan, RULES, MEANS, scheme);
+                if (cost(box) < cure.cost() - 1e-9) {
+                    assertThat(BoxStrength.check(box, TERMS).holds())
+                            .as(scheme.toString())
+                            .isFalse();
+                }
+            }
+        }
+    }
+
+    @Test
+    void tiesLowDownAreFoundWhereThoseNearTheRimDoNotHold() {
+        Cure cure = find(Footprints.run(1200, 600, 450)).cheapest().orElseThrow();
+
+        assertThat(cure.scheme().tieBelowRimMm()).isGreaterThan(150);
+        assertThat(cure.words()).contains("1 tie").contains("below the rim").contains("2 braces");
+    }
+
+    @Test
+    void aLowShortBoxNeedsNothing() {
+        Cure cure = find(Footprints.run(700, 600, 150)).cheapest().orElseThrow();
+
+        assertThat(cure.words()).contains("no ties and no braces");
+    }
+
+    @Test
+    void thickerBoardsAndAHigherFloorAreAlternativesWithTheirCostAndBow() {
+        FootprintPlan plan = Footprints.run(1800, 600, 450);
+        CureAnswer answer = LeastCure.withAlternatives(plan, RULES, MEANS, TERMS, LeastCureTest::cost);
+
+        assertThat(answer.alternatives()).anyMatch(c -> c.walls().equals("treated 47 x 200"));
+        assertThat(answer.alternatives()).anyMatch(c -> c.words().contains("floor"));
+        assertThat(answer.all())
+                .hasSizeGreaterThan(2)
+                .allMatch(Cure::holds)
+                .isSortedAccordingTo((a, b) -> Double.compare(a.cost(), b.cost()));
+        assertThat(answer.cheapest().orElseThrow().walls()).isEqualTo("larch 25 x 150");
+    }
+
+    @Test
+    void whereNoBracingHoldsNothingIsFoundAndThickerBoardsStillMay() {
+        // A tie from front to back leaves long ends alone.
+        FootprintPlan plan = Footprints.run(1200, 2000, 450);
+        CureAnswer answer = LeastCure.withAlternatives(plan, RULES, MEANS, TERMS, LeastCureTest::cost);
+
+        assertThat(answer.cheapest()).isEmpty();
+        assertThat(answer.box()).isEmpty();
+        assertThat(answer.tried()).isGreaterThan(2);
+    }
+}
