@@ -27,6 +27,9 @@ import org.jspecify.annotations.Nullable;
 final class StrengthStage {
     private static final double N_PER_KN = 1000;
 
+    /** In longer joined runs other walls and floors are not tried: each takes as long as the search itself. */
+    private static final int MOST_WITH_ALTERNATIVES = 20;
+
     private StrengthStage() {}
 
     /** What the boxes are checked for, with habits where nothing is said. */
@@ -113,7 +116,9 @@ final class StrengthStage {
      */
     static Checked build(FootprintPlan plan, Garden garden, BuildMeans means, StrengthTerms terms, PieceCost cost) {
         BuildRules rules = garden.build();
-        CureAnswer cure = LeastCure.withAlternatives(plan, rules, means, terms, cost);
+        CureAnswer cure = plan.planters().size() > MOST_WITH_ALTERNATIVES
+                ? LeastCure.find(plan, rules, means, terms, cost)
+                : LeastCure.withAlternatives(plan, rules, means, terms, cost);
         boolean free = rules.braceSpacing() == null && rules.tieSpacing() == null;
         Box box = free && cure.box().isPresent() ? cure.box().get() : BoxBuilder.build(plan, rules, means);
         return new Checked(box, BoxStrength.check(box, terms).withCures(cure.all()));
@@ -126,7 +131,7 @@ final class StrengthStage {
         for (Verdict.Kind kind : List.of(Verdict.Kind.DOES_NOT_HOLD, Verdict.Kind.NOT_SHOWN_TO_HOLD)) {
             for (StrengthReport report : reports) {
                 if (report.verdict().kind() == kind) {
-                    return count + report.box() + " " + report.verdict().sentence();
+                    return count + report.box() + " " + brief(report);
                 }
             }
         }
@@ -144,6 +149,13 @@ final class StrengthStage {
                 : "The least cure: " + report.cures().get(0).words() + ".";
     }
 
+    /** The verdict with the first of its reasons; the report has all. */
+    private static String brief(StrengthReport report) {
+        List<String> reasons = List.of(report.verdict().sentence().split("; "));
+        int more = reasons.size() - 1;
+        return reasons.get(0) + (more == 0 ? "" : "; and " + more + (more == 1 ? " more reason" : " more reasons"));
+    }
+
     /** Boxes that do not hold, or are not shown to. */
     static List<Problem> shortfalls(List<StrengthReport> reports) {
         List<Problem> found = new ArrayList<>();
@@ -153,7 +165,7 @@ final class StrengthStage {
                 found.add(new Problem(
                         fails ? "box-does-not-hold" : "box-not-shown-to-hold",
                         "build",
-                        "Box " + report.box() + " " + report.verdict().sentence() + ".",
+                        "Box " + report.box() + " " + brief(report) + ".",
                         fails ? cure(report) : "Give the figure that is missing, or ask a licensed engineer."));
             }
         }

@@ -65,10 +65,17 @@ public final class BoxStrength {
     private StrengthReport report(Box box) {
         List<LoadCase> cases = BoxLoads.all(frame, terms.fill(), terms.kneelingN());
         checkAll(box, cases, true);
+        PlatformUses platform = new PlatformUses(box, terms, worst);
+        platform.take();
+        RetainingUses retaining = new RetainingUses(box, terms, worst);
+        retaining.take();
         SideBows bows = SideBows.of(frame, cases);
         List<SideBow> sides = bows.sides(terms.bowLimitMm());
         List<BowLine> lines = bows.lines();
         List<String> open = new ArrayList<>(Verdicts.open(box, frame, terms, uses.worstStrapN()));
+        open.addAll(retaining.open());
+        List<String> taken = new ArrayList<>(Verdicts.taken(terms, frame));
+        platform.pads().ifPresent(taken::add);
         return new StrengthReport(
                 box.plan().name(),
                 Verdicts.of(terms, sides, worst.checks(), open, mechanism),
@@ -77,7 +84,7 @@ public final class BoxStrength {
                 sides,
                 lines,
                 worst.checks(),
-                Verdicts.taken(terms, frame),
+                taken,
                 open,
                 List.of(),
                 StrengthReport.GUIDANCE);

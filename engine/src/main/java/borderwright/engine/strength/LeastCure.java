@@ -113,7 +113,9 @@ public final class LeastCure {
         return new Cure(
                 "a floor " + Figures.length(terms, platformMm) + " above the bed, " + cure.words(),
                 cure.walls(),
-                cure.scheme(),
+                cure.braceSpacingMm(),
+                cure.tieSpacingMm(),
+                cure.tieBelowRimMm(),
                 cure.cost(),
                 cure.bowMm(),
                 cure.worst());
@@ -167,7 +169,15 @@ public final class LeastCure {
                         : count(ties, "tie") + " whose tops lie " + Figures.length(terms, way.scheme.tieBelowRimMm())
                                 + " below the rim")
                 + " and " + (braces == 0 ? "no braces" : count(braces, "brace"));
-        return new Cure(words, rules.walls(), way.scheme, way.cost, uses.bowMm(), uses.worst());
+        return new Cure(
+                words,
+                rules.walls(),
+                way.scheme.braceSpacingMm(),
+                way.scheme.tieSpacingMm(),
+                way.scheme.tieBelowRimMm(),
+                way.cost,
+                uses.bowMm(),
+                uses.worst());
     }
 
     private static String count(long n, String one) {

@@ -18,6 +18,8 @@
  *       against the limit, because it goes again.
  *   <li>Strength: every case with the rule set's factors, after creep where the box has crept by then; every bar and screw
  *       is checked, the worst of each kind is kept and its steps written out.
+ *   <li>A floor carries soaked fill down its slats, bearers and legs; a side against higher ground is checked as a block that
+ *       may slide, tip or sink ({@link borderwright.engine.strength.soil.RetainingStrip}).
  *   <li>A verdict from these figures; what no figure covers makes it "not shown to hold".
  * </ol>
  *

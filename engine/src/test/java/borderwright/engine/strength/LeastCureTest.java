@@ -63,7 +63,7 @@ class LeastCureTest {
     void tiesLowDownAreFoundWhereThoseNearTheRimDoNotHold() {
         Cure cure = find(Footprints.run(1200, 600, 450)).cheapest().orElseThrow();
 
-        assertThat(cure.scheme().tieBelowRimMm()).isGreaterThan(150);
+        assertThat(cure.tieBelowRimMm()).isGreaterThan(150);
         assertThat(cure.words()).contains("1 tie").contains("below the rim").contains("2 braces");
     }
 

@@ -3,12 +3,15 @@ package borderwright.engine.strength.frame;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.NavigableSet;
+import java.util.Objects;
+import java.util.TreeSet;
 
 /**
  * Which equation belongs to which free displacement.
  *
- * <p>Reverse Cuthill-McKee: breadth first from a node of few neighbours, fewest neighbours first, then backwards. A ring
- * is walked from both sides at once, so the factor stays about as wide as two cuts through the wall.
+ * <p>Least degree first: the node with the fewest neighbours is numbered next and its neighbours become neighbours of each
+ * other, as they do in the factor. Boards between uprights go first, so that little is filled in.
  */
 final class Numbering {
     /** Equation of freedom {@code f} of node {@code n} at {@code 6 n + f}; -1 where the node is held. */
@@ -31,10 +34,10 @@ final class Numbering {
         count = next;
     }
 
-    private static int[][] neighbours(FrameBuilder builder, int nodes) {
-        List<List<Integer>> near = new ArrayList<>(nodes);
+    private static List<NavigableSet<Integer>> neighbours(FrameBuilder builder, int nodes) {
+        List<NavigableSet<Integer>> near = new ArrayList<>(nodes);
         for (int i = 0; i < nodes; i++) {
-            near.add(new ArrayList<>(4));
+            near.add(new TreeSet<>());
         }
         for (Member member : builder.members) {
             join(near, member.start(), member.end());
@@ -44,62 +47,39 @@ final class Numbering {
                 join(near, spring.first().node(), spring.second().node());
             }
         }
-        return near.stream()
-                .map(list -> list.stream().mapToInt(Integer::intValue).toArray())
-                .toArray(int[][]::new);
+        return near;
     }
 
-    private static void join(List<List<Integer>> near, int a, int b) {
-        if (a != b && !near.get(a).contains(b)) {
+    private static void join(List<NavigableSet<Integer>> near, int a, int b) {
+        if (a != b) {
             near.get(a).add(b);
             near.get(b).add(a);
         }
     }
 
-    private static int[] order(int[][] near) {
-        int nodes = near.length;
-        int[] order = new int[nodes];
-        boolean[] seen = new boolean[nodes];
-        int filled = 0;
-        while (filled < nodes) {
-            int from = filled;
-            order[filled++] = leastUnseen(near, seen);
-            seen[order[from]] = true;
-            for (int head = from; head < filled; head++) {
-                filled = append(near, seen, order, head, filled);
-            }
+    private static int[] order(List<NavigableSet<Integer>> near) {
+        int nodes = near.size();
+        // Degree before index, so that the first is the next.
+        NavigableSet<Long> waiting = new TreeSet<>();
+        for (int i = 0; i < nodes; i++) {
+            waiting.add(key(near, i));
         }
-        for (int i = 0, j = nodes - 1; i < j; i++, j--) {
-            int swap = order[i];
-            order[i] = order[j];
-            order[j] = swap;
+        int[] order = new int[nodes];
+        for (int filled = 0; filled < nodes; filled++) {
+            int node = Objects.requireNonNull(waiting.pollFirst()).intValue();
+            order[filled] = node;
+            for (int one : near.get(node)) {
+                waiting.remove(key(near, one));
+                near.get(one).remove(node);
+                near.get(one).addAll(near.get(node));
+                near.get(one).remove(one);
+                waiting.add(key(near, one));
+            }
         }
         return order;
     }
 
-    private static int append(int[][] near, boolean[] seen, int[] order, int head, int filled) {
-        int first = filled;
-        for (int other : near[order[head]]) {
-            if (!seen[other]) {
-                seen[other] = true;
-                int at = filled++;
-                while (at > first && near[order[at - 1]].length > near[other].length) {
-                    order[at] = order[at - 1];
-                    at--;
-                }
-                order[at] = other;
-            }
-        }
-        return filled;
-    }
-
-    private static int leastUnseen(int[][] near, boolean[] seen) {
-        int best = -1;
-        for (int i = 0; i < near.length; i++) {
-            if (!seen[i] && (best < 0 || near[i].length < near[best].length)) {
-                best = i;
-            }
-        }
-        return best;
+    private static long key(List<NavigableSet<Integer>> near, int node) {
+        return (long) near.get(node).size() << 32 | node;
     }
 }

@@ -15,7 +15,7 @@
  * <ol>
  *   <li>Each member gives the stiffness of a slender beam in space (axial, bending both ways, torsion); only the
  *       displacements that a node declares free are kept.
- *   <li>Nodes are numbered by reverse Cuthill-McKee, so that the factor stays narrow.
+ *   <li>Nodes are numbered by least degree, so that the factor fills in little.
  *   <li>The upper triangle is factored by EJML's sparse Cholesky; its symbolic part is kept while only numbers change.
  *   <li>Contacts and slipping supports each have a convex energy made of parabolas. Newton steps on the sum, with an exact
  *       line search once the states wander, reach the one consistent set of open, closed, sticking and slipping springs.

@@ -1,0 +1,124 @@
+package borderwright.bench;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.BoxBuilder;
+import borderwright.engine.buildup.BracingScheme;
+import borderwright.engine.buildup.BuildMeans;
+import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.layout.SidePlan;
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.strength.BoxStrength;
+import borderwright.engine.strength.LeastCure;
+import borderwright.engine.strength.StrengthReport;
+import borderwright.engine.strength.StrengthTerms;
+import borderwright.engine.strength.box.BowLine;
+import borderwright.engine.strength.box.BowLines;
+import borderwright.engine.strength.box.BoxFrame;
+import borderwright.engine.strength.box.BoxLoads;
+import borderwright.engine.strength.timber.RuleSet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** Strength: the final bow of a three-course rectangle (aim: under 1 ms), and the least cure of 60 boxes (under 1 s). */
+@SuppressWarnings("NullAway.Init") // set by setUp before any run
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(1)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 3, time = 2)
+public class StrengthBench {
+    private static final int BOXES = 60;
+
+    private StrengthTerms terms;
+    private BuildRules rules;
+    private BuildMeans means;
+    private Box rectangle;
+    private List<FootprintPlan> sixty;
+
+    /** Makes the boxes. */
+    @Setup
+    public void setUp() {
+        List<SectionNote> sections = List.of(section("board", 25, 150), section("batten", 47, 50));
+        rules = new BuildRules(
+                "board", "batten", null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+        means = new BuildMeans(sections, List.of(), Map.of("board", 3600.0), UnitSystem.METRIC);
+        terms = StrengthTerms.habit(RuleSet.EUROCODE, sections, UnitSystem.METRIC);
+        rectangle = BoxBuilder.build(plan(1200, 600, 450), rules, means, new BracingScheme(1e5, 0, 75, Map.of()));
+        sixty = new ArrayList<>();
+        for (int i = 0; i < BOXES; i++) {
+            sixty.add(plan(900 + 20 * i, 550 + 2 * i, i % 3 == 0 ? 300 : 450));
+        }
+    }
+
+    private static SectionNote section(String name, double thicknessMm, double widthMm) {
+        return new SectionNote(
+                name, Length.ofMm(thicknessMm), Length.ofMm(widthMm), null, null, null, null, null, null, null, null);
+    }
+
+    private static FootprintPlan plan(double lengthMm, double depthMm, double heightMm) {
+        SidePlan end = new SidePlan(SidePlan.Role.END, EdgeKind.OPEN, false, 0);
+        List<SidePlan> sides = List.of(
+                new SidePlan(SidePlan.Role.FRONT, EdgeKind.LAWN, false, 0),
+                end,
+                new SidePlan(SidePlan.Role.BACK, EdgeKind.OPEN, false, 0),
+                end);
+        return new FootprintPlan(
+                "P",
+                "run",
+                Ring.rectangle(0, 0, lengthMm, depthMm),
+                sides,
+                List.of(),
+                List.of("P"),
+                0,
+                heightMm,
+                0,
+                false);
+    }
+
+    /** Frame, lasting load, contacts and deflected lines. */
+    @Benchmark
+    public List<BowLine> bowOfARectangle() {
+        BoxFrame frame = BoxFrame.of(rectangle, terms.materials(), terms.fill());
+        return BowLines.of(
+                frame, frame.frame().solve(BoxLoads.lasting(frame, terms.fill()).lasting(), frame.crept()));
+    }
+
+    /** Every load case, every check, worked sheets. */
+    @Benchmark
+    public StrengthReport wholeReportOnARectangle() {
+        return BoxStrength.check(rectangle, terms);
+    }
+
+    /** On all cores, as the planner does it. */
+    @Benchmark
+    public int leastCureOfSixtyBoxes() {
+        return sixty.parallelStream()
+                .mapToInt(plan -> LeastCure.find(plan, rules, means, terms, StrengthBench::volume)
+                        .tried())
+                .sum();
+    }
+
+    private static double volume(Box box) {
+        return box.pieces().stream()
+                .mapToDouble(piece -> piece.place().volumeMm3())
+                .sum();
+    }
+}
