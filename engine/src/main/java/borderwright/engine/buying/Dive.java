@@ -83,6 +83,10 @@ final class Dive {
 
     /** Dives; the master programme is left as it was. */
     void run() {
+        // An earlier search may have run out of work half-way.
+        if (!master.program.dual(Double.POSITIVE_INFINITY, budget) || !master.program.primal(budget)) {
+            return;
+        }
         complete();
         while (anyLeft() && worst > enough) {
             if (!takeWholes() && !takeFullest()) {
