@@ -29,9 +29,11 @@ class ArchitectureTest {
             "strength",
             "ground",
             "filling",
+            "planting",
             "stock",
             "buying",
             "cutting",
+            "sequence",
             "options",
             "sitelog",
             "plan");

@@ -3,8 +3,10 @@ package borderwright.pack;
 import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.buying.Basket;
+import borderwright.engine.buying.PriceLists;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.DaysWish;
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.Names;
@@ -17,12 +19,16 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.plan.ShoppingItem;
+import borderwright.engine.plan.SiteWork;
+import borderwright.engine.plan.SiteWorks;
 import borderwright.engine.problem.Problem;
+import borderwright.engine.sequence.BuildSequence;
 import borderwright.engine.survey.Ground;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
 import borderwright.engine.survey.SurveyReport;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -36,6 +42,9 @@ import org.joda.money.Money;
 public final class SamplePlan {
     private static final CurrencyUnit GBP = CurrencyUnit.GBP;
     private static final double TURN = StrictMath.toRadians(53);
+
+    private static final DaysWish DAYS =
+            new DaysWish(LocalDate.of(2026, 4, 4), List.of(), List.of(), null, 1, null, null, null);
 
     private SamplePlan() {}
 
@@ -88,8 +97,14 @@ public final class SamplePlan {
                 cutting.boards().stream().mapToDouble(b -> b.length().mm()).sum() / 1000;
         Plan.Totals totals = new Plan.Totals(
                 4, pieces.size(), metres, boards, 0.211, 147.6, 2.94, 1.487, basket.total(), Optional.of(gbp("14.35")));
+        Garden garden = garden(name, units);
+        SiteWork site = SiteWorks.of(
+                garden,
+                outline(),
+                boxes,
+                PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currencyUnit()));
         return new Plan(
-                garden(name, units),
+                garden,
                 outline(),
                 survey(),
                 new Layout(
@@ -100,6 +115,7 @@ public final class SamplePlan {
                 boxes,
                 "Not shown to hold: the strength of the walls has not been computed by this version.",
                 List.of(),
+                site,
                 List.of(
                         new ShoppingItem("screw 5 x 70", new BigDecimal("168"), "pieces", "walls to posts and braces"),
                         new ShoppingItem("liner", new BigDecimal("9.4"), "m2", "inside of the walls"),
@@ -107,6 +123,7 @@ public final class SamplePlan {
                                 "soil", new BigDecimal("1.487"), "m3", "4 planters, 15 % settlement included")),
                 basket,
                 cutting,
+                BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting),
                 totals,
                 List.of(new Problem(
                         "over-budget",
@@ -147,7 +164,11 @@ public final class SamplePlan {
                 List.of(),
                 null,
                 null,
-                null);
+                null,
+                null,
+                null,
+                null,
+                DAYS);
     }
 
     private static SectionNote section(String name, double t, double w) {

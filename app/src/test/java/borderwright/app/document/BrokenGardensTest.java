@@ -105,6 +105,7 @@ class BrokenGardensTest {
             only-comments.yaml:1:1: The document is empty. Begin with `name: ` and the name of the garden.
             platform-above-walls.yaml:9:83: runs[0].platform: The platform of the run `run` is as high as its walls or higher. Write a height below that of the walls, so that there is room for soil.
             point-name-with-comma.yaml:4:12: survey.corners: `A,` is not the name of a point. A name is one word of letters and digits; write names of points, a space between them, such as `A B C D`.
+            overlap-too-wide.yaml:17:30: ground.membrane.overlap: The overlap is more than half a roll's width or length. Write an overlap such as `150 mm`, or the roll's own `width` and `length`.
             point-named-once.yaml:8:14: survey.measures[1].tape: The point `Q` is named only here, so nothing fixes its place. Measure it from two other points, or by an offset.
             point-named-once.yaml:9:15: survey.measures[2].level: The point `B1` is named only here, so nothing fixes its place. Measure it from two other points, or by an offset.
             points-count.yaml:7:14: survey.measures[0].tape: A tape length has two points; here 3 names stand. Write 2 names with a space between them.
@@ -135,20 +136,20 @@ class BrokenGardensTest {
             variant-faults.yaml:27:5: variants[2].change: `change` is not a key of a variant. Its keys are name, changes; what differs stands under `changes`. Perhaps you meant `changes`.
             variant-takes-away-what-is-needed.yaml:20:15: variants[0].changes.build.walls: `walls` is missing. Write `walls: larch`: section of the wall boards.
             variant-takes-away-what-is-needed.yaml:23:7: variants[1].changes: With these changes `runs[0].along` in line 9 is at fault: No corner is named `B`. The corners are A X.
-            yaml-alias-bomb.yaml:1:1: a: `a` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, variants.
+            yaml-alias-bomb.yaml:1:1: a: `a` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, variants.
             yaml-alias-bomb.yaml:1:1: name: `name` is missing. Write `name: Fence to shed`: name of the garden.
             yaml-alias-bomb.yaml:1:1: currency: `currency` is missing. Write `currency: GBP`: currency of all prices, by its ISO 4217 code.
             yaml-alias-bomb.yaml:1:1: survey: `survey` is missing. Write `survey: ...`: what was measured on site.
             yaml-alias-bomb.yaml:1:1: build: `build` is missing. Write `build: ...`: how boxes are put together.
             yaml-alias-bomb.yaml:1:4: a: Anchors (`&`) and aliases (`*`) are not read, here or further on. Write the value out in each place, or put a text that begins so in quotes.
-            yaml-alias-bomb.yaml:2:1: b: `b` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, variants.
-            yaml-alias-bomb.yaml:3:1: c: `c` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, variants.
-            yaml-alias-bomb.yaml:4:1: d: `d` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, variants.
-            yaml-alias-bomb.yaml:5:1: e: `e` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, variants.
-            yaml-alias-bomb.yaml:6:1: f: `f` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, variants.
-            yaml-alias-bomb.yaml:7:1: g: `g` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, variants.
-            yaml-alias-bomb.yaml:8:1: h: `h` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, variants.
-            yaml-alias-bomb.yaml:9:1: i: `i` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, variants.
+            yaml-alias-bomb.yaml:2:1: b: `b` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, variants.
+            yaml-alias-bomb.yaml:3:1: c: `c` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, variants.
+            yaml-alias-bomb.yaml:4:1: d: `d` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, variants.
+            yaml-alias-bomb.yaml:5:1: e: `e` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, variants.
+            yaml-alias-bomb.yaml:6:1: f: `f` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, variants.
+            yaml-alias-bomb.yaml:7:1: g: `g` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, variants.
+            yaml-alias-bomb.yaml:8:1: h: `h` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, variants.
+            yaml-alias-bomb.yaml:9:1: i: `i` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, variants.
             yaml-anchor-and-alias.yaml:7:7: survey.measures[0]: Anchors (`&`) and aliases (`*`) are not read, here or further on. Write the value out in each place, or put a text that begins so in quotes.
             yaml-bracket-open.yaml:11:9: The bracket opened at line 10, column 8 is not closed before this. Put a comma between its parts and `}` at its end.
             yaml-escape.yaml:1:11: A backslash in double quotes begins an escape, and this is none. Write two backslashes for one, or use single quotes.

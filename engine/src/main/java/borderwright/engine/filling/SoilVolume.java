@@ -4,29 +4,52 @@ import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.garden.SoilWish;
 import borderwright.engine.geometry.Ring;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
- * Soil for one box.
+ * What fills one planter, all layers together.
  *
+ * @param planter its name
+ * @param box name of its box
  * @param growingM2 area inside the walls, m2
+ * @param depthMm from the bed or floor to the top of the soil, mm
  * @param filledM3 volume to fill once settled, m3
  * @param orderedM3 loose volume to order, settlement included, m3
  */
-public record SoilVolume(double growingM2, double filledM3, double orderedM3) {
+public record SoilVolume(
+        String planter, String box, double growingM2, double depthMm, double filledM3, double orderedM3) {
     private static final double MM2_PER_M2 = 1e6;
     private static final double MM3_PER_M3 = 1e9;
 
-    /** Soil for a box as built. */
-    public static SoilVolume of(Box box, SoilWish wish) {
-        double insideMm2 = box.inside().stream().mapToDouble(Ring::areaMm2).sum();
+    /**
+     * Soil for the planters of a box as built.
+     *
+     * @param leftM3 ground left standing inside its walls, m3; shared out by area
+     */
+    public static List<SoilVolume> of(Box box, SoilWish wish, double leftM3) {
+        double allMm2 = box.inside().stream().mapToDouble(Ring::areaMm2).sum();
         double depthMm = Math.max(0, box.soilDepthMm() - wish.belowRimMm());
         double bottomMm = box.plan().bedMm() + box.plan().platformMm();
-        double woodMm3 = box.pieces().stream()
-                .filter(SoilVolume::standsInTheSoil)
-                .mapToDouble(piece -> withinMm3(piece, bottomMm, bottomMm + depthMm))
-                .sum();
-        double filledM3 = Math.max(0, insideMm2 * depthMm - woodMm3) / MM3_PER_M3;
-        return new SoilVolume(insideMm2 / MM2_PER_M2, filledM3, filledM3 * (1 + wish.settlement()));
+        List<SoilVolume> planters = new ArrayList<>();
+        for (int i = 0; i < box.inside().size(); i++) {
+            String planter = box.plan().planters().get(i);
+            double areaMm2 = box.inside().get(i).areaMm2();
+            double woodMm3 = box.pieces().stream()
+                    .filter(piece -> standsInTheSoil(piece) && piece.planter().equals(planter))
+                    .mapToDouble(piece -> withinMm3(piece, bottomMm, bottomMm + depthMm))
+                    .sum();
+            double leftMm3 = allMm2 > 0 ? leftM3 * MM3_PER_M3 * areaMm2 / allMm2 : 0;
+            double filledM3 = Math.max(0, areaMm2 * depthMm - woodMm3 - leftMm3) / MM3_PER_M3;
+            planters.add(new SoilVolume(
+                    planter,
+                    box.plan().name(),
+                    areaMm2 / MM2_PER_M2,
+                    depthMm,
+                    filledM3,
+                    filledM3 * (1 + wish.settlement())));
+        }
+        return planters;
     }
 
     private static boolean standsInTheSoil(Piece piece) {

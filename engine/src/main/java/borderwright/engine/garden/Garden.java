@@ -36,7 +36,19 @@ public record Garden(
         @Says("what the planters are filled with") @Nullable SoilWish soil,
 
         @Says("what the walls must stand, and what is known of soil, ground and screws") @Nullable
-        StrengthWish strength) {
+        StrengthWish strength,
+
+        @Says("what the planters stand on, and how it is made ready") @Nullable
+        GroundWish ground,
+
+        @Says("what goes into the planters under the soil, its mix, liner and finish") @Nullable
+        FillingWish filling,
+
+        @Says("what is to grow, who tends it, and where the sun comes from") @Nullable
+        PlantingWish planting,
+
+        @Says("when the work can be done, by how many, and how fast they are") @Nullable
+        DaysWish days) {
     public Garden {
         runs = List.copyOf(runs);
         sections = List.copyOf(sections);
@@ -63,6 +75,22 @@ public record Garden(
 
     public StrengthWish strengthOrHabit() {
         return strength == null ? StrengthWish.HABIT : strength;
+    }
+
+    public GroundWish groundOrHabit() {
+        return ground == null ? GroundWish.HABIT : ground;
+    }
+
+    public FillingWish fillingOrHabit() {
+        return filling == null ? FillingWish.HABIT : filling;
+    }
+
+    public PlantingWish plantingOrHabit() {
+        return planting == null ? PlantingWish.HABIT : planting;
+    }
+
+    public DaysWish daysOrHabit() {
+        return days == null ? DaysWish.HABIT : days;
     }
 
     /** The section of that name. */

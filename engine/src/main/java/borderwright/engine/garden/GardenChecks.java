@@ -47,7 +47,19 @@ public final class GardenChecks {
         for (int i = 0; i < garden.owned().size(); i++) {
             sections.require(garden.owned().get(i).section(), "owned[" + i + "].section", found);
         }
+        checkGround();
         KnownNames.of("saw", garden.saws().stream().map(SawNote::name).toList()).reportTwice("saws", found);
+    }
+
+    private void checkGround() {
+        GroundWish.MembraneWish sheet = garden.groundOrHabit().membrane();
+        if (sheet != null && 2 * sheet.overlapMm() > Math.min(sheet.widthMm(), sheet.lengthMm())) {
+            found.add(new Problem(
+                    "overlap",
+                    "ground.membrane.overlap",
+                    "The overlap is more than half a roll's width or length.",
+                    "Write an overlap such as `150 mm`, or the roll's own `width` and `length`."));
+        }
     }
 
     private void checkCurrency() {

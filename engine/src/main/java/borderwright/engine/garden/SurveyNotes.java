@@ -61,5 +61,32 @@ public record SurveyNotes(
                     otherwise = "by its kind",
                     atLeast = 0)
             @Nullable
-            Length gap) {}
+            Length gap,
+
+            @Says(
+                    value = "height of a house's damp-proof course above the datum; below it is negative",
+                    example = "150 mm")
+            @Nullable
+            Length dampCourse,
+
+            @Says(
+                    value = "how high it stands above the ground, for the shade it throws",
+                    example = "1.8 m",
+                    otherwise = "house 5 m, wall and fence 1.8 m, hedge 1.5 m, others nothing",
+                    atLeast = 0)
+            @Nullable
+            Length height) {
+        /** Height above the ground, mm (habits: common practice, no source). */
+        public double heightMm() {
+            if (height != null) {
+                return height.mm();
+            }
+            return switch (kind) {
+                case HOUSE -> 5000;
+                case WALL, FENCE -> 1800;
+                case HEDGE -> 1500;
+                case PAVING, LAWN, OPEN -> 0;
+            };
+        }
+    }
 }

@@ -5,12 +5,14 @@ import borderwright.engine.geometry.Ring;
 import borderwright.engine.survey.Ground;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * How high the planters of a run stand.
  *
  * <p>A bed never lies above the ground under its box: the bottom course stands on the ground at its lowest place and is
- * dug in elsewhere. A level run has one bed, at the lowest ground under any of its planters. In a stepped run each
+ * dug in elsewhere. On hard ground, that cannot be dug, all is the other way up: a bed lies above the highest ground under
+ * its box by no less than the least foot. A level run has one bed, at the lowest ground under any of its planters. In a stepped run each
  * planter's bed lies at or, by less than a course, below its own lowest ground, such that all beds differ by whole
  * courses; among the heights that allow this, the one that buries least is taken. Neighbours with the same bed share a
  * box, and a box that falls within itself gets as many courses more as keep the wished height at its high end, to within
@@ -43,14 +45,11 @@ final class BedLevels {
     /** Boxes of each row of planters, in order; rows never share a box. */
     List<List<Level>> of(List<List<Ring>> rows) {
         List<List<Span>> heights = new ArrayList<>();
-        double lowest = Double.POSITIVE_INFINITY;
         for (List<Ring> row : rows) {
             List<Span> spans = row.stream().map(this::groundUnder).toList();
             heights.add(spans);
-            lowest = Math.min(
-                    lowest, spans.stream().mapToDouble(Span::fromMm).min().orElse(lowest));
         }
-        double anchor = terms.isStepped() ? bestAnchor(heights) : lowest;
+        double anchor = terms.isStepped() ? bestAnchor(heights) : levelBed(heights);
         List<List<Level>> levels = new ArrayList<>();
         for (List<Span> row : heights) {
             levels.add(levels(row, anchor));
@@ -82,7 +81,7 @@ final class BedLevels {
         }
         double bed = bedMm(row.get(first), anchor);
         double height = terms.heightMm();
-        if (terms.isStepped()) {
+        if (terms.isStepped() && !terms.rules().onHardGround()) {
             double course = terms.rules().courseMm();
             double hidden = high - bed - course / 4;
             height += course * Math.max(0, Math.ceil(hidden / course - SAME_MM));
@@ -95,7 +94,24 @@ final class BedLevels {
             return anchor;
         }
         double course = terms.rules().courseMm();
-        return anchor - course * Math.ceil((anchor - groundUnder.fromMm()) / course - SAME_MM);
+        double seat = seatMm(groundUnder);
+        return terms.rules().onHardGround()
+                ? anchor + course * Math.ceil((seat - anchor) / course - SAME_MM)
+                : anchor - course * Math.ceil((anchor - seat) / course - SAME_MM);
+    }
+
+    /** Where a planter would lie if it stood alone. */
+    private double seatMm(Span groundUnder) {
+        return terms.rules().onHardGround()
+                ? groundUnder.toMm() + terms.rules().feetMm().orElse(0)
+                : groundUnder.fromMm();
+    }
+
+    private double levelBed(List<List<Span>> rows) {
+        DoubleStream seats = rows.stream().flatMap(List::stream).mapToDouble(this::seatMm);
+        return terms.rules().onHardGround()
+                ? seats.max().orElse(0)
+                : seats.min().orElse(0);
     }
 
     /** The planter's own low ground that, taken as a bed, makes all of them bury least. */
@@ -104,9 +120,10 @@ final class BedLevels {
         double best = 0;
         double bestBuried = Double.POSITIVE_INFINITY;
         for (double anchor :
-                all.stream().mapToDouble(Span::fromMm).distinct().limit(200).toArray()) {
-            double buried =
-                    all.stream().mapToDouble(s -> s.fromMm() - bedMm(s, anchor)).sum();
+                all.stream().mapToDouble(this::seatMm).distinct().limit(200).toArray()) {
+            double buried = all.stream()
+                    .mapToDouble(s -> Math.abs(seatMm(s) - bedMm(s, anchor)))
+                    .sum();
             if (buried < bestBuried - SAME_MM) {
                 best = anchor;
                 bestBuried = buried;

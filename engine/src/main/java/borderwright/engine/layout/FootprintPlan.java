@@ -44,4 +44,9 @@ public record FootprintPlan(
                     "one more planter than dividers, got " + planters.size() + " and " + dividers.size());
         }
     }
+
+    /** The same box with a false floor at another height, mm above the bed; 0 for none. */
+    public FootprintPlan withPlatform(double otherMm) {
+        return new FootprintPlan(name, run, outline, sides, dividers, planters, bedMm, heightMm, otherMm, capped);
+    }
 }

@@ -230,6 +230,12 @@ final class LayoutWords {
                 "Say slope: stepped, or a height of at least " + format.length(Math.ceil(fallMm * 2)) + ".");
     }
 
+    String onFeet(RunTerms terms, double fallMm) {
+        return "The hard ground falls " + format.length(fallMm) + " under the run '"
+                + terms.wish().name() + "': its boxes stand level on feet, "
+                + format.length(terms.rules().feetMm().orElse(0)) + " high where the ground is highest.";
+    }
+
     String levelRun(RunTerms terms, double shownMm, double fallMm) {
         return "The ground falls " + format.length(fallMm) + " under the run '"
                 + terms.wish().name()

@@ -24,6 +24,10 @@ final class SlopeReport {
         if (high - low < LEVEL_MM) {
             return;
         }
+        if (terms.rules().onHardGround()) {
+            findings.note(words.onFeet(terms, high - low));
+            return;
+        }
         if (terms.isStepped()) {
             for (int i = 0; i < boxes.size(); i++) {
                 findings.note(words.steppedBox(boxes.get(i), levels.get(i)));

@@ -67,7 +67,7 @@ public final class FirstEstimates {
         }
 
         long soilMinor() {
-            return end.prices().soilMinor(design.soil().orderedM3());
+            return end.prices().soilMinor(design.soilM3());
         }
     }
 
@@ -125,8 +125,8 @@ public final class FirstEstimates {
                 line("delivery", "1", "1", low.deliveryMinor(), high.deliveryMinor(), currency),
                 line(
                         "soil, settlement included",
-                        format.volume(low.design().soil().orderedM3()),
-                        format.volume(high.design().soil().orderedM3()),
+                        format.volume(low.design().soilM3()),
+                        format.volume(high.design().soilM3()),
                         low.soilMinor(),
                         high.soilMinor(),
                         currency));
@@ -180,8 +180,7 @@ public final class FirstEstimates {
         forgotten.add(
                 "screws: " + low.design().screws() + " to " + high.design().screws());
         forgotten.add("soil that settles: 10 to 25 % more than the hole holds, "
-                + format.volume(
-                        high.design().soil().orderedM3() - high.design().soil().filledM3()) + " at the upper end");
+                + format.volume(high.design().soilM3() - high.design().filledM3()) + " at the upper end");
         forgotten.add("delivery, once for each supplier");
         forgotten.add("not in this estimate: digging, gravel bed, membrane, liner and finish");
         return forgotten;

@@ -53,11 +53,25 @@ final class FirstEstimator {
     record End(int planters, double braceSpacingMm, double rejects, double settlesPercent, EstimatePrices prices) {}
 
     /** One design, worked out. */
-    record Design(Box box, ShoppingAnswer basket, SoilVolume soil, double boardMetres, int screws) {}
+    record Design(Box box, ShoppingAnswer basket, List<SoilVolume> soil, double boardMetres, int screws) {
+        Design {
+            soil = List.copyOf(soil);
+        }
+
+        /** Soil once settled, m3. */
+        double filledM3() {
+            return soil.stream().mapToDouble(SoilVolume::filledM3).sum();
+        }
+
+        /** Soil to order, m3. */
+        double soilM3() {
+            return soil.stream().mapToDouble(SoilVolume::orderedM3).sum();
+        }
+    }
 
     static Design work(EstimateWish wish, End end) {
         Box box = BoxBuilder.build(footprint(wish, end.planters()), rules(end), means(wish));
-        SoilVolume soil = SoilVolume.of(box, new SoilWish(end.settlesPercent(), null, null));
+        List<SoilVolume> soil = SoilVolume.of(box, new SoilWish(end.settlesPercent(), null, null), 0);
         int screws = box.fixings().stream().mapToInt(Box.Fixing::count).sum();
         ShoppingAnswer basket = Shopper.buy(shopping(wish, box, end, screws), Budget.ofUnits(WORK_UNITS));
         double metres = basket.boards().stream()

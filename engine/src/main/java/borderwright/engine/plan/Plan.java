@@ -7,6 +7,7 @@ import borderwright.engine.garden.Garden;
 import borderwright.engine.layout.Layout;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.strength.StrengthReport;
+import borderwright.engine.sequence.WorkPlan;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.SurveyReport;
 import java.util.List;
@@ -23,9 +24,11 @@ import org.joda.money.Money;
  * @param boxes every box with its pieces, in the order of {@code layout.boxes()}
  * @param strength verdict on the strength of all walls, a sentence
  * @param strengthReports what is known of the strength of each box, in the order of {@code boxes}
+ * @param site ground and what else is done to the site
  * @param shopping everything to buy that is not a board
  * @param basket what to buy where
  * @param cutting which piece comes from which board
+ * @param work tasks, hours and days of work
  * @param totals figures for the brief
  * @param shortfalls what does not hold or cannot be met, the reason first; empty when all is well
  */
@@ -37,9 +40,11 @@ public record Plan(
         List<Box> boxes,
         String strength,
         List<StrengthReport> strengthReports,
+        SiteWork site,
         List<ShoppingItem> shopping,
         Basket basket,
         CuttingPlan cutting,
+        WorkPlan work,
         Totals totals,
         List<Problem> shortfalls) {
     public Plan {

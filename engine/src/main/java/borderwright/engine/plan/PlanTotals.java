@@ -13,7 +13,7 @@ import java.util.Optional;
 import org.joda.money.Money;
 
 /** The sums on the brief. */
-record PlanTotals(Garden garden, Layout layout, List<Piece> pieces, List<SoilVolume> soil, CuttingPlan cutting) {
+record PlanTotals(Garden garden, Layout layout, List<Piece> pieces, SiteWork site, CuttingPlan cutting) {
     private static final double MM_PER_M = 1000;
     private static final double MM3_PER_M3 = 1e9;
 
@@ -30,8 +30,10 @@ record PlanTotals(Garden garden, Layout layout, List<Piece> pieces, List<SoilVol
                 cutting.boards().stream().mapToDouble(b -> b.length().mm()).sum() / MM_PER_M,
                 pieces.stream().mapToDouble(p -> p.place().volumeMm3()).sum() / MM3_PER_M3,
                 pieces.stream().mapToDouble(this::kg).sum(),
-                soil.stream().mapToDouble(SoilVolume::growingM2).sum(),
-                soil.stream().mapToDouble(SoilVolume::orderedM3).sum(),
+                site.filling().planters().stream()
+                        .mapToDouble(SoilVolume::growingM2)
+                        .sum(),
+                site.filling().orderedM3(),
                 cost,
                 over);
     }

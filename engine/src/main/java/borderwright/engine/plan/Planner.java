@@ -14,8 +14,8 @@ import borderwright.engine.cutting.BoardInHand;
 import borderwright.engine.cutting.CuttingJob;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.cutting.CuttingPlanner;
-import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.layout.BorderLayout;
 import borderwright.engine.layout.Layout;
@@ -23,6 +23,7 @@ import borderwright.engine.layout.LayoutRules;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
+import borderwright.engine.sequence.BuildSequence;
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.Demands;
 import borderwright.engine.strength.StrengthReport;
@@ -32,6 +33,7 @@ import borderwright.engine.survey.SurveyAnswer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /**
  * Plans a garden, stage by stage.
@@ -83,7 +85,15 @@ public final class Planner {
         return new LayoutRules(
                 section.thickness().mm(),
                 section.width().mm(),
-                longestMm.getOrDefault(walls, BoardLimits.HABIT_LONGEST_MM));
+                longestMm.getOrDefault(walls, BoardLimits.HABIT_LONGEST_MM),
+                feetMm());
+    }
+
+    private OptionalDouble feetMm() {
+        GroundWish ground = garden.groundOrHabit();
+        return ground.surfaceOrHabit().isHard()
+                ? OptionalDouble.of(ground.feetOrHabit().leastMm())
+                : OptionalDouble.empty();
     }
 
     private static List<Problem> nothingStands(Layout layout) {
@@ -110,16 +120,14 @@ public final class Planner {
                 built.stream().map(StrengthStage.Checked::report).toList();
         List<Piece> pieces =
                 boxes.stream().flatMap(box -> box.pieces().stream()).toList();
-        List<SoilVolume> soil = boxes.stream()
-                .map(box -> SoilVolume.of(box, garden.soilOrHabit()))
-                .toList();
-        List<ShoppingItem> shopping = ShoppingList.of(boxes, soil, format);
+        SiteWork site = SiteWorks.of(garden, border.outline(), boxes, prices);
+        List<ShoppingItem> shopping = ShoppingList.of(boxes, site, format);
         ShoppingAnswer answer = Shopper.buy(shopping(pieces, shopping, prices), budget);
         CuttingPlan cutting = CuttingPlanner.plan(
                 new CuttingJob(
                         BoardInHand.of(answer), pieces, garden.sections(), garden.saws(), garden.cuttingOrHabit()),
                 budget);
-        PlanTotals totals = new PlanTotals(garden, layout, pieces, soil, cutting);
+        PlanTotals totals = new PlanTotals(garden, layout, pieces, site, cutting);
         Shortfalls shortfalls = new Shortfalls(garden, format);
         return new Plan(
                 garden,
@@ -129,11 +137,13 @@ public final class Planner {
                 boxes,
                 StrengthStage.sentence(strength),
                 strength,
+                site,
                 shopping,
                 Baskets.of(answer, garden.currencyUnit(), rejectPercent(), format),
                 cutting,
+                BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting),
                 totals.of(answer.cost()),
-                shortfalls.of(border.report(), layout, boxes, strength, prices, answer, cutting));
+                shortfalls.of(border.report(), layout, boxes, strength, site, prices, answer, cutting));
     }
 
     private double rejectPercent() {

@@ -23,6 +23,7 @@ record Shortfalls(Garden garden, LengthFormat format) {
             Layout layout,
             List<Box> boxes,
             List<StrengthReport> strength,
+            SiteWork site,
             PriceLists prices,
             ShoppingAnswer answer,
             CuttingPlan cutting) {
@@ -31,6 +32,8 @@ record Shortfalls(Garden garden, LengthFormat format) {
         found.addAll(layout.unmet());
         boxes.forEach(box -> found.addAll(box.unmet()));
         found.addAll(StrengthStage.shortfalls(strength));
+        found.addAll(site.ground().unmet());
+        found.addAll(site.filling().unmet());
         found.addAll(prices.problems());
         if (answer.status() != ShoppingAnswer.Status.FOUND) {
             found.add(new Problem(

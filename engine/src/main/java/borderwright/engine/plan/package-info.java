@@ -9,7 +9,8 @@
  *
  * <p><b>Units.</b> As each stage's.
  *
- * <p><b>Method.</b> Survey, layout, build-up of each box, its strength, soil, shopping list, basket, cutting; then totals and
+ * <p><b>Method.</b> Survey, layout, build-up of each box, its strength, ground, filling and
+ * planting, shopping list, basket, cutting, days of work; then totals and
  * shortfalls. The longest piece of each section follows from the price lists before build-up, so that joints fall where
  * boards end.
  *

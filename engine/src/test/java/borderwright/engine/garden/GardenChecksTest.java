@@ -60,6 +60,10 @@ class GardenChecksTest {
                 List.of(),
                 null,
                 null,
+                null,
+                null,
+                null,
+                null,
                 null);
     }
 
@@ -198,6 +202,10 @@ class GardenChecksTest {
                     List.of(),
                     null,
                     null,
+                    null,
+                    null,
+                    null,
+                    null,
                     null);
             assertThat(said(blankSection)).isEmpty();
         }
@@ -238,6 +246,10 @@ class GardenChecksTest {
                 List.of(),
                 List.of(),
                 List.of(),
+                null,
+                null,
+                null,
+                null,
                 null,
                 null,
                 null);

@@ -51,7 +51,7 @@ final class SurveyExamples {
     }
 
     SurveyExamples edge(String edge, EdgeKind kind) {
-        edges.add(new EdgeNote(names(edge), kind, null));
+        edges.add(new EdgeNote(names(edge), kind, null, null, null));
         return this;
     }
 

@@ -35,9 +35,11 @@ class PlanJsonTest {
                         "boxes",
                         "strength",
                         "strength_reports",
+                        "site",
                         "shopping",
                         "basket",
                         "cutting",
+                        "work",
                         "totals",
                         "shortfalls");
     }

@@ -1,0 +1,70 @@
+package borderwright.engine.filling;
+
+import borderwright.engine.garden.FillingWish;
+import borderwright.engine.garden.FillingWish.MixPart;
+import borderwright.engine.garden.SoilWish;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Divides what fills the planters into materials: gravel and coarse base at the bottom, no deeper than the planter, then earth
+ * dug on the spot, then the mix.
+ *
+ * <p>Gravel does not settle; every other material is ordered with the settlement allowed for.
+ */
+record Layers(SoilWish soil, FillingWish wish) {
+    private static final String SOIL = "soil";
+
+    /**
+     * The materials, bottom first.
+     *
+     * @param planters what fills each planter
+     * @param dugLooseM3 earth dug in the garden, m3 loose
+     */
+    List<Material> of(List<SoilVolume> planters, double dugLooseM3) {
+        double gravelM3 = 0;
+        double baseM3 = 0;
+        double filledM3 = 0;
+        for (SoilVolume planter : planters) {
+            double gravel = share(planter, 0, wish.drainageMm());
+            double base = share(planter, wish.drainageMm(), wish.baseMm());
+            gravelM3 += gravel;
+            baseM3 += base;
+            filledM3 += planter.filledM3();
+        }
+        double settled = 1 + soil.settlement();
+        double topM3 = filledM3 - gravelM3 - baseM3;
+        double reusedM3 = Math.min(topM3 * settled, dugLooseM3 * wish.reused());
+        List<Material> materials = new ArrayList<>();
+        add(materials, "gravel", "drainage at the bottom", gravelM3, gravelM3, true);
+        FillingWish.BaseLayer base = wish.base();
+        if (base != null) {
+            add(materials, base.item(), "coarse layer", baseM3, baseM3 * settled, !base.isAtHand());
+        }
+        add(materials, "earth dug here", "used again", reusedM3 / settled, reusedM3, false);
+        mix(materials, topM3 - reusedM3 / settled, settled);
+        return materials;
+    }
+
+    private void mix(List<Material> materials, double filledM3, double settled) {
+        List<MixPart> parts = wish.mix().isEmpty() ? List.of(new MixPart(SOIL, 1.0)) : wish.mix();
+        double sum = parts.stream().mapToDouble(MixPart::parts).sum();
+        for (MixPart part : parts) {
+            double m3 = filledM3 * part.parts() / sum;
+            add(materials, part.item(), parts.size() == 1 ? "soil" : "part of the mix", m3, m3 * settled, true);
+        }
+    }
+
+    /** Volume of a layer in a planter: its share of the depth. */
+    private static double share(SoilVolume planter, double fromMm, double depthMm) {
+        double left = Math.max(0, Math.min(depthMm, planter.depthMm() - fromMm));
+        return planter.depthMm() <= 0 ? 0 : planter.filledM3() * left / planter.depthMm();
+    }
+
+    private static void add(
+            List<Material> materials, String item, String layer, double filledM3, double orderedM3, boolean bought) {
+        if (orderedM3 > 1e-9) {
+            materials.add(new Material(item, layer, filledM3, orderedM3, bought));
+        }
+    }
+}

@@ -1,0 +1,215 @@
+package borderwright.engine.garden;
+
+import borderwright.engine.measure.Length;
+import org.jspecify.annotations.Nullable;
+
+/** What the planters stand on, and how the ground is made ready for them. */
+@Says("what the planters stand on, and how the ground is made ready for them")
+public record GroundWish(
+        @Says(value = "what lies there now", otherwise = "soil") @Nullable
+        Surface surface,
+
+        @Says(value = "what is dug", otherwise = "earth") @Nullable
+        Soil soil,
+
+        @Says(value = "thickness of turf to strip from a lawn", otherwise = "50 mm", atLeast = 0, atMost = 150)
+        @Nullable
+        Length turf,
+
+        @Says(value = "where gravel goes", otherwise = "whole") @Nullable
+        Bed bed,
+
+        @Says(
+                value = "depth of the gravel, compacted",
+                otherwise = "50 mm, 100 mm under walls higher than 450 mm",
+                atLeast = 0,
+                atMost = 400)
+        @Nullable
+        Length gravel,
+
+        @Says(
+                value = "how far the gravel reaches beyond the walls, inside the border",
+                otherwise = "100 mm",
+                atLeast = 0,
+                atMost = 500)
+        @Nullable
+        Length beyond,
+
+        @Says(
+                value = "loose gravel to order over its compacted volume, in percent",
+                otherwise = "30",
+                atLeast = 0,
+                atMost = 100)
+        @Nullable
+        Double looseGravel,
+
+        @Says(value = "the sheet laid in the dug bed, under the gravel", otherwise = "none") @Nullable
+        MembraneWish membrane,
+
+        @Says(value = "litres in a barrow, heaped as you push it", otherwise = "65", atLeast = 20, atMost = 200)
+        @Nullable
+        Double barrow,
+
+        @Says(
+                value = "cubic metres in one skip, when spoil leaves the garden by skip",
+                example = "4.5",
+                otherwise = "spoil stays in the garden",
+                atLeast = 0.5,
+                atMost = 40)
+        @Nullable
+        Double skip,
+
+        @Says(value = "feet under planters on paving or a roof", otherwise = "10 mm at the least, 600 mm apart")
+        @Nullable
+        FeetWish feet,
+
+        @Says(
+                value = "on a roof or balcony: greatest load in kg/m2, in writing from the building's engineer",
+                example = "500",
+                atLeast = 1,
+                atMost = 5000)
+        @Nullable
+        Double loadLimit) {
+    /** Habits when nothing is said. */
+    public static final GroundWish HABIT =
+            new GroundWish(null, null, null, null, null, null, null, null, null, null, null, null);
+
+    /** Compacted depth under low and under tall walls, and where tall begins, mm (common practice, no source). */
+    private static final double LOW_GRAVEL_MM = 50;
+
+    private static final double TALL_GRAVEL_MM = 100;
+    private static final double TALL_MM = 450;
+
+    public Surface surfaceOrHabit() {
+        return surface == null ? Surface.SOIL : surface;
+    }
+
+    public Soil soilOrHabit() {
+        return soil == null ? Soil.EARTH : soil;
+    }
+
+    public Bed bedOrHabit() {
+        return bed == null ? Bed.WHOLE : bed;
+    }
+
+    /** Turf to strip, mm; 0 where there is no lawn. */
+    public double turfMm() {
+        return surfaceOrHabit() != Surface.LAWN ? 0 : turf == null ? 50 : turf.mm();
+    }
+
+    /** Compacted depth of gravel under a wall of that height, mm; 0 where no gravel is wished. */
+    public double gravelMm(double wallMm) {
+        if (bedOrHabit() == Bed.NONE) {
+            return 0;
+        }
+        return gravel != null ? gravel.mm() : wallMm > TALL_MM ? TALL_GRAVEL_MM : LOW_GRAVEL_MM;
+    }
+
+    public double beyondMm() {
+        return beyond == null ? 100 : beyond.mm();
+    }
+
+    /** Loose gravel over compacted, as a factor (habit 1.3: common practice, no source). */
+    public double looseFactor() {
+        return 1 + (looseGravel == null ? 30 : looseGravel) / 100;
+    }
+
+    public double barrowLitres() {
+        return barrow == null ? 65 : barrow;
+    }
+
+    public FeetWish feetOrHabit() {
+        return feet == null ? FeetWish.HABIT : feet;
+    }
+
+    /** What lies where the planters are to stand. */
+    public enum Surface {
+        @Says("bare soil or planting")
+        SOIL,
+        @Says("lawn: its turf is stripped first")
+        LAWN,
+        @Says("paving or concrete: nothing is dug, planters stand on feet")
+        PAVING,
+        @Says("a roof, balcony or deck: as paving, and its load limit decides")
+        ROOF;
+
+        /** Whether nothing can be dug there. */
+        public boolean isHard() {
+            return this == PAVING || this == ROOF;
+        }
+    }
+
+    /** What is dug; it decides how far the spoil swells and what it weighs. */
+    public enum Soil {
+        @Says("sand or sandy gravel")
+        SAND,
+        @Says("common earth or loam")
+        EARTH,
+        @Says("clay")
+        CLAY
+    }
+
+    /** Where gravel goes. */
+    public enum Bed {
+        @Says("under the whole planter")
+        WHOLE,
+        @Says("in a strip under the walls only; roots may go down inside it")
+        UNDER_WALLS,
+        @Says("nowhere: the bottom boards lie on levelled ground")
+        NONE
+    }
+
+    /** A sheet in the dug bed. */
+    @Says("a sheet laid in the dug bed, from rolls")
+    public record MembraneWish(
+            @Says(value = "width of a roll", otherwise = "1 m", atLeast = 300, atMost = 10000) @Nullable
+            Length width,
+
+            @Says(value = "length of a roll", otherwise = "15 m", atLeast = 1000, atMost = 200000) @Nullable
+            Length length,
+
+            @Says(value = "overlap of strips", otherwise = "150 mm", atLeast = 0, atMost = 1000) @Nullable
+            Length overlap,
+
+            @Says(value = "distance between pins along edges and seams", otherwise = "400 mm", atLeast = 100) @Nullable
+            Length pins) {
+        /** Habits (overlap 150 mm or 6 in and pins 300 to 450 mm apart: common practice, no source). */
+        public static final MembraneWish HABIT = new MembraneWish(null, null, null, null);
+
+        public double widthMm() {
+            return width == null ? 1000 : width.mm();
+        }
+
+        public double lengthMm() {
+            return length == null ? 15_000 : length.mm();
+        }
+
+        public double overlapMm() {
+            return overlap == null ? 150 : overlap.mm();
+        }
+
+        public double pinsMm() {
+            return pins == null ? 400 : pins.mm();
+        }
+    }
+
+    /** Feet under planters on hard ground. */
+    @Says("feet under planters on hard ground: packers that level the box and let water run off beneath it")
+    public record FeetWish(
+            @Says(value = "least height of a foot", otherwise = "10 mm", atLeast = 3, atMost = 150) @Nullable
+            Length least,
+
+            @Says(value = "greatest distance between feet", otherwise = "600 mm", atLeast = 150, atMost = 2000)
+            @Nullable
+            Length apart) {
+        static final FeetWish HABIT = new FeetWish(null, null);
+
+        public double leastMm() {
+            return least == null ? 10 : least.mm();
+        }
+
+        public double apartMm() {
+            return apart == null ? 600 : apart.mm();
+        }
+    }
+}

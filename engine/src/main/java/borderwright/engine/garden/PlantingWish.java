@@ -1,0 +1,59 @@
+package borderwright.engine.garden;
+
+import borderwright.engine.measure.Angle;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What is to grow, who tends it, and where the sun comes from. */
+@Says("what is to grow, who tends it, and where the sun comes from")
+public record PlantingWish(
+        @Says("crops wished for, to compare with the depth of soil")
+        List<Crop> crops,
+
+        @Says(value = "how the gardener works", otherwise = "standing") @Nullable
+        Gardener gardener,
+
+        @Says(
+                value = "latitude in degrees, negative in the south; with `facing` it gives the hours of sun",
+                example = "52.1",
+                atLeast = -66,
+                atMost = 66)
+        @Nullable
+        Double latitude,
+
+        @Says(
+                value = "compass bearing from the border's first corner to its second, clockwise from true north",
+                example = "95 deg",
+                atLeast = 0,
+                atMost = 360)
+        @Nullable
+        Angle facing,
+
+        @Says(value = "first day of the season", example = "2026-04-01", otherwise = "1 April, in the south 1 October")
+        @Nullable
+        LocalDate from,
+
+        @Says(value = "last day of the season", example = "2026-09-30", otherwise = "six months later") @Nullable
+        LocalDate to) {
+    public PlantingWish {
+        crops = List.copyOf(crops);
+    }
+
+    /** Habits when nothing is said. */
+    public static final PlantingWish HABIT = new PlantingWish(List.of(), null, null, null, null, null);
+
+    public Gardener gardenerOrHabit() {
+        return gardener == null ? Gardener.STANDING : gardener;
+    }
+
+    /** How a gardener works at a planter. */
+    public enum Gardener {
+        @Says("standing")
+        STANDING,
+        @Says("from a chair or wheelchair")
+        SEATED,
+        @Says("kneeling or bending")
+        KNEELING
+    }
+}

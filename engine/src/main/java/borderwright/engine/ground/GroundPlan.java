@@ -1,0 +1,41 @@
+package borderwright.engine.ground;
+
+import borderwright.engine.problem.Problem;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The ground of a whole garden made ready.
+ *
+ * @param boxes box by box, in the layout's order
+ * @param spoil what is dug and moved
+ * @param gravelM3 gravel, m3 compacted
+ * @param gravelLooseM3 gravel to order, m3 loose
+ * @param sheet the sheet in the dug bed; empty where none is wished
+ * @param notes what a person should know of it, each a sentence with numbers
+ * @param unmet what stops the work until someone has decided, with the reason
+ */
+public record GroundPlan(
+        List<BoxGround> boxes,
+        Spoil spoil,
+        double gravelM3,
+        double gravelLooseM3,
+        Optional<SheetPlan> sheet,
+        List<String> notes,
+        List<Problem> unmet) {
+    public GroundPlan {
+        boxes = List.copyOf(boxes);
+        notes = List.copyOf(notes);
+        unmet = List.copyOf(unmet);
+    }
+
+    /** Area made ready, m2. */
+    public double areaM2() {
+        return boxes.stream().mapToDouble(BoxGround::areaM2).sum();
+    }
+
+    /** Number of feet on hard ground. */
+    public int feet() {
+        return boxes.stream().mapToInt(b -> b.feet().size()).sum();
+    }
+}

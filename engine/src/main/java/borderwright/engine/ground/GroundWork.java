@@ -1,0 +1,111 @@
+package borderwright.engine.ground;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.garden.GroundWish;
+import borderwright.engine.garden.GroundWish.MembraneWish;
+import borderwright.engine.garden.SoilWish;
+import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.problem.Problem;
+import borderwright.engine.survey.Outline;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Geometry;
+
+/** From boxes on the ground to the ground made ready for them: the one question that this stage answers. */
+public final class GroundWork {
+    private final Outline outline;
+    private final GroundWish wish;
+    private final LengthFormat format;
+
+    private GroundWork(Outline outline, GroundWish wish, LengthFormat format) {
+        this.outline = outline;
+        this.wish = wish;
+        this.format = format;
+    }
+
+    /**
+     * The ground for some boxes.
+     *
+     * @param boxes as built up; none overlaps another
+     * @param outline the border with its ground
+     * @param survey what was said of its edges, for damp-proof courses
+     * @param wish how the ground is made ready
+     * @param soil for how far soil stays below the rim
+     * @param format for sentences
+     */
+    public static GroundPlan plan(
+            List<Box> boxes, Outline outline, SurveyNotes survey, GroundWish wish, SoilWish soil, LengthFormat format) {
+        return new GroundWork(outline, wish, format).plan(boxes, survey, soil);
+    }
+
+    private GroundPlan plan(List<Box> boxes, SurveyNotes survey, SoilWish soil) {
+        List<Geometry> areas = DugAreas.of(boxes, outline.ring(), wish);
+        BoxGroundMaker maker = new BoxGroundMaker(outline.ground(), wish);
+        List<BoxGround> grounds = new ArrayList<>();
+        for (int i = 0; i < boxes.size(); i++) {
+            Geometry dug = DugAreas.dug(boxes.get(i), areas.get(i), wish);
+            grounds.add(maker.make(boxes.get(i), areas.get(i), dug));
+        }
+        Spoil spoil = Spoil.of(
+                grounds.stream().mapToDouble(BoxGround::turfM3).sum(),
+                grounds.stream().mapToDouble(BoxGround::dugM3).sum(),
+                wish);
+        double gravel = grounds.stream().mapToDouble(BoxGround::gravelM3).sum();
+        Optional<SheetPlan> sheet = wish.surfaceOrHabit().isHard()
+                ? Optional.empty()
+                : Optional.ofNullable(wish.membrane()).map(m -> sheet(boxes, areas, m));
+        List<String> notes = new ArrayList<>();
+        List<Problem> unmet = new ArrayList<>();
+        tell(boxes, notes);
+        new DampCourse(outline, format).check(survey.edges(), boxes, soil.belowRimMm(), notes, unmet);
+        return new GroundPlan(grounds, spoil, gravel, gravel * wish.looseFactor(), sheet, notes, unmet);
+    }
+
+    /** With fewest seams, unless least sheet saves a roll. */
+    private static SheetPlan sheet(List<Box> boxes, List<Geometry> areas, MembraneWish membrane) {
+        SheetPlan fewSeams = sheet(boxes, areas, membrane, true);
+        SheetPlan leastSheet = sheet(boxes, areas, membrane, false);
+        return leastSheet.rolls() < fewSeams.rolls() ? leastSheet : fewSeams;
+    }
+
+    private static SheetPlan sheet(List<Box> boxes, List<Geometry> areas, MembraneWish membrane, boolean fewest) {
+        SheetCutter cutter = new SheetCutter(membrane.widthMm(), membrane.lengthMm(), membrane.overlapMm());
+        int pins = 0;
+        for (int i = 0; i < boxes.size(); i++) {
+            SheetStrips strips = SheetStrips.over(
+                    areas.get(i), boxes.get(i).plan().outline(), membrane.widthMm(), membrane.overlapMm(), fewest);
+            String box = boxes.get(i).plan().name();
+            strips.stripsMm().forEach(length -> cutter.strip(box, membrane.widthMm(), length));
+            pins += pins(areas.get(i), strips.seamMm(), membrane.pinsMm());
+        }
+        return cutter.plan(pins);
+    }
+
+    /** Round the edge and along seams at the spacing, in the field at twice the spacing each way. */
+    private static int pins(Geometry area, double seamMm, double apartMm) {
+        return (int) (Math.ceil(area.getLength() / apartMm)
+                + Math.ceil(seamMm / apartMm)
+                + Math.floor(area.getArea() / (4 * apartMm * apartMm)));
+    }
+
+    private void tell(List<Box> boxes, List<String> notes) {
+        boolean floored = boxes.stream().anyMatch(b -> b.plan().platformMm() > 0);
+        if (wish.surfaceOrHabit().isHard()
+                && boxes.stream().anyMatch(b -> b.plan().platformMm() == 0)) {
+            notes.add(
+                    "A box without a floor on hard ground lets soil and water out under its boards: wish a platform, or"
+                            + " line it and expect the stain.");
+        }
+        if (!wish.surfaceOrHabit().isHard() && floored && wish.bedOrHabit() != GroundWish.Bed.WHOLE) {
+            notes.add("The legs of a platform stand on the compacted gravel, but gravel is wished "
+                    + (wish.bedOrHabit() == GroundWish.Bed.NONE ? "nowhere" : "under the walls only")
+                    + ": lay a slab or a pad of gravel under each leg, or say `bed: whole`.");
+        }
+        if (outline.ground().spots().isEmpty()) {
+            notes.add("No levels were taken, so the ground is taken as level at the datum: take levels at the corners"
+                    + " before ordering gravel or a skip.");
+        }
+    }
+}

@@ -1,0 +1,27 @@
+package borderwright.engine.plan;
+
+import borderwright.engine.measure.UnitSystem;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * A loose material as it is ordered: in m3, with imperial units in cubic yards, to the hundredth; rounding up keeps it enough.
+ *
+ * @param quantity how much
+ * @param unit of what
+ */
+record Bulk(BigDecimal quantity, String unit) {
+    /** 0.9144 m cubed, exact by the international yard. */
+    private static final double M3_PER_CUBIC_YARD = 0.764554857984;
+
+    static Bulk of(double m3, UnitSystem units) {
+        return new Bulk(
+                BigDecimal.valueOf(m3 / unitM3(units)).setScale(2, RoundingMode.CEILING),
+                units == UnitSystem.IMPERIAL ? "cu yd" : "m3");
+    }
+
+    /** What one of the unit is in m3. */
+    static double unitM3(UnitSystem units) {
+        return units == UnitSystem.IMPERIAL ? M3_PER_CUBIC_YARD : 1;
+    }
+}

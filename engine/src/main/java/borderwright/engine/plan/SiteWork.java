@@ -1,0 +1,27 @@
+package borderwright.engine.plan;
+
+import borderwright.engine.filling.FillPlan;
+import borderwright.engine.ground.GroundPlan;
+import borderwright.engine.planting.PlantingPlan;
+import java.util.List;
+
+/**
+ * What is done to the site besides wood.
+ *
+ * @param ground the ground made ready
+ * @param filling what goes into the boxes and onto them
+ * @param planting what can grow in them
+ * @param bags ways to buy each material of the filling, each supplier's bag or load alone
+ * @param platforms what a false floor would save, height by height
+ */
+public record SiteWork(
+        GroundPlan ground,
+        FillPlan filling,
+        PlantingPlan planting,
+        List<BagChoice> bags,
+        List<PlatformChoice> platforms) {
+    public SiteWork {
+        bags = List.copyOf(bags);
+        platforms = List.copyOf(platforms);
+    }
+}

@@ -1,0 +1,207 @@
+package borderwright.engine.planting;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.filling.FillPlan;
+import borderwright.engine.filling.SoilVolume;
+import borderwright.engine.garden.Crop;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.PlantingWish;
+import borderwright.engine.garden.PlantingWish.Gardener;
+import borderwright.engine.garden.SurveyNotes.EdgeNote;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.geometry.Segment;
+import borderwright.engine.ground.BoxGround;
+import borderwright.engine.ground.GroundPlan;
+import borderwright.engine.layout.SidePlan;
+import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.survey.Outline;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** From boxes as filled to what can grow in them: the one question that this stage answers. */
+public final class Planting {
+    private static final int HABIT_YEAR = 2026;
+
+    private final Garden garden;
+    private final PlantingWish wish;
+    private final LengthFormat format;
+
+    private Planting(Garden garden) {
+        this.garden = garden;
+        this.wish = garden.plantingOrHabit();
+        this.format = new LengthFormat(garden.unitsOrMetric());
+    }
+
+    /**
+     * What can grow in a garden's planters.
+     *
+     * @param garden what was said of crops, gardener, sun and edges
+     * @param outline the border as adjusted
+     * @param boxes as built up
+     * @param ground made ready for the same boxes
+     * @param filling what fills them
+     */
+    public static PlantingPlan plan(
+            Garden garden, Outline outline, List<Box> boxes, GroundPlan ground, FillPlan filling) {
+        Planting planting = new Planting(garden);
+        List<String> notes = new ArrayList<>();
+        List<PlantingPlan.Depth> depths = planting.depths(filling.planters(), notes);
+        List<PlantingPlan.Rim> rims = planting.rims(boxes, ground, notes);
+        return new PlantingPlan(depths, planting.sun(outline, boxes, filling, notes), rims, notes);
+    }
+
+    private List<PlantingPlan.Depth> depths(List<SoilVolume> planters, List<String> notes) {
+        Map<Long, List<String>> byDepth = new TreeMap<>();
+        planters.forEach(p -> byDepth.computeIfAbsent(Math.round(p.depthMm()), d -> new ArrayList<>())
+                .add(p.planter()));
+        List<PlantingPlan.Depth> depths = new ArrayList<>();
+        byDepth.forEach((depth, names) -> {
+            List<CropFit> fits =
+                    wish.crops().stream().map(crop -> CropFit.of(crop, depth)).toList();
+            depths.add(new PlantingPlan.Depth(names, depth, fits));
+            List<String> shallow = fits.stream()
+                    .filter(f -> f.verdict() == CropFit.Verdict.TOO_SHALLOW)
+                    .map(f -> words(f.crop()) + " (" + format.length(f.table().leastMm()) + ")")
+                    .toList();
+            if (!shallow.isEmpty()) {
+                notes.add("Soil " + format.length(depth) + " deep is less than is usual for "
+                        + String.join(", ", shallow) + ".");
+            }
+        });
+        return depths;
+    }
+
+    /** A crop's name in words. */
+    public static String words(Crop crop) {
+        return crop.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+    }
+
+    private List<PlantingPlan.Rim> rims(List<Box> boxes, GroundPlan ground, List<String> notes) {
+        double[] range = range(wish.gardenerOrHabit());
+        List<PlantingPlan.Rim> rims = new ArrayList<>();
+        for (int i = 0; i < boxes.size(); i++) {
+            double least = Double.POSITIVE_INFINITY;
+            double most = 0;
+            for (BoxGround.SideLevel side : ground.boxes().get(i).sides()) {
+                if (boxes.get(i).plan().sides().get(side.side()).role() == SidePlan.Role.FRONT) {
+                    least = Math.min(least, side.shownLeastMm());
+                    most = Math.max(most, side.shownMostMm());
+                }
+            }
+            if (most > 0) {
+                rims.add(new PlantingPlan.Rim(
+                        boxes.get(i).plan().name(), least, most, least >= range[0] && most <= range[1]));
+            }
+        }
+        long off = rims.stream().filter(r -> !r.suits()).count();
+        if (off > 0 && garden.planting() != null && wish.gardener() != null) {
+            notes.add((off == rims.size() ? "The rims" : off + " of " + rims.size() + " rims") + " stand outside "
+                    + format.length(range[0]) + " to " + format.length(range[1]) + ", usual for a "
+                    + wish.gardenerOrHabit().name().toLowerCase(java.util.Locale.ROOT) + " gardener.");
+        }
+        return rims;
+    }
+
+    /** Rim heights that suit, mm: 24 to 34 in seated, about 36 in standing (accessible-gardening pages); kneeling any lower. */
+    private static double[] range(Gardener gardener) {
+        return switch (gardener) {
+            case SEATED -> new double[] {610, 865};
+            case STANDING -> new double[] {600, 1000};
+            case KNEELING -> new double[] {0, 600};
+        };
+    }
+
+    private List<PlantingPlan.Sun> sun(Outline outline, List<Box> boxes, FillPlan filling, List<String> notes) {
+        Double latitude = wish.latitude();
+        Angle facing = wish.facing();
+        Optional<Segment> first = edge(
+                outline,
+                garden.survey().corners().get(0),
+                garden.survey().corners().get(1));
+        if (latitude == null || facing == null || first.isEmpty()) {
+            if (garden.planting() != null) {
+                notes.add("Not shown: hours of sun need `latitude` and `facing`.");
+            }
+            return List.of();
+        }
+        Point along = first.get().to().minus(first.get().from());
+        double north = StrictMath.atan2(along.yMm(), along.xMm()) + facing.radians();
+        SunHours sun = new SunHours(latitude, north, walls(outline));
+        List<LocalDate> days = days(latitude);
+        List<PlantingPlan.Sun> rows = new ArrayList<>();
+        int planter = 0;
+        for (Box box : boxes) {
+            for (Ring inside : box.inside()) {
+                SoilVolume soil = filling.planters().get(planter++);
+                double level = box.plan().bedMm() + box.plan().platformMm() + soil.depthMm();
+                rows.add(row(soil.planter(), sun, days, inside, level));
+            }
+        }
+        return rows;
+    }
+
+    private static PlantingPlan.Sun row(
+            String planter, SunHours sun, List<LocalDate> days, Ring inside, double levelMm) {
+        Point middle = middle(inside);
+        Map<Integer, List<Double>> byMonth = new TreeMap<>();
+        double sum = 0;
+        for (LocalDate day : days) {
+            double hours = sun.onDay(day, middle, levelMm);
+            sum += hours;
+            byMonth.computeIfAbsent(day.getYear() * 12 + day.getMonthValue() - 1, m -> new ArrayList<>())
+                    .add(hours);
+        }
+        List<PlantingPlan.Month> months = new ArrayList<>();
+        byMonth.forEach((month, hours) -> months.add(new PlantingPlan.Month(
+                month % 12 + 1,
+                hours.stream().mapToDouble(Double::doubleValue).average().orElse(0))));
+        return new PlantingPlan.Sun(planter, sum / days.size(), months);
+    }
+
+    private static Point middle(Ring ring) {
+        org.locationtech.jts.geom.Point inside = ring.toJts().getInteriorPoint();
+        org.locationtech.jts.geom.Point centre = ring.toJts().getCentroid();
+        Point middle = new Point(centre.getX(), centre.getY());
+        return ring.contains(middle, 0) ? middle : new Point(inside.getX(), inside.getY());
+    }
+
+    private List<LocalDate> days(double latitude) {
+        LocalDate said = wish.from();
+        LocalDate from = said != null ? said : LocalDate.of(HABIT_YEAR, latitude < 0 ? 10 : 4, 1);
+        LocalDate until = wish.to();
+        LocalDate to = until != null && until.isAfter(from)
+                ? until
+                : from.plusMonths(6).minusDays(1);
+        return SunHours.days(from, to);
+    }
+
+    /** Every edge that is higher than the ground, its foot at the ground's level at its middle. */
+    private List<SunHours.Wall> walls(Outline outline) {
+        List<SunHours.Wall> walls = new ArrayList<>();
+        for (EdgeNote note : garden.survey().edges()) {
+            Optional<Segment> line =
+                    edge(outline, note.edge().first(), note.edge().last());
+            double height = note.heightMm();
+            if (line.isPresent() && height > 0) {
+                walls.add(new SunHours.Wall(
+                        line.get(), outline.ground().heightMm(line.get().middle()) + height));
+            }
+        }
+        return walls;
+    }
+
+    private static Optional<Segment> edge(Outline outline, String first, String last) {
+        int a = outline.cornerNames().indexOf(first);
+        int b = outline.cornerNames().indexOf(last);
+        return a < 0 || b < 0 || a == b
+                ? Optional.empty()
+                : Optional.of(
+                        new Segment(outline.ring().corner(a), outline.ring().corner(b)));
+    }
+}

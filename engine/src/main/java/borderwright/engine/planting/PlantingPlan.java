@@ -1,0 +1,75 @@
+package borderwright.engine.planting;
+
+import java.util.List;
+
+/**
+ * What can grow where.
+ *
+ * @param depths crops by depth of soil, shallowest first
+ * @param sun hours of sun planter by planter; empty where latitude or direction is not said
+ * @param rims how each box's rim suits the gardener
+ * @param notes what a person should know, each a sentence with numbers
+ */
+public record PlantingPlan(List<Depth> depths, List<Sun> sun, List<Rim> rims, List<String> notes) {
+    public PlantingPlan {
+        depths = List.copyOf(depths);
+        sun = List.copyOf(sun);
+        rims = List.copyOf(rims);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * Planters with one depth of soil.
+     *
+     * @param planters their names
+     * @param soilMm depth of soil, whole mm
+     * @param crops each crop wished for
+     */
+    public record Depth(List<String> planters, double soilMm, List<CropFit> crops) {
+        public Depth {
+            planters = List.copyOf(planters);
+            crops = List.copyOf(crops);
+        }
+    }
+
+    /**
+     * Hours of possible sun, clouds not counted.
+     *
+     * @param planter its name
+     * @param meanHours a day, over the season
+     * @param months month by month
+     */
+    public record Sun(String planter, double meanHours, List<Month> months) {
+        /** Six hours and more (common practice, no source). */
+        private static final double FULL = 6;
+
+        private static final double PART = 3;
+
+        public Sun {
+            months = List.copyOf(months);
+        }
+
+        /** In words. */
+        public String words() {
+            return meanHours >= FULL ? "full sun" : meanHours >= PART ? "part shade" : "shade";
+        }
+    }
+
+    /**
+     * One month.
+     *
+     * @param month 1 for January
+     * @param hours a day, mean
+     */
+    public record Month(int month, double hours) {}
+
+    /**
+     * A box's rim above the ground.
+     *
+     * @param box its name
+     * @param leastMm above the highest ground along its front, mm
+     * @param mostMm above the lowest, mm
+     * @param suits whether all of it lies in the range for the gardener
+     */
+    public record Rim(String box, double leastMm, double mostMm, boolean suits) {}
+}

@@ -1,0 +1,202 @@
+package borderwright.engine.sequence;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.filling.FillPlan;
+import borderwright.engine.filling.FinishPlan;
+import borderwright.engine.garden.DaysWish;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.ground.GroundPlan;
+import borderwright.engine.sequence.WorkTask.Kind;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+
+/** From a plan to days of work: the one question that this stage answers. */
+public final class BuildSequence {
+    /** More boxes than these are worked in so many groups. */
+    private static final int MOST_GROUPS = 12;
+
+    private static final double ORDER_HOURS = 1;
+    private static final double MINUTES = 60;
+
+    private final DaysWish wish;
+    private final List<BoxHours> hours = new ArrayList<>();
+    private final TaskList tasks = new TaskList();
+    private final FinishPlan finish;
+    private final int setUps;
+
+    private BuildSequence(Garden garden, List<Box> boxes, GroundPlan ground, FillPlan filling, CuttingPlan cutting) {
+        this.wish = garden.daysOrHabit();
+        this.finish = filling.finish();
+        this.setUps = cutting.setUps().size();
+        for (int i = 0; i < boxes.size(); i++) {
+            hours.add(BoxHours.of(
+                    boxes.get(i), ground.boxes().get(i), filling, garden.groundOrHabit(), wish.paceOrHabit()));
+        }
+    }
+
+    /**
+     * The work of a garden.
+     *
+     * @param garden what was said of days, pace and ground
+     * @param boxes as built up, at least one
+     * @param ground made ready for the same boxes
+     * @param filling what fills them
+     * @param cutting for its saw set-ups
+     */
+    public static WorkPlan plan(
+            Garden garden, List<Box> boxes, GroundPlan ground, FillPlan filling, CuttingPlan cutting) {
+        return new BuildSequence(garden, boxes, ground, filling, cutting).plan();
+    }
+
+    private WorkPlan plan() {
+        BoxHours first = hours.get(0);
+        double setUpHours = setUps * wish.paceOrHabit().setUpMinutes() / MINUTES;
+        double factor = factor(first, setUpHours);
+        write(first, setUpHours, factor);
+        CriticalPath path = tasks.times(wish.people(), wish.hoursOrHabit());
+        List<WorkTask> all = tasks.tasks(path);
+        List<String> notes = new ArrayList<>();
+        List<WorkDay> days = List.of();
+        LocalDate start = wish.start();
+        if (start != null) {
+            CalendarMaker maker = new CalendarMaker(all, path.times(), wish);
+            days = maker.from(start);
+            if (!maker.allDone()) {
+                notes.add(
+                        "The work does not end within four years of the start: say more free days, hours or helpers.");
+            }
+        }
+        return new WorkPlan(all, days, wish.people(), path.duration(), factor, notes);
+    }
+
+    /** What the first planter took against what was reckoned; 1 before it is built. */
+    private double factor(BoxHours first, double setUpHours) {
+        DaysWish.FirstPlanter took = wish.first();
+        return took == null ? 1 : (took.cutting() + took.building()) / (first.cut() + setUpHours + first.build());
+    }
+
+    private void write(BoxHours first, double setUpHours, double factor) {
+        List<BoxHours> rest = hours.subList(1, hours.size());
+        int order = tasks.add(
+                Kind.ORDER, List.of(), "Order boards, fixings, gravel and soil", ORDER_HOURS, wish.deliveryDays());
+        int pegs = tasks.add(Kind.PEGS, List.of(), "Set out and drive all pegs", sum(hours, BoxHours::pegs), 0);
+        List<Integer> beds = new ArrayList<>();
+        for (List<BoxHours> group : groups()) {
+            List<String> names = names(group);
+            int dug = tasks.addIfWork(
+                    pegs, Kind.DIG, names, "Strip, dig and level for " + said(names), sum(group, BoxHours::dig), pegs);
+            int bed = tasks.addIfWork(
+                    dug, Kind.BED, names, "Lay the bed of " + said(names), sum(group, BoxHours::bed), dug, order);
+            group.forEach(box -> beds.add(bed));
+        }
+        DaysWish.FirstPlanter took = wish.first();
+        double cutFirst = took == null ? first.cut() + setUpHours : took.cutting();
+        double buildFirst = took == null ? first.build() : took.building();
+        List<String> one = List.of(first.box());
+        int cut = tasks.add(Kind.CUT, one, "Cut the first box, " + first.box() + ", and time it", cutFirst, 0, order);
+        int built = tasks.add(
+                Kind.BUILD,
+                one,
+                "Build the first box, " + first.box() + ": measure kerf, bow, waste and minutes",
+                buildFirst,
+                0,
+                cut,
+                beds.get(0));
+        int ready = rest.isEmpty()
+                ? built
+                : tasks.add(
+                        Kind.CUT,
+                        names(rest),
+                        "Cut the rest, set-up by set-up, what waits for its gap left out",
+                        (sum(rest, BoxHours::cut) + setUpHours) * factor,
+                        0,
+                        built);
+        ready = brush(ready);
+        after(rest, factor, built, ready, beds, order);
+    }
+
+    /** Coat after coat, a day apart. */
+    private int brush(int ready) {
+        int last = ready;
+        for (int coat = 1; coat <= finish.coats(); coat++) {
+            last = tasks.add(
+                    Kind.BRUSH,
+                    List.of(),
+                    "Brush on coat " + coat + " of " + finish.coats() + " of the finish",
+                    finish.outerM2() / wish.paceOrHabit().brushM2AnHour(),
+                    1,
+                    last);
+        }
+        return last;
+    }
+
+    private void after(List<BoxHours> rest, double factor, int built, int ready, List<Integer> beds, int order) {
+        int previous = built;
+        List<Integer> filled = new ArrayList<>();
+        int at = 0;
+        for (List<BoxHours> group : groups()) {
+            List<String> names = names(group);
+            List<BoxHours> still = group.stream().filter(rest::contains).toList();
+            int stands = tasks.addIfWork(
+                    previous,
+                    Kind.BUILD,
+                    names(still),
+                    "Build " + said(names(still)) + ", re-measuring each gap first",
+                    sum(still, BoxHours::build) * factor,
+                    previous,
+                    ready,
+                    beds.get(at));
+            int lined = tasks.addIfWork(
+                    stands, Kind.LINE, names, "Line " + said(names), sum(group, BoxHours::line), stands);
+            filled.add(tasks.addIfWork(
+                    lined,
+                    Kind.FILL,
+                    names,
+                    "Fill " + said(names) + ", both sides evenly",
+                    sum(group, BoxHours::fill),
+                    lined,
+                    order,
+                    // A coat on the first box, that was built before it, dries before soil splashes it.
+                    ready));
+            previous = stands;
+            at += group.size();
+        }
+        tasks.add(
+                Kind.PLANT,
+                List.of(),
+                "Plant and water in",
+                sum(hours, BoxHours::plant),
+                0,
+                filled.stream().mapToInt(Integer::intValue).toArray());
+    }
+
+    private List<List<BoxHours>> groups() {
+        int size = (hours.size() + MOST_GROUPS - 1) / MOST_GROUPS;
+        List<List<BoxHours>> groups = new ArrayList<>();
+        for (int i = 0; i < hours.size(); i += size) {
+            groups.add(hours.subList(i, Math.min(hours.size(), i + size)));
+        }
+        return groups;
+    }
+
+    private static double sum(List<BoxHours> boxes, ToDoubleFunction<BoxHours> hours) {
+        return boxes.stream().mapToDouble(hours).sum();
+    }
+
+    private static List<String> names(List<BoxHours> boxes) {
+        return boxes.stream().map(BoxHours::box).toList();
+    }
+
+    private static String said(List<String> names) {
+        return switch (names.size()) {
+            case 0 -> "";
+            case 1 -> names.get(0);
+            case 2 -> names.get(0) + " and " + names.get(1);
+            default -> String.format(Locale.ROOT, "%s to %s", names.get(0), names.get(names.size() - 1));
+        };
+    }
+}

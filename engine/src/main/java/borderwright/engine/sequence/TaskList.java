@@ -1,0 +1,66 @@
+package borderwright.engine.sequence;
+
+import borderwright.engine.sequence.WorkTask.Kind;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Tasks as they are written down, each after those that it waits for. */
+final class TaskList {
+    private final List<Draft> drafts = new ArrayList<>();
+
+    /** A task before its times are known. */
+    record Draft(Kind kind, List<String> boxes, String what, double personHours, List<Integer> after, int waitDays) {
+        Draft {
+            boxes = List.copyOf(boxes);
+            after = List.copyOf(after);
+        }
+    }
+
+    /** Adds a task and gives its number; numbers of 0 among those it waits for stand for none. */
+    int add(Kind kind, List<String> boxes, String what, double personHours, int waitDays, int... after) {
+        List<Integer> waitsFor = new ArrayList<>();
+        for (int number : after) {
+            if (number > 0 && !waitsFor.contains(number)) {
+                waitsFor.add(number);
+            }
+        }
+        drafts.add(new Draft(kind, boxes, what, personHours, waitsFor, waitDays));
+        return drafts.size();
+    }
+
+    /** As {@link #add}, but where there is nothing to do the number given stands for it. */
+    int addIfWork(int otherwise, Kind kind, List<String> boxes, String what, double personHours, int... after) {
+        return personHours > 0 ? add(kind, boxes, what, personHours, 0, after) : otherwise;
+    }
+
+    /** Times in days for so many people who work so many hours a day; waits count whole. */
+    CriticalPath times(int people, double hoursADay) {
+        List<CriticalPath.Activity> activities = new ArrayList<>();
+        for (Draft draft : drafts) {
+            int hands = Math.min(people, draft.kind().mostPeople());
+            double days = draft.personHours() / hands / hoursADay + draft.waitDays();
+            activities.add(new CriticalPath.Activity(
+                    days, draft.after().stream().map(number -> number - 1).toList()));
+        }
+        return CriticalPath.of(activities);
+    }
+
+    List<WorkTask> tasks(CriticalPath path) {
+        List<WorkTask> tasks = new ArrayList<>();
+        for (int i = 0; i < drafts.size(); i++) {
+            Draft draft = drafts.get(i);
+            CriticalPath.Times times = path.times().get(i);
+            tasks.add(new WorkTask(
+                    i + 1,
+                    draft.kind(),
+                    draft.boxes(),
+                    draft.what(),
+                    draft.personHours(),
+                    draft.after(),
+                    draft.waitDays(),
+                    times.isCritical(),
+                    Math.max(0, times.slack())));
+        }
+        return tasks;
+    }
+}

@@ -1,0 +1,67 @@
+package borderwright.engine;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.BoxBuilder;
+import borderwright.engine.buildup.BuildMeans;
+import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.layout.SidePlan;
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** Boxes of made-up larch boards for tests of the stages after build-up. */
+public final class TestBoxes {
+    public static final SectionNote LARCH = section("larch 25 x 150", 25, 150);
+    public static final SectionNote BATTEN = section("batten 47 x 50", 47, 50);
+
+    private TestBoxes() {}
+
+    public static Box box(String name, Ring outline, double bedMm, double heightMm, double platformMm) {
+        List<SidePlan> sides = new ArrayList<>();
+        for (int i = 0; i < outline.size(); i++) {
+            sides.add(new SidePlan(i == 0 ? SidePlan.Role.FRONT : SidePlan.Role.END, EdgeKind.OPEN, false, bedMm));
+        }
+        FootprintPlan plan = new FootprintPlan(
+                name, "run", outline, sides, List.of(), List.of(name), bedMm, heightMm, platformMm, false);
+        BuildRules rules = new BuildRules(
+                LARCH.name(),
+                BATTEN.name(),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null);
+        return BoxBuilder.build(
+                plan, rules, new BuildMeans(List.of(LARCH, BATTEN), List.of(), Map.of(), UnitSystem.METRIC));
+    }
+
+    private static SectionNote section(String name, double thickness, double width) {
+        return new SectionNote(
+                name,
+                Length.ofMm(thickness),
+                Length.ofMm(width),
+                null,
+                null,
+                "larch",
+                null,
+                SectionNote.Moisture.DRY,
+                null,
+                null,
+                null);
+    }
+}

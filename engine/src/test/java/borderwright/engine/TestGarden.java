@@ -1,0 +1,74 @@
+package borderwright.engine;
+
+import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.DaysWish;
+import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.FillingWish;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.GroundWish;
+import borderwright.engine.garden.Names;
+import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.survey.Ground;
+import borderwright.engine.survey.Outline;
+import borderwright.engine.survey.OutlineEdge;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** A made-up garden round {@link TestBoxes}, for tests of the stages after build-up. */
+public final class TestGarden {
+    private TestGarden() {}
+
+    public static Garden with(@Nullable FillingWish filling, @Nullable GroundWish ground) {
+        return with(filling, ground, null);
+    }
+
+    public static Garden with(@Nullable FillingWish filling, @Nullable GroundWish ground, @Nullable DaysWish days) {
+        return new Garden(
+                "Test",
+                null,
+                null,
+                "GBP",
+                null,
+                new SurveyNotes(Names.of("A", "B", "C", "D"), null, null, List.of(), List.of(), null),
+                List.of(),
+                new BuildRules(
+                        TestBoxes.LARCH.name(),
+                        TestBoxes.BATTEN.name(),
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null),
+                List.of(TestBoxes.LARCH, TestBoxes.BATTEN),
+                List.of(),
+                List.of(),
+                List.of(),
+                null,
+                null,
+                ground,
+                filling,
+                null,
+                days);
+    }
+
+    /** Level ground at the datum, 20 m square about the origin. */
+    public static Outline outline() {
+        List<OutlineEdge> edges = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            edges.add(new OutlineEdge(EdgeKind.OPEN, 0, 0, 0));
+        }
+        return new Outline(
+                Ring.rectangle(-10_000, -10_000, 10_000, 10_000), List.of("A", "B", "C", "D"), edges, Ground.LEVEL);
+    }
+}

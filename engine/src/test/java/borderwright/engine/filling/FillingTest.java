@@ -1,0 +1,186 @@
+package borderwright.engine.filling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import borderwright.engine.TestBoxes;
+import borderwright.engine.TestGarden;
+import borderwright.engine.buildup.Box;
+import borderwright.engine.garden.FillingWish;
+import borderwright.engine.garden.FillingWish.BaseLayer;
+import borderwright.engine.garden.FillingWish.FinishWish;
+import borderwright.engine.garden.FillingWish.LinerWish;
+import borderwright.engine.garden.FillingWish.MixPart;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.GroundWish;
+import borderwright.engine.garden.SoilWish;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.ground.GroundPlan;
+import borderwright.engine.ground.GroundWork;
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.problem.Problem;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class FillingTest {
+    private static final Box BOX = TestBoxes.box("F1", Ring.rectangle(0, 0, 2400, 1200), 0, 300, 0);
+
+    private static FillPlan plan(FillingWish wish, @Nullable GroundWish ground, List<Box> boxes) {
+        Garden garden = TestGarden.with(wish, ground);
+        GroundPlan made = GroundWork.plan(
+                boxes,
+                TestGarden.outline(),
+                garden.survey(),
+                garden.groundOrHabit(),
+                garden.soilOrHabit(),
+                new LengthFormat(UnitSystem.METRIC));
+        return Filling.plan(garden, boxes, made);
+    }
+
+    private static FillingWish mix(List<MixPart> mix, @Nullable BaseLayer base, @Nullable Double reuse) {
+        return new FillingWish(mix, base, null, reuse, null, null, null, null);
+    }
+
+    @Nested
+    class Volumes {
+        @Test
+        @DisplayName(
+                "1 m2 x 10 mm = 10 litres; 864 litres are 18 bags of 50, with 15 % settlement 20 (exact arithmetic)")
+        void bags() {
+            assertThat(1.2 * 2.4 * 0.3 * 1000).isCloseTo(864, within(1e-9));
+            assertThat(Math.ceil(864 / 50.0)).isEqualTo(18);
+            assertThat(Math.ceil(864 * 1.15 / 50 - 1e-9)).isEqualTo(20);
+        }
+
+        @Test
+        void insideTheWallsLessWhatStandsInThem() {
+            List<SoilVolume> planters = SoilVolume.of(BOX, SoilWish.HABIT, 0);
+            double inside = 2.35 * 1.15 * 0.27;
+            assertThat(planters).singleElement().satisfies(p -> {
+                assertThat(p.growingM2()).isCloseTo(2.35 * 1.15, within(1e-9));
+                assertThat(p.depthMm()).isCloseTo(270, within(1e-9));
+                assertThat(p.filledM3()).isBetween(inside * 0.95, inside - 1e-6);
+                assertThat(p.orderedM3()).isCloseTo(p.filledM3() * 1.15, within(1e-12));
+            });
+        }
+
+        @Test
+        void groundLeftStandingNeedsNoSoil() {
+            double without = SoilVolume.of(BOX, SoilWish.HABIT, 0).get(0).filledM3();
+            assertThat(SoilVolume.of(BOX, SoilWish.HABIT, 0.2).get(0).filledM3())
+                    .isCloseTo(without - 0.2, within(1e-12));
+        }
+
+        @Test
+        void layersAddUpToWhatIsFilled() {
+            FillingWish wish = new FillingWish(
+                    List.of(new MixPart("topsoil", 2.0), new MixPart("compost", 1.0)),
+                    new BaseLayer("wood chips", Length.ofMm(100), null),
+                    Length.ofMm(40),
+                    null,
+                    null,
+                    null,
+                    null,
+                    null);
+            FillPlan plan = plan(wish, null, List.of(BOX));
+            assertThat(plan.materials().stream().mapToDouble(Material::filledM3).sum())
+                    .isCloseTo(plan.filledM3(), within(1e-9));
+            assertThat(plan.materials())
+                    .extracting(Material::item)
+                    .containsExactly("gravel", "wood chips", "topsoil", "compost");
+            assertThat(plan.materials().get(2).orderedM3())
+                    .isCloseTo(2 * plan.materials().get(3).orderedM3(), within(1e-9));
+            assertThat(plan.materials().get(0).filledM3()).isCloseTo(plan.filledM3() * 40 / 270, within(1e-9));
+        }
+
+        @Test
+        void earthDugIsUsedAgainAndNotBought() {
+            GroundWish dug = new GroundWish(
+                    null, null, null, null, Length.ofMm(100), Length.ofMm(0), null, null, null, null, null, null);
+            FillPlan plan = plan(mix(List.of(), null, 50.0), dug, List.of(BOX));
+            // Dug 2.4 x 1.2 x 0.1 in place, a quarter more loose, half of it used.
+            assertThat(plan.materials().get(0).orderedM3()).isCloseTo(2.88 * 0.1 * 1.25 / 2, within(1e-9));
+            assertThat(plan.materials().get(0).bought()).isFalse();
+            assertThat(plan.orderedM3()).isCloseTo(plan.filledM3() * 1.15, within(1e-9));
+        }
+
+        @Test
+        void settlementIsARange() {
+            Settlement settlement = Settlement.of(0.15, 2, 4);
+            assertThat(settlement.leastM3()).isCloseTo(0.2, within(1e-12));
+            assertThat(settlement.mostM3()).isCloseTo(0.5, within(1e-12));
+            assertThat(settlement.yearlyLeastM3()).isCloseTo(0.2, within(1e-12));
+            assertThat(settlement.yearlyMostM3()).isCloseTo(0.3, within(1e-12));
+        }
+    }
+
+    @Nested
+    class Coverings {
+        @Test
+        void aLinerGoesRoundEachPlanterInLanes() {
+            FillingWish wish =
+                    new FillingWish(List.of(), null, null, null, null, null, new LinerWish(null, null, null), null);
+            LinerPlan liner = plan(wish, null, List.of(BOX, BOX)).liner().orElseThrow();
+            assertThat(liner.strips()).hasSize(2);
+            assertThat(liner.strips().get(0).lengthMm()).isEqualTo(2 * (2350 + 1150) + 150);
+            assertThat(liner.strips().get(0).widthMm()).isCloseTo(400, within(1e-9));
+            assertThat(liner.lanes()).isEqualTo(2);
+            assertThat(liner.rolls()).isEqualTo(1);
+            assertThat(liner.staples()).isEqualTo(2 * 2 * 56);
+        }
+
+        @Test
+        @DisplayName(
+                "litres = area x coats / spread (coating arithmetic; theoretical spread 10 x solids % / film, from memory)")
+        void finish() {
+            FillingWish wish = new FillingWish(List.of(), null, null, null, null, null, null, new FinishWish(2, 10.0));
+            FinishPlan finish = plan(wish, null, List.of(BOX)).finish();
+            assertThat(finish.finishLitres()).isCloseTo(finish.outerM2() * 2 / 10, within(1e-12));
+            // Two courses round, laps counted once at each corner either way: about 2 x 7.1 m x 0.15 m.
+            assertThat(finish.outerM2()).isCloseTo(2 * 7.1 * 0.15, within(0.06));
+            assertThat(finish.cutEnds()).isZero();
+        }
+    }
+
+    @Nested
+    class Loads {
+        private FillPlan onRoof(@Nullable Double limit) {
+            GroundWish roof = new GroundWish(
+                    GroundWish.Surface.ROOF, null, null, null, null, null, null, null, null, null, null, limit);
+            return plan(FillingWish.HABIT, roof, List.of(BOX));
+        }
+
+        @Test
+        void aRoofWithoutALimitStopsThePlan() {
+            assertThat(onRoof(null).unmet()).extracting(Problem::code).containsExactly("roof-limit-missing");
+        }
+
+        @Test
+        void aTenthOfItsLimitIsKeptInHand() {
+            double load = onRoof(null).weights().get(0).kgPerM2();
+            assertThat(onRoof(load / 0.89).unmet()).isEmpty();
+            assertThat(onRoof(load / 0.91).unmet()).extracting(Problem::code).containsExactly("roof-overloaded");
+            assertThat(onRoof(load).unmet()).extracting(Problem::code).containsExactly("roof-overloaded");
+        }
+
+        @Test
+        void aBoxWeighsItsWoodAndItsSoakedFilling() {
+            FillPlan plan = plan(FillingWish.HABIT, null, List.of(BOX));
+            BoxWeight weight = plan.weights().get(0);
+            double wood = BOX.pieces().stream()
+                    .mapToDouble(p -> Weights.pieceKg(
+                            p,
+                            Map.of(TestBoxes.LARCH.name(), TestBoxes.LARCH, TestBoxes.BATTEN.name(), TestBoxes.BATTEN)))
+                    .sum();
+            assertThat(weight.woodKg()).isCloseTo(wood, within(1e-9)).isPositive();
+            assertThat(weight.filledKg()).isCloseTo(wood + plan.filledM3() * 1850, within(1e-9));
+            assertThat(plan.filledKg()).isCloseTo(weight.filledKg(), within(1e-9));
+        }
+    }
+}

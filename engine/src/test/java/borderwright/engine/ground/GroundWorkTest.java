@@ -1,0 +1,175 @@
+package borderwright.engine.ground;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import borderwright.engine.TestBoxes;
+import borderwright.engine.buildup.Box;
+import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.GroundWish;
+import borderwright.engine.garden.GroundWish.Bed;
+import borderwright.engine.garden.GroundWish.Soil;
+import borderwright.engine.garden.GroundWish.Surface;
+import borderwright.engine.garden.Names;
+import borderwright.engine.garden.SoilWish;
+import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.problem.Problem;
+import borderwright.engine.survey.Ground;
+import borderwright.engine.survey.Outline;
+import borderwright.engine.survey.OutlineEdge;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class GroundWorkTest {
+    private static final Ring BORDER = Ring.rectangle(0, 0, 5000, 2000);
+
+    private static Outline outline(Ground ground) {
+        List<OutlineEdge> edges = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            edges.add(new OutlineEdge(EdgeKind.OPEN, 0, 0, 0));
+        }
+        return new Outline(BORDER, List.of("A", "B", "C", "D"), edges, ground);
+    }
+
+    private static Ground level(double mm) {
+        return new Ground(List.of(new Ground.Spot("A", new Point(0, 0), mm, 3)));
+    }
+
+    private static GroundWish wish(Surface surface, @Nullable Bed bed) {
+        return new GroundWish(
+                surface, null, null, bed, Length.ofMm(50), Length.ofMm(100), null, null, null, 1.0, null, null);
+    }
+
+    private static GroundPlan plan(List<Box> boxes, Ground ground, GroundWish wish, SurveyNotes.EdgeNote... edges) {
+        SurveyNotes survey = new SurveyNotes(Names.of("A", "B", "C", "D"), null, null, List.of(edges), List.of(), null);
+        return GroundWork.plan(
+                boxes, outline(ground), survey, wish, SoilWish.HABIT, new LengthFormat(UnitSystem.METRIC));
+    }
+
+    private static Box box(String name, double x0, double x1, double bedMm) {
+        return TestBoxes.box(name, Ring.rectangle(x0, 500, x1, 1500), bedMm, 450, 0);
+    }
+
+    @Nested
+    class Volumes {
+        @Test
+        void ofALawnDugLevel() {
+            // Dug area 2.2 x 1.2 m; ground 200 mm above the bed, 50 mm of turf off, gravel 50 mm below the bed.
+            GroundPlan plan = plan(List.of(box("F1", 1000, 3000, 0)), level(200), wish(Surface.LAWN, Bed.WHOLE));
+            assertThat(plan.areaM2()).isCloseTo(2.64, within(1e-9));
+            assertThat(plan.spoil().turfM3()).isCloseTo(2.64 * 0.05, within(1e-9));
+            assertThat(plan.spoil().dugM3()).isCloseTo(2.64 * 0.2, within(1e-9));
+            assertThat(plan.gravelM3()).isCloseTo(2.64 * 0.05, within(1e-9));
+            assertThat(plan.gravelLooseM3()).isCloseTo(2.64 * 0.05 * 1.3, within(1e-9));
+            BoxGround box = plan.boxes().get(0);
+            assertThat(box.corners()).allMatch(c -> Math.abs(c.cutMm() - 250) < 1e-6 && c.fillMm() == 0);
+        }
+
+        @Test
+        void gravelFillsTheHollowsBelowTheLevelDugTo() {
+            GroundPlan plan = plan(List.of(box("F1", 1000, 3000, 0)), level(-80), wish(Surface.SOIL, Bed.WHOLE));
+            assertThat(plan.spoil().dugM3()).isZero();
+            assertThat(plan.gravelM3()).isCloseTo(2.64 * 0.08, within(1e-9));
+            assertThat(plan.boxes().get(0).madeUpM3()).isCloseTo(2.64 * 0.03, within(1e-9));
+        }
+
+        @Test
+        void underTheWallsOnlyTheStripIsDugAndTheRestLeftStanding() {
+            GroundPlan plan = plan(List.of(box("F1", 1000, 3000, 0)), level(200), wish(Surface.SOIL, Bed.UNDER_WALLS));
+            double inside = (2.0 - 0.05 - 0.2) * (1.0 - 0.05 - 0.2);
+            BoxGround box = plan.boxes().get(0);
+            assertThat(box.dugM3()).isCloseTo((2.64 - inside) * 0.25, within(1e-9));
+            assertThat(box.gravelM3()).isCloseTo((2.64 - inside) * 0.05, within(1e-9));
+            assertThat(box.leftM3()).isCloseTo(inside * 0.2, within(1e-9));
+        }
+
+        @Test
+        void noGroundIsCountedTwiceNorOutsideTheBorder() {
+            List<Box> boxes = List.of(box("F1", 20, 2000, 0), box("F2", 2020, 4000, -150), box("F3", 4120, 4990, -150));
+            GroundPlan plan = plan(boxes, level(0), wish(Surface.SOIL, Bed.WHOLE));
+            // Together: from the border's left edge to its right edge, all but nothing between; 1.2 m deep.
+            assertThat(plan.areaM2()).isCloseTo(5.0 * 1.2, within(1e-9));
+            assertThat(plan.boxes().get(1).areaM2()).isGreaterThan(1.98 * 1.2);
+        }
+    }
+
+    @Nested
+    class Moving {
+        @Test
+        @DisplayName("sand: 100 in place is 111 loose (NAVEDTRA, excerpt of table 10-1)")
+        void swell() {
+            assertThat(100 * Spoil.swell(Soil.SAND)).isCloseTo(111, within(0.5));
+        }
+
+        @Test
+        @DisplayName(
+                "6111.11 yd3 in place at swell 1.2987 are 7936.5 loose: 662 loads of 12 (worked problem, loads rounded up)")
+        void loadsAreRoundedUp() {
+            assertThat((int) Math.ceil(6111.11 * 3000 / 2310 / 12)).isEqualTo(662);
+            GroundWish clay =
+                    new GroundWish(Surface.SOIL, Soil.CLAY, null, null, null, null, null, null, 65.0, 4.5, null, null);
+            Spoil spoil = Spoil.of(0, 10, clay);
+            assertThat(spoil.looseM3()).isCloseTo(14.3, within(1e-9));
+            assertThat(spoil.barrows()).isEqualTo(220);
+            assertThat(spoil.skips()).isEqualTo(4);
+        }
+    }
+
+    @Nested
+    class HardGround {
+        @Test
+        void nothingIsDugAndFeetLevelTheBox() {
+            GroundPlan plan = plan(List.of(box("F1", 1000, 3000, 10)), level(-12), wish(Surface.PAVING, null));
+            assertThat(plan.spoil().movedM3()).isZero();
+            assertThat(plan.gravelM3()).isZero();
+            BoxGround box = plan.boxes().get(0);
+            // 2 m sides take 4 feet each from corner to next, 1 m sides 2.
+            assertThat(box.feet()).hasSize(12).allMatch(foot -> Math.abs(foot.heightMm() - 22) < 1e-6);
+        }
+    }
+
+    @Nested
+    class Damp {
+        private final SurveyNotes.EdgeNote house =
+                new SurveyNotes.EdgeNote(Names.of("A", "B"), EdgeKind.HOUSE, null, Length.ofMm(400), null);
+
+        @Test
+        void soilOverTheDampCourseIsSaidWithItsNumbers() {
+            Box near = TestBoxes.box("F1", Ring.rectangle(1000, 100, 3000, 900), 0, 450, 0);
+            GroundPlan plan = plan(List.of(near), level(0), wish(Surface.SOIL, null), house);
+            assertThat(plan.unmet()).extracting(Problem::code).containsExactly("damp-course");
+            assertThat(plan.unmet().get(0).sentence())
+                    .isEqualTo("Soil in F1 would stand 20 mm above the damp-proof course of A B, 100 mm from the wall;"
+                            + " 150 mm below it is the usual least. Make the wall 170 mm lower, fill it less, or keep"
+                            + " the box 500 mm off; ask a builder who knows the house.");
+        }
+
+        @Test
+        void farOffNothingIsSaid() {
+            Box far = TestBoxes.box("F1", Ring.rectangle(1000, 600, 3000, 1500), 0, 450, 0);
+            GroundPlan plan = plan(List.of(far), level(0), wish(Surface.SOIL, null), house);
+            assertThat(plan.unmet()).isEmpty();
+        }
+
+        @Test
+        void aHouseWithoutItsLevelIsNotShownToHold() {
+            Box near = TestBoxes.box("F1", Ring.rectangle(1000, 100, 3000, 900), 0, 450, 0);
+            GroundPlan plan = plan(
+                    List.of(near),
+                    level(0),
+                    wish(Surface.SOIL, null),
+                    new SurveyNotes.EdgeNote(Names.of("A", "B"), EdgeKind.HOUSE, null, null, null));
+            assertThat(plan.unmet()).isEmpty();
+            assertThat(plan.notes()).anyMatch(note -> note.startsWith("Not shown to hold: soil in F1"));
+        }
+    }
+}

@@ -1,0 +1,179 @@
+package borderwright.engine.sequence;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import borderwright.engine.TestBoxes;
+import borderwright.engine.TestGarden;
+import borderwright.engine.buildup.Box;
+import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.filling.FillPlan;
+import borderwright.engine.filling.Filling;
+import borderwright.engine.garden.DaysWish;
+import borderwright.engine.garden.FillingWish;
+import borderwright.engine.garden.FillingWish.FinishWish;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.SoilWish;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.ground.GroundPlan;
+import borderwright.engine.ground.GroundWork;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.sequence.WorkTask.Kind;
+import borderwright.engine.sequence.WorkTask.Weather;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class BuildSequenceTest {
+    private static final LocalDate GOOD_FRIDAY = LocalDate.of(2026, 4, 3);
+    private static final FillingWish FINISHED =
+            new FillingWish(List.of(), null, null, null, null, null, null, new FinishWish(2, null));
+
+    private static WorkPlan plan(int boxes, DaysWish days) {
+        List<Box> built = new ArrayList<>();
+        for (int i = 0; i < boxes; i++) {
+            double x = (i % 4) * 2000 - 8000;
+            double y = (i / 4) * 1000 - 9000;
+            built.add(TestBoxes.box("F" + (i + 1), Ring.rectangle(x, y, x + 1500, y + 700), -50, 450, 0));
+        }
+        Garden garden = TestGarden.with(FINISHED, null, days);
+        GroundPlan ground = GroundWork.plan(
+                built,
+                TestGarden.outline(),
+                garden.survey(),
+                garden.groundOrHabit(),
+                SoilWish.HABIT,
+                new LengthFormat(UnitSystem.METRIC));
+        FillPlan filling = Filling.plan(garden, built, ground);
+        return BuildSequence.plan(
+                garden, built, ground, filling, new CuttingPlan(List.of(), List.of(), List.of(), List.of(), List.of()));
+    }
+
+    private static DaysWish days(int helpers, DaysWish.@Nullable FirstPlanter first) {
+        return new DaysWish(
+                GOOD_FRIDAY,
+                List.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY),
+                List.of(LocalDate.of(2026, 4, 12)),
+                6.0,
+                helpers,
+                5,
+                null,
+                first);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 3, 12, 30, 60})
+    void theCalendarKeepsOrderWaitsDaysAndHours(int boxes) {
+        WorkPlan plan = plan(boxes, days(2, null));
+        Map<Integer, LocalDate> ended = new HashMap<>();
+        Map<Integer, Double> spent = new HashMap<>();
+        for (WorkDay day : plan.days()) {
+            assertThat(day.date().getDayOfWeek()).isIn(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
+            assertThat(day.date()).isNotEqualTo(LocalDate.of(2026, 4, 12));
+            assertThat(day.slots().stream()
+                            .mapToDouble(WorkDay.Slot::personHours)
+                            .sum())
+                    .isLessThanOrEqualTo(3 * 6 + 1e-9);
+            for (WorkDay.Slot slot : day.slots()) {
+                WorkTask task = plan.tasks().get(slot.task() - 1);
+                for (int before : task.after()) {
+                    LocalDate done = ended.get(before);
+                    assertThat(done)
+                            .as("task %d before %d", before, task.number())
+                            .isNotNull();
+                    assertThat(day.date())
+                            .isAfterOrEqualTo(
+                                    done.plusDays(plan.tasks().get(before - 1).waitDays()));
+                }
+                spent.merge(slot.task(), slot.personHours(), Double::sum);
+                if (slot.ends()) {
+                    ended.put(slot.task(), day.date());
+                }
+            }
+        }
+        assertThat(ended).hasSize(plan.tasks().size());
+        for (WorkTask task : plan.tasks()) {
+            assertThat(spent.get(task.number())).isCloseTo(task.personHours(), within(1e-6));
+        }
+    }
+
+    @Test
+    void goodsComeBeforeTheyAreNeededAndCoatsDryADay() {
+        WorkPlan plan = plan(3, days(0, null));
+        LocalDate cut = firstDay(plan, Kind.CUT);
+        assertThat(cut).isAfterOrEqualTo(firstDay(plan, Kind.ORDER).plusDays(5));
+        List<LocalDate> coats = plan.days().stream()
+                .filter(d -> d.slots().stream()
+                        .anyMatch(s -> plan.tasks().get(s.task() - 1).kind() == Kind.BRUSH && s.ends()))
+                .map(WorkDay::date)
+                .toList();
+        assertThat(coats).hasSize(2).doesNotHaveDuplicates();
+    }
+
+    private static LocalDate firstDay(WorkPlan plan, Kind kind) {
+        return plan.days().stream()
+                .filter(d -> d.slots().stream()
+                        .anyMatch(s -> plan.tasks().get(s.task() - 1).kind() == kind))
+                .findFirst()
+                .orElseThrow()
+                .date();
+    }
+
+    @Test
+    void sixtyBoxesAreWorkedInGroups() {
+        WorkPlan plan = plan(60, days(2, null));
+        assertThat(plan.tasks().size()).isLessThan(60);
+        assertThat(plan.tasks().stream()
+                        .filter(t -> t.kind() == Kind.FILL)
+                        .mapToInt(t -> t.boxes().size())
+                        .sum())
+                .isEqualTo(60);
+    }
+
+    @Test
+    void theFirstPlanterTeachesTheRest() {
+        WorkPlan reckoned = plan(4, days(0, null));
+        double first = reckoned.tasks().stream()
+                .filter(t -> t.boxes().equals(List.of("F1")) && (t.kind() == Kind.CUT || t.kind() == Kind.BUILD))
+                .mapToDouble(WorkTask::personHours)
+                .sum();
+        WorkPlan taught = plan(4, days(0, new DaysWish.FirstPlanter(first, first)));
+        assertThat(taught.paceFactor()).isCloseTo(2, within(1e-9));
+        double before = hoursOfRest(reckoned);
+        assertThat(hoursOfRest(taught)).isCloseTo(2 * before, within(1e-9));
+    }
+
+    private static double hoursOfRest(WorkPlan plan) {
+        return plan.tasks().stream()
+                .filter(t -> (t.kind() == Kind.CUT || t.kind() == Kind.BUILD)
+                        && !t.boxes().equals(List.of("F1")))
+                .mapToDouble(WorkTask::personHours)
+                .sum();
+    }
+
+    @Test
+    void whenItRainsWorkUnderARoofIsNamed() {
+        WorkPlan plan = plan(6, days(0, null));
+        assertThat(plan.days())
+                .filteredOn(d -> !d.whenItRains().isEmpty())
+                .isNotEmpty()
+                .allSatisfy(d -> assertThat(d.whenItRains())
+                        .allMatch(n -> plan.tasks().get(n - 1).kind().weather() == Weather.ANY));
+    }
+
+    @Test
+    void withoutAStartThereIsNoCalendarButHours() {
+        WorkPlan plan = plan(2, DaysWish.HABIT);
+        assertThat(plan.days()).isEmpty();
+        assertThat(plan.personHours()).isPositive();
+        assertThat(plan.tasks()).anyMatch(WorkTask::critical);
+    }
+}
