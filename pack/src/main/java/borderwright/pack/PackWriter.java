@@ -2,6 +2,7 @@ package borderwright.pack;
 
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
+import borderwright.pack.calendar.BuildCalendar;
 import borderwright.pack.drawings.PlanDrawing;
 import borderwright.pack.pages.PackPages;
 import borderwright.pack.paper.SvgWriter;
@@ -35,6 +36,9 @@ public final class PackWriter {
         files.put("plan.json", PlanJson.write(plan));
         files.put("cutting.csv", PlanTables.cutting(plan));
         files.put("shopping.csv", PlanTables.shopping(plan));
+        if (!plan.work().days().isEmpty()) {
+            files.put("build.ics", BuildCalendar.write(plan));
+        }
         if (!plan.boxes().isEmpty()) {
             files.put("model.glb", BoxModel.write(plan));
             files.put("layout.svg", text(SvgWriter.write(PlanDrawing.draw(plan, LAYOUT_WIDTH_MM, LAYOUT_HEIGHT_MM))));

@@ -207,4 +207,7 @@ public sealed interface Sheet {
             return "Shopping list";
         }
     }
+
+    /** A sheet of what is done to the site besides wood; see {@link SiteSheet}. */
+    non-sealed interface Site extends Sheet {}
 }

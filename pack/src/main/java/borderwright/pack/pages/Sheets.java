@@ -57,6 +57,7 @@ public final class Sheets {
             all.add(sheets.pegs());
             AlikeBoxes.group(plan.boxes()).forEach(alike -> all.add(sheets.boxSheet(alike)));
         }
+        all.addAll(SiteSheets.of(plan, paper, TAPE_MM));
         return all;
     }
 

@@ -1,0 +1,71 @@
+package borderwright.pack.drawings;
+
+import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.Sketch;
+import borderwright.pack.paper.Spot;
+import borderwright.pack.paper.Tone;
+import com.google.zxing.EncodeHintType;
+import com.google.zxing.WriterException;
+import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
+import com.google.zxing.qrcode.encoder.ByteMatrix;
+import com.google.zxing.qrcode.encoder.Encoder;
+import java.util.List;
+import java.util.Map;
+
+/** A text as a QR code (ISO/IEC 18004), with the quiet margin of four squares that readers need. */
+public final class CodeDrawing {
+    private static final int QUIET = 4;
+
+    private CodeDrawing() {}
+
+    /**
+     * Draws a code.
+     *
+     * @param text what it says, at most some hundreds of characters
+     * @param sideMm side of the drawing, margin included, mm
+     * @param says what it is, for those who cannot see it
+     */
+    public static Drawing draw(String text, double sideMm, String says) {
+        ByteMatrix code = code(text);
+        double square = sideMm / (code.getWidth() + 2 * QUIET);
+        Sketch sketch = new Sketch(sideMm, sideMm);
+        for (int row = 0; row < code.getHeight(); row++) {
+            int from = 0;
+            while (from < code.getWidth()) {
+                int to = from;
+                while (to < code.getWidth() && code.get(to, row) == 1) {
+                    to++;
+                }
+                if (to > from) {
+                    bar(sketch, square, row, from, to);
+                }
+                from = to + 1;
+            }
+        }
+        return sketch.finish(says);
+    }
+
+    /** A run of dark squares as one bar, so that no hairline shows between them. */
+    private static void bar(Sketch sketch, double square, int row, int from, int to) {
+        double left = (QUIET + from) * square;
+        double right = (QUIET + to) * square;
+        double top = (QUIET + row) * square;
+        sketch.shape(
+                List.of(
+                        new Spot(left, top),
+                        new Spot(right, top),
+                        new Spot(right, top + square),
+                        new Spot(left, top + square)),
+                null,
+                Tone.BLACK);
+    }
+
+    private static ByteMatrix code(String text) {
+        try {
+            return Encoder.encode(text, ErrorCorrectionLevel.M, Map.of(EncodeHintType.CHARACTER_SET, "UTF-8"))
+                    .getMatrix();
+        } catch (WriterException e) {
+            throw new IllegalArgumentException("a text of " + text.length() + " characters fits no QR code", e);
+        }
+    }
+}

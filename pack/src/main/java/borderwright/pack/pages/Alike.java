@@ -1,0 +1,52 @@
+package borderwright.pack.pages;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * Things of which all that is printed is the same, together, so that sixty like beds take one line.
+ *
+ * @param names what they are called, in order
+ * @param first stands for all
+ */
+public record Alike<T>(List<String> names, T first) {
+    private static final int MOST_NAMED = 4;
+
+    public Alike {
+        names = List.copyOf(names);
+    }
+
+    /**
+     * Groups in the order of their first members.
+     *
+     * @param name what a thing is called
+     * @param printed all that is printed of it but its name
+     */
+    static <T> List<Alike<T>> group(List<T> things, Function<T, String> name, Function<T, String> printed) {
+        Map<String, List<T>> groups = new LinkedHashMap<>();
+        things.forEach(thing -> groups.computeIfAbsent(printed.apply(thing), k -> new ArrayList<>())
+                .add(thing));
+        return groups.values().stream()
+                .map(group -> new Alike<>(group.stream().map(name).toList(), group.get(0)))
+                .toList();
+    }
+
+    public int count() {
+        return names.size();
+    }
+
+    /** Their names, or with many of them the first, the last and how many. */
+    public String said() {
+        return said(names);
+    }
+
+    /** The same of any names. */
+    static String said(List<String> names) {
+        return names.size() <= MOST_NAMED
+                ? String.join(", ", names)
+                : names.get(0) + " to " + names.get(names.size() - 1) + " (" + names.size() + ")";
+    }
+}
