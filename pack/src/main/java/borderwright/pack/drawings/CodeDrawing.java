@@ -1,6 +1,5 @@
 package borderwright.pack.drawings;
 
-import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.Tone;
@@ -13,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A text as a QR code (ISO/IEC 18004), with the quiet margin of four squares that readers need. */
-public final class CodeDrawing {
+final class CodeDrawing {
     private static final int QUIET = 4;
 
     private CodeDrawing() {}
@@ -22,13 +21,12 @@ public final class CodeDrawing {
      * Draws a code.
      *
      * @param text what it says, at most some hundreds of characters
-     * @param sideMm side of the drawing, margin included, mm
-     * @param says what it is, for those who cannot see it
+     * @param at its top left corner, margin included
+     * @param sideMm its side, margin included, mm
      */
-    public static Drawing draw(String text, double sideMm, String says) {
+    static void draw(Sketch sketch, String text, Spot at, double sideMm) {
         ByteMatrix code = code(text);
         double square = sideMm / (code.getWidth() + 2 * QUIET);
-        Sketch sketch = new Sketch(sideMm, sideMm);
         for (int row = 0; row < code.getHeight(); row++) {
             int from = 0;
             while (from < code.getWidth()) {
@@ -37,19 +35,18 @@ public final class CodeDrawing {
                     to++;
                 }
                 if (to > from) {
-                    bar(sketch, square, row, from, to);
+                    bar(sketch, at, square, row, from, to);
                 }
                 from = to + 1;
             }
         }
-        return sketch.finish(says);
     }
 
     /** A run of dark squares as one bar, so that no hairline shows between them. */
-    private static void bar(Sketch sketch, double square, int row, int from, int to) {
-        double left = (QUIET + from) * square;
-        double right = (QUIET + to) * square;
-        double top = (QUIET + row) * square;
+    private static void bar(Sketch sketch, Spot at, double square, int row, int from, int to) {
+        double left = at.x() + (QUIET + from) * square;
+        double right = at.x() + (QUIET + to) * square;
+        double top = at.y() + (QUIET + row) * square;
         sketch.shape(
                 List.of(
                         new Spot(left, top),

@@ -49,6 +49,24 @@ public record Figures(LengthFormat lengths) {
         return lengths.site(mm);
     }
 
+    /** A length that need not be known better than a finger's width: to 10 mm, or half an inch. */
+    public String roughLength(double mm) {
+        double step = units() == UnitSystem.IMPERIAL ? 12.7 : 10;
+        return length(Math.rint(mm / step) * step);
+    }
+
+    /** A volume to 10 litres, or half a cubic foot. */
+    public String roughVolume(double m3) {
+        double step = units() == UnitSystem.IMPERIAL ? 0.014158423296 : 0.01;
+        return lengths.volume(Math.rint(m3 / step) * step);
+    }
+
+    /** A weight to 20 kg, or 50 lb. */
+    public String roughWeight(double kg) {
+        double step = units() == UnitSystem.IMPERIAL ? 22.6796185 : 20;
+        return lengths.weight(Math.rint(kg / step) * step);
+    }
+
     public String metres(double m) {
         return lengths.site(m * 1000);
     }

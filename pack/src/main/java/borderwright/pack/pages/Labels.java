@@ -3,7 +3,7 @@ package borderwright.pack.pages;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.plan.Plan;
-import borderwright.pack.drawings.CodeDrawing;
+import borderwright.pack.drawings.LabelPage.Label;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,44 +12,33 @@ final class Labels {
     /** So much text keeps the code's squares large enough for an old telephone at arm's length. */
     private static final int MOST_CODED = 180;
 
-    private static final int MOST_SHOWN = 70;
-    private static final double CODE_MM = 22;
-
     private Labels() {}
 
-    static SiteSheet.LabelSheet of(Plan plan, Figures f) {
-        List<SiteSheet.Label> planters = new ArrayList<>();
+    static List<Label> of(Plan plan, Figures f) {
+        List<Label> labels = new ArrayList<>();
         for (SoilVolume planter : plan.site().filling().planters()) {
-            planters.add(label(
+            labels.add(label(
                     planter.planter(),
                     List.of(
                             "soil " + f.length(planter.depthMm()) + " deep, "
-                                    + f.lengths().volume(planter.orderedM3()) + " to order",
+                                    + f.lengths().volume(planter.orderedM3()) + " to put in",
                             "box " + planter.box()),
                     plan.garden().name()));
         }
-        List<SiteSheet.Label> boards = new ArrayList<>();
         for (CuttingPlan.BoardCuts board : plan.cutting().boards()) {
             String pieces = String.join(
                     ", ", board.cuts().stream().map(CuttingPlan.Cut::label).toList());
-            boards.add(label(
+            labels.add(label(
                     board.id(),
                     List.of(board.section() + ", " + f.site(board.length().mm()), pieces),
                     plan.garden().name()));
         }
-        return new SiteSheet.LabelSheet(planters, boards);
+        return labels;
     }
 
-    private static SiteSheet.Label label(String name, List<String> lines, String garden) {
+    private static Label label(String name, List<String> lines, String garden) {
         String all = name + "\n" + String.join("\n", lines) + "\n" + garden;
-        String coded = shortened(all, MOST_CODED);
-        return new SiteSheet.Label(
-                name,
-                lines.stream().map(line -> shortened(line, MOST_SHOWN)).toList(),
-                CodeDrawing.draw(coded, CODE_MM, "QR code: " + coded.replace("\n", "; ")));
-    }
-
-    private static String shortened(String text, int most) {
-        return text.length() <= most ? text : text.substring(0, most - 1) + "\u2026";
+        String coded = all.length() <= MOST_CODED ? all : all.substring(0, MOST_CODED - 1) + "\u2026";
+        return new Label(name, lines, coded);
     }
 }

@@ -122,16 +122,6 @@ final class PageStyle {
             object { display: block; }
             a { color: #111111; text-decoration: none; }
             a.page:after { content: target-counter(attr(href), page); }
-            table.cutouts { border-collapse: collapse; table-layout: fixed; width: 100%%; -fs-table-paginate: paginate;
-              margin: 0 0 4mm 0; }
-            table.cutouts > tbody > tr { page-break-inside: avoid; }
-            table.cutouts > tbody > tr > td { width: 33.3%%; border: 0.2mm dashed #8c8c88; padding: 1.5mm; vertical-align: top;
-              word-wrap: break-word; font-size: 7.4pt; }
-            table.cutouts > tbody > tr > td.none { border: none; }
-            table.cutout { border-collapse: collapse; width: 100%%; table-layout: fixed; }
-            table.cutout td { vertical-align: top; padding: 0; word-wrap: break-word; }
-            table.cutout td.code { width: 23mm; }
-            .called { font-size: 15pt; font-weight: 700; line-height: 1.15; }
             .card { border: 0.5mm solid #111111; padding: 2.5mm 3.5mm 1.5mm 3.5mm; margin: 0 0 4mm 0; }
             .card .big { font-size: 21pt; font-weight: 700; line-height: 1.25; }
             .card .mid { font-size: 12pt; line-height: 1.35; }

@@ -42,8 +42,8 @@ public interface SiteSheet extends Sheet.Site {
                     plan.site().ground().boxes(),
                     BoxGround::box,
                     b -> f.lengths().area(b.areaM2())
-                            + f.lengths().volume(b.dugM3())
-                            + f.lengths().volume(b.gravelM3())
+                            + f.roughVolume(b.dugM3())
+                            + f.roughVolume(b.gravelM3())
                             + f.length(b.dugToMm())
                             + f.length(b.bedMm()));
         }
@@ -77,8 +77,8 @@ public interface SiteSheet extends Sheet.Site {
             return Alike.group(plan.site().ground().boxes(), BoxGround::box, b -> {
                 StringBuilder out = new StringBuilder();
                 b.sides()
-                        .forEach(s -> out.append(f.length(s.shownLeastMm()))
-                                .append(f.length(s.shownMostMm()))
+                        .forEach(s -> out.append(f.roughLength(s.shownLeastMm()))
+                                .append(f.roughLength(s.shownMostMm()))
                                 .append(s.buried())
                                 .append(s.partBuried())
                                 .append('|'));
@@ -115,15 +115,16 @@ public interface SiteSheet extends Sheet.Site {
                     plan.site().filling().planters(),
                     SoilVolume::planter,
                     p -> f.length(p.depthMm())
-                            + f.lengths().volume(p.filledM3())
-                            + f.lengths().volume(p.orderedM3()));
+                            + f.lengths().area(p.growingM2())
+                            + f.roughVolume(p.filledM3())
+                            + f.roughVolume(p.orderedM3()));
         }
 
-        /** What a filled, soaked box lays on the ground under it. */
+        /** What a filled, soaked box lays on the ground under it, to 10 kg/m2 or a pound a square foot. */
         public String load(BoxWeight weight, Figures f) {
             return f.units() == UnitSystem.IMPERIAL
                     ? f.decimal(weight.kgPerM2() * LB_PER_SQ_FT, 0) + " lb/sq ft"
-                    : f.decimal(weight.kgPerM2(), 0) + " kg/m2";
+                    : f.decimal(weight.kgPerM2() / 10, 0) + "0 kg/m2";
         }
 
         /** Boxes that weigh the same. */
@@ -132,7 +133,7 @@ public interface SiteSheet extends Sheet.Site {
                     plan.site().filling().weights(),
                     BoxWeight::box,
                     w -> f.lengths().weight(w.woodKg())
-                            + f.lengths().weight(w.fillKg())
+                            + f.roughWeight(w.filledKg())
                             + w.carriers()
                             + f.lengths().weight(w.heaviestKg()));
         }
@@ -195,7 +196,7 @@ public interface SiteSheet extends Sheet.Site {
             return Alike.group(
                     plan.site().planting().rims(),
                     PlantingPlan.Rim::box,
-                    r -> f.length(r.leastMm()) + f.length(r.mostMm()) + r.suits());
+                    r -> f.roughLength(r.leastMm()) + f.roughLength(r.mostMm()) + r.suits());
         }
     }
 
@@ -294,40 +295,16 @@ public interface SiteSheet extends Sheet.Site {
     /**
      * Labels to cut out.
      *
-     * @param planters one for each planter
-     * @param boards one for each board
+     * @param pages full of labels
      */
-    record LabelSheet(List<Label> planters, List<Label> boards) implements SiteSheet {
+    record LabelSheet(List<Drawing> pages) implements SiteSheet {
         public LabelSheet {
-            planters = List.copyOf(planters);
-            boards = List.copyOf(boards);
+            pages = List.copyOf(pages);
         }
 
         @Override
         public String title() {
             return "Labels to cut out";
-        }
-
-        /** Rows of three. */
-        public List<List<Label>> rows(List<Label> labels) {
-            List<List<Label>> rows = new ArrayList<>();
-            for (int i = 0; i < labels.size(); i += 3) {
-                rows.add(labels.subList(i, Math.min(labels.size(), i + 3)));
-            }
-            return rows;
-        }
-    }
-
-    /**
-     * One label.
-     *
-     * @param name in large type
-     * @param lines under it
-     * @param code its QR code
-     */
-    record Label(String name, List<String> lines, Drawing code) {
-        public Label {
-            lines = List.copyOf(lines);
         }
     }
 }

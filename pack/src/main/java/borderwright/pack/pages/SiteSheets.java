@@ -5,6 +5,7 @@ import borderwright.engine.plan.PegList;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.PaperSize;
 import borderwright.pack.drawings.BedSection;
+import borderwright.pack.drawings.LabelPage;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -34,7 +35,8 @@ final class SiteSheets {
         sheets.add(new SiteSheet.FillSheet(plan));
         sheets.add(new SiteSheet.PlantingSheet(plan));
         sheets.add(new SiteSheet.CautionSheet(Cautions.of(plan, f)));
-        sheets.add(Labels.of(plan, f));
+        sheets.add(new SiteSheet.LabelSheet(
+                LabelPage.pages(Labels.of(plan, f), paper.roomWidthMm(false), paper.roomHeightMm(false) - 2)));
         return sheets;
     }
 }

@@ -1,0 +1,132 @@
+package borderwright.app.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import borderwright.app.document.DocumentAnswer;
+import borderwright.app.document.GardenReader;
+import borderwright.engine.buying.Basket;
+import borderwright.engine.filling.BoxWeight;
+import borderwright.engine.filling.Material;
+import borderwright.engine.filling.SoilVolume;
+import borderwright.engine.ground.BoxGround;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.plan.Plan;
+import borderwright.engine.plan.PlanAnswer;
+import borderwright.engine.plan.Planner;
+import borderwright.engine.plan.ShoppingItem;
+import borderwright.engine.sequence.WorkDay;
+import borderwright.engine.sequence.WorkTask;
+import borderwright.engine.stock.Budget;
+import borderwright.pack.tables.PlanTables;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Between survey and list nothing is lost: parts add up to totals, and totals are what is bought and worked. */
+class NothingLostTest {
+    private static final double CUBIC_YARD_M3 = 0.764554857984;
+
+    static Stream<Path> examples() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("..", "examples"))) {
+            return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList().stream();
+        }
+    }
+
+    private static Plan plan(Path example) throws IOException {
+        DocumentAnswer.Sound sound = (DocumentAnswer.Sound) GardenReader.read(Files.readAllBytes(example));
+        return ((PlanAnswer.Planned) Planner.plan(sound.document().garden(), Budget.ofUnits(2_000))).plan();
+    }
+
+    @ParameterizedTest
+    @MethodSource("examples")
+    void fromGroundToShoppingList(Path example) throws IOException {
+        Plan plan = plan(example);
+        ground(plan);
+        filling(plan);
+        work(plan);
+        bought(plan);
+    }
+
+    private static void ground(Plan plan) {
+        List<BoxGround> boxes = plan.site().ground().boxes();
+        assertThat(boxes.stream().map(BoxGround::box))
+                .isEqualTo(plan.boxes().stream().map(b -> b.plan().name()).toList());
+        assertThat(boxes.stream().mapToDouble(BoxGround::dugM3).sum())
+                .isCloseTo(plan.site().ground().spoil().dugM3(), within(1e-9));
+        assertThat(boxes.stream().mapToDouble(BoxGround::turfM3).sum())
+                .isCloseTo(plan.site().ground().spoil().turfM3(), within(1e-9));
+        assertThat(boxes.stream().mapToDouble(BoxGround::gravelM3).sum())
+                .isCloseTo(plan.site().ground().gravelM3(), within(1e-9));
+    }
+
+    private static void filling(Plan plan) {
+        List<SoilVolume> planters = plan.site().filling().planters();
+        assertThat(planters.stream().map(SoilVolume::planter))
+                .isEqualTo(plan.boxes().stream()
+                        .flatMap(b -> b.plan().planters().stream())
+                        .toList());
+        List<Material> materials = plan.site().filling().materials();
+        assertThat(materials.stream().mapToDouble(Material::filledM3).sum())
+                .isCloseTo(planters.stream().mapToDouble(SoilVolume::filledM3).sum(), within(1e-9));
+        assertThat(plan.totals().soilM3()).isCloseTo(plan.site().filling().orderedM3(), within(1e-9));
+        assertThat(plan.site().filling().weights().stream()
+                        .mapToDouble(BoxWeight::woodKg)
+                        .sum())
+                .isCloseTo(plan.totals().timberKg(), within(1e-6));
+        double unit = plan.garden().unitsOrMetric() == UnitSystem.IMPERIAL ? CUBIC_YARD_M3 : 1;
+        double loose = plan.site().ground().gravelLooseM3();
+        for (Material material : materials) {
+            if (material.bought()) {
+                double needed = material.orderedM3() + (material.item().equals("gravel") ? loose : 0);
+                double listed = item(plan, material.item()) * unit;
+                assertThat(listed - needed).as(material.item()).isBetween(-1e-9, 0.02 * unit);
+            }
+        }
+        if (loose > 0) {
+            assertThat(item(plan, "gravel") * unit).isGreaterThanOrEqualTo(loose - 1e-9);
+        }
+    }
+
+    private static double item(Plan plan, String name) {
+        return plan.shopping().stream()
+                .filter(i -> i.item().equals(name))
+                .mapToDouble(i -> i.quantity().doubleValue())
+                .sum();
+    }
+
+    private static void work(Plan plan) {
+        if (plan.work().days().isEmpty()) {
+            return;
+        }
+        double worked = plan.work().days().stream()
+                .flatMap(d -> d.slots().stream())
+                .mapToDouble(WorkDay.Slot::personHours)
+                .sum();
+        assertThat(worked).isCloseTo(plan.work().personHours(), within(1e-6));
+        assertThat(plan.work().tasks().stream()
+                        .mapToDouble(WorkTask::personHours)
+                        .sum())
+                .isCloseTo(worked, within(1e-6));
+    }
+
+    /** Everything on the list is ordered in enough, or said to be priced by nobody; the CSV says the same. */
+    private static void bought(Plan plan) {
+        String csv = new String(PlanTables.shopping(plan), StandardCharsets.UTF_8);
+        for (ShoppingItem item : plan.shopping()) {
+            boolean unpriced =
+                    plan.basket().unpriced().stream().anyMatch(u -> u.item().equals(item.item()));
+            boolean ordered = plan.basket().orders().stream()
+                    .flatMap(o -> o.lines().stream())
+                    .map(Basket.Line::item)
+                    .anyMatch(item.item()::equals);
+            assertThat(ordered ^ unpriced).as(item.item()).isTrue();
+            assertThat(csv).contains(item.item()).contains(item.quantity().toPlainString());
+        }
+    }
+}
