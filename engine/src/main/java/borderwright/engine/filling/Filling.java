@@ -128,11 +128,7 @@ public final class Filling {
         for (Box box : boxes) {
             if (box.plan().platformMm() > 0) {
                 for (Ring inside : box.inside()) {
-                    double round = 0;
-                    for (int i = 0; i < inside.size(); i++) {
-                        round += inside.sideMm(i);
-                    }
-                    sum += (inside.areaMm2() + round * TURN_UP_MM) / MM2_PER_M2;
+                    sum += (inside.areaMm2() + inside.perimeterMm() * TURN_UP_MM) / MM2_PER_M2;
                 }
             }
         }

@@ -3,7 +3,6 @@ package borderwright.engine.filling;
 import borderwright.engine.buildup.Box;
 import borderwright.engine.filling.LinerPlan.Strip;
 import borderwright.engine.garden.FillingWish.LinerWish;
-import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.RollPacking;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +37,7 @@ final class LinerCutter {
                     : (int) Math.ceil((high - OVERLAP_MM) / (wish.widthMm() - OVERLAP_MM) - 1e-9);
             double width = tiers == 1 ? high : (high + (tiers - 1) * OVERLAP_MM) / tiers;
             for (int i = 0; i < box.inside().size(); i++) {
-                double round = roundMm(box.inside().get(i));
+                double round = box.inside().get(i).perimeterMm();
                 // A row under the rim and one at the bottom, and one between for each further tier.
                 staples += (tiers + 1) * Math.ceil(round / wish.staplesMm());
                 for (int tier = 0; tier < tiers; tier++) {
@@ -72,13 +71,5 @@ final class LinerCutter {
         }
         int rolls = (packing.count() + lanes - 1) / lanes;
         return new LinerPlan(strips, lanes, rolls, packing.proven(), staples);
-    }
-
-    private static double roundMm(Ring ring) {
-        double sum = 0;
-        for (int i = 0; i < ring.size(); i++) {
-            sum += ring.sideMm(i);
-        }
-        return sum;
     }
 }

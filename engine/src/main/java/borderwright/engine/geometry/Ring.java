@@ -55,6 +55,15 @@ public record Ring(List<Point> corners) {
         return corner(i).distanceMm(corner(i + 1));
     }
 
+    /** Length all the way round, mm. */
+    public double perimeterMm() {
+        double sum = 0;
+        for (int i = 0; i < size(); i++) {
+            sum += sideMm(i);
+        }
+        return sum;
+    }
+
     /** Direction of side {@code i}, length 1. */
     public Point direction(int i) {
         return corner(i + 1).minus(corner(i)).unit();

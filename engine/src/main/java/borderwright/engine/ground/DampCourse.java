@@ -26,7 +26,8 @@ record DampCourse(Outline outline, LengthFormat format) {
     void check(List<EdgeNote> edges, List<Box> boxes, double belowRimMm, List<String> notes, List<Problem> unmet) {
         for (int e = 0; e < edges.size(); e++) {
             EdgeNote edge = edges.get(e);
-            Optional<Segment> line = line(edge);
+            Optional<Segment> line =
+                    outline.between(edge.edge().first(), edge.edge().last());
             Length course = edge.dampCourse();
             if (line.isEmpty() || (edge.kind() != EdgeKind.HOUSE && course == null)) {
                 continue;
@@ -74,14 +75,5 @@ record DampCourse(Outline outline, LengthFormat format) {
             least = Math.min(least, line.distanceMm(box.plan().outline().side(i)));
         }
         return least;
-    }
-
-    private Optional<Segment> line(EdgeNote edge) {
-        int a = outline.cornerNames().indexOf(edge.edge().first());
-        int b = outline.cornerNames().indexOf(edge.edge().last());
-        return a < 0 || b < 0
-                ? Optional.empty()
-                : Optional.of(
-                        new Segment(outline.ring().corner(a), outline.ring().corner(b)));
     }
 }

@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
  * @param proven whether no fewer rolls can do
  */
 public record RollPacking(List<Integer> rolls, int count, boolean proven) {
-    private static final int MOST_STEPS = 200_000;
+    private static final int MOST_STEPS = 20_000;
 
     public RollPacking {
         rolls = List.copyOf(rolls);

@@ -120,10 +120,8 @@ public final class Planting {
     private List<PlantingPlan.Sun> sun(Outline outline, List<Box> boxes, FillPlan filling, List<String> notes) {
         Double latitude = wish.latitude();
         Angle facing = wish.facing();
-        Optional<Segment> first = edge(
-                outline,
-                garden.survey().corners().get(0),
-                garden.survey().corners().get(1));
+        Optional<Segment> first = outline.between(
+                garden.survey().corners().get(0), garden.survey().corners().get(1));
         if (latitude == null || facing == null || first.isEmpty()) {
             if (garden.planting() != null) {
                 notes.add("Not shown: hours of sun need `latitude` and `facing`.");
@@ -133,7 +131,7 @@ public final class Planting {
         Point along = first.get().to().minus(first.get().from());
         double north = StrictMath.atan2(along.yMm(), along.xMm()) + facing.radians();
         SunHours sun = new SunHours(latitude, north, walls(outline));
-        List<LocalDate> days = days(latitude);
+        List<SunHours.Day> days = days(latitude).stream().map(sun::day).toList();
         List<PlantingPlan.Sun> rows = new ArrayList<>();
         int planter = 0;
         for (Box box : boxes) {
@@ -147,14 +145,14 @@ public final class Planting {
     }
 
     private static PlantingPlan.Sun row(
-            String planter, SunHours sun, List<LocalDate> days, Ring inside, double levelMm) {
+            String planter, SunHours sun, List<SunHours.Day> days, Ring inside, double levelMm) {
         Point middle = middle(inside);
         Map<Integer, List<Double>> byMonth = new TreeMap<>();
         double sum = 0;
-        for (LocalDate day : days) {
-            double hours = sun.onDay(day, middle, levelMm);
+        for (SunHours.Day day : days) {
+            double hours = sun.hours(day, middle, levelMm);
             sum += hours;
-            byMonth.computeIfAbsent(day.getYear() * 12 + day.getMonthValue() - 1, m -> new ArrayList<>())
+            byMonth.computeIfAbsent(day.date().getYear() * 12 + day.date().getMonthValue() - 1, m -> new ArrayList<>())
                     .add(hours);
         }
         List<PlantingPlan.Month> months = new ArrayList<>();
@@ -186,7 +184,7 @@ public final class Planting {
         List<SunHours.Wall> walls = new ArrayList<>();
         for (EdgeNote note : garden.survey().edges()) {
             Optional<Segment> line =
-                    edge(outline, note.edge().first(), note.edge().last());
+                    outline.between(note.edge().first(), note.edge().last());
             double height = note.heightMm();
             if (line.isPresent() && height > 0) {
                 walls.add(new SunHours.Wall(
@@ -194,14 +192,5 @@ public final class Planting {
             }
         }
         return walls;
-    }
-
-    private static Optional<Segment> edge(Outline outline, String first, String last) {
-        int a = outline.cornerNames().indexOf(first);
-        int b = outline.cornerNames().indexOf(last);
-        return a < 0 || b < 0 || a == b
-                ? Optional.empty()
-                : Optional.of(
-                        new Segment(outline.ring().corner(a), outline.ring().corner(b)));
     }
 }

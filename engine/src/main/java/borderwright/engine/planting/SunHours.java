@@ -34,18 +34,35 @@ record SunHours(double latitudeDeg, double northRad, List<Wall> walls) {
      */
     record Wall(Segment line, double topMm) {}
 
-    /** Hours on one day at a place, mm above the datum. */
-    double onDay(LocalDate day, Point at, double levelMm) {
-        double midnight = day.getLong(JulianFields.JULIAN_DAY) - 0.5;
-        double hours = 0;
+    /**
+     * Where the sun stands through a day, the same for every place in the garden.
+     *
+     * @param date the day
+     * @param sun every ten minutes while it counts
+     */
+    record Day(LocalDate date, List<SolarPosition> sun) {
+        Day {
+            sun = List.copyOf(sun);
+        }
+    }
+
+    Day day(LocalDate date) {
+        double midnight = date.getLong(JulianFields.JULIAN_DAY) - 0.5;
+        List<SolarPosition> sun = new ArrayList<>();
         for (int step = 0; step < STEPS_A_DAY; step++) {
             // At longitude 0 the clock is the sun's to within the equation of time, which moves hours, not their sum.
-            SolarPosition sun = SolarPosition.at(midnight + (step + 0.5) / STEPS_A_DAY, latitudeDeg, 0);
-            if (sun.elevation() >= LEAST_ELEVATION && !isShaded(sun, at, levelMm)) {
-                hours += HOURS_A_STEP;
+            SolarPosition position = SolarPosition.at(midnight + (step + 0.5) / STEPS_A_DAY, latitudeDeg, 0);
+            if (position.elevation() >= LEAST_ELEVATION) {
+                sun.add(position);
             }
         }
-        return hours;
+        return new Day(date, sun);
+    }
+
+    /** Hours on one day at a place, mm above the datum. */
+    double hours(Day day, Point at, double levelMm) {
+        return HOURS_A_STEP
+                * day.sun().stream().filter(sun -> !isShaded(sun, at, levelMm)).count();
     }
 
     /** One day a week from the first day to the last. */

@@ -1,7 +1,9 @@
 package borderwright.engine.survey;
 
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.geometry.Segment;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The border as it lies: the resolved form of the survey, and all that later stages know of it.
@@ -20,5 +22,12 @@ public record Outline(Ring ring, List<String> cornerNames, List<OutlineEdge> edg
             throw new IllegalArgumentException("one name and one edge for each of " + ring.size() + " corners, got "
                     + cornerNames.size() + " and " + edges.size());
         }
+    }
+
+    /** The straight line between two corners by their names; empty where one is none of the outline's, or both are the same. */
+    public Optional<Segment> between(String first, String last) {
+        int a = cornerNames.indexOf(first);
+        int b = cornerNames.indexOf(last);
+        return a < 0 || b < 0 || a == b ? Optional.empty() : Optional.of(new Segment(ring.corner(a), ring.corner(b)));
     }
 }

@@ -80,8 +80,8 @@ public final class BedSection {
                         sketch,
                         x,
                         bed + 6,
-                        "gravel " + lengths.length(gravel) + " compacted, in " + ground.layers()
-                                + (ground.layers() == 1 ? " layer" : " layers"),
+                        "gravel " + lengths.length(gravel) + " compacted"
+                                + (ground.layers() > 1 ? ", in thinner layers" : ""),
                         right + margin - 2,
                         (bed + dug) / 2);
             }

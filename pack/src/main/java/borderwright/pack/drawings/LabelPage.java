@@ -10,6 +10,7 @@ import borderwright.pack.paper.Tone;
 import borderwright.pack.paper.TypeFace;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Pages of labels on one grid, with lines to cut along. */
 public final class LabelPage {
@@ -19,6 +20,9 @@ public final class LabelPage {
     private static final double PAD_MM = 2;
     private static final double LINE_MM = 3.2;
     private static final Pen CUT = new Pen(0.15, Tone.GREY, List.of(1.5, 1.0));
+
+    private static final Pattern BREAK =
+            Pattern.compile("(?<!\\bx) (?!x\\b|(mm|m|m3|litres|cu|yd|ft|in)\\b|\\d+/\\d+|\\d+( \\d+/\\d+)?\")");
 
     private LabelPage() {}
 
@@ -79,11 +83,11 @@ public final class LabelPage {
         }
     }
 
-    /** A line broken at blanks so that each part fits. */
+    /** A line broken at blanks so that each part fits; a number keeps its unit, a section its sizes. */
     private static List<String> wrapped(String line, double roomMm) {
         List<String> parts = new ArrayList<>();
         String part = "";
-        for (String word : line.split(" ")) {
+        for (String word : BREAK.splitAsStream(line).toList()) {
             String longer = part.isEmpty() ? word : part + " " + word;
             if (!part.isEmpty() && widthMm(longer) > roomMm) {
                 parts.add(part);

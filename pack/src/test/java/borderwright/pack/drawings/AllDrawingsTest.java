@@ -125,6 +125,7 @@ class AllDrawingsTest {
             box.pieces().stream().map(Piece::label).forEach(names::add);
         }
         plan.cutting().boards().forEach(b -> names.add(b.id()));
+        plan.garden().sections().forEach(s -> names.add(s.name()));
         names.addAll(plan.outline().cornerNames());
         names.sort(Comparator.comparingInt(String::length).reversed());
         return names;
@@ -137,7 +138,8 @@ class AllDrawingsTest {
         }
         return rest.replaceAll("(Course|cut|peg|no\\.|open|and) \\d+( more)?|^\\d+-\\d+$", "")
                 .replaceAll("scale (\\d[\\d /]* in to \\d+ ft \\()?1:\\d+\\)?", "")
-                .replaceAll("-?\\d+([.]\\d+)?( \\d+/\\d+|/\\d+)?( mm| m| in|°|'|\"| %)", "");
+                .replaceAll(
+                        "-?\\d+([.]\\d+)?( \\d+/\\d+|/\\d+)?( mm| m3| m2| m| in| litres| cu yd| cu ft|°|'|\"| %)", "");
     }
 
     @Test
