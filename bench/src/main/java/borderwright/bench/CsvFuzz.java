@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.TreeMap;
 
 /**
  * Runs {@code cut} on lists that were damaged at random: each run must end with an answer or with sentences that a person
@@ -131,34 +130,10 @@ public final class CsvFuzz {
 
     /** Arguments: number of cases, seed, first case; by default a million from 20260303. */
     public static void main(String[] args) throws IOException {
-        long cases = args.length > 0 ? Long.parseLong(args[0]) : 1_000_000;
-        long seed = args.length > 1 ? Long.parseLong(args[1]) : 20260303;
-        long first = args.length > 2 ? Long.parseLong(args[2]) : 0;
-        CsvFuzz fuzz = new CsvFuzz(Files.createTempDirectory("csv"), seed);
-        Map<String, Long> kinds = new TreeMap<>();
-        long bad = 0;
-        long slowest = 0;
-        long slowestNanos = 0;
-        long start = System.nanoTime();
-        for (long n = first; n < first + cases; n++) {
-            String[] arguments = fuzz.damaged(n);
-            long before = System.nanoTime();
-            Optional<String> complaint = complaint(arguments, kinds);
-            long nanos = System.nanoTime() - before;
-            if (nanos > slowestNanos) {
-                slowestNanos = nanos;
-                slowest = n;
-            }
-            if (complaint.isPresent()) {
-                bad++;
-                System.out.println("case " + n + " of seed " + seed + ": " + complaint.get());
-            }
-        }
-        kinds.forEach((kind, count) -> System.out.println(count + "\t" + kind));
-        System.out.println(cases + " cases of seed " + seed + " in " + (System.nanoTime() - start) / 1_000_000_000
-                + " s, slowest " + slowestNanos / 1_000_000 + " ms (case " + slowest + "), " + bad + " badly answered");
-        if (bad > 0) {
-            throw new IllegalStateException(bad + " cases were badly answered");
-        }
+        Path folder = Files.createTempDirectory("csv");
+        FuzzRun.run(args, 20260303, seed -> {
+            CsvFuzz fuzz = new CsvFuzz(folder, seed);
+            return (n, kinds) -> complaint(fuzz.damaged(n), kinds);
+        });
     }
 }

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -94,34 +93,11 @@ public final class GardenFuzz {
 
     /** Arguments: number of cases, seed, first case; by default a million from 20260301. */
     public static void main(String[] args) throws IOException {
-        long cases = args.length > 0 ? Long.parseLong(args[0]) : 1_000_000;
-        long seed = args.length > 1 ? Long.parseLong(args[1]) : 20260301;
-        long first = args.length > 2 ? Long.parseLong(args[2]) : 0;
-        GardenFuzz fuzz = new GardenFuzz(gardensIn(Path.of("examples")), seed);
-        Map<String, Long> kinds = new TreeMap<>();
-        long bad = 0;
-        long slowest = 0;
-        long slowestNanos = 0;
-        long start = System.nanoTime();
-        for (long n = first; n < first + cases; n++) {
-            long before = System.nanoTime();
-            Optional<String> complaint = complaint(fuzz.damaged(n), kinds);
-            long nanos = System.nanoTime() - before;
-            if (nanos > slowestNanos) {
-                slowestNanos = nanos;
-                slowest = n;
-            }
-            if (complaint.isPresent()) {
-                bad++;
-                System.out.println("case " + n + " of seed " + seed + ": " + complaint.get());
-            }
-        }
-        kinds.forEach((kind, count) -> System.out.println(count + "\t" + kind));
-        System.out.println(cases + " cases of seed " + seed + " in " + (System.nanoTime() - start) / 1_000_000_000
-                + " s, slowest " + slowestNanos / 1_000_000 + " ms (case " + slowest + "), " + bad + " badly answered");
-        if (bad > 0) {
-            throw new IllegalStateException(bad + " cases were badly answered");
-        }
+        List<byte[]> gardens = gardensIn(Path.of("examples"));
+        FuzzRun.run(args, 20260301, seed -> {
+            GardenFuzz fuzz = new GardenFuzz(gardens, seed);
+            return (n, kinds) -> complaint(fuzz.damaged(n), kinds);
+        });
     }
 
     private static byte[] bytes(Path file) {
