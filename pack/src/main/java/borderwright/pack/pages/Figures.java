@@ -12,9 +12,12 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Comparison;
+import borderwright.engine.strength.worked.Check;
+import borderwright.engine.strength.worked.SheetLine;
 import borderwright.engine.survey.SurveyReport;
 import borderwright.pack.drawings.Words;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -226,6 +229,23 @@ public record Figures(LengthFormat lengths) {
             notes.add("touches the ground");
         }
         return String.join("; ", notes);
+    }
+
+    /** How much of what a part bears is used. */
+    public String use(Check check) {
+        return check.utilisation() > 9.99 ? "over 999 %" : decimal(check.utilisation() * 100, 0) + " %";
+    }
+
+    /** The value of a line of a worked sheet, to four figures, with its unit; empty for a remark. */
+    public String worked(SheetLine line) {
+        return line.value()
+                .map(value -> figures(value) + (line.unit().isEmpty() ? "" : " " + line.unit()))
+                .orElse("");
+    }
+
+    private static String figures(double value) {
+        BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(4));
+        return (rounded.scale() < 0 ? rounded.setScale(0) : rounded.stripTrailingZeros()).toPlainString();
     }
 
     /** A drill's size; always in mm, as drills for these screws are. */

@@ -5,6 +5,8 @@ import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.PegList;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.strength.StrengthReport;
+import borderwright.engine.strength.worked.Check;
 import borderwright.pack.paper.Drawing;
 import java.time.LocalDate;
 import java.util.List;
@@ -153,6 +155,39 @@ public sealed interface Sheet {
         /** Which face of each piece goes out. */
         public List<String> faces() {
             return AlikePieces.faces(first().pieces());
+        }
+    }
+
+    /**
+     * What is known of the strength of boxes that are all alike.
+     *
+     * @param alike the boxes
+     * @param report of the weakest of them
+     * @param bows a drawing of each side that bows
+     */
+    record StrengthSheet(List<Box> alike, StrengthReport report, List<Drawing> bows) implements Sheet {
+        /** Checks that are printed step by step; the others stand in plan.json. */
+        private static final int WORKED = 3;
+
+        public StrengthSheet {
+            alike = List.copyOf(alike);
+            bows = List.copyOf(bows);
+        }
+
+        @Override
+        public String title() {
+            return "Strength of " + report.box();
+        }
+
+        /** What the verdict speaks of. */
+        public String names() {
+            return alike.size() == 1
+                    ? "Box " + report.box()
+                    : "The weakest of " + alike.size() + " boxes that are built alike, " + report.box() + ",";
+        }
+
+        public List<Check> worked() {
+            return report.checks().stream().limit(WORKED).toList();
         }
     }
 

@@ -8,8 +8,11 @@ import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.PegList;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.strength.StrengthReport;
+import borderwright.engine.strength.Verdict;
 import borderwright.pack.PaperSize;
 import borderwright.pack.drawings.BoardDrawing;
+import borderwright.pack.drawings.BowDrawing;
 import borderwright.pack.drawings.CourseDrawing;
 import borderwright.pack.drawings.ElevationDrawing;
 import borderwright.pack.drawings.PegDrawing;
@@ -19,6 +22,7 @@ import borderwright.pack.drawings.TemplateAngles;
 import borderwright.pack.paper.Drawing;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -55,7 +59,10 @@ public final class Sheets {
         if (!plan.boxes().isEmpty()) {
             sheets.angles().ifPresent(all::add);
             all.add(sheets.pegs());
-            AlikeBoxes.group(plan.boxes()).forEach(alike -> all.add(sheets.boxSheet(alike)));
+            for (List<Box> alike : AlikeBoxes.group(plan.boxes())) {
+                all.add(sheets.boxSheet(alike));
+                sheets.strength(alike).ifPresent(all::add);
+            }
         }
         all.addAll(SiteSheets.of(plan, paper, TAPE_MM));
         return all;
@@ -96,6 +103,18 @@ public final class Sheets {
                         box, layer, units, paper.roomWidthMm(wide), paper.roomHeightMm(wide) / 3 - 4))
                 .toList();
         return new Sheet.BoxSheet(alike, layers, wide);
+    }
+
+    /** Boxes alike in their pieces may differ in what stands behind them: the weakest speaks for all. */
+    private Optional<Sheet> strength(List<Box> alike) {
+        List<String> names = alike.stream().map(box -> box.plan().name()).toList();
+        return plan.strengthReports().stream()
+                .filter(report -> names.contains(report.box()))
+                .min(Comparator.comparing(
+                                (StrengthReport r) -> r.verdict().kind() == Verdict.Kind.DOES_NOT_HOLD ? 0 : 1)
+                        .thenComparing(r -> -StrictMath.max(r.worstBowMm() / r.bowLimitMm(), r.worstUse())))
+                .map(report -> new Sheet.StrengthSheet(
+                        alike, report, BowDrawing.all(alike.get(0), report, units, paper.roomWidthMm(false))));
     }
 
     private Sheet cuttingSheet() {

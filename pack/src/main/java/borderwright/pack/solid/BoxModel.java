@@ -4,6 +4,7 @@ import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.drawings.Words;
+import de.javagl.jgltf.model.creation.AccessorModels;
 import de.javagl.jgltf.model.creation.GltfModelBuilder;
 import de.javagl.jgltf.model.creation.MaterialBuilder;
 import de.javagl.jgltf.model.creation.MeshPrimitiveBuilder;
@@ -17,10 +18,20 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
-/** Writes all boxes of a plan as a binary glTF file. */
+/**
+ * Writes all boxes of a plan as a binary glTF file.
+ *
+ * <p>Pieces of a side that bows carry a morph target named {@code bow}: weight 0 is as built, 1 as it ends up, and a weight of
+ * 10 shows ten times the bow.
+ */
 public final class BoxModel {
+    /** Boards are divided this often along their length, so that they can be drawn bent, mm. */
+    private static final double BEND_MM = 100;
+
     private final Map<Piece.Role, MaterialModelV2> materials = new EnumMap<>(Piece.Role.class);
 
     private BoxModel() {}
@@ -29,7 +40,12 @@ public final class BoxModel {
     public static byte[] write(Plan plan) {
         BoxModel model = new BoxModel();
         DefaultSceneModel scene = new DefaultSceneModel();
-        plan.boxes().forEach(box -> scene.addNode(model.box(box)));
+        for (int i = 0; i < plan.boxes().size(); i++) {
+            Box box = plan.boxes().get(i);
+            boolean known = i < plan.strengthReports().size();
+            scene.addNode(model.box(
+                    box, known ? new BowShift(box, plan.strengthReports().get(i)) : null));
+        }
         GltfModelBuilder builder = GltfModelBuilder.create();
         builder.addSceneModel(scene);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -41,26 +57,35 @@ public final class BoxModel {
         return out.toByteArray();
     }
 
-    private DefaultNodeModel box(Box box) {
+    private DefaultNodeModel box(Box box, @Nullable BowShift bow) {
         DefaultNodeModel node = new DefaultNodeModel();
         node.setName(box.plan().name());
         box.pieces().forEach(piece -> {
-            DefaultNodeModel child = piece(piece);
+            DefaultNodeModel child = piece(piece, bow);
             child.setParent(node);
             node.addChild(child);
         });
         return node;
     }
 
-    private DefaultNodeModel piece(Piece piece) {
-        PrismMesh mesh = PrismMesh.of(piece.place());
-        DefaultMeshPrimitiveModel primitive = MeshPrimitiveBuilder.create()
+    private DefaultNodeModel piece(Piece piece, @Nullable BowShift bow) {
+        boolean bows = bow != null && bow.moves(piece);
+        PrismMesh mesh = bows ? PrismMesh.of(piece.place(), BEND_MM) : PrismMesh.of(piece.place());
+        MeshPrimitiveBuilder builder = MeshPrimitiveBuilder.create()
                 .setIntIndicesAsShort(mesh.indexBuffer())
                 .addPositions3D(mesh.positionBuffer())
-                .addNormals3D(mesh.normalBuffer())
-                .build();
-        primitive.setMaterialModel(materials.computeIfAbsent(piece.role(), BoxModel::material));
+                .addNormals3D(mesh.normalBuffer());
         DefaultMeshModel shape = new DefaultMeshModel();
+        if (bow != null && bows) {
+            builder.addMorphTarget(
+                    0,
+                    "POSITION",
+                    AccessorModels.createFloat3D(mesh.shiftBuffer((place, height) -> bow.at(piece, place, height))));
+            shape.setWeights(new float[] {0});
+            shape.setExtras(Map.of("targetNames", List.of("bow")));
+        }
+        DefaultMeshPrimitiveModel primitive = builder.build();
+        primitive.setMaterialModel(materials.computeIfAbsent(piece.role(), BoxModel::material));
         shape.setName(piece.label());
         shape.addMeshPrimitiveModel(primitive);
         DefaultNodeModel node = new DefaultNodeModel();

@@ -7,6 +7,7 @@ import java.nio.FloatBuffer;
 import java.nio.IntBuffer;
 import java.util.ArrayList;
 import java.util.List;
+import org.locationtech.jts.densify.Densifier;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
@@ -19,17 +20,35 @@ import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
  */
 record PrismMesh(List<Float> positions, List<Float> normals) {
 
+    /** A movement on the plan, mm, of a place at a height. */
+    interface Shift {
+        Point at(Point place, double heightMm);
+    }
+
     static PrismMesh of(Prism prism) {
+        return of(prism.plan(), prism.bottomMm(), prism.topMm());
+    }
+
+    /** The same with further corners, so that none are farther apart along an edge of the plan than {@code apartMm}. */
+    static PrismMesh of(Prism prism, double apartMm) {
+        Coordinate[] dense = Densifier.densify(prism.plan().toJts(), apartMm).getCoordinates();
+        List<Point> corners = new ArrayList<>();
+        for (int i = 0; i < dense.length - 1; i++) {
+            corners.add(new Point(dense[i].x, dense[i].y));
+        }
+        return of(new Ring(corners), prism.bottomMm(), prism.topMm());
+    }
+
+    private static PrismMesh of(Ring ring, double bottomMm, double topMm) {
         PrismMesh mesh = new PrismMesh(new ArrayList<>(), new ArrayList<>());
-        Ring ring = prism.plan();
         Geometry triangles = PolygonTriangulator.triangulate(ring.toJts());
         for (int i = 0; i < triangles.getNumGeometries(); i++) {
             List<Point> corners = corners(triangles.getGeometryN(i));
-            mesh.flat(corners, prism.topMm(), 1);
-            mesh.flat(List.of(corners.get(2), corners.get(1), corners.get(0)), prism.bottomMm(), -1);
+            mesh.flat(corners, topMm, 1);
+            mesh.flat(List.of(corners.get(2), corners.get(1), corners.get(0)), bottomMm, -1);
         }
         for (int i = 0; i < ring.size(); i++) {
-            mesh.side(ring, i, prism.bottomMm(), prism.topMm());
+            mesh.side(ring, i, bottomMm, topMm);
         }
         return mesh;
     }
@@ -44,6 +63,19 @@ record PrismMesh(List<Float> positions, List<Float> normals) {
 
     FloatBuffer normalBuffer() {
         return buffer(normals);
+    }
+
+    /** How each corner moves, three metres to a corner. */
+    FloatBuffer shiftBuffer(Shift shift) {
+        List<Float> values = new ArrayList<>();
+        for (int i = 0; i < positions.size(); i += 3) {
+            Point place = new Point(1000.0 * positions.get(i), -1000.0 * positions.get(i + 2));
+            Point moved = shift.at(place, 1000.0 * positions.get(i + 1));
+            values.add((float) (moved.xMm() / 1000));
+            values.add(0f);
+            values.add((float) (-moved.yMm() / 1000));
+        }
+        return buffer(values);
     }
 
     IntBuffer indexBuffer() {

@@ -136,7 +136,8 @@ class AllDrawingsTest {
         for (String name : names) {
             rest = rest.replaceAll("(?<![\\w-])" + java.util.regex.Pattern.quote(name) + "(?![\\w-])", "");
         }
-        return rest.replaceAll("(Course|cut|peg|no\\.|open|and) \\d+( more)?|^\\d+-\\d+$", "")
+        return rest.replaceAll("bow drawn \\d+:\\d+", "")
+                .replaceAll("(Course|course|cut|peg|no\\.|open|and) \\d+( more)?|^\\d+-\\d+$", "")
                 .replaceAll("scale (\\d[\\d /]* in to \\d+ ft \\()?1:\\d+\\)?", "")
                 .replaceAll(
                         "-?\\d+([.]\\d+)?( \\d+/\\d+|/\\d+)?( mm| m3| m2| m| in| litres| cu yd| cu ft|°|'|\"| %)", "");

@@ -71,6 +71,40 @@ class BoxModelTest {
         return primitive.getAttributes().get("POSITION");
     }
 
+    /** The sample's front bows 14 mm in its lowest course, half of that in the second. */
+    @Test
+    void aSideThatBowsCarriesItsBowAsAMorphTarget() throws IOException {
+        Map<String, NodeModel> nodes = nodes(BoxModel.write(plan));
+
+        Box box = plan.boxes().get(0);
+        for (Piece piece : box.pieces()) {
+            if (piece.role() == Piece.Role.WALL && piece.side() == 2) {
+                MeshPrimitiveModel primitive = nodes.get(piece.label())
+                        .getMeshModels()
+                        .get(0)
+                        .getMeshPrimitiveModels()
+                        .get(0);
+                AccessorModel bow = primitive.getTargets().get(0).get("POSITION");
+                assertThat(bow.getCount())
+                        .isEqualTo(positions(nodes.get(piece.label())).getCount());
+                // The front looks along y, which is backwards along z; corners stand up to 50 mm beside the greatest
+                // bow.
+                assertThat(bow.getMin()[2].doubleValue()).isCloseTo(-0.014 / piece.course(), within(0.03 * 0.014));
+                assertThat(bow.getMax()[2].doubleValue()).isLessThanOrEqualTo(0);
+            }
+        }
+    }
+
+    @Test
+    void aDividedPrismHasTheVolumeOfThePrism() {
+        Prism prism = new Prism(
+                new Ring(List.of(new Point(0, 0), new Point(1975, 0), new Point(2000, 25), new Point(0, 25))), 0, 150);
+        PrismMesh mesh = PrismMesh.of(prism, 100);
+
+        assertThat(mesh.size()).isGreaterThan(PrismMesh.of(prism).size() * 10);
+        assertThat(volumeMm3(mesh)).isCloseTo(prism.volumeMm3(), within(prism.volumeMm3() * 1e-5));
+    }
+
     /** Divergence theorem: the volume inside closed triangles that look outwards is a sum over them. */
     @Test
     void theTrianglesOfANotchedPieceCloseAndLookOutwards() {
@@ -86,6 +120,10 @@ class BoxModelTest {
         Prism prism = new Prism(notched, 100, 125);
         PrismMesh mesh = PrismMesh.of(prism);
 
+        assertThat(volumeMm3(mesh)).isCloseTo(prism.volumeMm3(), within(prism.volumeMm3() * 1e-5));
+    }
+
+    private static double volumeMm3(PrismMesh mesh) {
         double volume = 0;
         List<Float> p = mesh.positions();
         for (int i = 0; i < mesh.size(); i += 3) {
@@ -97,7 +135,7 @@ class BoxModelTest {
                             + a[2] * (b[0] * c[1] - b[1] * c[0]))
                     / 6;
         }
-        assertThat(volume * 1e9).isCloseTo(prism.volumeMm3(), within(prism.volumeMm3() * 1e-5));
+        return volume * 1e9;
     }
 
     @Test
