@@ -17,6 +17,7 @@ import borderwright.pack.paper.Tone;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.DoubleFunction;
 
 /**
  * How far the courses of a side end up bowing: the side as seen from outside, its top course on top, each course a line
@@ -29,7 +30,7 @@ public final class BowDrawing {
     private static final double RIGHT_MM = 16;
     private static final double ABOVE_MM = 6.5;
     private static final double PITCH_MM = 9;
-    private static final double MOST_BOW_MM = 6;
+    private static final double MOST_BOW_MM = 6.5;
     private static final double BAR_MM = 8;
     /** Sides that bow less than this are told in the table alone. */
     private static final double LEAST_MM = 1;
@@ -40,20 +41,33 @@ public final class BowDrawing {
 
     private final StrengthReport report;
     private final LengthFormat lengths;
+    private final DoubleFunction<String> small;
     private final Sketch sketch;
     private final Scale scale;
     private final double bowScale;
 
-    private BowDrawing(StrengthReport report, LengthFormat lengths, Sketch sketch, Scale scale, double bowScale) {
+    private BowDrawing(
+            StrengthReport report,
+            LengthFormat lengths,
+            DoubleFunction<String> small,
+            Sketch sketch,
+            Scale scale,
+            double bowScale) {
         this.report = report;
         this.lengths = lengths;
+        this.small = small;
         this.sketch = sketch;
         this.scale = scale;
         this.bowScale = bowScale;
     }
 
-    /** One drawing for each side that bows enough to be drawn, all to the same scales. */
-    public static List<Drawing> all(Box box, StrengthReport report, UnitSystem units, double widthMm) {
+    /**
+     * One drawing for each side that bows enough to be drawn, all to the same scales.
+     *
+     * @param small how a small length, mm, is written
+     */
+    public static List<Drawing> all(
+            Box box, StrengthReport report, UnitSystem units, DoubleFunction<String> small, double widthMm) {
         double longest = 0;
         for (int i = 0; i < box.plan().outline().size(); i++) {
             longest = StrictMath.max(longest, box.plan().outline().sideMm(i));
@@ -72,7 +86,7 @@ public final class BowDrawing {
                     .toList();
             if (side.finalMm() >= LEAST_MM && !lines.isEmpty()) {
                 Sketch sketch = new Sketch(widthMm, ABOVE_MM + lines.size() * PITCH_MM + BAR_MM);
-                BowDrawing drawing = new BowDrawing(report, new LengthFormat(units), sketch, scale, bowScale);
+                BowDrawing drawing = new BowDrawing(report, new LengthFormat(units), small, sketch, scale, bowScale);
                 drawings.add(drawing.draw(side, lines, units));
             }
         }
@@ -89,7 +103,7 @@ public final class BowDrawing {
         String key = bow + (limitIsDrawn() ? ", dashed: limit " + lengths.length(report.bowLimitMm()) : "");
         sketch.text(key, new Spot(sketch.widthMm(), sketch.heightMm() - 1.7), TextSize.NORMAL, Mark.Anchor.END, false);
         return sketch.finish("Side " + side.letter() + " of " + report.box() + " seen from outside, scale "
-                + scale.words() + ", " + bow + ": " + lengths.piece(side.finalMm()) + " at most");
+                + scale.words() + ", " + bow + ": " + small.apply(side.finalMm()) + " at most");
     }
 
     private void course(BowLine line, double y) {
@@ -113,7 +127,7 @@ public final class BowDrawing {
         sketch.text("course " + line.course(), new Spot(0, y + 0.9), TextSize.NORMAL, Mark.Anchor.START, false);
         // Beside the end of the line, so that no number lies on a curve.
         sketch.text(
-                lengths.piece(StrictMath.max(0, greatest.outMm())),
+                small.apply(StrictMath.max(0, greatest.outMm())),
                 new Spot(sketch.widthMm(), y + 0.9),
                 TextSize.NORMAL,
                 Mark.Anchor.END,

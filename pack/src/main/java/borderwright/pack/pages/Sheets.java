@@ -114,7 +114,10 @@ public final class Sheets {
                                 (StrengthReport r) -> r.verdict().kind() == Verdict.Kind.DOES_NOT_HOLD ? 0 : 1)
                         .thenComparing(r -> -StrictMath.max(r.worstBowMm() / r.bowLimitMm(), r.worstUse())))
                 .map(report -> new Sheet.StrengthSheet(
-                        alike, report, BowDrawing.all(alike.get(0), report, units, paper.roomWidthMm(false))));
+                        alike,
+                        report,
+                        BowDrawing.all(
+                                alike.get(0), report, units, Figures.in(units)::error, paper.roomWidthMm(false))));
     }
 
     private Sheet cuttingSheet() {
