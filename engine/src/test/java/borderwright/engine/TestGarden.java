@@ -56,6 +56,7 @@ public final class TestGarden {
                 List.of(),
                 null,
                 null,
+                null,
                 ground,
                 filling,
                 null,

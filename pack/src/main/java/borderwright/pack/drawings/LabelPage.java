@@ -61,7 +61,8 @@ public final class LabelPage {
             sketch.line(CUT, new Spot(column * width, 0), new Spot(column * width, rows * height));
         }
         for (int i = 0; i < labels.size(); i++) {
-            label(sketch, labels.get(i), new Spot(i % COLUMNS * width, i / COLUMNS * height), width, height);
+            int row = i / COLUMNS;
+            label(sketch, labels.get(i), new Spot((i % COLUMNS) * width, row * height), width, height);
         }
         return sketch.finish("Labels " + labels.get(0).name() + " to "
                 + labels.get(labels.size() - 1).name() + ", each with a QR code of what it says");

@@ -164,8 +164,9 @@ public sealed interface Sheet {
      * @param alike the boxes
      * @param report of the weakest of them
      * @param bows a drawing of each side that bows
+     * @param currency code of the money that the cost of each way to build it is in
      */
-    record StrengthSheet(List<Box> alike, StrengthReport report, List<Drawing> bows) implements Sheet {
+    record StrengthSheet(List<Box> alike, StrengthReport report, List<Drawing> bows, String currency) implements Sheet {
         /** Checks that are printed step by step; the others stand in plan.json. */
         private static final int WORKED = 3;
 

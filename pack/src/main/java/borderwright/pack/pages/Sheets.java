@@ -116,8 +116,8 @@ public final class Sheets {
                 .map(report -> new Sheet.StrengthSheet(
                         alike,
                         report,
-                        BowDrawing.all(
-                                alike.get(0), report, units, Figures.in(units)::error, paper.roomWidthMm(false))));
+                        BowDrawing.all(alike.get(0), report, units, Figures.in(units)::error, paper.roomWidthMm(false)),
+                        plan.garden().currency()));
     }
 
     private Sheet cuttingSheet() {

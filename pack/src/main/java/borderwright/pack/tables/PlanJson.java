@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 
@@ -114,8 +115,14 @@ public final class PlanJson {
                 value(json, one);
             }
             json.writeEndArray();
-        } else if (value instanceof Map<?, ?>) {
-            throw new IllegalArgumentException("a plan holds no maps: their order is not promised");
+        } else if (value instanceof Map<?, ?> map) {
+            // A map promises no order of its own, so its keys are written in theirs.
+            json.writeStartObject();
+            for (Map.Entry<?, ?> entry : new TreeMap<>(map).entrySet()) {
+                json.writeFieldName(entry.getKey().toString());
+                value(json, entry.getValue());
+            }
+            json.writeEndObject();
         } else {
             json.writeString(value.toString());
         }
