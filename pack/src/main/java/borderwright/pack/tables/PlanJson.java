@@ -116,13 +116,17 @@ public final class PlanJson {
             }
             json.writeEndArray();
         } else if (value instanceof Map<?, ?> map) {
-            // A map promises no order of its own, so its keys are written in theirs.
-            json.writeStartObject();
+            // A map promises no order of its own, so its entries are written in that of their keys.
+            json.writeStartArray();
             for (Map.Entry<?, ?> entry : new TreeMap<>(map).entrySet()) {
-                json.writeFieldName(entry.getKey().toString());
+                json.writeStartObject();
+                json.writeFieldName("key");
+                value(json, entry.getKey());
+                json.writeFieldName("value");
                 value(json, entry.getValue());
+                json.writeEndObject();
             }
-            json.writeEndObject();
+            json.writeEndArray();
         } else {
             json.writeString(value.toString());
         }
