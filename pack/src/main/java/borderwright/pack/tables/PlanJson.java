@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 
@@ -115,18 +114,8 @@ public final class PlanJson {
                 value(json, one);
             }
             json.writeEndArray();
-        } else if (value instanceof Map<?, ?> map) {
-            // A map promises no order of its own, so its entries are written in that of their keys.
-            json.writeStartArray();
-            for (Map.Entry<?, ?> entry : new TreeMap<>(map).entrySet()) {
-                json.writeStartObject();
-                json.writeFieldName("key");
-                value(json, entry.getKey());
-                json.writeFieldName("value");
-                value(json, entry.getValue());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
+        } else if (value instanceof Map<?, ?>) {
+            throw new IllegalArgumentException("a plan holds no maps: their order is not promised");
         } else {
             json.writeString(value.toString());
         }
