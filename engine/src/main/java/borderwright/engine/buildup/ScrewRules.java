@@ -20,6 +20,7 @@ final class ScrewRules {
     /** Wood left beyond the point, mm. */
     private static final double COVER_MM = 2;
 
+    private static final double LEAST_POINT_DIAMETERS = 6;
     private static final double INCH_MM = 25.4;
     private static final double CORE_OF_THREAD = 0.64;
     private static final double[] METRIC_LENGTHS_MM = {
@@ -79,13 +80,21 @@ final class ScrewRules {
         double mostMm = fixedMm + behindMm - COVER_MM;
         if (units == UnitSystem.IMPERIAL) {
             int number = fixedMm <= 20 ? 8 : fixedMm <= 42 ? 10 : 14;
-            double longestSold = number == 8 ? 3 : number == 10 ? 3.5 : 6;
-            double inches = ladder(
-                    INCH_LENGTHS, TIMES_THICKNESS * fixedMm / INCH_MM, StrictMath.min(longestSold, mostMm / INCH_MM));
-            return new Screw(numbered(number, inches), (0.060 + 0.013 * number) * INCH_MM, inches * INCH_MM);
+            Screw screw = numberedScrew(number, fixedMm, mostMm);
+            // A point that stands less than 6 diameters in the piece behind bears nothing sideways by the NDS,
+            // 12.1.5.6.
+            boolean shallow = screw.lengthMm() - fixedMm < LEAST_POINT_DIAMETERS * screw.diameterMm();
+            return shallow && number == 10 ? numberedScrew(8, fixedMm, mostMm) : screw;
         }
         double diameter = fixedMm <= 20 ? 4 : fixedMm <= 30 ? 5 : 6;
         return named(diameter, ladder(METRIC_LENGTHS_MM, TIMES_THICKNESS * fixedMm, mostMm));
+    }
+
+    private static Screw numberedScrew(int number, double fixedMm, double mostMm) {
+        double longestSold = number == 8 ? 3 : number == 10 ? 3.5 : 6;
+        double inches = ladder(
+                INCH_LENGTHS, TIMES_THICKNESS * fixedMm / INCH_MM, StrictMath.min(longestSold, mostMm / INCH_MM));
+        return new Screw(numbered(number, inches), (0.060 + 0.013 * number) * INCH_MM, inches * INCH_MM);
     }
 
     private Screw named(double diameterMm, double lengthMm) {

@@ -8,13 +8,15 @@ import borderwright.engine.buildup.Upright.Stance;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
+import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.SidePlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The ties across a planter, from the inner face of its front to the inner face opposite.
+ * The ties across a planter, from the inner face of its front (in a box deeper than it is long: of an end) to the inner
+ * face opposite.
  *
  * <p>Walls across the box (its ends and dividers) hold front and back together; between two of them further apart than
  * the spacing, ties at equal distances. A tie lies on edge below the rim, square to the front, and reaches both inner
@@ -55,7 +57,7 @@ final class Ties {
         double spacing = draft.scheme.tieSpacingMm();
         Optional<Double> top = topMm();
         for (SideFrame side : draft.sides) {
-            if (spacing == 0 || draft.plan.sides().get(side.side()).role() != SidePlan.Role.FRONT) {
+            if (spacing == 0 || !carries(side)) {
                 continue;
             }
             for (double wanted : wanted(side, spacing)) {
@@ -67,6 +69,31 @@ final class Ties {
                 place(side, wanted, spacing, top.get());
             }
         }
+    }
+
+    /** Ties go from the fronts; in a box deeper than it is long its ends are the sides that bow, so from an end there. */
+    private boolean carries(SideFrame side) {
+        SidePlan.Role wanted = isDeep() ? SidePlan.Role.END : SidePlan.Role.FRONT;
+        return draft.plan.sides().get(side.side()).role() == wanted && (!isDeep() || side.side() == firstEnd());
+    }
+
+    private boolean isDeep() {
+        Ring outline = draft.plan.outline();
+        return draft.plan.dividers().isEmpty()
+                && outline.size() == 4
+                && firstEnd() >= 0
+                && outline.sideMm(firstEnd()) > outline.sideMm(firstEnd() + 1);
+    }
+
+    /** Index of the first end; -1 for a box that has none. */
+    private int firstEnd() {
+        List<SidePlan> sides = draft.plan.sides();
+        for (int i = 0; i < sides.size(); i++) {
+            if (sides.get(i).role() == SidePlan.Role.END) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private List<Double> wanted(SideFrame side, double spacing) {
@@ -211,7 +238,7 @@ final class Ties {
                     tie.front.side(),
                     section,
                     SideNames.MARKED,
-                    "any face; left end to the front",
+                    "any face; left end to side " + Labels.letter(tie.front.side()),
                     false,
                     false);
             draft.add(maker.onEdge(part, tie.strip, tie.topMm - section.width().mm(), tie.topMm));

@@ -373,6 +373,17 @@ class BoxBuilderTest {
 
     @Nested
     class CrossTies {
+        /** 600 long and 2400 deep: the ends are the sides that bow, so ties run between them, 600 less two boards. */
+        @Test
+        void aBoxDeeperThanItIsLongHasItsTiesFromEndToEnd() {
+            Box box = build(Footprints.run(600, 2400, 450), null);
+
+            assertThat(of(box, Role.TIE)).isNotEmpty().allSatisfy(tie -> {
+                assertThat(tie.length()).isEqualTo(Length.ofMm(550));
+                assertThat(tie.faceOut()).isEqualTo("any face; left end to side b");
+            });
+        }
+
         @Test
         void aTieReachesBothInnerFacesAndIsScrewedSideways() {
             Box box = build(Footprints.run(2400, 800, 450), null);
