@@ -103,7 +103,11 @@ public final class PlanCommand implements Callable<Integer> {
         // Designs know nothing of each other, so they are worked out side by side; the order of the list stays.
         List<Comparison.Design> designs = wanted.parallelStream()
                 .map(design -> new Comparison.Design(
-                        design.name(), design.changed(), Planner.plan(design.garden(), Budget.ofUnits(work))))
+                        design.name(),
+                        design.changed(),
+                        design.garden().equals(asSaid)
+                                ? Planner.plan(asSaid, Budget.ofUnits(work))
+                                : Planner.planVariant(design.garden(), Budget.ofUnits(work))))
                 .toList();
         PlanAnswer answer = designs.get(0).answer();
         if (answer instanceof PlanAnswer.NotPlanned notPlanned) {

@@ -43,10 +43,12 @@ import java.util.OptionalDouble;
 public final class Planner {
     private final Garden garden;
     private final Budget budget;
+    private final boolean variant;
     private final LengthFormat format;
 
-    private Planner(Garden garden, Budget budget) {
+    private Planner(Garden garden, Budget budget, boolean variant) {
         this.garden = garden;
+        this.variant = variant;
         this.budget = budget;
         this.format = new LengthFormat(garden.unitsOrMetric());
     }
@@ -58,7 +60,18 @@ public final class Planner {
      * @param budget work that the search for the basket may spend
      */
     public static PlanAnswer plan(Garden garden, Budget budget) {
-        return new Planner(garden, budget).plan();
+        return new Planner(garden, budget, false).plan();
+    }
+
+    /**
+     * Plans a garden that is only compared with another: the same plan without the other ways to build each box, which
+     * only the sheets of a garden's own plan show.
+     *
+     * @param garden as for {@link #plan}
+     * @param budget as for {@link #plan}
+     */
+    public static PlanAnswer planVariant(Garden garden, Budget budget) {
+        return new Planner(garden, budget, true).plan();
     }
 
     private PlanAnswer plan() {
@@ -74,7 +87,7 @@ public final class Planner {
         if (layout.boxes().isEmpty()) {
             return new PlanAnswer.NotPlanned(nothingStands(layout));
         }
-        List<StrengthStage.Checked> boxes = build(layout, longestMm, prices);
+        List<BracedBoxes.Checked> boxes = build(layout, longestMm, prices);
         return new PlanAnswer.Planned(finish(border, layout, boxes, prices));
     }
 
@@ -104,20 +117,18 @@ public final class Planner {
         return reasons;
     }
 
-    private List<StrengthStage.Checked> build(Layout layout, Map<String, Double> longestMm, PriceLists prices) {
+    private List<BracedBoxes.Checked> build(Layout layout, Map<String, Double> longestMm, PriceLists prices) {
         BuildMeans means = new BuildMeans(garden.sections(), garden.saws(), longestMm, garden.unitsOrMetric());
         StrengthTerms terms = StrengthStage.terms(garden);
         PieceCost cost = new PieceCost(garden, prices);
-        return layout.boxes().parallelStream()
-                .map(footprint -> StrengthStage.build(footprint, garden, means, terms, cost))
-                .toList();
+        return new BracedBoxes(garden.build(), means, terms, cost, !variant).build(layout.boxes());
     }
 
     private Plan finish(
-            SurveyAnswer.Adjusted border, Layout layout, List<StrengthStage.Checked> built, PriceLists prices) {
-        List<Box> boxes = built.stream().map(StrengthStage.Checked::box).toList();
+            SurveyAnswer.Adjusted border, Layout layout, List<BracedBoxes.Checked> built, PriceLists prices) {
+        List<Box> boxes = built.stream().map(BracedBoxes.Checked::box).toList();
         List<StrengthReport> strength =
-                built.stream().map(StrengthStage.Checked::report).toList();
+                built.stream().map(BracedBoxes.Checked::report).toList();
         List<Piece> pieces =
                 boxes.stream().flatMap(box -> box.pieces().stream()).toList();
         SiteWork site = SiteWorks.of(garden, border.outline(), boxes, prices);

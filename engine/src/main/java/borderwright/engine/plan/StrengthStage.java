@@ -1,17 +1,9 @@
 package borderwright.engine.plan;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.BoxBuilder;
-import borderwright.engine.buildup.BuildMeans;
-import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.StrengthWish;
-import borderwright.engine.layout.FootprintPlan;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
-import borderwright.engine.strength.BoxStrength;
-import borderwright.engine.strength.CureAnswer;
-import borderwright.engine.strength.LeastCure;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.StrengthTerms;
 import borderwright.engine.strength.Verdict;
@@ -26,9 +18,6 @@ import org.jspecify.annotations.Nullable;
 /** The strength of a garden's boxes: what the person said of it, the reports, and what they come to. */
 final class StrengthStage {
     private static final double N_PER_KN = 1000;
-
-    /** In longer joined runs other walls and floors are not tried: each takes as long as the search itself. */
-    private static final int MOST_WITH_ALTERNATIVES = 20;
 
     private StrengthStage() {}
 
@@ -100,28 +89,6 @@ final class StrengthStage {
 
     private static double or(@Nullable Double said, double habit) {
         return said == null ? habit : said;
-    }
-
-    /**
-     * A box with what is known of its strength.
-     *
-     * @param box as built up
-     * @param report on it
-     */
-    record Checked(Box box, StrengthReport report) {}
-
-    /**
-     * Builds a box up: with the spacings that the rules say, which are then only checked; with the cheapest bracing that
-     * holds where they say none, or with habits where none that was tried holds.
-     */
-    static Checked build(FootprintPlan plan, Garden garden, BuildMeans means, StrengthTerms terms, PieceCost cost) {
-        BuildRules rules = garden.build();
-        CureAnswer cure = plan.planters().size() > MOST_WITH_ALTERNATIVES
-                ? LeastCure.find(plan, rules, means, terms, cost)
-                : LeastCure.withAlternatives(plan, rules, means, terms, cost);
-        boolean free = rules.braceSpacing() == null && rules.tieSpacing() == null;
-        Box box = free && cure.box().isPresent() ? cure.box().get() : BoxBuilder.build(plan, rules, means);
-        return new Checked(box, BoxStrength.check(box, terms).withCures(cure.all()));
     }
 
     /** All boxes in a sentence: the worst verdict with its reason, and how many hold. */
