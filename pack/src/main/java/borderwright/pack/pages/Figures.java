@@ -29,6 +29,7 @@ import org.joda.money.Money;
  * @param lengths lengths, areas, volumes and weights in the garden's units
  */
 public record Figures(LengthFormat lengths) {
+    private static final double LEAST_SHOWN = 5e-5;
 
     public static Figures in(UnitSystem units) {
         return new Figures(new LengthFormat(units));
@@ -244,6 +245,10 @@ public record Figures(LengthFormat lengths) {
     }
 
     private static String figures(double value) {
+        // What is left of a force that is none is not worth its zeros.
+        if (StrictMath.abs(value) < LEAST_SHOWN) {
+            return "0";
+        }
         BigDecimal rounded = BigDecimal.valueOf(value).round(new MathContext(4));
         return (rounded.scale() < 0 ? rounded.setScale(0) : rounded.stripTrailingZeros()).toPlainString();
     }
