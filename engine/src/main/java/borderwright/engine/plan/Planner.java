@@ -64,8 +64,8 @@ public final class Planner {
     }
 
     /**
-     * Plans a garden that is only compared with another: the same plan without the other ways to build each box, which
-     * only the sheets of a garden's own plan show.
+     * Plans a garden that is only compared with another: the same plan without the other ways to build, floor and fill each
+     * box, which only the sheets of a garden's own plan show.
      *
      * @param garden as for {@link #plan}
      * @param budget as for {@link #plan}
@@ -131,7 +131,9 @@ public final class Planner {
                 built.stream().map(BracedBoxes.Checked::report).toList();
         List<Piece> pieces =
                 boxes.stream().flatMap(box -> box.pieces().stream()).toList();
-        SiteWork site = SiteWorks.of(garden, border.outline(), boxes, prices);
+        SiteWork site = variant
+                ? SiteWorks.ofVariant(garden, border.outline(), boxes)
+                : SiteWorks.of(garden, border.outline(), boxes, prices);
         List<ShoppingItem> shopping = ShoppingList.of(boxes, site, format);
         ShoppingAnswer answer = Shopper.buy(shopping(pieces, shopping, prices), budget);
         CuttingPlan cutting = CuttingPlanner.plan(

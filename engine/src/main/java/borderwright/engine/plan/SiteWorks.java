@@ -9,6 +9,7 @@ import borderwright.engine.ground.GroundPlan;
 import borderwright.engine.ground.GroundWork;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.planting.Planting;
+import borderwright.engine.planting.PlantingPlan;
 import borderwright.engine.survey.Outline;
 import java.util.List;
 
@@ -25,15 +26,22 @@ public final class SiteWorks {
      * @param prices resolved from the same garden
      */
     public static SiteWork of(Garden garden, Outline outline, List<Box> boxes, PriceLists prices) {
+        SiteWork work = ofVariant(garden, outline, boxes);
+        return new SiteWork(
+                work.ground(),
+                work.filling(),
+                work.planting(),
+                BagChoice.of(garden, work.filling().materials(), prices),
+                PlatformChoices.of(garden, boxes, prices));
+    }
+
+    /** The same without the other ways to buy and floor it, which no comparison of designs shows. */
+    static SiteWork ofVariant(Garden garden, Outline outline, List<Box> boxes) {
         LengthFormat format = new LengthFormat(garden.unitsOrMetric());
         GroundPlan ground =
                 GroundWork.plan(boxes, outline, garden.survey(), garden.groundOrHabit(), garden.soilOrHabit(), format);
         FillPlan filling = Filling.plan(garden, boxes, ground);
-        return new SiteWork(
-                ground,
-                filling,
-                Planting.plan(garden, outline, boxes, ground, filling),
-                BagChoice.of(garden, filling.materials(), prices),
-                PlatformChoices.of(garden, boxes, prices));
+        PlantingPlan planting = Planting.plan(garden, outline, boxes, ground, filling);
+        return new SiteWork(ground, filling, planting, List.of(), List.of());
     }
 }

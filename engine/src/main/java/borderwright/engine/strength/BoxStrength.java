@@ -9,6 +9,7 @@ import borderwright.engine.strength.box.LoadCase;
 import borderwright.engine.strength.frame.FrameAnswer;
 import borderwright.engine.strength.frame.FrameSolver;
 import borderwright.engine.strength.timber.RuleSet;
+import borderwright.engine.strength.worked.Check;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -72,18 +73,19 @@ public final class BoxStrength {
         SideBows bows = SideBows.of(frame, cases);
         List<SideBow> sides = bows.sides(terms.bowLimitMm());
         List<BowLine> lines = bows.lines();
+        List<Check> checks = worst.checks();
         List<String> open = new ArrayList<>(Verdicts.open(box, frame, terms, uses.worstStrapN()));
         open.addAll(retaining.open());
         List<String> taken = new ArrayList<>(Verdicts.taken(terms, frame));
         platform.pads().ifPresent(taken::add);
         return new StrengthReport(
                 box.plan().name(),
-                Verdicts.of(terms, sides, worst.checks(), open, mechanism),
+                Verdicts.of(terms, sides, checks, open, mechanism),
                 terms.rules().name(),
                 terms.bowLimitMm(),
                 sides,
                 lines,
-                worst.checks(),
+                checks,
                 taken,
                 open,
                 List.of(),

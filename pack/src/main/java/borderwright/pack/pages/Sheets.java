@@ -45,6 +45,11 @@ public final class Sheets {
 
     public static List<Sheet> of(Plan plan, Comparison variants, PaperSize paper, Optional<LocalDate> date) {
         Sheets sheets = new Sheets(plan, paper);
+        PegList pegs = PegList.of(
+                plan.survey(),
+                plan.outline(),
+                plan.boxes().stream().map(Box::plan).toList(),
+                TAPE_MM);
         List<Sheet> all = new ArrayList<>();
         all.add(new Sheet.Brief(plan, variants, date));
         all.add(sheets.survey());
@@ -58,13 +63,13 @@ public final class Sheets {
         }
         if (!plan.boxes().isEmpty()) {
             sheets.angles().ifPresent(all::add);
-            all.add(sheets.pegs());
+            all.add(sheets.pegs(pegs));
             for (List<Box> alike : AlikeBoxes.group(plan.boxes())) {
                 all.add(sheets.boxSheet(alike));
                 sheets.strength(alike).ifPresent(all::add);
             }
         }
-        all.addAll(SiteSheets.of(plan, paper, TAPE_MM));
+        all.addAll(SiteSheets.of(plan, paper, pegs));
         return all;
     }
 
@@ -86,12 +91,7 @@ public final class Sheets {
         return drawings.isEmpty() ? Optional.empty() : Optional.of(new Sheet.AngleTemplates(drawings));
     }
 
-    private Sheet pegs() {
-        PegList list = PegList.of(
-                plan.survey(),
-                plan.outline(),
-                plan.boxes().stream().map(Box::plan).toList(),
-                TAPE_MM);
+    private Sheet pegs(PegList list) {
         return new Sheet.Pegs(list, PegDrawing.draw(plan, list, paper.roomWidthMm(false), 110));
     }
 

@@ -1,6 +1,5 @@
 package borderwright.pack.pages;
 
-import borderwright.engine.buildup.Box;
 import borderwright.engine.plan.PegList;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.PaperSize;
@@ -16,18 +15,13 @@ final class SiteSheets {
     /**
      * All of them.
      *
-     * @param tapeMm the tape that pegs are set with, as for the peg list
+     * @param pegs as on the peg list
      */
-    static List<Sheet> of(Plan plan, PaperSize paper, double tapeMm) {
+    static List<Sheet> of(Plan plan, PaperSize paper, PegList pegs) {
         if (plan.boxes().isEmpty()) {
             return List.of();
         }
         Figures f = Figures.in(plan.garden().unitsOrMetric());
-        PegList pegs = PegList.of(
-                plan.survey(),
-                plan.outline(),
-                plan.boxes().stream().map(Box::plan).toList(),
-                tapeMm);
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(new SiteSheet.WorkSheet(plan));
         sheets.add(new SiteSheet.WallChart(plan));
