@@ -86,8 +86,7 @@ public class DesignBench {
                 null,
                 null,
                 null);
-        rules = new BuildRules(
-                "wall", "batten", null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+        rules = BuildRules.of("wall", "batten");
         List<SectionNote> sections = List.of(section("wall", 25, 150), section("batten", 47, 50));
         means = new BuildMeans(sections, List.of(), Map.of("wall", 4780.0, "batten", 2980.0), UnitSystem.METRIC);
     }

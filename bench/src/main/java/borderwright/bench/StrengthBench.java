@@ -57,8 +57,7 @@ public class StrengthBench {
     @Setup
     public void setUp() {
         List<SectionNote> sections = List.of(section("board", 25, 150), section("batten", 47, 50));
-        rules = new BuildRules(
-                "board", "batten", null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+        rules = BuildRules.of("board", "batten");
         means = new BuildMeans(sections, List.of(), Map.of("board", 3600.0), UnitSystem.METRIC);
         terms = StrengthTerms.habit(RuleSet.EUROCODE, sections, UnitSystem.METRIC);
         rectangle = BoxBuilder.build(plan(1200, 600, 450), rules, means, new BracingScheme(1e5, 0, 75, Map.of()));

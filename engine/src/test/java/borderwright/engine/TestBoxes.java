@@ -29,23 +29,7 @@ public final class TestBoxes {
         }
         FootprintPlan plan = new FootprintPlan(
                 name, "run", outline, sides, List.of(), List.of(name), bedMm, heightMm, platformMm, false);
-        BuildRules rules = new BuildRules(
-                LARCH.name(),
-                BATTEN.name(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null);
+        BuildRules rules = BuildRules.of(LARCH.name(), BATTEN.name());
         return BoxBuilder.build(
                 plan, rules, new BuildMeans(List.of(LARCH, BATTEN), List.of(), Map.of(), UnitSystem.METRIC));
     }

@@ -66,6 +66,12 @@ public record BuildRules(
         @Says(value = "screws through the walls", otherwise = "chosen by thickness: 2.5 times the board") @Nullable
         ScrewNote screws) {
 
+    /** Walls and braces of these sections, and habits for all else. */
+    public static BuildRules of(String walls, String braces) {
+        return new BuildRules(
+                walls, braces, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+    }
+
     /** The same with walls of another section; what went by the walls' section goes by the new one. */
     public BuildRules withWalls(String other) {
         return new BuildRules(

@@ -37,8 +37,7 @@ class WaitingBoardsTest {
                 300,
                 0,
                 false);
-        BuildRules rules = new BuildRules(
-                "wall", "batten", null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+        BuildRules rules = BuildRules.of("wall", "batten");
         return BoxBuilder.build(
                 plan,
                 rules,
