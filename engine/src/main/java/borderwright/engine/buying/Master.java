@@ -82,11 +82,6 @@ final class Master {
         return true;
     }
 
-    /** Number of a pattern in the programme. */
-    int programPattern(int pattern) {
-        return firstPattern + pattern;
-    }
-
     /** Value of a pattern. */
     double patternValue(int pattern) {
         return program.value(firstPattern + pattern);

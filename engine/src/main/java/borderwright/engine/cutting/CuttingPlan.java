@@ -39,6 +39,13 @@ public record CuttingPlan(
         reserves = List.copyOf(reserves);
     }
 
+    /** What is kept at the far end of a board. */
+    public List<Reserve> reservesOn(String board) {
+        return reserves.stream()
+                .filter(reserve -> reserve.board().equals(board))
+                .toList();
+    }
+
     /**
      * A length kept at the far end of a board for a piece that waits.
      *

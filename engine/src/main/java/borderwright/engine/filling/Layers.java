@@ -13,8 +13,6 @@ import java.util.List;
  * <p>Gravel does not settle; every other material is ordered with the settlement allowed for.
  */
 record Layers(SoilWish soil, FillingWish wish) {
-    private static final String SOIL = "soil";
-
     /**
      * The materials, bottom first.
      *
@@ -47,7 +45,7 @@ record Layers(SoilWish soil, FillingWish wish) {
     }
 
     private void mix(List<Material> materials, double filledM3, double settled) {
-        List<MixPart> parts = wish.mix().isEmpty() ? List.of(new MixPart(SOIL, 1.0)) : wish.mix();
+        List<MixPart> parts = wish.mixOrHabit();
         double sum = parts.stream().mapToDouble(MixPart::parts).sum();
         for (MixPart part : parts) {
             double m3 = filledM3 * part.parts() / sum;

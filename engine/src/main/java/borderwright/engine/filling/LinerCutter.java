@@ -49,14 +49,10 @@ final class LinerCutter {
     }
 
     private void add(String planter, double widthMm, long lengthMm) {
-        long roll = (long) wish.lengthMm();
-        long left = lengthMm;
-        while (left > 0) {
-            long piece = Math.min(left, roll);
+        for (long part : RollPacking.joined(lengthMm, (long) wish.lengthMm(), (long) OVERLAP_MM)) {
             names.add(planter);
             widths.add(widthMm);
-            lengths.add(piece);
-            left = left > roll ? left - piece + (long) OVERLAP_MM : 0;
+            lengths.add(part);
         }
     }
 

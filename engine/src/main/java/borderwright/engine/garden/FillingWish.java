@@ -48,6 +48,11 @@ public record FillingWish(
     /** Habits when nothing is said. */
     public static final FillingWish HABIT = new FillingWish(List.of(), null, null, null, null, null, null, null);
 
+    /** The mix said, or soil alone. */
+    public List<MixPart> mixOrHabit() {
+        return mix.isEmpty() ? List.of(new MixPart("soil", 1.0)) : mix;
+    }
+
     public double drainageMm() {
         return drainage == null ? 0 : drainage.mm();
     }

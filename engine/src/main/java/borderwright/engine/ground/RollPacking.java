@@ -24,6 +24,18 @@ public record RollPacking(List<Integer> rolls, int count, boolean proven) {
         rolls = List.copyOf(rolls);
     }
 
+    /** A strip in parts that a roll gives: one longer than a roll is joined with an overlap, mm. */
+    public static List<Long> joined(long stripMm, long rollMm, long overlapMm) {
+        List<Long> parts = new ArrayList<>();
+        long left = stripMm;
+        while (left > rollMm) {
+            parts.add(rollMm);
+            left -= rollMm - overlapMm;
+        }
+        parts.add(left);
+        return parts;
+    }
+
     /**
      * Packs strips.
      *

@@ -35,18 +35,11 @@ public final class SheetCutter {
         if (widthMm > rollWidthMm) {
             throw new IllegalArgumentException("a strip " + widthMm + " mm wide from a roll of " + rollWidthMm);
         }
-        long left = lengthMm;
-        while (left > rollMm) {
-            add(box, widthMm, (long) rollMm);
-            left -= (long) (rollMm - overlapMm);
+        for (long part : RollPacking.joined(lengthMm, (long) rollMm, (long) Math.ceil(overlapMm))) {
+            names.add(box);
+            widthsMm.add(widthMm);
+            lengthsMm.add(part);
         }
-        add(box, widthMm, left);
-    }
-
-    private void add(String box, double widthMm, long lengthMm) {
-        names.add(box);
-        widthsMm.add(widthMm);
-        lengthsMm.add(lengthMm);
     }
 
     /** The strips in as few rolls as are found. */

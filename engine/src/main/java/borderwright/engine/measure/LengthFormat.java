@@ -14,9 +14,13 @@ import java.math.RoundingMode;
 public record LengthFormat(UnitSystem units) {
     private static final long TICKS_PER_SIXTEENTH = Length.TICKS_PER_INCH / 16;
     private static final long TICKS_PER_TENTH_MM = Length.TICKS_PER_MM / 10;
-    private static final double M2_PER_SQ_FT = 0.09290304;
+    /** A square foot in m2, exact by the international foot. */
+    public static final double M2_PER_SQ_FT = 0.09290304;
+
     private static final double M3_PER_CU_FT = 0.028316846592;
-    private static final double M3_PER_CU_YD = 0.764554857984;
+    /** A cubic yard in m3, exact by the international yard. */
+    public static final double M3_PER_CU_YD = 0.764554857984;
+
     private static final double KG_PER_LB = 0.45359237;
 
     /** {@code 1850 mm}, from 10 m {@code 12.345 m}; {@code 6' 0 13/16"}. */

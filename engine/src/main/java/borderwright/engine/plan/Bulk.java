@@ -1,5 +1,6 @@
 package borderwright.engine.plan;
 
+import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -11,9 +12,6 @@ import java.math.RoundingMode;
  * @param unit of what
  */
 record Bulk(BigDecimal quantity, String unit) {
-    /** 0.9144 m cubed, exact by the international yard. */
-    private static final double M3_PER_CUBIC_YARD = 0.764554857984;
-
     static Bulk of(double m3, UnitSystem units) {
         return new Bulk(
                 BigDecimal.valueOf(m3 / unitM3(units)).setScale(2, RoundingMode.CEILING),
@@ -22,6 +20,6 @@ record Bulk(BigDecimal quantity, String unit) {
 
     /** What one of the unit is in m3. */
     static double unitM3(UnitSystem units) {
-        return units == UnitSystem.IMPERIAL ? M3_PER_CUBIC_YARD : 1;
+        return units == UnitSystem.IMPERIAL ? LengthFormat.M3_PER_CU_YD : 1;
     }
 }

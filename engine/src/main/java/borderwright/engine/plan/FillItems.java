@@ -12,8 +12,6 @@ import java.util.List;
 
 /** What fills and covers the boxes, as lines of the shopping list. */
 record FillItems(LengthFormat format) {
-    private static final double M2_PER_SQ_FT = 0.09290304;
-
     List<ShoppingItem> of(FillPlan filling) {
         List<ShoppingItem> items = new ArrayList<>();
         for (Material material : filling.materials()) {
@@ -30,7 +28,7 @@ record FillItems(LengthFormat format) {
         measured(
                 items,
                 "floor fabric",
-                imperial ? filling.floorFabricM2() / M2_PER_SQ_FT : filling.floorFabricM2(),
+                imperial ? filling.floorFabricM2() / LengthFormat.M2_PER_SQ_FT : filling.floorFabricM2(),
                 imperial ? "sq ft" : "m2",
                 "over the slats, turned up at the walls; strong, woven, lets water through");
         filling.liner().ifPresent(liner -> {

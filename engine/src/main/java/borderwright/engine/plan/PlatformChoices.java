@@ -160,8 +160,7 @@ final class PlatformChoices {
 
     /** Cheapest price of a cubic metre of the mix, minor units with tax. */
     private OptionalDouble soilPerM3() {
-        List<MixPart> mix = garden.fillingOrHabit().mix();
-        List<MixPart> parts = mix.isEmpty() ? List.of(new MixPart("soil", 1.0)) : mix;
+        List<MixPart> parts = garden.fillingOrHabit().mixOrHabit();
         double all = parts.stream().mapToDouble(MixPart::parts).sum();
         double sum = 0;
         for (MixPart part : parts) {

@@ -16,12 +16,8 @@ final class Figures {
         return mm > FAR_MM ? "more than " + length(terms, FAR_MM) + " (next to nothing holds it)" : length(terms, mm);
     }
 
-    /** Metric to a tenth of a millimetre, imperial to a sixteenth of an inch. */
     static String length(StrengthTerms terms, double mm) {
-        if (terms.units() == UnitSystem.IMPERIAL) {
-            return new LengthFormat(UnitSystem.IMPERIAL).piece(mm);
-        }
-        return String.format(Locale.ROOT, "%.1f mm", mm).replace(".0 mm", " mm");
+        return new LengthFormat(terms.units()).piece(mm);
     }
 
     static String force(StrengthTerms terms, double n) {

@@ -44,8 +44,7 @@ final class AlikeBoards {
             all.append(' ').append(cut.setUp()).append(cut.turned());
             all.append(waiting.contains(cut.label()));
         }
-        cutting.reserves().stream()
-                .filter(reserve -> reserve.board().equals(board.id()))
+        cutting.reservesOn(board.id())
                 .forEach(reserve -> all.append('|').append(reserve.length().ticks()));
         all.append('|').append(cutting.heldBack().contains(board.id()));
         return all.toString();

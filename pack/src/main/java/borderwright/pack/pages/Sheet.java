@@ -207,13 +207,6 @@ public sealed interface Sheet {
         public String title() {
             return "Cutting sheets";
         }
-
-        /** Lengths kept at the far end of a board for pieces that wait. */
-        public List<CuttingPlan.Reserve> reserves(CuttingPlan.BoardCuts board) {
-            return plan.cutting().reserves().stream()
-                    .filter(reserve -> reserve.board().equals(board.id()))
-                    .toList();
-        }
     }
 
     /**
