@@ -1,6 +1,8 @@
 package borderwright.app.cut;
 
 import borderwright.app.ExitCode;
+import borderwright.engine.buying.Explainer;
+import borderwright.engine.buying.Explanation;
 import borderwright.engine.buying.Shopper;
 import borderwright.engine.buying.ShoppingAnswer;
 import borderwright.engine.buying.ShoppingProblem;
@@ -27,6 +29,9 @@ import picocli.CommandLine.Spec;
 public final class CutCommand implements Callable<Integer> {
     /** Work allowed when neither --seconds nor --work is given: some seconds on a present-day computer. */
     static final long DEFAULT_WORK = 4_000_000;
+
+    /** Work for asking again what would change the answer, out of the same allowance. */
+    private static final long EXPLAINING_WORK = 600_000;
 
     @Option(
             names = "--pieces",
@@ -128,7 +133,8 @@ public final class CutCommand implements Callable<Integer> {
                 ticks(kerf),
                 ticks(trim));
         long start = System.nanoTime();
-        ShoppingAnswer answer = Shopper.buy(problem, budget(start));
+        Budget budget = budget(start);
+        ShoppingAnswer answer = Shopper.buy(problem, budget);
         double took = BigDecimal.valueOf(System.nanoTime() - start, 9)
                 .setScale(4, RoundingMode.HALF_UP)
                 .doubleValue();
@@ -136,10 +142,11 @@ public final class CutCommand implements Callable<Integer> {
         PrintWriter writer =
                 new PrintWriter(new BufferedWriter(spec.commandLine().getOut(), 1 << 16));
         CutReport report = new CutReport(files.decimals());
+        Explanation why = Explainer.explain(problem, answer, budget.part(EXPLAINING_WORK));
         if (json) {
-            report.json(answer, took, writer);
+            report.json(answer, why, took, writer);
         } else if (answer.status() == ShoppingAnswer.Status.FOUND) {
-            report.table(answer, took, writer);
+            report.table(answer, why, took, writer);
         }
         return switch (answer.status()) {
             case FOUND -> ExitCode.DONE;

@@ -1,5 +1,7 @@
 package borderwright.app.cut;
 
+import borderwright.engine.buying.BasketWords;
+import borderwright.engine.buying.Explanation;
 import borderwright.engine.buying.LaidBoard;
 import borderwright.engine.buying.ShoppingAnswer;
 import com.fasterxml.jackson.core.JsonFactory;
@@ -26,7 +28,7 @@ final class CutReport {
         this.decimals = decimals;
     }
 
-    void json(ShoppingAnswer answer, double seconds, PrintWriter out) throws IOException {
+    void json(ShoppingAnswer answer, Explanation why, double seconds, PrintWriter out) throws IOException {
         try (JsonGenerator json = new JsonFactory()
                 .createGenerator(out)
                 .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
@@ -51,6 +53,9 @@ final class CutReport {
                 board(board, json);
             }
             json.writeEndArray();
+            if (answer.status() == ShoppingAnswer.Status.FOUND) {
+                new WhyJson(json, this::money, CutReport::mm).write(answer, why);
+            }
             json.writeEndObject();
         }
         out.println();
@@ -76,7 +81,7 @@ final class CutReport {
         json.writeEndObject();
     }
 
-    void table(ShoppingAnswer answer, double seconds, PrintWriter out) {
+    void table(ShoppingAnswer answer, Explanation why, double seconds, PrintWriter out) {
         out.println("Cost " + money(answer.cost()).toPlainString() + ", no basket costs less than "
                 + money(answer.bound()).toPlainString() + (answer.proven() ? " (proven)" : gap(answer)));
         for (ShoppingAnswer.Order order : answer.orders()) {
@@ -88,6 +93,15 @@ final class CutReport {
             out.println("  " + board.count() + " x " + name(board.section())
                     + mm(board.lengthTicks()).toPlainString() + " mm" + from(board.supplier()) + ": "
                     + pieces(board.pieces()));
+        }
+        List<String> reasons = new BasketWords(
+                        minor -> money(minor).toPlainString(),
+                        ticks -> mm(ticks).toPlainString() + " mm")
+                .sentences(answer, why);
+        if (!reasons.isEmpty()) {
+            out.println();
+            out.println("Why this basket:");
+            reasons.forEach(reason -> out.println("  " + reason));
         }
         out.println();
         out.printf(Locale.ROOT, "Solved in %.3f s.%n", seconds);

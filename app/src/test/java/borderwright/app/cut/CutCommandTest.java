@@ -91,6 +91,22 @@ class CutCommandTest {
         }
 
         @Test
+        void theBasketIsExplained() throws IOException {
+            String pieces = "section,length_mm,quantity,label\nlarch,1000,2,side\n";
+            String boards = BOARDS + "B,larch,2400,7.60,,\n";
+            Run run = cut(pieces, boards, "--json");
+            JsonNode wins = run.json().get("why").get("wins_a_place");
+            assertThat(wins.get(0).get("supplier").asText()).isEqualTo("B");
+            assertThat(wins.get(0).get("all_prices_lower_percent").decimalValue())
+                    .isEqualByComparingTo("1.5");
+            assertThat(wins.get(1).get("at_pack_price").decimalValue()).isEqualByComparingTo("7.49");
+            assertThat(wins.get(1).get("least").asBoolean()).isTrue();
+            assertThat(cut(pieces, boards).out)
+                    .contains("Why this basket:")
+                    .contains("The larch of 2400 mm from B would be bought if it cost 7.49 instead of 7.6.");
+        }
+
+        @Test
         void aPieceTooLongEndsWithOneAndTheReason() throws IOException {
             Run run = cut("section,length_mm,quantity,label\nlarch,2500,1,long\n", BOARDS, "--json");
             assertThat(run.code).isEqualTo(1);

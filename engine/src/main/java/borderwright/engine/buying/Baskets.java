@@ -19,10 +19,12 @@ public final class Baskets {
     /**
      * The basket of an answer; without a basket an empty one whose reasons say why.
      *
+     * @param why what is known of it beyond its cost
      * @param rejectPercent share of boards that turn out unusable, percent, at least 0 and below 100
      * @param format how lengths are written
      */
-    public static Basket of(ShoppingAnswer answer, CurrencyUnit currency, double rejectPercent, LengthFormat format) {
+    public static Basket of(
+            ShoppingAnswer answer, Explanation why, CurrencyUnit currency, double rejectPercent, LengthFormat format) {
         List<Basket.Order> orders = new ArrayList<>();
         for (ShoppingAnswer.Order order : answer.orders()) {
             orders.add(order(order, currency));
@@ -38,37 +40,17 @@ public final class Baskets {
                 Money.ofMinor(currency, answer.bound()),
                 answer.proven(),
                 unpriced,
-                reasons(answer, currency, rejectPercent, format));
+                reasons(answer, why, currency, rejectPercent, format));
     }
 
-    /** Why there is none; or each supplier alone against this basket, and what delivery and packs cost. */
+    /** Why there is none; or why this one, and how likely its boards run short. */
     private static List<String> reasons(
-            ShoppingAnswer answer, CurrencyUnit currency, double rejectPercent, LengthFormat format) {
-        List<String> reasons = new ArrayList<>(answer.reasons());
-        if (answer.status() != ShoppingAnswer.Status.FOUND) {
-            return reasons;
-        }
-        for (ShoppingAnswer.Alternative alone : answer.alternatives()) {
-            reasons.add(alone(alone, answer, currency));
-        }
-        long delivery = 0;
-        long spare = 0;
-        for (ShoppingAnswer.Order order : answer.orders()) {
-            delivery += order.delivery();
-            for (ShoppingAnswer.BoardLine line : order.boards()) {
-                spare += (long) line.packs() * line.offer().pack();
-            }
-        }
-        for (LaidBoard board : answer.boards()) {
-            spare -= board.owned() ? 0 : board.count();
-        }
-        if (delivery > 0) {
-            reasons.add("Delivery costs " + Money.ofMinor(currency, delivery) + " as priced.");
-        }
-        if (spare > 0) {
-            reasons.add("Boards bought but not cut, for whole packs or to reach an order's mark: " + spare + ".");
-        }
-        if (rejectPercent > 0) {
+            ShoppingAnswer answer, Explanation why, CurrencyUnit currency, double rejectPercent, LengthFormat format) {
+        List<String> reasons = new BasketWords(
+                        minor -> Money.ofMinor(currency, minor).toString(),
+                        ticks -> format.length(new Length(ticks).mm()))
+                .sentences(answer, why);
+        if (rejectPercent > 0 && answer.status() == ShoppingAnswer.Status.FOUND) {
             for (RunningShort section : RunningShort.of(answer, rejectPercent / 100, RISK)) {
                 reasons.add(runsShort(section, rejectPercent, format));
             }
@@ -95,21 +77,6 @@ public final class Baskets {
                 .setScale(1, RoundingMode.HALF_UP)
                 .stripTrailingZeros()
                 .toPlainString();
-    }
-
-    private static String alone(ShoppingAnswer.Alternative alone, ShoppingAnswer answer, CurrencyUnit currency) {
-        if (!alone.possible()) {
-            return alone.supplier() + " alone cannot serve the list.";
-        }
-        if (alone.cost() == answer.cost()) {
-            return "Everything from " + alone.supplier() + " alone costs as little as this basket.";
-        }
-        String atLeast = "Everything from " + alone.supplier() + " alone costs at least "
-                + Money.ofMinor(currency, alone.bound());
-        return alone.cost() == Long.MAX_VALUE
-                ? atLeast + "."
-                : atLeast + "; the best found costs " + Money.ofMinor(currency, alone.cost()) + ", "
-                        + Money.ofMinor(currency, alone.cost() - answer.cost()) + " more than this basket.";
     }
 
     private static Basket.Order order(ShoppingAnswer.Order order, CurrencyUnit currency) {

@@ -17,4 +17,8 @@ public record BoardOffer(String supplier, String section, long lengthTicks, long
                     + lengthTicks + ", " + packPrice + ", " + pack + ", " + available);
         }
     }
+
+    BoardOffer withPrice(long price) {
+        return new BoardOffer(supplier, section, lengthTicks, price, pack, available);
+    }
 }

@@ -17,4 +17,8 @@ public record GoodsOffer(String supplier, String item, long price, BigDecimal co
             throw new IllegalArgumentException("offer of " + item + " needs a price of 0 or more and a content");
         }
     }
+
+    GoodsOffer withPrice(long other) {
+        return new GoodsOffer(supplier, item, other, contains, available);
+    }
 }

@@ -35,4 +35,9 @@ public record ShoppingProblem(
             throw new IllegalArgumentException("kerf and trim must not be negative: " + kerfTicks + ", " + trimTicks);
         }
     }
+
+    /** The same list from other boards and goods. */
+    public ShoppingProblem withOffers(List<BoardOffer> otherBoards, List<GoodsOffer> otherGoods) {
+        return new ShoppingProblem(demands, otherBoards, terms, owned, needs, otherGoods, kerfTicks, trimTicks);
+    }
 }

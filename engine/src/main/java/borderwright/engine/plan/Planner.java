@@ -4,6 +4,8 @@ import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.BuildMeans;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.buying.Baskets;
+import borderwright.engine.buying.Explainer;
+import borderwright.engine.buying.Explanation;
 import borderwright.engine.buying.GoodsNeed;
 import borderwright.engine.buying.OwnedStock;
 import borderwright.engine.buying.PriceLists;
@@ -41,6 +43,9 @@ import java.util.OptionalDouble;
  * <p>A planner holds what is known so far of one garden; {@link #plan} is its only use.
  */
 public final class Planner {
+    /** Work for asking again what would change a basket: a few seconds at most. */
+    private static final long EXPLAINING_WORK = 600_000;
+
     private final Garden garden;
     private final Budget budget;
     private final boolean variant;
@@ -135,7 +140,10 @@ public final class Planner {
                 ? SiteWorks.ofVariant(garden, border.outline(), boxes)
                 : SiteWorks.of(garden, border.outline(), boxes, prices);
         List<ShoppingItem> shopping = ShoppingList.of(boxes, site, format);
-        ShoppingAnswer answer = Shopper.buy(shopping(pieces, shopping, prices), budget);
+        ShoppingProblem problem = shopping(pieces, shopping, prices);
+        ShoppingAnswer answer = Shopper.buy(problem, budget);
+        Explanation why =
+                variant ? Explanation.NONE : Explainer.explain(problem, answer, Budget.ofUnits(EXPLAINING_WORK));
         CuttingPlan cutting = CuttingPlanner.plan(
                 new CuttingJob(
                         BoardInHand.of(answer), pieces, garden.sections(), garden.saws(), garden.cuttingOrHabit()),
@@ -152,7 +160,7 @@ public final class Planner {
                 strength,
                 site,
                 shopping,
-                Baskets.of(answer, garden.currencyUnit(), rejectPercent(), format),
+                Baskets.of(answer, why, garden.currencyUnit(), rejectPercent(), format),
                 cutting,
                 BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting),
                 totals.of(answer.cost()),

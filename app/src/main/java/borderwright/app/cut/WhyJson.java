@@ -1,0 +1,112 @@
+package borderwright.app.cut;
+
+import borderwright.engine.buying.BoardOffer;
+import borderwright.engine.buying.Explanation;
+import borderwright.engine.buying.ShoppingAnswer;
+import borderwright.engine.buying.SupplierTerms;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.function.LongFunction;
+
+/** The field {@code why} of an answer: the figures behind the basket. */
+final class WhyJson {
+    private final JsonGenerator json;
+    private final LongFunction<BigDecimal> money;
+    private final LongFunction<BigDecimal> mm;
+
+    WhyJson(JsonGenerator json, LongFunction<BigDecimal> money, LongFunction<BigDecimal> mm) {
+        this.json = json;
+        this.money = money;
+        this.mm = mm;
+    }
+
+    void write(ShoppingAnswer answer, Explanation why) throws IOException {
+        json.writeRaw('\n');
+        json.writeObjectFieldStart("why");
+        json.writeArrayFieldStart("alone");
+        for (ShoppingAnswer.Alternative alone : answer.alternatives()) {
+            json.writeStartObject();
+            json.writeStringField("supplier", alone.supplier());
+            json.writeBooleanField("possible", alone.possible());
+            if (alone.possible()) {
+                if (alone.cost() != Long.MAX_VALUE) {
+                    json.writeNumberField("cost", money.apply(alone.cost()));
+                }
+                json.writeNumberField("bound", money.apply(alone.bound()));
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        wins(why);
+        dearer(why);
+        costs(why);
+        json.writeEndObject();
+    }
+
+    private void wins(Explanation why) throws IOException {
+        json.writeArrayFieldStart("wins_a_place");
+        for (Explanation.SupplierWins wins : why.suppliers()) {
+            json.writeStartObject();
+            json.writeStringField("supplier", wins.supplier());
+            json.writeNumberField("all_prices_lower_percent", BigDecimal.valueOf(1000L - wins.atThousandths(), 1));
+            json.writeBooleanField("least", wins.sharp());
+            json.writeEndObject();
+        }
+        for (Explanation.BoardWins wins : why.boards()) {
+            json.writeStartObject();
+            board(wins.offer());
+            json.writeNumberField("at_pack_price", money.apply(wins.atPrice()));
+            json.writeBooleanField("least", wins.sharp());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void dearer(Explanation why) throws IOException {
+        json.writeArrayFieldStart("dearer_per_length");
+        for (Explanation.DearerLength dearer : why.dearer()) {
+            json.writeStartObject();
+            board(dearer.offer());
+            json.writeBooleanField("possible_without", dearer.possible());
+            if (dearer.possible()) {
+                json.writeNumberField("costs_more_without", money.apply(dearer.moreWithout()));
+                json.writeNumberField("left_over_mm", mm.apply(dearer.offcutTicks()));
+                json.writeNumberField("left_over_without_mm", mm.apply(dearer.offcutWithoutTicks()));
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void costs(Explanation why) throws IOException {
+        json.writeArrayFieldStart("delivery");
+        for (Explanation.Delivery delivery : why.deliveries()) {
+            json.writeStartObject();
+            json.writeStringField("supplier", delivery.supplier());
+            json.writeNumberField("charge", money.apply(delivery.charge()));
+            if (delivery.shortOfFree() != SupplierTerms.NEVER) {
+                json.writeNumberField("goods_short_of_free", money.apply(delivery.shortOfFree()));
+            }
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("not_cut");
+        for (Explanation.Spare spare : why.spares()) {
+            json.writeStartObject();
+            board(spare.offer());
+            json.writeNumberField("count", spare.boards());
+            json.writeNumberField("value", money.apply(spare.value()));
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void board(BoardOffer offer) throws IOException {
+        json.writeStringField("supplier", offer.supplier());
+        json.writeStringField("section", offer.section());
+        json.writeNumberField("length_mm", mm.apply(offer.lengthTicks()));
+        json.writeNumberField("pack", offer.pack());
+        json.writeNumberField("pack_price", money.apply(offer.packPrice()));
+    }
+}

@@ -1,0 +1,108 @@
+package borderwright.engine.buying;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.LongFunction;
+
+/** Why a basket is what it is, in sentences. */
+public final class BasketWords {
+    private static final int MOST_BOARDS = 4;
+
+    private final LongFunction<String> money;
+    private final LongFunction<String> length;
+
+    /**
+     * Words in a currency and a system of units.
+     *
+     * @param money how whole minor units are written
+     * @param length how ticks are written, with their unit
+     */
+    public BasketWords(LongFunction<String> money, LongFunction<String> length) {
+        this.money = money;
+        this.length = length;
+    }
+
+    /** A sentence for each reason; without a basket why there is none. */
+    public List<String> sentences(ShoppingAnswer answer, Explanation why) {
+        List<String> reasons = new ArrayList<>(answer.reasons());
+        if (answer.status() != ShoppingAnswer.Status.FOUND) {
+            return reasons;
+        }
+        answer.alternatives().forEach(alone -> reasons.add(alone(alone, answer)));
+        why.suppliers().forEach(supplier -> reasons.add(wins(supplier)));
+        why.boards().stream().limit(MOST_BOARDS).forEach(board -> reasons.add(wins(board)));
+        why.dearer().forEach(dearer -> reasons.add(dearer(dearer)));
+        why.deliveries().forEach(delivery -> reasons.add(delivery(delivery, answer.proven())));
+        why.spares().forEach(spare -> reasons.add(spare(spare)));
+        return reasons;
+    }
+
+    private String alone(ShoppingAnswer.Alternative alone, ShoppingAnswer answer) {
+        if (!alone.possible()) {
+            return alone.supplier() + " alone cannot serve the list.";
+        }
+        if (alone.cost() == answer.cost()) {
+            return "Everything from " + alone.supplier() + " alone costs as little as this basket.";
+        }
+        String atLeast = "Everything from " + alone.supplier() + " alone costs at least " + money.apply(alone.bound());
+        return alone.cost() == Long.MAX_VALUE
+                ? atLeast + "."
+                : atLeast + "; the best found costs " + money.apply(alone.cost()) + ", "
+                        + money.apply(alone.cost() - answer.cost()) + " more than this basket.";
+    }
+
+    private static String wins(Explanation.SupplierWins wins) {
+        return wins.supplier() + " would win a place in the basket if all its prices were "
+                + percent(1000 - wins.atThousandths(), 1000) + " % lower.";
+    }
+
+    private String wins(Explanation.BoardWins wins) {
+        BoardOffer offer = wins.offer();
+        return "The " + board(offer) + " would be bought if " + (offer.pack() > 1 ? "a pack" : "it") + " cost "
+                + money.apply(wins.atPrice()) + " instead of " + money.apply(offer.packPrice())
+                + (wins.sharp() ? "" : ", perhaps at less of a cut") + ".";
+    }
+
+    private String board(BoardOffer offer) {
+        return (offer.section().isEmpty() ? "board" : offer.section()) + " of " + length.apply(offer.lengthTicks())
+                + (offer.pack() > 1 ? " in packs of " + offer.pack() : "")
+                + (offer.supplier().isEmpty() ? "" : " from " + offer.supplier());
+    }
+
+    private String dearer(Explanation.DearerLength dearer) {
+        String start = "The " + board(dearer.offer()) + " costs more for its length than the " + board(dearer.cheaper())
+                + ", but without it the list ";
+        if (!dearer.possible()) {
+            return start + "cannot be served.";
+        }
+        long wasted = dearer.offcutWithoutTicks() - dearer.offcutTicks();
+        return start + "costs " + money.apply(dearer.moreWithout()) + " more"
+                + (wasted > 0 ? ", with " + length.apply(wasted) + " more of it left over." : ".");
+    }
+
+    private String delivery(Explanation.Delivery delivery, boolean proven) {
+        String paid = "Delivery by " + (delivery.supplier().isEmpty() ? "the supplier" : delivery.supplier())
+                + " costs " + money.apply(delivery.charge()) + " as priced";
+        if (delivery.shortOfFree() == SupplierTerms.NEVER || delivery.shortOfFree() <= 0) {
+            return paid + ".";
+        }
+        return paid + "; it is free for " + money.apply(delivery.shortOfFree()) + " more of goods"
+                + (proven ? ", which would cost more." : ".");
+    }
+
+    private String spare(Explanation.Spare spare) {
+        return spare.boards() + " of the " + board(spare.offer())
+                + (spare.boards() == 1 ? " is" : " are")
+                + " bought but not cut, for a whole pack or to reach an order's mark: "
+                + money.apply(spare.value()) + ".";
+    }
+
+    private static String percent(long part, long whole) {
+        return BigDecimal.valueOf(100 * part)
+                .divide(BigDecimal.valueOf(whole), 1, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+}

@@ -1,0 +1,86 @@
+package borderwright.engine.buying;
+
+import java.util.List;
+
+/**
+ * Why a basket is the cheapest, in figures: what each thing would have to cost to be bought instead, and what this basket
+ * pays for besides wood. Money in whole minor units.
+ *
+ * @param boards boards that are not bought, each with the price at which it would be; the nearest to its price first
+ * @param suppliers suppliers that nothing is bought from, each with the cut in all its prices that would win it a place
+ * @param dearer lengths that are bought although another length of the section costs less per metre
+ * @param deliveries delivery charges that are paid
+ * @param spares boards that are bought and not cut
+ */
+public record Explanation(
+        List<BoardWins> boards,
+        List<SupplierWins> suppliers,
+        List<DearerLength> dearer,
+        List<Delivery> deliveries,
+        List<Spare> spares) {
+    /** Nothing to explain. */
+    public static final Explanation NONE = new Explanation(List.of(), List.of(), List.of(), List.of(), List.of());
+
+    public Explanation {
+        boards = List.copyOf(boards);
+        suppliers = List.copyOf(suppliers);
+        dearer = List.copyOf(dearer);
+        deliveries = List.copyOf(deliveries);
+        spares = List.copyOf(spares);
+    }
+
+    /**
+     * A board that is not bought at its price.
+     *
+     * @param offer the board as it is priced
+     * @param atPrice greatest price of a pack, as priced, at which a basket that buys it was found to cost less
+     * @param sharp whether nothing is cheaper at one minor unit more
+     */
+    public record BoardWins(BoardOffer offer, long atPrice, boolean sharp) {}
+
+    /**
+     * A supplier that nothing is bought from.
+     *
+     * @param supplier its name
+     * @param atThousandths greatest share of all its prices, in thousandths, at which a basket that buys from it was found
+     *     to cost less; delivery stays as it is
+     * @param sharp whether nothing is cheaper at one thousandth more
+     */
+    public record SupplierWins(String supplier, int atThousandths, boolean sharp) {}
+
+    /**
+     * A length that costs more per metre than another of its section and is bought all the same.
+     *
+     * @param offer the board that is bought
+     * @param cheaper the board of that section with the least price per metre, tax added
+     * @param possible whether the list can be served without it
+     * @param moreWithout how much more the list costs at least when it is not to be had
+     * @param offcutTicks length of that section that this basket buys beyond its pieces
+     * @param offcutWithoutTicks the same for the best basket without it
+     */
+    public record DearerLength(
+            BoardOffer offer,
+            BoardOffer cheaper,
+            boolean possible,
+            long moreWithout,
+            long offcutTicks,
+            long offcutWithoutTicks) {}
+
+    /**
+     * A delivery charge that is paid.
+     *
+     * @param supplier who is paid
+     * @param charge as priced
+     * @param shortOfFree goods that are missing for free delivery, as priced; {@link SupplierTerms#NEVER} where there is none
+     */
+    public record Delivery(String supplier, long charge, long shortOfFree) {}
+
+    /**
+     * Boards that are bought for a whole pack, or to bring an order to its mark, and not cut.
+     *
+     * @param offer the board
+     * @param boards how many
+     * @param value what they cost, as priced, rounded down
+     */
+    public record Spare(BoardOffer offer, long boards, long value) {}
+}
