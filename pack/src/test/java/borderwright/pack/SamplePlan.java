@@ -290,7 +290,15 @@ public final class SamplePlan {
         for (Piece p : List.copyOf(rest)) {
             if (at.plus(p.length()).compareTo(end) <= 0) {
                 cuts.add(new CuttingPlan.Cut(
-                        p.label(), at, p.length(), setUpOf.getOrDefault(p.label(), 0), cuts.size() % 3 == 2));
+                        p.label(),
+                        at,
+                        p.length(),
+                        setUpOf.getOrDefault(p.label(), 0),
+                        cuts.size() % 3 == 2,
+                        false,
+                        false,
+                        CuttingPlan.Slant.SQUARE,
+                        CuttingPlan.Slant.SQUARE));
                 at = at.plus(p.length()).plus(Length.ofMm(3));
                 rest.remove(p);
             }

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import borderwright.app.document.DocumentAnswer;
 import borderwright.app.document.GardenReader;
 import borderwright.engine.buying.Basket;
+import borderwright.engine.cutting.BoardInHand;
+import borderwright.engine.cutting.CuttingJob;
+import borderwright.engine.cutting.PlaneVerifier;
 import borderwright.engine.filling.BoxWeight;
 import borderwright.engine.filling.Material;
 import borderwright.engine.filling.SoilVolume;
@@ -51,6 +54,21 @@ class NothingLostTest {
         filling(plan);
         work(plan);
         bought(plan);
+        cut(plan);
+    }
+
+    /** Every piece, laid in its true plane on its board, lies clear of its neighbours. */
+    private static void cut(Plan plan) {
+        List<BoardInHand> boards = plan.cutting().boards().stream()
+                .map(b -> new BoardInHand(b.id(), b.section(), b.length(), b.from(), b.owned(), List.of()))
+                .toList();
+        CuttingJob job = new CuttingJob(
+                boards,
+                plan.boxes().stream().flatMap(b -> b.pieces().stream()).toList(),
+                plan.garden().sections(),
+                plan.garden().saws(),
+                plan.garden().cuttingOrHabit());
+        assertThat(PlaneVerifier.faults(job, plan.cutting())).isEmpty();
     }
 
     private static void ground(Plan plan) {

@@ -36,6 +36,10 @@ public final class BasketWords {
         why.dearer().forEach(dearer -> reasons.add(dearer(dearer)));
         why.deliveries().forEach(delivery -> reasons.add(delivery(delivery, answer.proven())));
         why.spares().forEach(spare -> reasons.add(spare(spare)));
+        if (why.savedByNesting() > 0) {
+            reasons.add("Slanted ends that are cut into each other save " + money.apply(why.savedByNesting())
+                    + ": keep to the order on the cutting sheets.");
+        }
         return reasons;
     }
 

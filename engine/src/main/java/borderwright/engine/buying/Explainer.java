@@ -27,12 +27,14 @@ public final class Explainer {
     private static final int WHOLE = 1000;
 
     private final ShoppingProblem problem;
+    private final ShoppingProblem bare;
     private final ShoppingAnswer answer;
     private final Budget budget;
     private final ShoppingCase shopping;
 
-    private Explainer(ShoppingProblem problem, ShoppingAnswer answer, Budget budget) {
+    private Explainer(ShoppingProblem problem, ShoppingProblem bare, ShoppingAnswer answer, Budget budget) {
         this.problem = problem;
+        this.bare = bare;
         this.answer = answer;
         this.budget = budget;
         this.shopping = new ShoppingCase(problem);
@@ -46,10 +48,23 @@ public final class Explainer {
      * @param budget how much work asking again may take; what is not settled within it is left out
      */
     public static Explanation explain(ShoppingProblem problem, ShoppingAnswer answer, Budget budget) {
+        return explain(problem, problem, answer, budget);
+    }
+
+    /**
+     * Explains a basket whose pieces may nest.
+     *
+     * @param problem each piece with its whole length: what it buys can be cut
+     * @param bare each piece with the least length that nesting may leave it: nothing costs less
+     * @param answer what was found, proven by the bare list
+     * @param budget as above
+     */
+    public static Explanation explain(
+            ShoppingProblem problem, ShoppingProblem bare, ShoppingAnswer answer, Budget budget) {
         if (answer.status() != ShoppingAnswer.Status.FOUND) {
             return Explanation.NONE;
         }
-        return new Explainer(problem, answer, budget).explain();
+        return new Explainer(problem, bare, answer, budget).explain();
     }
 
     private Explanation explain() {
@@ -64,7 +79,7 @@ public final class Explainer {
         List<Explanation.DearerLength> dearer = asks ? dearer() : List.of();
         List<Explanation.SupplierWins> suppliers = asks ? suppliers() : List.of();
         List<Explanation.BoardWins> boards = asks ? boards() : List.of();
-        return new Explanation(boards, suppliers, dearer, deliveries(), spares());
+        return new Explanation(boards, suppliers, dearer, deliveries(), spares(), 0);
     }
 
     private Set<BoardOffer> bought() {
@@ -146,12 +161,14 @@ public final class Explainer {
             long at = found + 1;
             if (at >= whole) {
                 // At its own price nothing is cheaper: that was proven before.
-                return Optional.of(new Mark(found, true));
+                return Optional.of(new Mark(found, nothingNests()));
             }
             ShoppingProblem then = changed.apply(at);
             ShoppingAnswer other = buy(then);
             if (other.status() != ShoppingAnswer.Status.FOUND || other.cost() >= answer.cost()) {
-                boolean sharp = other.status() == ShoppingAnswer.Status.FOUND && other.bound() >= answer.cost();
+                boolean sharp = nothingNests()
+                        && other.status() == ShoppingAnswer.Status.FOUND
+                        && other.bound() >= answer.cost();
                 return found < 0 ? Optional.empty() : Optional.of(new Mark(found, sharp));
             }
             found = breakEven(other, then, at, whole, changed);
@@ -220,6 +237,10 @@ public final class Explainer {
         return found;
     }
 
+    private boolean nothingNests() {
+        return problem.equals(bare);
+    }
+
     private double perTick(BoardOffer offer) {
         return shopping.grains(offer.packPrice(), supplier(offer.supplier()))
                 / ((double) offer.lengthTicks() * offer.pack());
@@ -236,8 +257,8 @@ public final class Explainer {
             if (!bought.contains(offer) || perTick(cheapest) >= perTick(offer) || budget.isSpent()) {
                 continue;
             }
-            ShoppingAnswer without = buy(problem.withOffers(
-                    problem.boards().stream().filter(b -> !b.equals(offer)).toList(), problem.goods()));
+            ShoppingAnswer without = buy(bare.withOffers(
+                    bare.boards().stream().filter(b -> !b.equals(offer)).toList(), bare.goods()));
             boolean possible = without.status() != ShoppingAnswer.Status.IMPOSSIBLE;
             if (!possible || without.bound() > answer.cost()) {
                 dearer.add(new Explanation.DearerLength(
@@ -246,7 +267,7 @@ public final class Explainer {
                         possible,
                         possible ? without.bound() - answer.cost() : 0,
                         offcut(answer, offer.section()),
-                        possible ? offcut(without, offer.section()) : 0));
+                        possible && nothingNests() ? offcut(without, offer.section()) : 0));
             }
         }
         return dearer;

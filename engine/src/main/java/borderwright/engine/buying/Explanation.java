@@ -11,15 +11,17 @@ import java.util.List;
  * @param dearer lengths that are bought although another length of the section costs less per metre
  * @param deliveries delivery charges that are paid
  * @param spares boards that are bought and not cut
+ * @param savedByNesting what cutting slanted ends into each other saves
  */
 public record Explanation(
         List<BoardWins> boards,
         List<SupplierWins> suppliers,
         List<DearerLength> dearer,
         List<Delivery> deliveries,
-        List<Spare> spares) {
+        List<Spare> spares,
+        long savedByNesting) {
     /** Nothing to explain. */
-    public static final Explanation NONE = new Explanation(List.of(), List.of(), List.of(), List.of(), List.of());
+    public static final Explanation NONE = new Explanation(List.of(), List.of(), List.of(), List.of(), List.of(), 0);
 
     public Explanation {
         boards = List.copyOf(boards);
@@ -83,4 +85,9 @@ public record Explanation(
      * @param value what they cost, as priced, rounded down
      */
     public record Spare(BoardOffer offer, long boards, long value) {}
+
+    /** The same with what nesting saves, minor units. */
+    public Explanation withNesting(long saved) {
+        return new Explanation(boards, suppliers, dearer, deliveries, spares, saved);
+    }
 }

@@ -40,4 +40,9 @@ public record ShoppingProblem(
     public ShoppingProblem withOffers(List<BoardOffer> otherBoards, List<GoodsOffer> otherGoods) {
         return new ShoppingProblem(demands, otherBoards, terms, owned, needs, otherGoods, kerfTicks, trimTicks);
     }
+
+    /** Another list from the same boards and goods. */
+    public ShoppingProblem withDemands(List<Demand> others) {
+        return new ShoppingProblem(others, boards, terms, owned, needs, goods, kerfTicks, trimTicks);
+    }
 }

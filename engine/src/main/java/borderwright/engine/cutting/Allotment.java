@@ -61,12 +61,14 @@ final class Allotment {
         byBoard.computeIfAbsent(board, b -> new ArrayList<>()).add(piece);
     }
 
+    /** Whether a board can give one piece more: by lengths alone where all ends are square, by their row otherwise. */
     private boolean fits(BoardInHand board, Piece piece) {
-        long used = sizeOf(piece);
-        for (Piece other : byBoard.getOrDefault(board, List.of())) {
-            used += sizeOf(other);
+        List<Piece> all = new ArrayList<>(byBoard.getOrDefault(board, List.of()));
+        all.add(piece);
+        if (all.stream().allMatch(p -> p.left().isSquare() && p.right().isSquare())) {
+            return all.stream().mapToLong(this::sizeOf).sum() <= usable(board) + kerf.ticks();
         }
-        return used <= usable(board) + kerf.ticks();
+        return BoardRow.of(job, board, all).fits();
     }
 
     private long sizeOf(Piece piece) {
@@ -75,8 +77,7 @@ final class Allotment {
 
     /** Length between the trims. */
     private long usable(BoardInHand board) {
-        return board.length().ticks()
-                - (board.owned() ? 0 : 2 * job.rules().trimOrHabit().ticks());
+        return board.length().ticks() - 2 * job.trimOf(board).ticks();
     }
 
     private void solve(List<Piece> open, Budget budget) {

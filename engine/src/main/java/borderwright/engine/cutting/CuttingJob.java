@@ -5,7 +5,10 @@ import borderwright.engine.garden.CuttingRules;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.measure.Length;
+import borderwright.engine.stock.BoardNest;
+import borderwright.engine.stock.Demands;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All that a cutting plan is made from.
@@ -46,5 +49,20 @@ public record CuttingJob(
 
     Length keepFrom() {
         return rules.keep() != null ? rules.keep() : Length.ofMm(400);
+    }
+
+    /** The section of a piece or board; null when it is not described. */
+    @Nullable
+    SectionNote section(String name) {
+        return sections.stream().filter(s -> s.name().equals(name)).findFirst().orElse(null);
+    }
+
+    /** A piece as its board sees it. */
+    BoardNest.Shape shape(Piece piece) {
+        return Demands.shape(piece, section(piece.section()), kerf());
+    }
+
+    Length trimOf(BoardInHand board) {
+        return board.owned() ? Length.ZERO : rules.trimOrHabit();
     }
 }

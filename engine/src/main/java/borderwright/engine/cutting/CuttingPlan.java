@@ -87,12 +87,36 @@ public record CuttingPlan(
      * One piece on a board.
      *
      * @param label the piece's label
-     * @param start where it starts, from the board's left end
+     * @param start where it starts, from the board's left end to its left long point
      * @param length long point to long point
      * @param setUp index into the plan's list of set-ups for the cut at its right end
      * @param turned whether the board is turned over for it
+     * @param swapped whether it lies end for end: its right end to the left
+     * @param sharesCut whether one cut makes its left end and the right end of the piece before it
+     * @param left how its left end on the board slants
+     * @param right how its right end on the board slants
      */
-    public record Cut(String label, Length start, Length length, int setUp, boolean turned) {}
+    public record Cut(
+            String label,
+            Length start,
+            Length length,
+            int setUp,
+            boolean turned,
+            boolean swapped,
+            boolean sharesCut,
+            Slant left,
+            Slant right) {}
+
+    /**
+     * How far an end stands back from its long point as the board lies on the saw, its good face up.
+     *
+     * @param upper at the upper edge, for a fence angle; at the upper face, for a blade tilt
+     * @param lower at the lower edge or face
+     */
+    public record Slant(Length upper, Length lower) {
+        /** A square end. */
+        public static final Slant SQUARE = new Slant(Length.ZERO, Length.ZERO);
+    }
 
     /**
      * One setting of one saw, used for a batch of cuts.

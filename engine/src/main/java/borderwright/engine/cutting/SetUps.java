@@ -3,7 +3,6 @@ package borderwright.engine.cutting;
 import borderwright.engine.buildup.EndCut;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.garden.SawNote;
-import borderwright.engine.garden.SectionNote;
 import borderwright.engine.measure.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -34,18 +33,22 @@ final class SetUps {
     /** How a saw is set; {@code hand} when no saw at hand reaches the cut, and then {@code byHand} says how else. */
     private record Key(boolean hand, String saw, double tiltDeg, double fenceDeg, Length stop, String byHand) {}
 
-    /** Notes both ends of a piece that is cut now. */
-    void add(Piece piece) {
-        Key left = key(piece, piece.left());
-        Key right = key(piece, piece.right());
+    /**
+     * Notes the cuts of a piece.
+     *
+     * @param cutLeft its left end as it lies; null when the piece before it has made it
+     * @param cutRight its right end as it lies
+     */
+    void add(Piece piece, @Nullable EndCut cutLeft, EndCut cutRight) {
+        Key right = key(piece, cutRight);
         labels.computeIfAbsent(right, k -> new ArrayList<>()).add(piece.label());
-        if (!left.equals(right)) {
-            labels.computeIfAbsent(left, k -> new ArrayList<>()).add(piece.label());
+        if (cutLeft != null && !key(piece, cutLeft).equals(right)) {
+            labels.computeIfAbsent(key(piece, cutLeft), k -> new ArrayList<>()).add(piece.label());
         }
     }
 
     private Key key(Piece piece, EndCut end) {
-        SawNote saw = choice.sawFor(end, piece, section(piece));
+        SawNote saw = choice.sawFor(end, piece, job.section(piece.section()));
         if (saw == null) {
             String how = end.how().isEmpty() ? "Mark all round and cut by hand." : end.how();
             return new Key(true, "by hand", end.tiltDeg(), end.fenceDeg(), Length.ZERO, how);
@@ -54,16 +57,9 @@ final class SetUps {
         return new Key(false, saw.name(), end.tiltDeg(), end.fenceDeg(), stop, "");
     }
 
-    private @Nullable SectionNote section(Piece piece) {
-        return job.sections().stream()
-                .filter(s -> s.name().equals(piece.section()))
-                .findFirst()
-                .orElse(null);
-    }
-
-    /** Index of the set-up that cuts the right end of a piece. */
-    int indexOf(Piece piece) {
-        Key wanted = key(piece, piece.right());
+    /** Index of the set-up that makes a cut that was noted. */
+    int indexOf(Piece piece, EndCut end) {
+        Key wanted = key(piece, end);
         int index = 0;
         for (Key key : labels.keySet()) {
             if (key.equals(wanted)) {

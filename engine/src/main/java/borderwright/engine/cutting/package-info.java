@@ -11,15 +11,15 @@
  *
  * <ol>
  *   <li>What the basket meant for a board stays there if it still fits; the rest is solved anew over the other boards.
- *   <li>On a board: factory ends to pieces that touch the ground, then steep ends, then long pieces; pieces that wait keep
- *       the far end.
+ *   <li>On a board: the row that takes the least length, slanted ends nested ({@code BoardRow}); among equals, factory ends
+ *       to pieces that touch the ground, then long pieces; pieces that wait keep the far end.
  *   <li>Each cut goes to the first saw that reaches it, one with a length stop before one without.
  *   <li>Cuts are grouped by setting; a setting is made once.
  * </ol>
  *
  * <p><b>Sources.</b> Order of work and shortest piece that may be held: common practice, no source.
  *
- * <p><b>Does not cover</b> nesting slanted ends of neighbours into one cut.
+ * <p><b>Checked</b> by {@link borderwright.engine.cutting.PlaneVerifier}, which shares no code with the planner.
  *
  * <p><b>Start reading</b> at {@link borderwright.engine.cutting.CuttingPlanner}.
  */

@@ -9,13 +9,13 @@ import borderwright.engine.buying.Explanation;
 import borderwright.engine.buying.GoodsNeed;
 import borderwright.engine.buying.OwnedStock;
 import borderwright.engine.buying.PriceLists;
-import borderwright.engine.buying.Shopper;
 import borderwright.engine.buying.ShoppingAnswer;
 import borderwright.engine.buying.ShoppingProblem;
 import borderwright.engine.cutting.BoardInHand;
 import borderwright.engine.cutting.CuttingJob;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.cutting.CuttingPlanner;
+import borderwright.engine.cutting.NestedBasket;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.SectionNote;
@@ -141,13 +141,12 @@ public final class Planner {
                 : SiteWorks.of(garden, border.outline(), boxes, prices);
         List<ShoppingItem> shopping = ShoppingList.of(boxes, site, format);
         ShoppingProblem problem = shopping(pieces, shopping, prices);
-        ShoppingAnswer answer = Shopper.buy(problem, budget);
-        Explanation why =
-                variant ? Explanation.NONE : Explainer.explain(problem, answer, Budget.ofUnits(EXPLAINING_WORK));
-        CuttingPlan cutting = CuttingPlanner.plan(
-                new CuttingJob(
-                        BoardInHand.of(answer), pieces, garden.sections(), garden.saws(), garden.cuttingOrHabit()),
-                budget);
+        NestedBasket.Bought bought = NestedBasket.buy(job(List.of(), pieces), problem, budget);
+        ShoppingAnswer answer = bought.answer();
+        Explanation why = variant
+                ? Explanation.NONE
+                : Explainer.explain(problem, bought.bare(), answer, Budget.ofUnits(EXPLAINING_WORK));
+        CuttingPlan cutting = CuttingPlanner.plan(job(BoardInHand.of(answer), pieces), budget);
         PlanTotals totals = new PlanTotals(garden, layout, pieces, site, cutting);
         Shortfalls shortfalls = new Shortfalls(garden, format);
         return new Plan(
@@ -160,11 +159,15 @@ public final class Planner {
                 strength,
                 site,
                 shopping,
-                Baskets.of(answer, why, garden.currencyUnit(), rejectPercent(), format),
+                Baskets.of(answer, why.withNesting(bought.saved()), garden.currencyUnit(), rejectPercent(), format),
                 cutting,
                 BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting),
                 totals.of(answer.cost()),
                 shortfalls.of(border.report(), layout, boxes, strength, site, prices, answer, cutting));
+    }
+
+    private CuttingJob job(List<BoardInHand> boards, List<Piece> pieces) {
+        return new CuttingJob(boards, pieces, garden.sections(), garden.saws(), garden.cuttingOrHabit());
     }
 
     private double rejectPercent() {

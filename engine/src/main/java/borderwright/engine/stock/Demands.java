@@ -3,9 +3,11 @@ package borderwright.engine.stock;
 import borderwright.engine.buildup.EndCut;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.garden.CuttingRules;
+import borderwright.engine.garden.SectionNote;
 import borderwright.engine.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** From pieces of wood to the lengths that boards must give. */
 public final class Demands {
@@ -46,5 +48,14 @@ public final class Demands {
         double tilt = StrictMath.cos(StrictMath.toRadians(Math.min(end.tiltDeg(), 89)));
         double fence = StrictMath.cos(StrictMath.toRadians(Math.min(end.fenceDeg(), 89)));
         return 1 / (tilt * fence);
+    }
+
+    /** A piece as its board sees it, the allowance of a waiting piece left out. */
+    public static BoardNest.Shape shape(Piece piece, @Nullable SectionNote section, Length kerf) {
+        return new BoardNest.Shape(
+                piece.length().ticks(),
+                EndShape.of(piece.left(), section, kerf),
+                EndShape.of(piece.right(), section, kerf),
+                section != null && section.mayBeTurned());
     }
 }

@@ -16,10 +16,10 @@ import borderwright.engine.geometry.Prism;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
 import borderwright.engine.stock.Budget;
-import borderwright.engine.stock.CutVerifier;
 import borderwright.engine.stock.Demands;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class CuttingPlannerTest {
@@ -65,18 +65,7 @@ class CuttingPlannerTest {
     private static CuttingPlan plan(List<BoardInHand> boards, List<Piece> pieces) {
         CuttingJob job = new CuttingJob(boards, pieces, List.of(LARCH), List.of(MITRE_SAW), CuttingRules.HABIT);
         CuttingPlan plan = CuttingPlanner.plan(job, Budget.ofUnits(100_000));
-        for (CuttingPlan.BoardCuts cut : plan.boards()) {
-            List<Long> lengths = new ArrayList<>();
-            cut.cuts().forEach(c -> lengths.add(c.length().ticks()));
-            assertThat(CutVerifier.faultsOfBoard(
-                            cut.length().ticks(), cut.trim().ticks(), 960, lengths))
-                    .isEmpty();
-            long end = cut.trim().ticks() - 960;
-            for (CuttingPlan.Cut c : cut.cuts()) {
-                assertThat(c.start().ticks()).isGreaterThanOrEqualTo(end + 960);
-                end = c.start().ticks() + c.length().ticks();
-            }
-        }
+        assertThat(PlaneVerifier.faults(job, plan)).isEmpty();
         return plan;
     }
 
@@ -152,7 +141,8 @@ class CuttingPlannerTest {
         Piece other = piece("b", 1000, SQUARE, BEVEL, false, false);
         CuttingPlan plan = plan(List.of(board("B01", 2400, "a", "b")), List.of(bevelled, other));
         CuttingPlan.Cut second = plan.boards().get(0).cuts().get(1);
-        assertThat(second.start().ticks()).isEqualTo(3200 + 320_000 + 960 + 398);
+        // The second lies turned over, so that one cut makes both bevels and they pass each other by 25 mm.
+        assertThat(second.start().ticks()).isEqualTo(3200 + 320_000 - 8000 + 960 + 398);
     }
 
     @Test
@@ -175,5 +165,72 @@ class CuttingPlannerTest {
                 3200);
         ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(10_000));
         assertThat(BoardInHand.of(answer)).extracting(BoardInHand::id).containsExactly("B01", "B02", "B03", "B04");
+    }
+
+    @Test
+    void aMitredBoardTurnedOverSharesOneCutWithItsNeighbour() {
+        // Two trapezoids of 1200 mm, long points out, on a board that is 20 mm too short for them one after the other.
+        Piece a = piece("a", 1200, BEVEL, BEVEL, false, false);
+        Piece b = piece("b", 1200, BEVEL, BEVEL, false, false);
+        CuttingPlan plan = plan(List.of(board("B01", 2403)), List.of(a, b));
+        assertThat(plan.uncut()).isEmpty();
+        CuttingPlan.Cut second = plan.boards().get(0).cuts().get(1);
+        assertThat(plan.boards().get(0).cuts())
+                .filteredOn(CuttingPlan.Cut::turned)
+                .hasSize(1);
+        assertThat(second.sharesCut()).isTrue();
+        // Trim 10, piece 1200, less the bevel of 25 mm, and a kerf of 3 mm / cos 45 deg, rounded up to a tick.
+        assertThat(second.start().ticks()).isEqualTo(320 * (10 + 1200 - 25) + 1358);
+    }
+
+    @Test
+    void piecesOfEveryKindLieClearOfEachOther() {
+        for (long seed = 0; seed < 60; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            List<Piece> pieces = new ArrayList<>();
+            int count = random.nextInt(3, 16);
+            for (int i = 0; i < count; i++) {
+                pieces.add(piece(
+                        "p" + i,
+                        random.nextInt(160, 1400),
+                        anyEnd(random),
+                        anyEnd(random),
+                        random.nextInt(8) == 0,
+                        random.nextInt(4) == 0));
+            }
+            List<BoardInHand> boards = new ArrayList<>();
+            for (int i = 0; i < 8; i++) {
+                boards.add(board("B" + i, random.nextInt(1800, 4000)));
+            }
+            plan(boards, pieces);
+        }
+    }
+
+    private static EndCut anyEnd(SplittableRandom random) {
+        double degrees = List.of(15.0, 22.5, 30.0, 45.0).get(random.nextInt(4));
+        double tangent = StrictMath.tan(StrictMath.toRadians(degrees));
+        boolean first = random.nextBoolean();
+        return switch (random.nextInt(4)) {
+            case 0 ->
+                new EndCut(
+                        degrees,
+                        0,
+                        first ? EndCut.LongPoint.MARKED_FACE : EndCut.LongPoint.HIDDEN_FACE,
+                        25 * tangent,
+                        "bevel",
+                        "",
+                        true);
+            case 1 ->
+                new EndCut(
+                        0,
+                        degrees,
+                        first ? EndCut.LongPoint.UPPER_EDGE : EndCut.LongPoint.LOWER_EDGE,
+                        150 * tangent,
+                        "mitre",
+                        "",
+                        true);
+            case 2 -> new EndCut(degrees, 15, EndCut.LongPoint.MARKED_FACE, 25 * tangent, "compound", "", true);
+            default -> SQUARE;
+        };
     }
 }

@@ -52,17 +52,16 @@ public final class BoardDrawing {
     private void board(CuttingPlan.BoardCuts board, List<String> names, List<String> waiting) {
         double end = board.length().mm();
         part(0, end, Tone.WHITE);
-        waste(0, board.trim().mm());
-        double last = board.trim().mm();
+        // What no piece covers between the trims is sawdust and slivers.
+        double last = names.isEmpty() ? board.trim().mm() : end(board.cuts().get(names.size() - 1));
+        waste(0, last);
         for (int i = 0; i < names.size(); i++) {
             CuttingPlan.Cut cut = board.cuts().get(i);
             double from = cut.start().mm();
             double to = from + cut.length().mm();
-            waste(last, from);
             boolean waits = waiting.contains(cut.label());
-            part(from, to, Tone.PALE);
+            sketch.shape(outline(cut), Pen.EDGE, Tone.PALE);
             piece(cut, names.get(i), from, to, waits);
-            last = to;
         }
         double offcut = board.offcut().mm();
         if (offcut > 0) {
@@ -73,6 +72,21 @@ public final class BoardDrawing {
         }
         waste(last, end);
         sketch.shape(rectangle(0, end), Pen.BOLD, null);
+    }
+
+    private static double end(CuttingPlan.Cut cut) {
+        return cut.start().plus(cut.length()).mm();
+    }
+
+    /** The piece with its ends as they slant: a fence angle as seen on the face, a blade tilt as seen on the edge. */
+    private List<Spot> outline(CuttingPlan.Cut cut) {
+        double from = cut.start().mm();
+        double to = end(cut);
+        return List.of(
+                new Spot(x(from + cut.left().upper().mm()), ABOVE_MM),
+                new Spot(x(to - cut.right().upper().mm()), ABOVE_MM),
+                new Spot(x(to - cut.right().lower().mm()), ABOVE_MM + BOARD_MM),
+                new Spot(x(from + cut.left().lower().mm()), ABOVE_MM + BOARD_MM));
     }
 
     private double x(double mm) {

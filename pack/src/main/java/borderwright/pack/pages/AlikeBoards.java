@@ -41,7 +41,11 @@ final class AlikeBoards {
                     .append(cut.start().ticks())
                     .append(' ')
                     .append(cut.length().ticks());
-            all.append(' ').append(cut.setUp()).append(cut.turned());
+            all.append(' ')
+                    .append(cut.setUp())
+                    .append(cut.turned())
+                    .append(cut.swapped())
+                    .append(cut.sharesCut());
             all.append(waiting.contains(cut.label()));
         }
         cutting.reservesOn(board.id())

@@ -1,0 +1,128 @@
+package borderwright.engine.cutting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import borderwright.engine.buildup.EndCut;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.garden.CuttingRules;
+import borderwright.engine.garden.SawNote;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Prism;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.measure.Length;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A verifier that never finds a fault checks nothing: plans are spoilt by a little and must be found out. */
+class PlaneVerifierTest {
+    private static final SectionNote BAR =
+            new SectionNote("bar", Length.ofMm(40), Length.ofMm(100), null, null, null, null, null, true, null, null);
+    private static final SawNote SAW =
+            new SawNote("saw", SawNote.Kind.MITRE_SAW, Length.ofMm(2), null, null, null, null, null, null, null);
+    private static final EndCut SQUARE = new EndCut(0, 0, EndCut.LongPoint.NONE, 0, "square", "", true);
+    private static final EndCut BEVEL = new EndCut(45, 0, EndCut.LongPoint.MARKED_FACE, 40, "bevel", "", true);
+    private static final EndCut UNDER = new EndCut(45, 0, EndCut.LongPoint.HIDDEN_FACE, 40, "bevel", "", true);
+    private static final EndCut MITRE = new EndCut(0, 45, EndCut.LongPoint.UPPER_EDGE, 100, "mitre", "", true);
+    /** At 30 degrees each way a plane of slope tan 30 across the width, tan 30 / cos 30 = 2/3 through the thickness. */
+    private static final EndCut COMPOUND =
+            new EndCut(30, 30, EndCut.LongPoint.MARKED_FACE, 40 * 2 / 3.0, "compound", "", true);
+
+    private static Piece piece(String label, EndCut left, EndCut right) {
+        Prism place = new Prism(new Ring(List.of(new Point(0, 0), new Point(1, 0), new Point(1, 1))), 0, 1);
+        return new Piece(
+                label,
+                "F1",
+                "F1",
+                Piece.Role.WALL,
+                1,
+                0,
+                "bar",
+                Length.ofMm(500),
+                left,
+                right,
+                null,
+                List.of(),
+                "",
+                false,
+                false,
+                place,
+                new Piece.Axis(1, 0, 0));
+    }
+
+    /** Two pieces of 500 mm, the second starting {@code gapMm} after the long point of the first. */
+    private static List<String> faults(
+            Piece a, Piece b, double gapMm, boolean turned, boolean swapped, boolean shares, double boardMm) {
+        BoardInHand board = new BoardInHand("B01", "bar", Length.ofMm(boardMm), "A", false, List.of());
+        CuttingJob job = new CuttingJob(
+                List.of(board),
+                List.of(a, b),
+                List.of(BAR),
+                List.of(SAW),
+                new CuttingRules(Length.ZERO, null, null, null, null));
+        List<CuttingPlan.SetUp> setUps = new ArrayList<>();
+        EndCut last = swapped ? b.left() : b.right();
+        setUps.add(new CuttingPlan.SetUp(
+                1, "saw", a.right().tiltDeg(), a.right().fenceDeg(), Length.ZERO, List.of("a"), ""));
+        setUps.add(new CuttingPlan.SetUp(2, "saw", last.tiltDeg(), last.fenceDeg(), Length.ZERO, List.of("b"), ""));
+        CuttingPlan.Slant any = CuttingPlan.Slant.SQUARE;
+        List<CuttingPlan.Cut> cuts = List.of(
+                new CuttingPlan.Cut("a", Length.ZERO, a.length(), 0, false, false, false, any, any),
+                new CuttingPlan.Cut("b", Length.ofMm(500 + gapMm), b.length(), 1, turned, swapped, shares, any, any));
+        CuttingPlan plan = new CuttingPlan(
+                List.of(new CuttingPlan.BoardCuts(
+                        "B01", "bar", board.length(), "A", false, Length.ZERO, cuts, Length.ZERO, false)),
+                setUps,
+                List.of(),
+                List.of(),
+                List.of());
+        return PlaneVerifier.faults(job, plan);
+    }
+
+    @Test
+    void squareEndsNeedOneKerf() {
+        Piece a = piece("a", SQUARE, SQUARE);
+        Piece b = piece("b", SQUARE, SQUARE);
+        assertThat(faults(a, b, 2, false, false, false, 1002)).isEmpty();
+        assertThat(faults(a, b, 1.9, false, false, false, 1100)).hasSize(1);
+        assertThat(faults(a, b, 2, false, false, false, 1001.9)).hasSize(1);
+    }
+
+    @Test
+    void parallelBevelsShareACutOfTheKerfOverTheCosine() {
+        Piece a = piece("a", SQUARE, BEVEL);
+        Piece b = piece("b", UNDER, SQUARE);
+        double gap = 2 * Math.sqrt(2) - 40 + 0.005;
+        assertThat(faults(a, b, gap, false, false, true, 1100)).isEmpty();
+        assertThat(faults(a, b, gap - 0.1, false, false, false, 1100)).hasSize(1);
+        assertThat(faults(a, b, gap + 1, false, false, true, 1100)).hasSize(1);
+    }
+
+    @Test
+    void aBoardMustBeTurnedForBevelsOfOneHand() {
+        Piece a = piece("a", SQUARE, BEVEL);
+        Piece b = piece("b", BEVEL, SQUARE);
+        double gap = 2 * Math.sqrt(2) - 40 + 0.005;
+        assertThat(faults(a, b, gap, true, false, true, 1100)).isEmpty();
+        assertThat(faults(a, b, gap, false, false, false, 1100)).isNotEmpty();
+    }
+
+    @Test
+    void aMitreNestsEndForEnd() {
+        Piece a = piece("a", SQUARE, MITRE);
+        Piece b = piece("b", SQUARE, MITRE);
+        double gap = 2 * Math.sqrt(2) - 100 + 0.005;
+        assertThat(faults(a, b, gap, false, true, true, 1100)).isEmpty();
+        assertThat(faults(a, b, gap, true, true, false, 1100)).isNotEmpty();
+    }
+
+    @Test
+    void aCompoundCutTakesItsKerfOverBothCosines() {
+        Piece a = piece("a", SQUARE, COMPOUND);
+        Piece b = piece("b", SQUARE, SQUARE);
+        double need = 2 / (Math.cos(Math.PI / 6) * Math.cos(Math.PI / 6));
+        assertThat(faults(a, b, need + 0.005, false, false, false, 1100)).isEmpty();
+        assertThat(faults(a, b, need - 0.01, false, false, false, 1100)).hasSize(1);
+    }
+}
