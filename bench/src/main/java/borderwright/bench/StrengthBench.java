@@ -60,7 +60,7 @@ public class StrengthBench {
         rules = BuildRules.of("board", "batten");
         means = new BuildMeans(sections, List.of(), Map.of("board", 3600.0), UnitSystem.METRIC);
         terms = StrengthTerms.habit(RuleSet.EUROCODE, sections, UnitSystem.METRIC);
-        rectangle = BoxBuilder.build(plan(1200, 600, 450), rules, means, new BracingScheme(1e5, 0, 75, Map.of()));
+        rectangle = BoxBuilder.build(plan(1200, 600, 450), rules, means, new BracingScheme(1e5, 0, 75, List.of()));
         sixty = new ArrayList<>();
         for (int i = 0; i < BOXES; i++) {
             sixty.add(plan(900 + 20 * i, 550 + 2 * i, i % 3 == 0 ? 300 : 450));

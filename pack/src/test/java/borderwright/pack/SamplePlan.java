@@ -1,6 +1,7 @@
 package borderwright.pack;
 
 import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.BracingScheme;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.buying.Basket;
 import borderwright.engine.buying.PriceLists;
@@ -398,8 +399,15 @@ public final class SamplePlan {
                 List.of("Fill of 16 kN/m3."),
                 List.of("what the ground bears is not known"),
                 List.of(
-                        new Cure("as wished", "larch 25 x 150", 600, 0, 75, 61.5, 14, 1.4),
-                        new Cure("ties every 1200 mm", "larch 25 x 150", 600, 1200, 75, 68.2, 7.1, 0.9)),
+                        new Cure(
+                                "as wished", "larch 25 x 150", new BracingScheme(600, 0, 75, List.of()), 61.5, 14, 1.4),
+                        new Cure(
+                                "ties every 1200 mm",
+                                "larch 25 x 150",
+                                new BracingScheme(600, 1200, 75, List.of()),
+                                68.2,
+                                7.1,
+                                0.9)),
                 StrengthReport.GUIDANCE);
     }
 }

@@ -79,11 +79,17 @@ public record Box(
         DIVIDER_TO_UPRIGHT(2),
         /** The two uprights of a corner to each other, in each course. */
         UPRIGHTS_TOGETHER(2),
+        /** Through the lapping board into the end of the other, at each lapped corner in each course. */
+        LAP(2),
         /** A strap across the two uprights of a corner, in each course. */
         CORNER_STRAP(1),
+        /** A strap to the two uprights: half of these in each leg. */
+        STRAP_TO_UPRIGHT(4),
         /** A bracket where a tie meets a brace askew. */
         TIE_BRACKET(1),
-        /** Capping, platform: nothing that holds the walls up. */
+        /** Capping down into the top edge of the walls, at each place. */
+        CAPPING_TO_WALL(1),
+        /** Platform: nothing that holds the walls up. */
         OTHER(1);
 
         private final int perJoint;

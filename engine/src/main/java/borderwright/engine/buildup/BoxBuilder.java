@@ -6,6 +6,7 @@ import borderwright.engine.garden.SectionNote;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.FootprintPlan;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +14,11 @@ import java.util.Optional;
 
 /** Builds a box up: every piece with its cuts and its place, from the plan of its outer faces. */
 public final class BoxBuilder {
+    /** What a bag of dry concrete fills (common practice, no source: 2 t of mix to the cubic metre; 0.375 cubic feet). */
+    private static final double BAG_25_KG_MM3 = 12.5e6;
+
+    private static final double BAG_50_LB_MM3 = 10.6e6;
+
     private BoxBuilder() {}
 
     /** With the spacings that the rules say. */
@@ -75,14 +81,32 @@ public final class BoxBuilder {
                 courses.build(maker, side, course, joints.get(side.side()).get(course.number() - 1));
             }
         }
+        courses.fixLaps();
         dividers.build(maker);
         ties.build(maker);
         double floorMm = new Platform(draft).build(maker);
         if (draft.plan.capped()) {
             new Capping(draft, supports).build(maker);
         }
+        pour(draft);
         new Cautions(draft).tell();
         return draft.box(draft.stack.wallMm() - floorMm);
+    }
+
+    /** Concrete for the posts that are let into the ground, by the bag. */
+    private static void pour(Draft draft) {
+        double concreteMm3 = PostHole.of(draft.pieces(), draft.stack.bottomMm()).stream()
+                .mapToDouble(PostHole::concreteMm3)
+                .sum();
+        if (concreteMm3 > 0) {
+            boolean imperial = draft.means.units() == UnitSystem.IMPERIAL;
+            double bagMm3 = imperial ? BAG_50_LB_MM3 : BAG_25_KG_MM3;
+            draft.fixings.addPlain(
+                    imperial ? "concrete, 50 lb bag" : "concrete, 25 kg bag",
+                    Box.Hold.OTHER,
+                    "round posts and braces that are let into the ground",
+                    (int) Math.ceil(concreteMm3 / bagMm3));
+        }
     }
 
     private static Box notBuilt(FootprintPlan plan, CourseStack stack, Sections sections, BuildMeans means) {

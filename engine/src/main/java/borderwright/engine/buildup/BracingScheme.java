@@ -2,7 +2,8 @@ package borderwright.engine.buildup;
 
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.measure.Length;
-import java.util.Map;
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,15 +12,14 @@ import org.jspecify.annotations.Nullable;
  * @param braceSpacingMm greatest distance between uprights along a side, mm, above 0
  * @param tieSpacingMm greatest distance between ties across a planter, mm; 0 for none
  * @param tieBelowRimMm how far the top of a tie lies below the rim, mm
- * @param sideSpacingMm other brace spacings for single sides, by the side's index, mm
+ * @param bareSides indices of sides that have no braces, in order
  */
-public record BracingScheme(
-        double braceSpacingMm, double tieSpacingMm, double tieBelowRimMm, Map<Integer, Double> sideSpacingMm) {
+public record BracingScheme(double braceSpacingMm, double tieSpacingMm, double tieBelowRimMm, List<Integer> bareSides) {
     /** Common practice, no source: deep enough to dig over without striking it. */
     private static final double HABIT_TIE_BELOW_RIM_MM = 75;
 
     public BracingScheme {
-        sideSpacingMm = Map.copyOf(sideSpacingMm);
+        bareSides = List.copyOf(bareSides);
         if (!(braceSpacingMm > 0) || tieSpacingMm < 0 || tieBelowRimMm < 0) {
             throw new IllegalArgumentException("spacings above 0 wanted, got braces " + braceSpacingMm + ", ties "
                     + tieSpacingMm + ", ties below the rim " + tieBelowRimMm + " mm");
@@ -29,17 +29,24 @@ public record BracingScheme(
     /** What the rules say, with habits where they say nothing: 600 mm between braces, 1200 mm between ties. */
     public static BracingScheme of(BuildRules rules) {
         return new BracingScheme(
-                mmOr(rules.braceSpacing(), 600), mmOr(rules.tieSpacing(), 1200), HABIT_TIE_BELOW_RIM_MM, Map.of());
+                mmOr(rules.braceSpacing(), 600), mmOr(rules.tieSpacing(), 1200), HABIT_TIE_BELOW_RIM_MM, List.of());
     }
 
     /** The same with other spacings everywhere. */
     public BracingScheme withSpacings(double braceMm, double tieMm) {
-        return new BracingScheme(braceMm, tieMm, tieBelowRimMm, sideSpacingMm);
+        return new BracingScheme(braceMm, tieMm, tieBelowRimMm, bareSides);
+    }
+
+    /** The same with no braces on one more side. */
+    public BracingScheme withoutBraces(int side) {
+        List<Integer> bare = new ArrayList<>(bareSides);
+        bare.add(side);
+        bare.sort(null);
+        return new BracingScheme(braceSpacingMm, tieSpacingMm, tieBelowRimMm, bare);
     }
 
     double braceSpacingMm(int side) {
-        Double own = sideSpacingMm.get(side);
-        return own == null ? braceSpacingMm : own;
+        return bareSides.contains(side) ? Double.POSITIVE_INFINITY : braceSpacingMm;
     }
 
     private static double mmOr(@Nullable Length said, double habitMm) {

@@ -21,7 +21,6 @@ final class Capping {
     /** Common practice, no source. */
     private static final double HABIT_OVERHANG_MM = 20;
 
-    private static final double SCREW_SPACING_MM = 400;
     private static final double SCALE_DEG = 0.1;
 
     private final Draft draft;
@@ -131,10 +130,10 @@ final class Capping {
                             section.thickness().mm(),
                             draft.sections.walls().width().mm(),
                             null),
-                    Hold.OTHER,
-                    "capping down into the walls' top edge, one every " + draft.format.length(SCREW_SPACING_MM)
+                    Hold.CAPPING_TO_WALL,
+                    "capping down into the walls' top edge, one every " + draft.format.length(CappingScrews.SPACING_MM)
                             + " and one at each end",
-                    1 + (int) StrictMath.ceil(board.overallMm() / SCREW_SPACING_MM));
+                    CappingScrews.along(board.overallMm()).size());
         }
     }
 

@@ -24,6 +24,13 @@ final class Cautions {
             byHand |= !piece.left().inRange() || !piece.right().inRange();
             ripped |= piece.rip() != null;
         }
+        if (draft.rules.postFooting() != null) {
+            draft.note("Let every post and brace of " + draft.plan.name() + " "
+                    + draft.format.length(draft.rules.postFootingMm()) + " into the ground, on a hand of gravel that"
+                    + " drains, in concrete that falls away from the post: look for cables and pipes before you dig, wear"
+                    + " gloves and goggles (wet concrete burns), and take timber that is treated or durable enough for"
+                    + " the ground, its factory end down.");
+        }
         List<SectionNote> treated = draft.means.sections().stream()
                 .filter(section -> used.contains(section.name()) && section.isTreated())
                 .toList();

@@ -36,7 +36,7 @@ final class CornerPosts {
             boolean stood = side.startAngle() < StrictMath.PI ? inNook(before, side) : aboutReflex(before, side);
             if (!stood) {
                 draft.note(corner(side) + ": no room for a post; its boards are held by the screws through the corner"
-                        + " alone, which the strength check counts for nothing in end grain.");
+                        + " alone.");
             }
         }
     }
@@ -75,7 +75,15 @@ final class CornerPosts {
                     Hold.UPRIGHTS_TOGETHER.perJoint() * courses);
         } else {
             draft.fixings.addPlain(
-                    STRAP, Hold.CORNER_STRAP, "across the two uprights of a corner, one a course", courses);
+                    STRAP,
+                    Hold.CORNER_STRAP,
+                    "across the two uprights of a corner, one a course: steel at least 1.5 mm thick and 20 mm wide",
+                    courses);
+            draft.fixings.add(
+                    draft.screws.strapScrew(),
+                    Hold.STRAP_TO_UPRIGHT,
+                    "straps to uprights, " + Hold.STRAP_TO_UPRIGHT.perJoint() / 2 + " in each leg",
+                    Hold.STRAP_TO_UPRIGHT.perJoint() * courses);
         }
     }
 

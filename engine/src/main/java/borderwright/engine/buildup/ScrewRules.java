@@ -90,6 +90,13 @@ final class ScrewRules {
         return named(diameter, ladder(METRIC_LENGTHS_MM, TIMES_THICKNESS * fixedMm, mostMm));
     }
 
+    /** For a bent steel strap on an upright (common practice, no source). */
+    Screw strapScrew() {
+        return units == UnitSystem.IMPERIAL
+                ? new Screw(numbered(8, 1.25), (0.060 + 0.013 * 8) * INCH_MM, 1.25 * INCH_MM)
+                : named(4, 30);
+    }
+
     private static Screw numberedScrew(int number, double fixedMm, double mostMm) {
         double longestSold = number == 8 ? 3 : number == 10 ? 3.5 : 6;
         double inches = ladder(

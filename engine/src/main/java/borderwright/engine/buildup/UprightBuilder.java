@@ -32,7 +32,7 @@ final class UprightBuilder {
     }
 
     Prism solid(Upright upright) {
-        return new Prism(upright.plan(), draft.stack.bottomMm(), topMm());
+        return new Prism(upright.plan(), draft.stack.bottomMm() - draft.rules.postFootingMm(), topMm());
     }
 
     private double topMm() {

@@ -1,8 +1,11 @@
 package borderwright.engine.buildup;
 
 import borderwright.engine.buildup.Box.Course;
+import borderwright.engine.buildup.Box.Hold;
 import borderwright.engine.buildup.CutWords.SideNames;
 import borderwright.engine.buildup.Piece.Role;
+import borderwright.engine.buildup.ScrewRules.Screw;
+import borderwright.engine.buildup.Upright.Stance;
 import borderwright.engine.garden.BuildRules.CornerStyle;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.problem.Problem;
@@ -43,6 +46,23 @@ final class WallCourses {
                 endAt(
                         side.lengthMm(),
                         end(course, side.endAngle(), corners.get((side.side() + 1) % corners.size()), false, wall)));
+    }
+
+    /** Counts the screws through the laps; those into the end grain of a mitre would split it. */
+    void fixLaps() {
+        Screw screw = draft.screws.screw(
+                draft.wallMm(), Stance.of(draft.sections.posts()).depthMm(), draft.rules.screws());
+        for (SideFrame side : draft.sides) {
+            boolean lapped = corners.get(side.side()).style() == CornerStyle.LAPPED;
+            if (lapped && side.startAngle() < StrictMath.PI) {
+                draft.fixings.add(
+                        screw,
+                        Hold.LAP,
+                        "through the laps into the ends of the boards, " + Hold.LAP.perJoint() + " a course at each"
+                                + " corner",
+                        Hold.LAP.perJoint() * draft.courses().size());
+            }
+        }
     }
 
     /**

@@ -49,7 +49,11 @@ public record BuildRules(
         @Says(value = "gap between a platform's slats", otherwise = "12 mm", atLeast = 0, atMost = 60) @Nullable
         Length slatGap,
 
-        @Says(value = "greatest distance between a platform's bearers", otherwise = "500 mm", atLeast = 100) @Nullable
+        @Says(
+                value = "greatest distance between a platform's bearers",
+                otherwise = "as far apart as the floor holds, 500 mm at most",
+                atLeast = 100)
+        @Nullable
         Length bearerSpacing,
 
         @Says(
@@ -64,33 +68,79 @@ public record BuildRules(
         FaceOut faceOut,
 
         @Says(value = "screws through the walls", otherwise = "chosen by thickness: 2.5 times the board") @Nullable
-        ScrewNote screws) {
+        ScrewNote screws,
+
+        @Says(
+                value = "how deep posts and braces are let into the ground, in holes filled with concrete",
+                otherwise = "not at all: they stand on the bed",
+                example = "450 mm",
+                atLeast = 300,
+                atMost = 1200)
+        @Nullable
+        Length postFooting) {
 
     /** Walls and braces of these sections, and habits for all else. */
     public static BuildRules of(String walls, String braces) {
         return new BuildRules(
-                walls, braces, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+                walls, braces, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
+                null);
     }
 
     /** The same with walls of another section; what went by the walls' section goes by the new one. */
     public BuildRules withWalls(String other) {
+        return with(other, braces, posts, corners, bearerSpacing, postFooting);
+    }
+
+    /** The same with posts and braces of another section. */
+    public BuildRules withUprights(String other) {
+        return with(walls, other, other, corners, bearerSpacing, postFooting);
+    }
+
+    /** The same with corners that meet in another way. */
+    public BuildRules withCorners(CornerStyle other) {
+        return with(walls, braces, posts, other, bearerSpacing, postFooting);
+    }
+
+    /** The same with posts and braces let into the ground. */
+    public BuildRules withPostFooting(Length depth) {
+        return with(walls, braces, posts, corners, bearerSpacing, depth);
+    }
+
+    /** The same with a platform's bearers no further apart. */
+    public BuildRules withBearerSpacing(Length spacing) {
+        return with(walls, braces, posts, corners, spacing, postFooting);
+    }
+
+    private BuildRules with(
+            String otherWalls,
+            @Nullable String otherBraces,
+            @Nullable String otherPosts,
+            @Nullable CornerStyle otherCorners,
+            @Nullable Length otherBearerSpacing,
+            @Nullable Length otherFooting) {
         return new BuildRules(
-                other,
-                braces,
-                posts,
+                otherWalls,
+                otherBraces,
+                otherPosts,
                 ties,
                 dividers,
                 capping,
                 bearers,
                 slats,
-                corners,
+                otherCorners,
                 braceSpacing,
                 tieSpacing,
                 slatGap,
-                bearerSpacing,
+                otherBearerSpacing,
                 cappingOverhang,
                 faceOut,
-                screws);
+                screws,
+                otherFooting);
+    }
+
+    /** How deep posts and braces are let into the ground, mm; 0 for not at all. */
+    public double postFootingMm() {
+        return postFooting == null ? 0 : postFooting.mm();
     }
 
     /** How the walls of a box meet at its corners. */

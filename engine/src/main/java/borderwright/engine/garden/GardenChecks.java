@@ -52,6 +52,14 @@ public final class GardenChecks {
     }
 
     private void checkGround() {
+        if (garden.build().postFooting() != null
+                && garden.groundOrHabit().surfaceOrHabit().isHard()) {
+            found.add(new Problem(
+                    "footing-in-hard-ground",
+                    "build.post footing",
+                    "Posts cannot be let into paving or a roof.",
+                    "Leave `post footing` out, or say another `ground.surface`."));
+        }
         GroundWish.MembraneWish sheet = garden.groundOrHabit().membrane();
         if (sheet != null && 2 * sheet.overlapMm() > Math.min(sheet.widthMm(), sheet.lengthMm())) {
             found.add(new Problem(

@@ -100,7 +100,7 @@ public record StrengthWish(
 
         @Says(
                 value = "what one corner strap bears for good, as its maker declares it, kN",
-                otherwise = "not known, so what hangs on straps is not shown to hold",
+                otherwise = "what two screws in each leg bear",
                 atLeast = 0.1,
                 atMost = 50)
         @Nullable

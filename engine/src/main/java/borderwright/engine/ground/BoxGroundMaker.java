@@ -1,6 +1,7 @@
 package borderwright.engine.ground;
 
 import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.PostHole;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
@@ -38,6 +39,11 @@ final class BoxGroundMaker {
         double dugTo = bed - gravel;
         // Where only the walls stand on gravel the ground inside is left as it is, its turf stripped.
         CutAndFill dug = hard ? CutAndFill.NONE : mesh(dugArea).against(dugTo, wish.turfMm());
+        double holesMm3 = hard
+                ? 0
+                : PostHole.of(box.pieces(), bed).stream()
+                        .mapToDouble(PostHole::dugMm3)
+                        .sum();
         double gravelMm3 = gravel > 0 ? dugArea.getArea() * gravel + dug.fillMm3() : 0;
         return new BoxGround(
                 box.plan().name(),
@@ -45,7 +51,7 @@ final class BoxGroundMaker {
                 bed,
                 dugTo,
                 hard ? 0 : area.getArea() * wish.turfMm() / MM3_PER_M3,
-                dug.cutMm3() / MM3_PER_M3,
+                (dug.cutMm3() + holesMm3) / MM3_PER_M3,
                 gravelMm3 / MM3_PER_M3,
                 dug.fillMm3() / MM3_PER_M3,
                 hard ? 0 : leftMm3(area, dugArea, bed) / MM3_PER_M3,

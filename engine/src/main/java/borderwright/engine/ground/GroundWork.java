@@ -1,6 +1,7 @@
 package borderwright.engine.ground;
 
 import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.PostHole;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.GroundWish.MembraneWish;
 import borderwright.engine.garden.SoilWish;
@@ -91,6 +92,18 @@ public final class GroundWork {
     }
 
     private void tell(List<Box> boxes, List<String> notes) {
+        List<PostHole> holes = boxes.stream()
+                .flatMap(box -> PostHole.of(box.pieces(), box.plan().bedMm()).stream())
+                .toList();
+        if (!holes.isEmpty()) {
+            notes.add("The earth counts " + holes.size() + " holes for posts and braces, up to "
+                    + format.length(
+                            holes.stream().mapToDouble(PostHole::widthMm).max().orElse(0))
+                    + " across and "
+                    + format.length(
+                            holes.stream().mapToDouble(PostHole::depthMm).max().orElse(0))
+                    + " below the bed; look for cables and pipes before you dig.");
+        }
         boolean floored = boxes.stream().anyMatch(b -> b.plan().platformMm() > 0);
         if (wish.surfaceOrHabit().isHard()
                 && boxes.stream().anyMatch(b -> b.plan().platformMm() == 0)) {

@@ -23,8 +23,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * Builds every box with its bracing: with the spacings that the rules say, which are then only checked; with the cheapest
- * bracing that holds where they say none, or with habits where none that was tried holds.
+ * Builds every box with its bracing: with the spacings that the rules say, and ties as deep as holds best; with the
+ * cheapest bracing that holds where they say none, or with habits where none that was tried holds.
  *
  * <p>Boxes of one shape share the search; each is still checked by itself.
  */
@@ -37,14 +37,25 @@ final class BracedBoxes {
     private final StrengthTerms terms;
     private final PieceCost cost;
     private final boolean alternatives;
+    private final boolean canDig;
 
-    /** @param alternatives whether other walls and a higher floor are looked into as well */
-    BracedBoxes(BuildRules rules, BuildMeans means, StrengthTerms terms, PieceCost cost, boolean alternatives) {
+    /**
+     * @param alternatives whether other ways to build are looked into as well
+     * @param canDig whether posts may be let into the ground
+     */
+    BracedBoxes(
+            BuildRules rules,
+            BuildMeans means,
+            StrengthTerms terms,
+            PieceCost cost,
+            boolean alternatives,
+            boolean canDig) {
         this.rules = rules;
         this.means = means;
         this.terms = terms;
         this.cost = cost;
         this.alternatives = alternatives;
+        this.canDig = canDig;
     }
 
     /**
@@ -54,6 +65,9 @@ final class BracedBoxes {
      * @param report on it
      */
     record Checked(Box box, StrengthReport report) {}
+
+    /** How boxes of one shape are braced, and how else they could be. */
+    private record Bracing(BuildRules rules, BracingScheme scheme, List<Cure> cures) {}
 
     /** What the bracing of one side depends on, rounded to what is built alike. */
     private record Side(long tenthsMm, long hundredthsDeg, SidePlan.Role role, EdgeKind facing, long groundAboveBedCm) {
@@ -83,28 +97,25 @@ final class BracedBoxes {
     List<Checked> build(List<FootprintPlan> plans) {
         Map<Shape, FootprintPlan> first = new LinkedHashMap<>();
         plans.forEach(plan -> first.putIfAbsent(Shape.of(plan), plan));
-        Map<Shape, CureAnswer> cures = first.entrySet().parallelStream()
+        Map<Shape, Bracing> cures = first.entrySet().parallelStream()
                 .collect(Collectors.toMap(Map.Entry::getKey, entry -> cure(entry.getValue())));
         return plans.parallelStream()
                 .map(plan -> build(plan, Objects.requireNonNull(cures.get(Shape.of(plan)))))
                 .toList();
     }
 
-    private CureAnswer cure(FootprintPlan plan) {
-        return alternatives && plan.planters().size() <= MOST_WITH_ALTERNATIVES
-                ? LeastCure.withAlternatives(plan, rules, means, terms, cost)
-                : LeastCure.find(plan, rules, means, terms, cost);
-    }
-
-    private Checked build(FootprintPlan plan, CureAnswer cure) {
+    private Bracing cure(FootprintPlan plan) {
+        BuildRules floored = LeastCure.withFloorThatHolds(plan, rules, means, terms);
+        CureAnswer cures = alternatives && plan.planters().size() <= MOST_WITH_ALTERNATIVES
+                ? LeastCure.withAlternatives(plan, floored, means, terms, cost, canDig)
+                : LeastCure.find(plan, floored, means, terms, cost);
         boolean free = rules.braceSpacing() == null && rules.tieSpacing() == null;
-        Optional<Cure> way = free ? cure.cheapest() : Optional.empty();
-        Box box = way.map(found -> BoxBuilder.build(plan, rules, means, scheme(found)))
-                .orElseGet(() -> BoxBuilder.build(plan, rules, means));
-        return new Checked(box, BoxStrength.check(box, terms).withCures(cure.all()));
+        Optional<Cure> built = free ? cures.cheapest() : LeastCure.asWished(plan, floored, means, terms, cost);
+        return new Bracing(floored, built.map(Cure::scheme).orElseGet(() -> BracingScheme.of(rules)), cures.all());
     }
 
-    private static BracingScheme scheme(Cure cure) {
-        return new BracingScheme(cure.braceSpacingMm(), cure.tieSpacingMm(), cure.tieBelowRimMm(), Map.of());
+    private Checked build(FootprintPlan plan, Bracing bracing) {
+        Box box = BoxBuilder.build(plan, bracing.rules, means, bracing.scheme);
+        return new Checked(box, BoxStrength.check(box, terms).withCures(bracing.cures));
     }
 }

@@ -125,6 +125,7 @@ final class FirstEstimator {
                 null,
                 null,
                 null,
+                null,
                 null);
     }
 

@@ -126,7 +126,8 @@ public final class Planner {
         BuildMeans means = new BuildMeans(garden.sections(), garden.saws(), longestMm, garden.unitsOrMetric());
         StrengthTerms terms = StrengthStage.terms(garden);
         PieceCost cost = new PieceCost(garden, prices);
-        return new BracedBoxes(garden.build(), means, terms, cost, !variant).build(layout.boxes());
+        boolean canDig = !garden.groundOrHabit().surfaceOrHabit().isHard();
+        return new BracedBoxes(garden.build(), means, terms, cost, !variant, canDig).build(layout.boxes());
     }
 
     private Plan finish(

@@ -31,7 +31,7 @@ record Shortfalls(Garden garden, LengthFormat format) {
         survey(survey, found);
         found.addAll(layout.unmet());
         boxes.forEach(box -> found.addAll(box.unmet()));
-        found.addAll(StrengthStage.shortfalls(strength));
+        found.addAll(StrengthStage.shortfalls(strength, garden.strengthOrHabit().bedFriction() != null));
         found.addAll(site.ground().unmet());
         found.addAll(site.filling().unmet());
         found.addAll(prices.problems());

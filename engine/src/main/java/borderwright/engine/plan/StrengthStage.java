@@ -110,10 +110,13 @@ final class StrengthStage {
                 + worst.box() + ", " + worst.verdict().sentence();
     }
 
-    private static String cure(StrengthReport report) {
-        return report.cures().isEmpty()
-                ? "No bracing that was tried holds: take thicker boards, or make it lower."
-                : "The least cure: " + report.cures().get(0).words() + ".";
+    private static String cure(StrengthReport report, boolean friction) {
+        return (report.cures().isEmpty()
+                        ? "No bracing that was tried holds: take thicker boards, or make it lower."
+                        : "The least cure: " + report.cures().get(0).words() + ".")
+                + (friction
+                        ? ""
+                        : " Where the walls stand on rough gravel, `strength.bed friction` says how much it may hold.");
     }
 
     /** The verdict with the first of its reasons; the report has all. */
@@ -123,8 +126,12 @@ final class StrengthStage {
         return reasons.get(0) + (more == 0 ? "" : "; and " + more + (more == 1 ? " more reason" : " more reasons"));
     }
 
-    /** Boxes that do not hold, or are not shown to. */
-    static List<Problem> shortfalls(List<StrengthReport> reports) {
+    /**
+     * Boxes that do not hold, or are not shown to.
+     *
+     * @param friction whether friction of the bed is said
+     */
+    static List<Problem> shortfalls(List<StrengthReport> reports, boolean friction) {
         List<Problem> found = new ArrayList<>();
         for (StrengthReport report : reports) {
             if (!report.holds()) {
@@ -133,7 +140,9 @@ final class StrengthStage {
                         fails ? "box-does-not-hold" : "box-not-shown-to-hold",
                         "build",
                         "Box " + report.box() + " " + brief(report) + ".",
-                        fails ? cure(report) : "Give the figure that is missing, or ask a licensed engineer."));
+                        fails
+                                ? cure(report, friction)
+                                : "Give the figure that is missing, or ask a licensed engineer."));
             }
         }
         return found;

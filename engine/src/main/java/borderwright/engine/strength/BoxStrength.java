@@ -26,16 +26,20 @@ public final class BoxStrength {
     private final FrameUses uses;
     private boolean mechanism;
 
-    private BoxStrength(Box box, StrengthTerms terms) {
+    private BoxStrength(BoxFrame frame, StrengthTerms terms) {
         this.terms = terms;
-        frame = BoxFrame.of(box, terms.materials(), terms.fill(), terms.bedFriction());
+        this.frame = frame;
         worst = new WorstUses(terms.rules());
         uses = new FrameUses(frame, worst, terms.strapN());
     }
 
+    private static BoxFrame frame(Box box, StrengthTerms terms) {
+        return BoxFrame.of(box, terms.materials(), terms.fill(), terms.bedFriction(), terms.ground());
+    }
+
     /** The whole report on a box. */
     public static StrengthReport check(Box box, StrengthTerms terms) {
-        BoxStrength one = new BoxStrength(box, terms);
+        BoxStrength one = new BoxStrength(frame(box, terms), terms);
         return one.frame.isEmpty() ? Verdicts.notBuilt(box, terms) : one.report(box);
     }
 
@@ -44,16 +48,17 @@ public final class BoxStrength {
      * to the first that shows that it does not.
      */
     static Uses uses(Box box, StrengthTerms terms) {
-        BoxStrength one = new BoxStrength(box, terms);
-        if (one.frame.isEmpty()) {
+        BoxFrame coarse = BoxFrame.coarse(box, terms.materials(), terms.fill(), terms.bedFriction(), terms.ground());
+        if (coarse.isEmpty()) {
             return new Uses(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
         }
-        LoadCase lasting = BoxLoads.lasting(one.frame, terms.fill());
-        double bow = SideBows.lasting(one.frame, lasting).stream()
-                .mapToDouble(line -> line.greatest().outMm())
-                .max()
-                .orElse(Double.POSITIVE_INFINITY);
+        double least = bowMm(coarse, terms);
         // A side beyond its limit is not worth the rest.
+        if (least > terms.bowLimitMm()) {
+            return new Uses(least, least / terms.bowLimitMm());
+        }
+        BoxStrength one = new BoxStrength(frame(box, terms), terms);
+        double bow = bowMm(one.frame, terms);
         if (bow > terms.bowLimitMm()) {
             return new Uses(bow, bow / terms.bowLimitMm());
         }
@@ -61,6 +66,20 @@ public final class BoxStrength {
         return new Uses(
                 bow,
                 one.mechanism ? Double.POSITIVE_INFINITY : Math.max(bow / terms.bowLimitMm(), one.worst.greatest()));
+    }
+
+    /** How much of a box's false floor is used: slats, bearers and legs; 0 without one. */
+    static double floorUse(Box box, StrengthTerms terms) {
+        WorstUses worst = new WorstUses(terms.rules());
+        new PlatformUses(box, terms, worst).take();
+        return worst.greatest();
+    }
+
+    private static double bowMm(BoxFrame frame, StrengthTerms terms) {
+        return SideBows.lasting(frame, BoxLoads.lasting(frame, terms.fill())).stream()
+                .mapToDouble(line -> line.greatest().outMm())
+                .max()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private StrengthReport report(Box box) {
@@ -74,7 +93,7 @@ public final class BoxStrength {
         List<SideBow> sides = bows.sides(terms.bowLimitMm());
         List<BowLine> lines = bows.lines();
         List<Check> checks = worst.checks();
-        List<String> open = new ArrayList<>(Verdicts.open(box, frame, terms, uses.worstStrapN()));
+        List<String> open = new ArrayList<>(Verdicts.open(box, terms));
         open.addAll(retaining.open());
         List<String> taken = new ArrayList<>(Verdicts.taken(terms, frame));
         platform.pads().ifPresent(taken::add);

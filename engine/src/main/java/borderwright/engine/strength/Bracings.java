@@ -2,11 +2,13 @@ package borderwright.engine.strength;
 
 import borderwright.engine.buildup.BracingScheme;
 import borderwright.engine.buildup.SideFrame;
+import borderwright.engine.garden.BuildRules;
 import borderwright.engine.layout.FootprintPlan;
 import borderwright.engine.layout.SidePlan;
+import borderwright.engine.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The ways of bracing a box that are worth trying, in classes of about alike cost: how many ties divide the longest bay,
@@ -20,7 +22,10 @@ final class Bracings {
     private static final double CLOSEST_MM = 300;
 
     private static final int MOST_TIES = 6;
-    private static final double FAR_MM = 1e5;
+    /** Further apart than any side is long. */
+    static final double FAR_MM = 1e5;
+
+    static final BracingScheme BARE = new BracingScheme(FAR_MM, 0, 75, List.of());
 
     /** Of the wall's height above the foot, where the middle of a tie may lie: the push's middle, and half-way. */
     private static final double[] HEIGHTS = {1 / 3.0, 1 / 2.0};
@@ -28,20 +33,30 @@ final class Bracings {
     private final double longestBayMm;
     private final double wallMm;
     private final double tieMm;
-    private final double habitBelowMm;
+    private final boolean letIn;
+    private final @Nullable Length wishedBraces;
+    private final @Nullable Length wishedTies;
 
     /**
      * Of one box.
      *
      * @param wallMm height of its wall
      * @param tieMm height of a tie
-     * @param habitBelowMm how far a tie lies below the rim by habit
+     * @param letIn whether uprights are let into the ground, so that they hold by themselves
+     * @param wished rules whose spacings are kept; null to pass over them
      */
-    Bracings(FootprintPlan plan, double wallMm, double tieMm, double habitBelowMm) {
+    Bracings(FootprintPlan plan, double wallMm, double tieMm, boolean letIn, @Nullable BuildRules wished) {
         this.longestBayMm = longestBay(plan);
         this.wallMm = wallMm;
         this.tieMm = tieMm;
-        this.habitBelowMm = habitBelowMm;
+        this.letIn = letIn;
+        this.wishedBraces = wished == null ? null : wished.braceSpacing();
+        this.wishedTies = wished == null ? null : wished.tieSpacing();
+    }
+
+    /** Whether braces stand as wished, not as needed. */
+    boolean keepsBraces() {
+        return wishedBraces != null;
     }
 
     private static double longestBay(FootprintPlan plan) {
@@ -69,35 +84,44 @@ final class Bracings {
 
     /** How many classes there are: without ties, with one in the longest bay, and so on. */
     int classes() {
-        return 1 + (int) Math.min(MOST_TIES, Math.max(0, Math.floor(longestBayMm / CLOSEST_MM) - 1));
+        return wishedTies != null
+                ? 1
+                : 1 + (int) Math.min(MOST_TIES, Math.max(0, Math.floor(longestBayMm / CLOSEST_MM) - 1));
     }
 
     /** The ways of one class. */
     List<BracingScheme> of(int ties) {
+        double apart = wishedTies != null ? wishedTies.mm() : ties == 0 ? 0 : longestBayMm / (ties + 1) + 1;
         List<BracingScheme> schemes = new ArrayList<>();
-        double apart = longestBayMm / (ties + 1) + 1;
-        if (ties == 0) {
-            schemes.add(scheme(FAR_MM, 0, habitBelowMm));
-            schemes.add(scheme(longestBayMm / 2 + 1, 0, habitBelowMm));
-            return schemes;
-        }
-        List<Double> belows = new ArrayList<>(List.of(habitBelowMm));
-        for (double height : HEIGHTS) {
-            double below = wallMm * (1 - height) - tieMm / 2;
-            if (below > habitBelowMm + 10) {
-                belows.add(below);
-            }
-        }
-        for (double below : belows) {
-            schemes.add(scheme(FAR_MM, apart, below));
-            if (apart > 2 * CLOSEST_MM) {
-                schemes.add(scheme(apart / 2 + 1, apart, below));
+        for (double below : apart == 0 ? List.of(BARE.tieBelowRimMm()) : belowsMm()) {
+            for (double brace : bracesMm(apart)) {
+                schemes.add(new BracingScheme(brace, apart, below, List.of()));
             }
         }
         return schemes;
     }
 
-    private static BracingScheme scheme(double braceMm, double tieMm, double belowMm) {
-        return new BracingScheme(braceMm, tieMm, belowMm, Map.of());
+    private List<Double> belowsMm() {
+        List<Double> belows = new ArrayList<>(List.of(BARE.tieBelowRimMm()));
+        for (double height : HEIGHTS) {
+            double below = wallMm * (1 - height) - tieMm / 2;
+            if (below > BARE.tieBelowRimMm() + 10) {
+                belows.add(below);
+            }
+        }
+        return belows;
+    }
+
+    private List<Double> bracesMm(double apartMm) {
+        if (wishedBraces != null) {
+            return List.of(wishedBraces.mm());
+        }
+        if (apartMm == 0 && letIn) {
+            return List.of(FAR_MM, longestBayMm / 2 + 1, longestBayMm / 3 + 1, longestBayMm / 4 + 1);
+        }
+        if (apartMm == 0) {
+            return List.of(FAR_MM, longestBayMm / 2 + 1);
+        }
+        return apartMm > 2 * CLOSEST_MM ? List.of(FAR_MM, apartMm / 2 + 1) : List.of(FAR_MM);
     }
 }

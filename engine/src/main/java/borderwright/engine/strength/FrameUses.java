@@ -2,6 +2,7 @@ package borderwright.engine.strength;
 
 import borderwright.engine.strength.box.Board;
 import borderwright.engine.strength.box.BoxFrame;
+import borderwright.engine.strength.box.Foot;
 import borderwright.engine.strength.box.LoadCase;
 import borderwright.engine.strength.box.ScrewGroup;
 import borderwright.engine.strength.box.Stem;
@@ -18,7 +19,6 @@ final class FrameUses {
     private final BoxFrame frame;
     private final WorstUses worst;
     private final double strapN;
-    private double worstStrapN;
 
     FrameUses(BoxFrame frame, WorstUses worst, double strapN) {
         this.frame = frame;
@@ -29,6 +29,9 @@ final class FrameUses {
     void take(LoadCase loadCase, FrameAnswer answer) {
         boards("wall boards", frame.walls(), loadCase, answer);
         boards("divider boards", frame.dividers(), loadCase, answer);
+        for (Board board : frame.capping()) {
+            capping(board, loadCase, answer);
+        }
         for (Board tie : frame.ties()) {
             tie(tie, loadCase, answer);
         }
@@ -38,14 +41,12 @@ final class FrameUses {
         for (ScrewGroup screws : frame.holds()) {
             screws(screws, loadCase, answer);
         }
+        for (Foot foot : frame.feet()) {
+            foot(foot, loadCase, answer);
+        }
         for (Strap strap : frame.straps()) {
             strap(strap, loadCase, answer);
         }
-    }
-
-    /** Greatest design force in a corner strap, N. */
-    double worstStrapN() {
-        return worstStrapN;
     }
 
     private void boards(String parts, List<Board> boards, LoadCase loadCase, FrameAnswer answer) {
@@ -130,7 +131,8 @@ final class FrameUses {
             case WALL_TO_UPRIGHT -> "screws of walls";
             case TIE_TO_BRACE -> "screws of ties";
             case DIVIDER_TO_UPRIGHT -> "screws of dividers";
-            case UPRIGHTS_TOGETHER, CORNER_STRAP, TIE_BRACKET, OTHER -> "screws of corner uprights";
+            case UPRIGHTS_TOGETHER, CORNER_STRAP, STRAP_TO_UPRIGHT, LAP, CAPPING_TO_WALL, TIE_BRACKET, OTHER ->
+                "screws of corner uprights";
         };
         worst.take(
                 parts,
@@ -142,13 +144,62 @@ final class FrameUses {
 
     private void strap(Strap strap, LoadCase loadCase, FrameAnswer answer) {
         double force = StrictMath.hypot(answer.springForce(strap.first()), answer.springForce(strap.second()));
-        worstStrapN = Math.max(worstStrapN, force);
+        String corner = "corner " + (strap.corner() + 1);
         if (strapN > 0) {
-            worst.take("straps", Clauses.STRAP, "corner " + (strap.corner() + 1), loadCase.words(), working -> {
+            worst.take("straps", Clauses.STRAP, corner, loadCase.words(), working -> {
                 working.given("F", "design force in the strap", force, "N", "");
                 working.given("F,declared", "", strapN, "N", "declared by its maker");
                 return working.step("use", "F / F,declared", force / strapN, "", "");
             });
+        } else {
+            worst.take(
+                    "screws of straps",
+                    Clauses.STRAP_SCREWS,
+                    corner + " (" + strap.count() + " " + strap.item() + " in each leg)",
+                    loadCase.words(),
+                    working -> strap.leg().utilisation(force, 0, strap.count(), loadCase.duration(), working));
         }
+    }
+
+    private void foot(Foot foot, LoadCase loadCase, FrameAnswer answer) {
+        if (foot.footing().ground().lateralKnPerM3() == 0) {
+            return;
+        }
+        double[] push = new double[2];
+        double[] moment = new double[2];
+        for (Foot.Spring spring : foot.springs()) {
+            int axis = spring.isAcross() ? 1 : 0;
+            double force = answer.springForce(spring.index());
+            push[axis] += force;
+            moment[axis] += force * spring.depthMm();
+        }
+        double kn = StrictMath.hypot(push[0], push[1]) / 1e3;
+        double knM = StrictMath.hypot(moment[0], moment[1]) / 1e6;
+        worst.take(
+                "posts in the ground",
+                Clauses.FOOTING,
+                foot.label(),
+                loadCase.words(),
+                working -> foot.footing().use(kn, knM, working));
+    }
+
+    /** The capping bends through its width. */
+    private void capping(Board board, LoadCase loadCase, FrameAnswer answer) {
+        double moment = 0;
+        double axial = 0;
+        for (Board.Part part : board.parts()) {
+            MemberAnswer bar = answer.member(part.member());
+            moment = Math.max(
+                    moment, Math.max(Math.abs(bar.momentAboutZ(0)), Math.abs(bar.momentAboutZ(bar.lengthMm()))));
+            axial = Math.max(axial, bar.axial(0));
+        }
+        Timber timber = frame.materials().timber(board.sectionName());
+        Effects effects = new Effects(0, moment, axial);
+        worst.take(
+                "capping",
+                Clauses.BENDING,
+                board.label(),
+                loadCase.words(),
+                working -> timber.bending(board.section(), effects, loadCase.duration(), working));
     }
 }

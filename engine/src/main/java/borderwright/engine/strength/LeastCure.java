@@ -2,52 +2,55 @@ package borderwright.engine.strength;
 
 import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.BoxBuilder;
-import borderwright.engine.buildup.BracingScheme;
 import borderwright.engine.buildup.BuildMeans;
 import borderwright.engine.buildup.Piece.Role;
 import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.BuildRules.CornerStyle;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.measure.Length;
+import borderwright.engine.strength.BracingSearch.Found;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Searches for the cheapest way of building a box that holds.
  *
- * <p><b>Method.</b> Ways are built up class by class (no ties, one in the longest bay, two, ...), priced, and looked into
- * from the cheapest on; whatever costs no less than the best found so far is passed over. The search ends with a class
- * whose cheapest way costs no less than the best: classes of more ties cost more. So the answer is the cheapest of all ways
- * tried, and those passed over are no cheaper.
- *
- * <p>Thicker or other walls of the garden's own sections and a higher platform are sought the same way, as alternatives: the
- * walls are a wish, and are not changed unasked.
+ * <p>The bracing is sought with the walls wished for ({@link BracingSearch}). Alternatives are sought the same way, each
+ * with one thing changed: other walls of the garden's own sections, other posts and braces, laps instead of mitres, a higher
+ * floor, posts let into the ground. They are told and not built: the rest is a wish, and is not changed unasked.
  */
 public final class LeastCure {
     private static final double PLATFORM_STEP_MM = 100;
 
+    /** Common practice, no source. */
+    private static final double[] FOOTINGS_MM = {450, 600, 750};
+
+    /** Uprights are at least this thick, and no wider than this times their thickness (common practice, no source). */
+    private static final double THINNEST_UPRIGHT_MM = 35;
+
+    private static final double WIDEST_UPRIGHT = 2;
+
+    /** Widest first. */
+    private static final double[] BEARER_SPACINGS_MM = {500, 400, 320, 250};
+
     private final FootprintPlan plan;
+    private final BuildRules rules;
     private final BuildMeans means;
     private final StrengthTerms terms;
-    private final ToDoubleFunction<Box> cost;
-    private int tried;
+    private final BracingSearch search;
 
-    private LeastCure(FootprintPlan plan, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
+    private LeastCure(
+            FootprintPlan plan, BuildRules rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
         this.plan = plan;
+        this.rules = rules;
         this.means = means;
         this.terms = terms;
-        this.cost = cost;
+        this.search = new BracingSearch(means, terms, cost);
     }
-
-    /** A way with the box that it gives. */
-    private record Way(BracingScheme scheme, Box box, double cost) {}
-
-    /** A way that was looked into. */
-    private record Found(Cure cure, Box box) {}
 
     /**
      * The cheapest bracing with the walls of the rules.
@@ -60,35 +63,110 @@ public final class LeastCure {
      */
     public static CureAnswer find(
             FootprintPlan plan, BuildRules rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
-        LeastCure search = new LeastCure(plan, means, terms, cost);
-        Optional<Found> found = search.cheapest(plan, rules, Double.POSITIVE_INFINITY);
-        return new CureAnswer(found.map(Found::cure), found.map(Found::box), List.of(), search.tried);
+        LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
+        return cure.answer(cure.search.cheapest(plan, rules, false), List.of());
     }
 
-    /** The same with other walls and a higher platform as alternatives; several times the work. */
-    public static CureAnswer withAlternatives(
+    /**
+     * The cheapest bracing that keeps the spacings of the rules, which leaves how deep ties lie; where none holds, the one
+     * that comes nearest.
+     */
+    public static Optional<Cure> asWished(
             FootprintPlan plan, BuildRules rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
-        LeastCure search = new LeastCure(plan, means, terms, cost);
-        Optional<Found> found = search.cheapest(plan, rules, Double.POSITIVE_INFINITY);
+        LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
+        return cure.search.cheapest(plan, rules, true).or(cure.search::nearest).map(found -> cure.cure(found, ""));
+    }
+
+    /**
+     * The same as {@link #find} with other ways to build it as alternatives; several times the work.
+     *
+     * @param canDig whether posts may be let into the ground
+     */
+    public static CureAnswer withAlternatives(
+            FootprintPlan plan,
+            BuildRules rules,
+            BuildMeans means,
+            StrengthTerms terms,
+            ToDoubleFunction<Box> cost,
+            boolean canDig) {
+        LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
+        Optional<Found> found = cure.search.cheapest(plan, rules, false);
         List<Cure> alternatives = new ArrayList<>();
-        SectionNote walls = means.sections().stream()
-                .filter(s -> s.name().equals(rules.walls()))
-                .findFirst()
-                .orElseThrow();
-        for (SectionNote other : means.sections()) {
-            boolean stronger = other.thickness().mm() > walls.thickness().mm()
-                    && other.width().mm() >= 2 * other.thickness().mm();
-            if (stronger) {
-                search.cheapest(plan, rules.withWalls(other.name()), Double.POSITIVE_INFINITY)
-                        .ifPresent(way -> alternatives.add(way.cure));
+        for (BuildRules other : cure.otherRules()) {
+            cure.search.cheapest(plan, other, false).ifPresent(way -> alternatives.add(cure.cure(way, "")));
+        }
+        if (canDig) {
+            cure.letIn().ifPresent(alternatives::add);
+        }
+        cure.raised().flatMap(cure::onFloor).ifPresent(alternatives::add);
+        alternatives.sort(Comparator.comparingDouble(Cure::cost));
+        return cure.answer(found, alternatives);
+    }
+
+    /**
+     * The rules with bearers as far apart as the floor of this planter holds, where they do not say how far and it has a
+     * floor; the closest where none holds.
+     *
+     * @param plan of the planter
+     * @param rules with or without a spacing of bearers
+     */
+    public static BuildRules withFloorThatHolds(
+            FootprintPlan plan, BuildRules rules, BuildMeans means, StrengthTerms terms) {
+        if (plan.platformMm() == 0 || rules.bearerSpacing() != null) {
+            return rules;
+        }
+        BuildRules closer = rules;
+        for (double spacing : BEARER_SPACINGS_MM) {
+            closer = rules.withBearerSpacing(Length.ofMm(spacing));
+            if (BoxStrength.floorUse(BoxBuilder.build(plan, closer, means, Bracings.BARE), terms) <= 1) {
+                return closer;
             }
         }
-        search.raised()
-                .flatMap(raised -> search.cheapest(raised, rules, Double.POSITIVE_INFINITY)
-                        .map(way -> search.onPlatform(way.cure, raised.platformMm())))
-                .ifPresent(alternatives::add);
-        alternatives.sort(Comparator.comparingDouble(Cure::cost));
-        return new CureAnswer(found.map(Found::cure), found.map(Found::box), alternatives, search.tried);
+        return closer;
+    }
+
+    private CureAnswer answer(Optional<Found> found, List<Cure> alternatives) {
+        return new CureAnswer(found.map(way -> cure(way, "")), found.map(Found::box), alternatives, search.tried());
+    }
+
+    private List<BuildRules> otherRules() {
+        List<BuildRules> others = new ArrayList<>();
+        SectionNote walls = section(rules.walls());
+        SectionNote uprights = section(uprights(rules));
+        for (SectionNote other : means.sections()) {
+            double thickness = other.thickness().mm();
+            double width = other.width().mm();
+            if (thickness > walls.thickness().mm() && width >= 2 * thickness) {
+                others.add(rules.withWalls(other.name()));
+            }
+            boolean stiffer = thickness * width
+                    > uprights.thickness().mm() * uprights.width().mm();
+            if (stiffer && thickness >= THINNEST_UPRIGHT_MM && width <= WIDEST_UPRIGHT * thickness) {
+                others.add(rules.withUprights(other.name()));
+            }
+        }
+        if (rules.corners() == CornerStyle.MITRED) {
+            others.add(rules.withCorners(CornerStyle.LAPPED));
+        }
+        return others;
+    }
+
+    private static String uprights(BuildRules rules) {
+        return rules.posts() != null ? rules.posts() : rules.braces() != null ? rules.braces() : rules.walls();
+    }
+
+    /** With posts and braces let into the ground, no deeper than holds. */
+    private Optional<Cure> letIn() {
+        if (rules.postFooting() != null || terms.ground().lateralKnPerM3() == 0) {
+            return Optional.empty();
+        }
+        for (double depth : FOOTINGS_MM) {
+            Optional<Found> way = search.cheapest(plan, rules.withPostFooting(Length.ofMm(depth)), false);
+            if (way.isPresent()) {
+                return way.map(found -> cure(found, ""));
+            }
+        }
+        return Optional.empty();
     }
 
     /** The same planter on a floor a step higher, where that leaves room for roots. */
@@ -109,75 +187,47 @@ public final class LeastCure {
                         plan.capped()));
     }
 
-    private Cure onPlatform(Cure cure, double platformMm) {
-        return new Cure(
-                "a floor " + Figures.length(terms, platformMm) + " above the bed, " + cure.words(),
-                cure.walls(),
-                cure.braceSpacingMm(),
-                cure.tieSpacingMm(),
-                cure.tieBelowRimMm(),
-                cure.cost(),
-                cure.bowMm(),
-                cure.worst());
+    /** With a floor, which must itself hold. */
+    private Optional<Cure> onFloor(FootprintPlan raised) {
+        return search.cheapest(raised, withFloorThatHolds(raised, rules, means, terms), false)
+                .filter(way -> BoxStrength.floorUse(way.box(), terms) <= 1)
+                .map(way -> cure(way, "a floor " + Figures.length(terms, raised.platformMm()) + " above the bed, "));
     }
 
-    private Optional<Found> cheapest(FootprintPlan footprint, BuildRules rules, double mostCost) {
-        SectionNote tie = section(rules.ties() == null ? rules.walls() : rules.ties());
-        Box first = BoxBuilder.build(footprint, rules, means, new BracingScheme(1e5, 0, 75, Map.of()));
-        if (first.pieces().isEmpty()) {
-            return Optional.empty();
-        }
-        double wallMm = first.courses().get(first.courses().size() - 1).topMm()
-                - first.courses().get(0).bottomMm();
-        Bracings bracings = new Bracings(
-                footprint, wallMm, tie.width().mm(), BracingScheme.of(rules).tieBelowRimMm());
-        @Nullable Found best = null;
-        double bestCost = mostCost;
-        for (int ties = 0; ties < bracings.classes(); ties++) {
-            List<Way> ways = new ArrayList<>();
-            for (BracingScheme scheme : bracings.of(ties)) {
-                Box box = BoxBuilder.build(footprint, rules, means, scheme);
-                ways.add(new Way(scheme, box, cost.applyAsDouble(box)));
-            }
-            ways.sort(Comparator.comparingDouble(Way::cost));
-            if (ways.get(0).cost >= bestCost) {
-                break;
-            }
-            for (Way way : ways) {
-                if (way.cost >= bestCost) {
-                    break;
-                }
-                tried++;
-                Uses uses = BoxStrength.uses(way.box, terms);
-                if (uses.worst() <= 1) {
-                    best = new Found(cure(rules, way, uses), way.box);
-                    bestCost = way.cost;
-                    break;
-                }
-            }
-        }
-        return Optional.ofNullable(best);
-    }
-
-    private Cure cure(BuildRules rules, Way way, Uses uses) {
-        long ties = way.box.pieces().stream().filter(p -> p.role() == Role.TIE).count();
-        long braces =
-                way.box.pieces().stream().filter(p -> p.role() == Role.BRACE).count();
-        String words = rules.walls() + " walls with "
+    private Cure cure(Found way, String first) {
+        long ties = way.count(Role.TIE);
+        long braces = way.count(Role.BRACE);
+        String words = first
+                + changed(way.rules())
+                + way.rules().walls()
+                + " walls with "
                 + (ties == 0
                         ? "no ties"
-                        : count(ties, "tie") + " whose tops lie " + Figures.length(terms, way.scheme.tieBelowRimMm())
-                                + " below the rim")
-                + " and " + (braces == 0 ? "no braces" : count(braces, "brace"));
+                        : count(ties, "tie") + " whose tops lie "
+                                + Figures.length(terms, way.scheme().tieBelowRimMm()) + " below the rim")
+                + " and "
+                + (braces == 0 ? "no braces" : count(braces, "brace"));
         return new Cure(
                 words,
-                rules.walls(),
-                way.scheme.braceSpacingMm(),
-                way.scheme.tieSpacingMm(),
-                way.scheme.tieBelowRimMm(),
-                way.cost,
-                uses.bowMm(),
-                uses.worst());
+                way.rules().walls(),
+                way.scheme(),
+                way.cost(),
+                way.uses().bowMm(),
+                way.uses().worst());
+    }
+
+    /** What else than the walls is not as wished. */
+    private String changed(BuildRules other) {
+        if (other.postFootingMm() != rules.postFootingMm()) {
+            return "posts and braces let " + Figures.length(terms, other.postFootingMm())
+                    + " into the ground in concrete, ";
+        }
+        if (other.corners() != rules.corners()) {
+            return "lapped corners, ";
+        }
+        return uprights(other).equals(uprights(rules)) || !other.walls().equals(rules.walls())
+                ? ""
+                : "posts and braces of " + uprights(other) + ", ";
     }
 
     private static String count(long n, String one) {

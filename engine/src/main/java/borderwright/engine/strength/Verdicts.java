@@ -1,7 +1,6 @@
 package borderwright.engine.strength;
 
 import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Piece;
 import borderwright.engine.strength.box.BoxFrame;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.soil.GroundKind;
@@ -67,12 +66,8 @@ final class Verdicts {
     }
 
     /** What no figure covers. */
-    static List<String> open(Box box, BoxFrame frame, StrengthTerms terms, double strapN) {
+    static List<String> open(Box box, StrengthTerms terms) {
         Set<String> open = new LinkedHashSet<>();
-        if (!frame.straps().isEmpty() && terms.strapN() == 0) {
-            open.add("each corner strap must carry " + Figures.force(terms, strapN)
-                    + " (design force); no figure of its maker is given (`strength.strap`)");
-        }
         if (terms.ground() == GroundKind.UNKNOWN) {
             open.add("what the ground under the gravel bears is not known");
         }
@@ -115,9 +110,6 @@ final class Verdicts {
                         ? String.format(Locale.ROOT, ", with friction %.2f.", terms.bedFriction())
                         : " and is not held by friction."));
         frame.unheld().forEach(sentence -> taken.add(capital(sentence) + "."));
-        if (frame.box().pieces().stream().anyMatch(p -> p.role() == Piece.Role.CAPPING)) {
-            taken.add("The capping is not counted on to stiffen the top course.");
-        }
         return taken;
     }
 

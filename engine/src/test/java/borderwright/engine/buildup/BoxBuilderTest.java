@@ -107,6 +107,7 @@ class BoxBuilderTest {
                     null,
                     null,
                     null,
+                    null,
                     null);
             List<Point> octagon = new ArrayList<>();
             for (int i = 0; i < 8; i++) {
@@ -425,8 +426,8 @@ class BoxBuilderTest {
             BuildRules rules = Footprints.rules(LARCH, BATTEN, null);
             BuildMeans means = Footprints.means(45, Map.of());
             FootprintPlan plan = Footprints.run(2400, 800, 450);
-            Box wide = BoxBuilder.build(plan, rules, means, new BracingScheme(2500, 0, 75, Map.of()));
-            Box close = BoxBuilder.build(plan, rules, means, new BracingScheme(2500, 0, 75, Map.of(0, 400.0)));
+            Box wide = BoxBuilder.build(plan, rules, means, new BracingScheme(2500, 0, 75, List.of()));
+            Box close = BoxBuilder.build(plan, rules, means, new BracingScheme(400, 0, 75, List.of(1, 2, 3)));
             assertThat(of(wide, Role.BRACE)).isEmpty();
             assertThat(of(close, Role.BRACE)).hasSize(5).allMatch(brace -> brace.side() == 0);
         }

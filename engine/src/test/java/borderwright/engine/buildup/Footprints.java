@@ -62,7 +62,8 @@ public final class Footprints {
 
     public static BuildRules rules(String walls, String braces, @Nullable CornerStyle corners) {
         return new BuildRules(
-                walls, braces, null, null, null, null, null, null, corners, null, null, null, null, null, null, null);
+                walls, braces, null, null, null, null, null, null, corners, null, null, null, null, null, null, null,
+                null);
     }
 
     public static BuildMeans means(double tiltDeg, Map<String, Double> longest) {

@@ -39,7 +39,7 @@ class GardenChecksTest {
 
     private static BuildRules walls(String walls) {
         return new BuildRules(
-                walls, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+                walls, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
     }
 
     private static Garden garden(SurveyNotes survey, List<RunWish> runs, List<BoardPrice> boards) {

@@ -98,16 +98,36 @@ class BoxStrengthTest {
     }
 
     @Test
-    void whatHangsOnStrapsIsNotShownUntilTheyAreDeclared() {
+    void aStrapIsCheckedByItsScrewsOrByWhatItsMakerDeclares() {
         Ring skew = new Ring(List.of(new Point(0, 0), new Point(700, 0), new Point(0, 900)));
         Box box = Planters.box(Footprints.plan(skew, 150), BARE);
-        StrengthReport report = check(box);
-        if (report.open().isEmpty()) {
-            assertThat(box.fixings()).noneMatch(f -> f.hold() == Box.Hold.CORNER_STRAP);
-            return;
-        }
-        assertThat(report.verdict().kind()).isNotEqualTo(Verdict.Kind.HOLDS);
-        assertThat(report.open().get(0)).contains("corner strap must carry").contains("kN");
+        assertThat(box.fixings())
+                .anyMatch(f -> f.hold() == Box.Hold.CORNER_STRAP)
+                .anyMatch(f -> f.hold() == Box.Hold.STRAP_TO_UPRIGHT && f.count() == 4);
+
+        Check screws = strapCheck(check(box));
+        assertThat(screws.part()).contains("2 screw 4 x 30 in each leg");
+        assertThat(screws.clause()).isEqualTo("EN 1995-1-1 8.2.3");
+        assertThat(screws.utilisation()).isBetween(0.01, 1.0);
+
+        StrengthTerms declared = new StrengthTerms(
+                TERMS.materials(),
+                TERMS.fill(),
+                TERMS.kneelingN(),
+                TERMS.bowLimitMm(),
+                0,
+                TERMS.ground(),
+                TERMS.gravelMm(),
+                500,
+                TERMS.units());
+        assertThat(strapCheck(BoxStrength.check(box, declared)).clause()).isEqualTo("declared by its maker");
+    }
+
+    private static Check strapCheck(StrengthReport report) {
+        return report.checks().stream()
+                .filter(c -> c.part().contains("straps"))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -127,7 +147,10 @@ class BoxStrengthTest {
         for (Box box : List.of(run(scheme(400, 400, 200), 1200, 450), run(scheme(600, 600, 250), 1800, 450))) {
             StrengthReport report = check(box);
             double worst = Math.max(report.worstBowMm() / 10, report.worstUse());
-            assertThat(BoxStrength.uses(box, TERMS).worst()).isCloseTo(worst, within(1e-9));
+            double quick = BoxStrength.uses(box, TERMS).worst();
+            // A box that is over its limit is looked into no further than shows it.
+            assertThat(quick).isCloseTo(worst, within(worst > 1 ? 0.06 * worst : 1e-9));
+            assertThat(quick > 1).isEqualTo(worst > 1);
         }
     }
 

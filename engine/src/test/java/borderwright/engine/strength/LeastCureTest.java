@@ -11,9 +11,12 @@ import borderwright.engine.buildup.Footprints;
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.BuildRules.CornerStyle;
 import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.strength.timber.RuleSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -46,7 +49,7 @@ class LeastCureTest {
         StrengthReport report = BoxStrength.check(answer.box().orElseThrow(), TERMS);
         assertThat(report.holds()).isTrue();
         assertThat(cure.bowMm()).isCloseTo(report.worstBowMm(), within(1e-9));
-        Bracings all = new Bracings(plan, heightMm, 150, 75);
+        Bracings all = new Bracings(plan, heightMm, 150, false, null);
         for (int ties = 0; ties < all.classes(); ties++) {
             for (BracingScheme scheme : all.of(ties)) {
                 Box box = BoxBuilder.build(plan, RULES, MEANS, scheme);
@@ -63,7 +66,7 @@ class LeastCureTest {
     void tiesLowDownAreFoundWhereThoseNearTheRimDoNotHold() {
         Cure cure = find(Footprints.run(1200, 600, 450)).cheapest().orElseThrow();
 
-        assertThat(cure.tieBelowRimMm()).isGreaterThan(150);
+        assertThat(cure.scheme().tieBelowRimMm()).isGreaterThan(150);
         assertThat(cure.words()).contains("1 tie").contains("below the rim").contains("2 braces");
     }
 
@@ -77,10 +80,12 @@ class LeastCureTest {
     @Test
     void thickerBoardsAndAHigherFloorAreAlternativesWithTheirCostAndBow() {
         FootprintPlan plan = Footprints.run(1800, 600, 450);
-        CureAnswer answer = LeastCure.withAlternatives(plan, RULES, MEANS, TERMS, LeastCureTest::cost);
+        CureAnswer answer = LeastCure.withAlternatives(plan, RULES, MEANS, TERMS, LeastCureTest::cost, true);
 
         assertThat(answer.alternatives()).anyMatch(c -> c.walls().equals("treated 47 x 200"));
         assertThat(answer.alternatives()).anyMatch(c -> c.words().contains("floor"));
+        assertThat(answer.alternatives()).anyMatch(c -> c.words().startsWith("posts and braces of post 75 x 100"));
+
         assertThat(answer.all())
                 .hasSizeGreaterThan(2)
                 .allMatch(Cure::holds)
@@ -89,10 +94,83 @@ class LeastCureTest {
     }
 
     @Test
+    void bearersStandAsCloseAsTheFloorNeeds() {
+        FootprintPlan flat = Footprints.run(1800, 600, 450);
+        assertThat(LeastCure.withFloorThatHolds(flat, RULES, MEANS, TERMS)).isSameAs(RULES);
+
+        FootprintPlan floored = Footprints.plan(flat.outline(), List.of(), 450, 100, false);
+        BuildRules closer = LeastCure.withFloorThatHolds(floored, RULES, MEANS, TERMS);
+        double spacing = Objects.requireNonNull(closer.bearerSpacing()).mm();
+
+        assertThat(spacing).isLessThan(500);
+        assertThat(floorUse(floored, closer)).isLessThanOrEqualTo(1);
+        assertThat(floorUse(floored, RULES.withBearerSpacing(Length.ofMm(500)))).isGreaterThan(1);
+    }
+
+    private static double floorUse(FootprintPlan plan, BuildRules rules) {
+        return BoxStrength.floorUse(BoxBuilder.build(plan, rules, MEANS, Bracings.BARE), TERMS);
+    }
+
+    @Test
+    void spacingsThatAreWishedAreKeptAndTiesLieAsDeepAsHoldsBest() {
+        BuildRules wished = new BuildRules(
+                RULES.walls(),
+                RULES.braces(),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                Length.ofMm(600),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null);
+        FootprintPlan plan = Footprints.run(1200, 600, 450);
+        Cure cure = LeastCure.asWished(plan, wished, MEANS, TERMS, LeastCureTest::cost)
+                .orElseThrow();
+
+        assertThat(cure.holds()).isTrue();
+        assertThat(cure.scheme().tieSpacingMm()).isEqualTo(600);
+        assertThat(cure.scheme().tieBelowRimMm()).isGreaterThan(150);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1500, 500, 300", "2400, 900, 300", "1800, 900, 450", "3000, 700, 300"})
+    void noSideKeepsBracesThatItCanDoWithout(double lengthMm, double depthMm, double heightMm) {
+        FootprintPlan plan = Footprints.run(lengthMm, depthMm, heightMm);
+        Cure cure = find(plan).cheapest().orElseThrow();
+        for (int side = 0; side < 4; side++) {
+            Box fewer = BoxBuilder.build(plan, RULES, MEANS, cure.scheme().withoutBraces(side));
+            if (cost(fewer) < cure.cost() - 1e-9) {
+                assertThat(BoxStrength.check(fewer, TERMS).holds())
+                        .as("without those of side " + side)
+                        .isFalse();
+            }
+        }
+    }
+
+    @Test
+    void postsInTheGroundAreAnAlternativeWhereItCanBeDug() {
+        BuildRules stout = RULES.withUprights("post 75 x 100");
+        FootprintPlan plan = Footprints.run(1500, 600, 300);
+        CureAnswer dug = LeastCure.withAlternatives(plan, stout, MEANS, TERMS, LeastCureTest::cost, true);
+        CureAnswer paved = LeastCure.withAlternatives(plan, stout, MEANS, TERMS, LeastCureTest::cost, false);
+
+        assertThat(dug.alternatives()).anyMatch(c -> c.words().contains("into the ground in concrete"));
+        assertThat(paved.alternatives()).noneMatch(c -> c.words().contains("into the ground"));
+    }
+
+    @Test
     void whereNoBracingHoldsNothingIsFoundAndThickerBoardsStillMay() {
         // A tie from front to back leaves long ends alone.
         FootprintPlan plan = Footprints.run(1200, 2000, 450);
-        CureAnswer answer = LeastCure.withAlternatives(plan, RULES, MEANS, TERMS, LeastCureTest::cost);
+        CureAnswer answer = LeastCure.withAlternatives(plan, RULES, MEANS, TERMS, LeastCureTest::cost, true);
 
         assertThat(answer.cheapest()).isEmpty();
         assertThat(answer.box()).isEmpty();

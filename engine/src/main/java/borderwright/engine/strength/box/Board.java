@@ -15,6 +15,7 @@ import java.util.List;
  * @param topMm height of its top
  * @param section its cross-section
  * @param outward unit vector out of the box; of a divider to its left
+ * @param heldMm where uprights and dividers meet it, and its ends, along the side, in order; of others empty
  * @param parts its bars in order
  */
 public record Board(
@@ -26,8 +27,10 @@ public record Board(
         double topMm,
         Section section,
         Vector outward,
+        List<Double> heldMm,
         List<Part> parts) {
     public Board {
+        heldMm = List.copyOf(heldMm);
         parts = List.copyOf(parts);
     }
 

@@ -17,7 +17,7 @@ import java.util.Map;
  */
 public final class BowLines {
     /** Places read on each bar besides its ends. */
-    private static final int READ = 8;
+    private static final int READ = 4;
 
     private final BoxFrame frame;
     private final FrameAnswer answer;

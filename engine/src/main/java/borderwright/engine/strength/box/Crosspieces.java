@@ -158,6 +158,7 @@ final class Crosspieces {
                 piece.piece.place().topMm(),
                 section,
                 MiddleLines.level(piece.along.left()),
+                List.of(),
                 List.of(new Board.Part(
                         member, start, end, 0, to.minus(from).length(), from, to, right, tie ? -1 : right + 1)));
     }

@@ -1,7 +1,6 @@
 package borderwright.engine.strength.box;
 
 import borderwright.engine.strength.frame.Loads;
-import borderwright.engine.strength.frame.Vector;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,8 +19,18 @@ final class EdgeLoad {
         this.frame = frame;
     }
 
-    /** Where the push stands: a bar and a distance from its start. */
-    private record Spot(Board.Part part, double fromStartMm, double alongMm) {}
+    /** The middle of a gap, on its board. */
+    private record Spot(Board board, double alongMm, double gapMm) {
+        Loads push(double pushN) {
+            for (Board.Part part : board.parts()) {
+                if (alongMm <= part.toMm()) {
+                    double at = Math.min(alongMm - part.fromMm(), part.lengthMm());
+                    return new Loads().point(part.member(), board.outward(), at, pushN);
+                }
+            }
+            throw new IllegalStateException(board.label() + " has no bar at " + alongMm + " mm");
+        }
+    }
 
     /** One case for each equally wide gap nearest to the middle of a side: one, or two that mirror each other. */
     List<Loads> on(int side, double pushN) {
@@ -29,34 +38,28 @@ final class EdgeLoad {
         List<Board> boards = frame.walls().stream()
                 .filter(b -> b.side() == side && b.course() == top)
                 .toList();
-        double widest = 0;
+        List<Spot> gaps = new ArrayList<>();
+        double from = Double.POSITIVE_INFINITY;
+        double to = Double.NEGATIVE_INFINITY;
         for (Board board : boards) {
-            for (Board.Part part : board.parts()) {
-                widest = Math.max(widest, part.lengthMm());
+            List<Double> held = board.heldMm();
+            for (int i = 1; i < held.size(); i++) {
+                gaps.add(new Spot(board, (held.get(i - 1) + held.get(i)) / 2, held.get(i) - held.get(i - 1)));
             }
+            from = Math.min(from, held.get(0));
+            to = Math.max(to, held.get(held.size() - 1));
         }
-        List<Spot> spots = new ArrayList<>();
-        for (Board board : boards) {
-            for (Board.Part part : board.parts()) {
-                if (part.lengthMm() >= ALIKE * widest) {
-                    spots.add(new Spot(part, part.lengthMm() / 2, (part.fromMm() + part.toMm()) / 2));
-                }
-            }
-        }
-        double middle = (boards.get(0).parts().get(0).fromMm()
-                        + boards.get(boards.size() - 1)
-                                .parts()
-                                .get(boards.get(boards.size() - 1).parts().size() - 1)
-                                .toMm())
-                / 2;
+        double widest = gaps.stream().mapToDouble(Spot::gapMm).max().orElse(0);
+        List<Spot> spots =
+                gaps.stream().filter(gap -> gap.gapMm >= ALIKE * widest).toList();
+        double middle = (from + to) / 2;
         double nearest = spots.stream()
                 .mapToDouble(s -> Math.abs(s.alongMm - middle))
                 .min()
                 .orElse(0);
-        Vector outward = boards.get(0).outward();
         return spots.stream()
                 .filter(s -> Math.abs(s.alongMm - middle) <= nearest + 1)
-                .map(s -> new Loads().point(s.part.member(), outward, s.fromStartMm, pushN))
+                .map(s -> s.push(pushN))
                 .toList();
     }
 }

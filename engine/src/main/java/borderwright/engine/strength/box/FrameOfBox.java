@@ -8,6 +8,7 @@ import borderwright.engine.strength.frame.Freedom;
 import borderwright.engine.strength.frame.Rigidity;
 import borderwright.engine.strength.frame.Vector;
 import borderwright.engine.strength.soil.Fill;
+import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.timber.Section;
 import borderwright.engine.strength.timber.Timber;
 import java.util.ArrayList;
@@ -25,19 +26,22 @@ final class FrameOfBox {
     final Materials materials;
     final Fill fill;
     final double bedFriction;
+    final GroundKind ground;
     final FrameBuilder builder = new FrameBuilder();
     final MiddleLines lines;
     final Screws screws;
     final List<String> unheld = new ArrayList<>();
 
-    /** Bars of boards are split until none is longer: for tests that ask whether that changes anything. */
-    double longestPartMm = Double.POSITIVE_INFINITY;
+    /** Bars of boards are split until none is longer. */
+    final double longestPartMm;
 
-    FrameOfBox(Box box, Materials materials, Fill fill, double bedFriction) {
+    FrameOfBox(Box box, Materials materials, Fill fill, double bedFriction, GroundKind ground, double longestPartMm) {
         this.box = box;
         this.materials = materials;
         this.fill = fill;
         this.bedFriction = bedFriction;
+        this.ground = ground;
+        this.longestPartMm = longestPartMm;
         double wallMm = box.pieces().stream()
                 .filter(piece -> piece.role() == Role.WALL)
                 .findFirst()
@@ -52,8 +56,10 @@ final class FrameOfBox {
         Crosspieces crosspieces = new Crosspieces(this, uprights);
         uprights.stand();
         List<Stem> stems = uprights.drawn();
-        Walls walls = new Walls(this, uprights, crosspieces);
+        CappingLines cappingLines = new CappingLines(this);
+        Walls walls = new Walls(this, uprights, crosspieces, cappingLines);
         List<Board> courses = walls.draw();
+        List<Board> capping = cappingLines.draw(courses);
         List<Board> dividers = crosspieces.drawDividers();
         List<Board> ties = crosspieces.drawTies();
         uprights.joinPairs();
@@ -64,9 +70,12 @@ final class FrameOfBox {
                 courses,
                 dividers,
                 ties,
+                capping,
                 stems,
                 screws.holds,
                 screws.straps,
+                screws.helps,
+                uprights.feet,
                 walls.bed(),
                 walls.backings(),
                 unheld);

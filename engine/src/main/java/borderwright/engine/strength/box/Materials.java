@@ -24,13 +24,8 @@ public record Materials(
         double withdrawalNPerMm2,
         double pullThroughNPerMm2,
         double axialStiffnessNPerMm) {
-    /** The strap's own screws are not bought by name: two of 4 x 30 in each leg (careful default, no source). */
-    static final Fastener STRAP_SCREW = Fastener.screw(4, 30);
-
-    /** Steel under a strap screw's head, taken as a wood plate as thin as the yield formulas allow, mm. */
-    static final double STRAP_MM = 2;
-
-    static final int STRAP_SCREWS = 2;
+    /** The thinnest strap that is asked for. */
+    private static final double STRAP_MM = 1.5;
 
     public Materials {
         sections = List.copyOf(sections);
@@ -79,6 +74,21 @@ public record Materials(
 
     Joint joint(Fastener screw, double fixedMm, String fixed, double receiverMm, String receiver) {
         return rules.joint(screw, fixedMm, grade(fixed), receiverMm, grade(receiver), false);
+    }
+
+    /** A screw through a strap of the thinnest steel asked for. */
+    Joint plate(Fastener screw, double receiverMm, String receiver) {
+        return rules.plate(screw, STRAP_MM, receiverMm, grade(receiver));
+    }
+
+    /** A screw along the grain of the receiver. */
+    Joint endJoint(Fastener screw, double fixedMm, String fixed, double receiverMm, String receiver) {
+        return rules.joint(screw, fixedMm, grade(fixed), receiverMm, grade(receiver), true);
+    }
+
+    /** Whether a screw in the middle of a board's edge stands far enough from both faces to bear a load across it. */
+    boolean staysInEdge(double diameterMm, double thicknessMm) {
+        return thicknessMm / 2 >= rules.loadedEdgeMm(diameterMm);
     }
 
     /** Stiffness of one screw along itself at first; nothing where it counts for nothing. */

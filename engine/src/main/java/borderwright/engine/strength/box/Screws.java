@@ -4,8 +4,9 @@ import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.Box.Fixing;
 import borderwright.engine.strength.frame.SpringLaw;
 import borderwright.engine.strength.frame.Vector;
-import borderwright.engine.strength.timber.Fastener;
 import borderwright.engine.strength.timber.Joint;
+import borderwright.engine.strength.timber.LoadDuration;
+import borderwright.engine.strength.worked.Working;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -19,6 +20,7 @@ final class Screws {
 
     final List<ScrewGroup> holds = new ArrayList<>();
     final List<Strap> straps = new ArrayList<>();
+    final List<Help> helps = new ArrayList<>();
     private final FrameOfBox frame;
     private final Map<String, Joint> joints = new HashMap<>();
 
@@ -94,19 +96,45 @@ final class Screws {
         }
     }
 
-    /** A strap across two uprights; its own stiffness is that of two small screws in each leg. */
+    /** A strap across two uprights, as stiff as its screws: two legs one after the other are half as stiff as one. */
     void strap(int corner, int first, int second, Vector place, String section, double depthMm) {
-        Fastener screw = Materials.STRAP_SCREW;
-        double one = frame.materials
-                .joint(screw, Materials.STRAP_MM, section, depthMm, section)
-                .slipModulus();
-        // Two legs one after the other are half as stiff as one.
-        double stiffness = Materials.STRAP_SCREWS * one / 2;
+        Optional<Fixing> found = fixing(Box.Hold.STRAP_TO_UPRIGHT, Double.POSITIVE_INFINITY);
+        if (found.isEmpty()) {
+            frame.unheld.add("no screws are listed for the strap of corner " + (corner + 1));
+            return;
+        }
+        Fixing fixing = found.get();
+        Joint leg = joints.computeIfAbsent(
+                "strap/" + section + "/" + depthMm,
+                key -> frame.materials.plate(
+                        frame.materials.screw(fixing.diameterMm(), fixing.lengthMm()), depthMm, section));
+        int count = Box.Hold.STRAP_TO_UPRIGHT.perJoint() / 2;
+        double stiffness = count * leg.slipModulus() / 2;
         straps.add(new Strap(
                 corner,
                 place.z(),
+                leg,
+                count,
+                fixing.item(),
                 frame.builder.spring(first, second, place, Vector.X, stiffness, SpringLaw.ELASTIC),
                 frame.builder.spring(first, second, place, Vector.Y, stiffness, SpringLaw.ELASTIC)));
+    }
+
+    /**
+     * Screws that help as far as their design load for good goes and then give way: nothing leans on them alone.
+     *
+     * @param first node under their heads
+     * @param second node that they end in
+     * @param directions in which they are sheared
+     */
+    void help(Joint joint, int count, int first, int second, Vector place, List<Vector> directions) {
+        double limit = count / joint.utilisation(1, 0, 1, LoadDuration.PERMANENT, Working.SILENT);
+        List<Integer> springs = new ArrayList<>();
+        for (Vector direction : directions) {
+            springs.add(frame.builder.spring(
+                    first, second, place, direction, count * joint.slipModulus(), SpringLaw.slipping(limit)));
+        }
+        helps.add(new Help(joint, springs));
     }
 
     private Joint joint(Faces faces, Fixing fixing) {
@@ -118,12 +146,15 @@ final class Screws {
                 faces.receiver);
     }
 
-    /** The longest of the box's screws for this joint that stays in the wood; the shortest where none does. */
     private Optional<Fixing> fixing(Faces faces) {
-        double mostMm = faces.fixedMm + faces.receiverMm - COVER_MM + 1e-6;
+        return fixing(faces.kind, faces.fixedMm + faces.receiverMm - COVER_MM + 1e-6);
+    }
+
+    /** The longest of the box's screws for this joint that stays in the wood; the shortest where none does. */
+    Optional<Fixing> fixing(Box.Hold hold, double mostMm) {
         Optional<Fixing> best = Optional.empty();
         for (Fixing fixing : frame.box.fixings()) {
-            if (fixing.hold() != faces.kind || !(fixing.diameterMm() > 0)) {
+            if (fixing.hold() != hold || !(fixing.diameterMm() > 0)) {
                 continue;
             }
             boolean better = best.isEmpty()

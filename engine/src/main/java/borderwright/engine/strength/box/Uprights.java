@@ -4,12 +4,15 @@ import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.Box.Course;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.buildup.Piece.Role;
+import borderwright.engine.buildup.PostHole;
 import borderwright.engine.buildup.SideFrame;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.strength.box.UprightLine.Meeting;
 import borderwright.engine.strength.frame.Freedom;
 import borderwright.engine.strength.frame.Rigidity;
+import borderwright.engine.strength.frame.SpringLaw;
 import borderwright.engine.strength.frame.Vector;
+import borderwright.engine.strength.soil.PostFooting;
 import borderwright.engine.strength.timber.Section;
 import borderwright.engine.strength.timber.Timber;
 import java.util.ArrayList;
@@ -21,12 +24,15 @@ import java.util.Optional;
  * The posts and braces of a box as upright bars.
  *
  * <p>A corner's posts stand where the middle lines of its two walls meet, a brace on the middle line of its wall: boards
- * hang on them without eccentricity, as hinges. Nothing holds them to the ground.
+ * hang on them without eccentricity, as hinges. Only those that are let into the ground are held by it.
  */
 final class Uprights {
     private static final double LEAST_BEARING_MM = 5;
 
+    private static final double LEAST_FOOTING_MM = 100;
+
     final List<UprightLine> all = new ArrayList<>();
+    final List<Foot> feet = new ArrayList<>();
     private final FrameOfBox frame;
 
     Uprights(FrameOfBox frame) {
@@ -60,7 +66,44 @@ final class Uprights {
         for (Course course : frame.box.courses()) {
             line.want((course.bottomMm() + course.topMm()) / 2);
         }
+        for (double depth : depthsMm(line)) {
+            line.want(bedMm() - depth);
+        }
         return line;
+    }
+
+    private double bedMm() {
+        return frame.box.courses().get(0).bottomMm();
+    }
+
+    /** Where springs stand for ground that bears alike all the way down: Gauss's two points; none for one that stands on it. */
+    private List<Double> depthsMm(UprightLine line) {
+        double deepMm = bedMm() - line.piece.place().bottomMm();
+        return deepMm < LEAST_FOOTING_MM
+                ? List.of()
+                : List.of(deepMm / 2 * (1 - 1 / Math.sqrt(3)), deepMm / 2 * (1 + 1 / Math.sqrt(3)));
+    }
+
+    private void letIn(UprightLine line) {
+        List<Double> depths = depthsMm(line);
+        if (depths.isEmpty()) {
+            return;
+        }
+        double deepMm = bedMm() - line.piece.place().bottomMm();
+        double widthMm = PostHole.of(line.piece, bedMm()).widthMm();
+        PostFooting footing = new PostFooting(deepMm / 1000, widthMm / 1000, frame.ground);
+        double stiffness = footing.stiffnessNPerMm2() * deepMm / depths.size();
+        List<Foot.Spring> springs = new ArrayList<>();
+        for (double depth : depths) {
+            Vector at = MiddleLines.at(line.at, bedMm() - depth);
+            int node = line.node(bedMm() - depth);
+            for (boolean across : new boolean[] {false, true}) {
+                int index =
+                        frame.builder.toGround(node, at, across ? Vector.Y : Vector.X, stiffness, SpringLaw.ELASTIC);
+                springs.add(new Foot.Spring(index, depth, across));
+            }
+        }
+        feet.add(new Foot(line.piece.label(), footing, springs));
     }
 
     private Optional<Meeting> bearing(SideFrame side, Piece piece) {
@@ -107,6 +150,7 @@ final class Uprights {
                                 ? frame.builder.node(at, Freedom.UX, Freedom.UY, Freedom.RX, Freedom.RY, Freedom.RZ)
                                 : frame.boardNode(at));
             }
+            letIn(line);
         }
     }
 
@@ -151,7 +195,7 @@ final class Uprights {
         boolean touch =
                 Touch.faces(first.piece.place().plan(), second.piece.place().plan());
         for (double height : first.nodes.keySet()) {
-            if (!second.reaches(height)) {
+            if (height < bedMm() || !second.reaches(height)) {
                 continue;
             }
             Vector place = MiddleLines.at(first.at, height);

@@ -14,7 +14,9 @@ import borderwright.engine.strength.frame.Vector;
 import borderwright.engine.strength.timber.Section;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableSet;
 import java.util.TreeSet;
 
@@ -26,6 +28,7 @@ import java.util.TreeSet;
 final class Walls {
     private static final double SAME_MM = 0.5;
     private static final double LEAST_OVERLAP_MM = 5;
+    private static final int COURSES = 1000;
     private static final double N_PER_KG = 9.81;
 
     /** Movement into loose fill at which it stands against a wall as much as it can (careful default, no source). */
@@ -37,13 +40,15 @@ final class Walls {
     private final FrameOfBox frame;
     private final Uprights uprights;
     private final Crosspieces crosspieces;
+    private final CappingLines capping;
     private final List<Integer> bed = new ArrayList<>();
     private final List<Backing> backings = new ArrayList<>();
 
-    Walls(FrameOfBox frame, Uprights uprights, Crosspieces crosspieces) {
+    Walls(FrameOfBox frame, Uprights uprights, Crosspieces crosspieces, CappingLines capping) {
         this.frame = frame;
         this.uprights = uprights;
         this.crosspieces = crosspieces;
+        this.capping = capping;
     }
 
     /** A crossing of a board and an upright. */
@@ -51,6 +56,8 @@ final class Walls {
 
     List<Board> draw() {
         List<Board> boards = new ArrayList<>();
+        Map<Integer, Laps.End> starts = new HashMap<>();
+        Map<Integer, Laps.End> ends = new HashMap<>();
         List<Piece> walls = frame.pieces(Role.WALL);
         for (SideFrame side : frame.lines.sides) {
             for (Course course : frame.box.courses()) {
@@ -61,11 +68,39 @@ final class Walls {
                 for (int i = 0; i < row.size(); i++) {
                     double from = i == 0 ? frame.lines.startMm(side.side()) : end(side, row.get(i), false);
                     double to = i == row.size() - 1 ? frame.lines.endMm(side.side()) : end(side, row.get(i), true);
-                    boards.add(board(row.get(i), side, from, to));
+                    Board board = board(row.get(i), side, from, to);
+                    boards.add(board);
+                    Vector along = frame.lines.along(side.side());
+                    int key = side.side() * COURSES + course.number();
+                    if (i == 0) {
+                        int node = board.parts().get(0).startNode();
+                        starts.put(key, new Laps.End(row.get(i), node, board.outward(), along));
+                    }
+                    if (i == row.size() - 1) {
+                        int node = board.parts().get(board.parts().size() - 1).endNode();
+                        ends.put(key, new Laps.End(row.get(i), node, board.outward(), along.times(-1)));
+                    }
                 }
             }
         }
+        lap(starts, ends);
         return boards;
+    }
+
+    private void lap(Map<Integer, Laps.End> starts, Map<Integer, Laps.End> ends) {
+        Laps laps = new Laps(frame);
+        for (SideFrame side : frame.lines.sides) {
+            int before = StrictMath.floorMod(side.side() - 1, frame.lines.sides.size());
+            for (Course course : frame.box.courses()) {
+                Laps.End start = starts.get(side.side() * COURSES + course.number());
+                Laps.End end = ends.get(before * COURSES + course.number());
+                if (start != null && end != null && side.startAngle() < StrictMath.PI) {
+                    double height = (course.bottomMm() + course.topMm()) / 2;
+                    Vector middle = MiddleLines.at(frame.lines.corner(side.side()), height);
+                    laps.join(start, end, side.start(), middle);
+                }
+            }
+        }
     }
 
     List<Integer> bed() {
@@ -87,7 +122,8 @@ final class Walls {
     private Board board(Piece piece, SideFrame side, double fromMm, double toMm) {
         double height = (piece.place().bottomMm() + piece.place().topMm()) / 2;
         List<Crossing> crossings = crossings(side, height, fromMm, toMm);
-        List<Double> places = places(side, crossings, fromMm, toMm);
+        List<Double> held = held(side, crossings, fromMm, toMm);
+        List<Double> places = places(piece, side, held);
         Section section = frame.section(piece);
         Rigidity rigidity = frame.onEdge(section, frame.materials.timber(piece.section()));
         List<Integer> nodes = new ArrayList<>();
@@ -125,6 +161,7 @@ final class Walls {
                 piece.place().topMm(),
                 section,
                 frame.lines.outward(side.side()),
+                held,
                 parts);
     }
 
@@ -142,13 +179,25 @@ final class Walls {
         return found;
     }
 
-    private List<Double> places(SideFrame side, List<Crossing> crossings, double fromMm, double toMm) {
+    /** Its ends, and where uprights and dividers meet it. */
+    private List<Double> held(SideFrame side, List<Crossing> crossings, double fromMm, double toMm) {
         NavigableSet<Double> places = new TreeSet<>(List.of(fromMm, toMm));
         crossings.forEach(crossing -> add(places, crossing.alongMm));
         for (double divider : crosspieces.dividersMm(side.side())) {
             if (divider > fromMm && divider < toMm) {
                 add(places, divider);
             }
+        }
+        return List.copyOf(places);
+    }
+
+    /** With the screws of the capping, and so close that the fill behind it stands against it evenly. */
+    private List<Double> places(Piece piece, SideFrame side, List<Double> held) {
+        NavigableSet<Double> places = new TreeSet<>(held);
+        if (piece.course() == frame.box.courses().size()) {
+            capping.placesMm(side.side()).stream()
+                    .filter(s -> s > places.first() && s < places.last())
+                    .forEach(s -> add(places, s));
         }
         return split(places);
     }

@@ -34,6 +34,17 @@ final class Eurocode5 implements RuleSet {
         return new Design(one, Math.sqrt(under.kdef() * into.kdef()));
     }
 
+    @Override
+    public double loadedEdgeMm(double dMm) {
+        return Spacings.of(dMm, Math.PI / 2, true, 350).loadedEdgeMm();
+    }
+
+    @Override
+    public Joint plate(Fastener fastener, double plateMm, double receiverMm, Grade receiver) {
+        Eurocode5Timber into = Eurocode5Timber.of(receiver, ServiceClass.SC3);
+        return new Eurocode5Plate(fastener, plateMm, receiverMm, into.strengthClass(), into.kdef());
+    }
+
     /**
      * The design side of a joint.
      *

@@ -33,23 +33,43 @@ final class Nds implements RuleSet {
                 fastener,
                 fixedMm,
                 receiverMm,
-                NdsTimber.of(fixed).grade(),
-                NdsTimber.of(receiver).grade(),
+                NdsYield.bearing(NdsTimber.of(fixed).grade().g()),
+                NdsTimber.of(fixed).grade().g(),
+                NdsTimber.of(receiver).grade().g(),
                 endGrain);
     }
 
+    /** The commentary's advice for nails and screws below 1/4 in, table C12.1.5.7 (from memory). */
+    @Override
+    public double loadedEdgeMm(double dMm) {
+        return 2.5 * dMm;
+    }
+
+    @Override
+    public Joint plate(Fastener fastener, double plateMm, double receiverMm, Grade receiver) {
+        double g = NdsTimber.of(receiver).grade().g();
+        return new One(fastener, plateMm, receiverMm, NdsYield.STEEL_PSI, g, g, false);
+    }
+
     /**
-     * One kind of fastener between two timbers.
+     * One kind of fastener between two members.
      *
      * @param fastener the fastener
      * @param fixedMm thickness of the side member
      * @param receiverMm depth of the main member
-     * @param side grade of the side member
-     * @param main grade of the main member
+     * @param fes bearing strength of the side member, psi
+     * @param sideG specific gravity of the side member; of a steel plate that of the main member
+     * @param mainG specific gravity of the main member
      * @param endGrain whether it runs along the grain of the main member
      */
     private record One(
-            Fastener fastener, double fixedMm, double receiverMm, NdsGrade side, NdsGrade main, boolean endGrain)
+            Fastener fastener,
+            double fixedMm,
+            double receiverMm,
+            double fes,
+            double sideG,
+            double mainG,
+            boolean endGrain)
             implements Joint {
         private static final double LEAST_DIAMETERS = 6;
         private static final double FULL_DIAMETERS = 10;
@@ -57,7 +77,7 @@ final class Nds implements RuleSet {
         /** The NDS gives none for screws and nails: EN 1995-1-1 table 7.1 with densities from specific gravity. */
         @Override
         public double slipModulus() {
-            double rho = 1000 * Math.sqrt(side.g() * main.g());
+            double rho = 1000 * Math.sqrt(sideG * mainG);
             double share = endGrain ? NdsFactors.END_GRAIN_LATERAL : 1;
             double d = fastener.diameterMm();
             double power = StrictMath.pow(rho, 1.5);
@@ -106,10 +126,10 @@ final class Nds implements RuleSet {
                 working.remark("the point stands less than 6 D in the main member: no lateral value", "NDS 12.1.5.6");
                 return 0;
             }
-            double fem = working.step("Fem", "16600 G^1.84", NdsYield.bearing(main.g()), "psi", "NDS 12.3.3");
-            double fes = working.step("Fes", "16600 G^1.84", NdsYield.bearing(side.g()), "psi", "NDS 12.3.3");
+            double fem = working.step("Fem", "16600 G^1.84", NdsYield.bearing(mainG), "psi", "NDS 12.3.3");
+            double bearing = working.given("Fes", "side member", fes, "psi", "NDS 12.3.3, 12.3.3.1");
             double fyb = working.given("Fyb", "by diameter", NdsYield.bendingYield(nominal), "psi", "NDS table I1");
-            NdsYield yield = NdsYield.of(d, p, fixedMm / NdsTimber.MM_PER_IN, fem, fes, fyb, NdsYield.reduction(d));
+            NdsYield yield = NdsYield.of(d, p, fixedMm / NdsTimber.MM_PER_IN, fem, bearing, fyb, NdsYield.reduction(d));
             double z = working.step("Z", "least of six modes", yield.z(), "lb", "NDS table 12.3.1A");
             double shallow = Math.min(1, p / (FULL_DIAMETERS * nominal));
             double end = endGrain ? NdsFactors.END_GRAIN_LATERAL : 1;
@@ -132,7 +152,7 @@ final class Nds implements RuleSet {
             double p = Math.min(receiverMm, fastener.penetrationMm(fixedMm)) / NdsTimber.MM_PER_IN;
             double held = fastener.isScrew() ? Math.min(p, fastener.threadMm() / NdsTimber.MM_PER_IN) : p;
             double perInch =
-                    fastener.isScrew() ? NdsWithdrawal.woodScrew(main.g(), d) : NdsWithdrawal.smoothNail(main.g(), d);
+                    fastener.isScrew() ? NdsWithdrawal.woodScrew(mainG, d) : NdsWithdrawal.smoothNail(mainG, d);
             double wet = fastener.isScrew() ? NdsFactors.WET_JOINT : NdsFactors.WET_NAIL_PULLED;
             working.step("W", "2850 G^2 D or 1380 G^2.5 D", perInch, "lb/in", "NDS 12.2");
             return working.step(

@@ -39,6 +39,9 @@ public record NdsYield(double im, double is, double ii, double iiim, double iiis
                 dIn * dIn / kd * Math.sqrt(2 * fem * fyb / (3 * (1 + re))));
     }
 
+    /** Bearing strength of thin sheet steel, ASTM A653 grade 33, psi (note to NDS tables 12N and 12P; from memory). */
+    static final double STEEL_PSI = 61_850;
+
     /** Reference lateral design value Z, lb. */
     public double z() {
         return Math.min(Math.min(Math.min(im, is), ii), Math.min(Math.min(iiim, iiis), iv));

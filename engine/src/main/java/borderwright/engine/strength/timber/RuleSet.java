@@ -30,4 +30,22 @@ public interface RuleSet {
      * @param endGrain whether it runs along the grain of the receiver
      */
     Joint joint(Fastener fastener, double fixedMm, Grade fixed, double receiverMm, Grade receiver, boolean endGrain);
+
+    /**
+     * How far a predrilled screw must stand from a face that its load pushes it towards, mm.
+     *
+     * @param dMm diameter
+     */
+    double loadedEdgeMm(double dMm);
+
+    /**
+     * A screw through a thin steel plate into the side grain of a timber, loaded across itself; it counts for nothing
+     * when pulled.
+     *
+     * @param fastener the screw
+     * @param plateMm thickness of the plate, at most half the screw's diameter
+     * @param receiverMm depth of the timber
+     * @param receiver its quality
+     */
+    Joint plate(Fastener fastener, double plateMm, double receiverMm, Grade receiver);
 }

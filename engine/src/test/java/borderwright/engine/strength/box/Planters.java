@@ -18,7 +18,7 @@ import java.util.random.RandomGenerator;
 /** Boxes for tests of strength, made up. */
 public final class Planters {
     /** No braces, no ties. */
-    public static final BracingScheme BARE = new BracingScheme(1e5, 0, 75, Map.of());
+    public static final BracingScheme BARE = new BracingScheme(1e5, 0, 75, List.of());
 
     public static final Fill FILL = StrengthTerms.habitFill();
     public static final Materials MATERIALS = Materials.of(RuleSet.EUROCODE, Footprints.SECTIONS);
@@ -27,7 +27,7 @@ public final class Planters {
 
     /** Braces and ties no further apart than this; ties' tops this far below the rim. */
     public static BracingScheme scheme(double braceMm, double tieMm, double belowMm) {
-        return new BracingScheme(braceMm, tieMm, belowMm, Map.of());
+        return new BracingScheme(braceMm, tieMm, belowMm, List.of());
     }
 
     /** A run of 25 x 150 boards on battens, its dividers at these distances from its left end. */

@@ -62,6 +62,11 @@ public final class DenseFrame {
         return new DenseFrame(frame, loads, scales).pivot();
     }
 
+    /** Where a node stands. */
+    public static Vector place(Frame frame, int node) {
+        return frame.places.get(node);
+    }
+
     private double[] pivot() {
         boolean[] closed = new boolean[contacts.size()];
         SimpleMatrix open = freePart(elastic);

@@ -1,0 +1,47 @@
+package borderwright.engine.buildup;
+
+import borderwright.engine.geometry.Ring;
+import java.util.List;
+
+/**
+ * The hole of a post or brace that is let into the ground, filled with concrete round the post.
+ *
+ * @param widthMm its width
+ * @param depthMm its depth below the bed
+ * @param postMm2 what the post takes up on the plan
+ */
+public record PostHole(double widthMm, double depthMm, double postMm2) {
+    /** Concrete on every side of a post (common practice, no source). */
+    private static final double COVER_MM = 75;
+
+    private static final double LEAST_MM = 50;
+
+    /** One for each upright of a box that goes below its bed. */
+    public static List<PostHole> of(List<Piece> pieces, double bedMm) {
+        return pieces.stream()
+                .filter(p -> p.role() == Piece.Role.POST || p.role() == Piece.Role.BRACE)
+                .filter(p -> p.place().bottomMm() < bedMm - LEAST_MM)
+                .map(p -> of(p, bedMm))
+                .toList();
+    }
+
+    /** That of one upright. */
+    public static PostHole of(Piece upright, double bedMm) {
+        Ring plan = upright.place().plan();
+        double longest = 0;
+        for (int i = 0; i < plan.size(); i++) {
+            longest = Math.max(longest, plan.sideMm(i));
+        }
+        return new PostHole(longest + 2 * COVER_MM, bedMm - upright.place().bottomMm(), plan.areaMm2());
+    }
+
+    /** Earth taken out, mm3, as a square hole. */
+    public double dugMm3() {
+        return widthMm * widthMm * depthMm;
+    }
+
+    /** Concrete put in, mm3. */
+    public double concreteMm3() {
+        return dugMm3() - postMm2 * depthMm;
+    }
+}

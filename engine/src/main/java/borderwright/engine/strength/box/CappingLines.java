@@ -1,0 +1,153 @@
+package borderwright.engine.strength.box;
+
+import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.Box.Fixing;
+import borderwright.engine.buildup.CappingScrews;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.Piece.Role;
+import borderwright.engine.buildup.SideFrame;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.strength.frame.Rigidity;
+import borderwright.engine.strength.frame.Vector;
+import borderwright.engine.strength.timber.Joint;
+import borderwright.engine.strength.timber.Section;
+import borderwright.engine.strength.timber.Timber;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The capping: boards that lie flat on the top course and bend through their width, screwed down into its edge. It counts
+ * only where those screws keep the rule set's distance from the faces of the walls; its boards are not joined to each other.
+ */
+final class CappingLines {
+    private final FrameOfBox frame;
+    private final List<Piece> pieces;
+    private final Optional<Fixing> screw;
+
+    CappingLines(FrameOfBox frame) {
+        this.frame = frame;
+        List<Piece> found = frame.pieces(Role.CAPPING);
+        Optional<Fixing> fixing = frame.screws.fixing(Box.Hold.CAPPING_TO_WALL, Double.POSITIVE_INFINITY);
+        boolean counts =
+                fixing.isPresent() && frame.materials.staysInEdge(fixing.get().diameterMm(), frame.lines.wallMm);
+        pieces = counts ? found : List.of();
+        screw = fixing;
+        if (!found.isEmpty() && !counts) {
+            frame.unheld.add(
+                    "the capping is not counted on to stiffen the top course, because its screws stand too near"
+                            + " the faces of the walls to bear a load across them");
+        }
+    }
+
+    /** Where its screws stand along a side. */
+    List<Double> placesMm(int side) {
+        List<Double> places = new ArrayList<>();
+        for (Piece piece : pieces) {
+            if (piece.side() == side) {
+                places.addAll(placesMm(piece));
+            }
+        }
+        return places;
+    }
+
+    private List<Double> placesMm(Piece piece) {
+        SideFrame side = frame.lines.sides.get(piece.side());
+        double from = Double.POSITIVE_INFINITY;
+        double to = Double.NEGATIVE_INFINITY;
+        for (Point p : piece.place().plan().corners()) {
+            from = Math.min(from, side.s(p));
+            to = Math.max(to, side.s(p));
+        }
+        double start = from;
+        double least = frame.lines.startMm(piece.side());
+        double most = frame.lines.endMm(piece.side());
+        return CappingScrews.along(to - from).stream()
+                .map(s -> Math.max(least, Math.min(most, start + s)))
+                .toList();
+    }
+
+    /**
+     * Lays it on the top course.
+     *
+     * @param walls with a node at each of its screws
+     */
+    List<Board> draw(List<Board> walls) {
+        List<Board> drawn = new ArrayList<>();
+        for (Piece piece : pieces) {
+            List<Board> under = walls.stream()
+                    .filter(b -> b.side() == piece.side()
+                            && b.course() == frame.box.courses().size())
+                    .toList();
+            if (!under.isEmpty()) {
+                drawn.add(draw(piece, under));
+            }
+        }
+        return drawn;
+    }
+
+    /** A node of the top course and where it lies. */
+    private record Under(int node, double alongMm, Vector at) {}
+
+    private static Under nearest(List<Board> boards, double alongMm) {
+        Under best = new Under(-1, Double.NEGATIVE_INFINITY, Vector.ZERO);
+        for (Board board : boards) {
+            for (Board.Part part : board.parts()) {
+                for (Under under : List.of(
+                        new Under(part.startNode(), part.fromMm(), part.start()),
+                        new Under(part.endNode(), part.toMm(), part.end()))) {
+                    best = Math.abs(under.alongMm - alongMm) < Math.abs(best.alongMm - alongMm) ? under : best;
+                }
+            }
+        }
+        return best;
+    }
+
+    private Board draw(Piece piece, List<Board> walls) {
+        Timber timber = frame.materials.timber(piece.section());
+        Section section = new Section(
+                frame.materials.section(piece.section()).thickness().mm(),
+                frame.materials.section(piece.section()).width().mm());
+        Rigidity rigidity =
+                new Rigidity(timber.e0Mean() * section.areaMm2(), 0, timber.e0Mean() * section.edgeMm4(), 0);
+        Fixing fixing = screw.orElseThrow();
+        Joint joint = frame.materials.joint(
+                frame.materials.screw(fixing.diameterMm(), fixing.lengthMm()),
+                section.thicknessMm(),
+                piece.section(),
+                walls.get(0).section().widthMm(),
+                walls.get(0).sectionName());
+        Vector outward = frame.lines.outward(piece.side());
+        Vector along = frame.lines.along(piece.side());
+        List<Board.Part> parts = new ArrayList<>();
+        Under before = new Under(-1, 0, Vector.ZERO);
+        int beforeNode = -1;
+        for (double place : placesMm(piece)) {
+            Under under = nearest(walls, place);
+            if (under.node == before.node) {
+                continue;
+            }
+            int node = frame.boardNode(under.at);
+            frame.screws.help(
+                    joint, Box.Hold.CAPPING_TO_WALL.perJoint(), under.node, node, under.at, List.of(outward, along));
+            if (beforeNode >= 0) {
+                int member = frame.builder.member(beforeNode, node, rigidity, Vector.Z);
+                parts.add(new Board.Part(
+                        member, beforeNode, node, before.alongMm, under.alongMm, before.at, under.at, -1, -1));
+            }
+            before = under;
+            beforeNode = node;
+        }
+        return new Board(
+                piece.label(),
+                piece.section(),
+                piece.side(),
+                0,
+                piece.place().bottomMm(),
+                piece.place().topMm(),
+                section,
+                outward,
+                List.of(),
+                parts);
+    }
+}

@@ -1,0 +1,16 @@
+package borderwright.engine.strength.box;
+
+import borderwright.engine.strength.timber.Joint;
+import java.util.List;
+
+/**
+ * Screws that share load as far as they may and then give way: those of laps and of the capping.
+ *
+ * @param joint one of them
+ * @param springs indices of their springs
+ */
+public record Help(Joint joint, List<Integer> springs) {
+    public Help {
+        springs = List.copyOf(springs);
+    }
+}

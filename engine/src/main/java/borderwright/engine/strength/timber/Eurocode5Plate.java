@@ -1,0 +1,87 @@
+package borderwright.engine.strength.timber;
+
+import borderwright.engine.strength.worked.Working;
+
+/**
+ * One screw through a thin steel plate into timber, single shear, EN 1995-1-1 8.2.3(3) equation 8.9 (from memory). The
+ * rope effect is left out, since straps are also pulled off their timber a little.
+ *
+ * @param fastener the screw
+ * @param plateMm thickness of the plate; thin is at most half the diameter
+ * @param receiverMm depth of the timber
+ * @param receiver its class
+ * @param kdef of the timber
+ */
+record Eurocode5Plate(Fastener fastener, double plateMm, double receiverMm, StrengthClass receiver, double kdef)
+        implements Joint {
+    private static final double STEEL_TO_TIMBER = 2;
+
+    Eurocode5Plate {
+        if (plateMm > fastener.diameterMm() / 2) {
+            throw new IllegalArgumentException("a thin plate is at most half the screw's " + fastener.diameterMm()
+                    + " mm thick, got " + plateMm + " mm");
+        }
+    }
+
+    /** Table 7.1 and 7.1(3): twice that of two timbers of this density. */
+    @Override
+    public double slipModulus() {
+        return STEEL_TO_TIMBER * StrictMath.pow(receiver.rhoMean(), 1.5) * fastener.diameterMm() / 23;
+    }
+
+    @Override
+    public double creepFactor() {
+        return 1 + 2 * kdef;
+    }
+
+    @Override
+    public double ultimateShare() {
+        return 2 / 3.0;
+    }
+
+    @Override
+    public boolean holdsPull() {
+        return false;
+    }
+
+    /** Characteristic resistance of one screw, N. */
+    double lateralN(Working working) {
+        double d = fastener.effectiveMm();
+        double t1 = Math.min(receiverMm, fastener.penetrationMm(plateMm));
+        working.given("d", "effective diameter", d, "mm", "EN 1995-1-1 8.7.1(3)");
+        working.given("t1", "penetration", t1, "mm", "");
+        double fh = working.step(
+                "fh,k",
+                "embedment",
+                Johansen.embedment(receiver.rhoK(), d, fastener.predrilled()),
+                "N/mm2",
+                "EN 1995-1-1 eq. 8.15, 8.16");
+        double my = working.step(
+                "My,Rk", "0.3 fu d^2.6", Johansen.yieldMoment(fastener.fuNPerMm2(), d), "Nmm", "EN 1995-1-1 eq. 8.14");
+        double turns = working.step("mode a", "0.4 fh,k t1 d", 0.4 * fh * t1 * d, "N", "EN 1995-1-1 eq. 8.9a");
+        double bends = working.step(
+                "mode b",
+                "1.15 root of (2 My,Rk fh,k d)",
+                1.15 * Math.sqrt(2 * my * fh * d),
+                "N",
+                "EN 1995-1-1 eq. 8.9b");
+        return working.step("Fv,Rk", "the lesser", Math.min(turns, bends), "N", "EN 1995-1-1 eq. 8.9");
+    }
+
+    @Override
+    public double utilisation(double lateralN, double pullN, int count, LoadDuration duration, Working working) {
+        if (pullN > 0) {
+            return Eurocode5.NOTHING_HOLDS;
+        }
+        double factor = working.step(
+                "kmod / gammaM",
+                "service class 3, " + duration.words(),
+                Eurocode5Factors.kmod(ServiceClass.SC3, duration) / Eurocode5Factors.GAMMA_M,
+                "",
+                "EN 1995-1-1 tables 3.1, 2.3");
+        double resistance =
+                working.step("Fv,Rd", "number x Fv,Rk x kmod / gammaM", lateralN(working) * count * factor, "N", "");
+        working.given("Fv,Ed", "all screws together", Math.abs(lateralN), "N", "");
+        return working.step("use", "Fv,Ed / Fv,Rd", Math.abs(lateralN) / resistance, "", "");
+    }
+}
