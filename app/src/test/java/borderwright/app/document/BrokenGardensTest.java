@@ -56,7 +56,7 @@ class BrokenGardensTest {
             key-missing.yaml:9:5: runs[0].depth: `depth` is missing. Write `depth: 600 mm`: depth from back to front, outside.
             key-misspelt.yaml:2:1: curency: `curency` is not a key of this group. Perhaps you meant `currency`.
             key-twice.yaml:3:1: name: `name` is written twice in one group, first in line 1. Keep one of them.
-            key-unknown.yaml:10:23: build.colour: `colour` is not a key of this group. Its keys are walls, braces, posts, ties, dividers, capping, bearers, slats, corners, brace spacing, tie spacing, slat gap, bearer spacing, capping overhang, face out, screws.
+            key-unknown.yaml:10:23: build.colour: `colour` is not a key of this group. Its keys are walls, braces, posts, ties, dividers, capping, bearers, slats, corners, brace spacing, tie spacing, slat gap, bearer spacing, capping overhang, face out, screws, post footing.
             length-beyond-ten-kilometres.yaml:7:23: survey.measures[0].is: `4800000 m` is more than 10 km. Look at its number and its unit.
             length-clock.yaml:7:23: survey.measures[0].is: `1:30` is not understood. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
             length-empty.yaml:5:10: survey.strip: `` is not understood. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
@@ -86,7 +86,7 @@ class BrokenGardensTest {
             measure-misspelt.yaml:7:7: survey.measures[0]: This measure does not say what was measured. Begin it with one of `tape`, `angle`, `offset`, `chain`, `level`, `rise`, `lean`, `arc`. Perhaps you meant `tape`.
             measure-of-two-kinds.yaml:7:19: survey.measures[0].level: `tape` and `level` stand in one measure. Write two measures.
             measure-wrong-key.yaml:7:42: survey.measures[0].side: `side` is not a key of this group. Its keys are tape, is, held, sure, by.
-            merge-key.yaml:10:23: build.<<: `<<` is not a key of this group. Its keys are walls, braces, posts, ties, dividers, capping, bearers, slats, corners, brace spacing, tie spacing, slat gap, bearer spacing, capping overhang, face out, screws.
+            merge-key.yaml:10:23: build.<<: `<<` is not a key of this group. Its keys are walls, braces, posts, ties, dividers, capping, bearers, slats, corners, brace spacing, tie spacing, slat gap, bearer spacing, capping overhang, face out, screws, post footing.
             names-twice.yaml:13:12: sections[1].name: Two sections are named `larch`. Give each a name of its own.
             names-twice.yaml:18:11: suppliers[1].name: Two suppliers are named `Alder`. Give each a name of its own.
             names-twice.yaml:21:12: saws[1].name: Two saws are named `saw`. Give each a name of its own.
@@ -126,7 +126,7 @@ class BrokenGardensTest {
             section-unknown-in-price.yaml:18:15: owned[0].section: No section is named `larsh`. Perhaps you meant `larch`.
             section-unknown.yaml:10:16: build.walls: No section is named `lurch`. Perhaps you meant `larch`.
             text-empty.yaml:1:7: name: This text is empty. Write a text, such as `Fence to shed`.
-            text-for-a-group.yaml:10:8: build: `larch` stands here. Write a group of keys: walls, braces, posts, ties, dividers, capping, bearers, slats, corners, brace spacing, tie spacing, slat gap, bearer spacing, capping overhang, face out, screws.
+            text-for-a-group.yaml:10:8: build: `larch` stands here. Write a group of keys: walls, braces, posts, ties, dividers, capping, bearers, slats, corners, brace spacing, tie spacing, slat gap, bearer spacing, capping overhang, face out, screws, post footing.
             text-for-a-list.yaml:13:12: suppliers: `Alder` stands where a list belongs. Begin each item with `- ` on a line of its own, or write them in brackets: `[..., ...]`.
             variant-faults.yaml:20:22: variants[0].changes.build.walls: No section is named `oak`. The only one is `larch`.
             variant-faults.yaml:24:31: variants[1].changes.runs[0].height: `600` has no unit. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".

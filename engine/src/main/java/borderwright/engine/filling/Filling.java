@@ -86,22 +86,24 @@ public final class Filling {
         BoxWeight worst = weights.stream()
                 .max((a, b) -> Double.compare(a.kgPerM2(), b.kgPerM2()))
                 .orElseThrow();
-        String load = "Filled and soaked, " + worst.box() + " loads the roof with " + Math.round(worst.kgPerM2())
-                + " kg/m2, people and snow not counted";
+        RoofLoad load = RoofLoad.in(garden.unitsOrMetric());
+        double reached = load.ofKgPerM2(worst.kgPerM2());
+        String said = "Filled and soaked, " + worst.box() + " loads the roof with " + load.words(reached)
+                + ", people and snow not counted";
         if (limit == null) {
             unmet.add(new Problem(
                     "roof-limit-missing",
                     "ground.load limit",
-                    load + "; what the roof may carry is not said.",
+                    said + "; what the roof may carry is not said.",
                     "Get its limit in writing from the building's engineer and say `load limit`."));
-        } else if (worst.kgPerM2() > ROOF_SHARE * limit) {
+        } else if (reached > ROOF_SHARE * limit) {
             unmet.add(new Problem(
                     "roof-overloaded",
                     "ground.load limit",
-                    load + "; its limit is " + Math.round(limit) + " kg/m2, of which a tenth is kept in hand.",
+                    said + "; its limit is " + load.words(limit) + ", of which a tenth is kept in hand.",
                     "Wish a platform, a lighter filling or lower walls; the building's engineer decides."));
         } else {
-            notes.add(load + ", under nine tenths of its limit of " + Math.round(limit) + " kg/m2.");
+            notes.add(said + ", under nine tenths of its limit of " + load.words(limit) + ".");
         }
     }
 

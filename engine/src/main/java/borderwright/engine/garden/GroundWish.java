@@ -64,10 +64,12 @@ public record GroundWish(
         FeetWish feet,
 
         @Says(
-                value = "on a roof or balcony: greatest load in kg/m2, in writing from the building's engineer",
-                example = "500",
-                atLeast = 1,
-                atMost = 5000)
+                value =
+                        "on a roof or balcony: greatest load, in writing from the building's engineer, in kN/m2, where units"
+                                + " are imperial in lb/sq ft",
+                example = "5",
+                atLeast = 0.1,
+                atMost = 1000)
         @Nullable
         Double loadLimit) {
     /** Habits when nothing is said. */
