@@ -19,6 +19,7 @@ final class InstanceClasses {
             "hard",
             "random",
             "variable",
+            "seven",
             "longer",
             "augmented",
             "garden",
@@ -56,6 +57,7 @@ final class InstanceClasses {
                 IntStream.of(HARD).mapToObj(InstanceClasses::schoenfield).toList();
             case "random" -> random();
             case "variable" -> variable();
+            case "seven" -> sevenLengths();
             case "longer" -> longer();
             case "augmented" -> seeds(10).mapToObj(OneLength::augmented).toList();
             case "garden" -> seeds(20).mapToObj(SeveralLengths::garden).toList();
@@ -131,6 +133,16 @@ final class InstanceClasses {
                         list.add(SeveralLengths.variable(g[0], kinds, least, price, list.size()));
                     }
                 }
+            }
+        }
+        return list;
+    }
+
+    private static List<Instance> sevenLengths() {
+        List<Instance> list = new ArrayList<>();
+        for (int[] g : grid(2, 100, 200, 500, 1000, 2000)) {
+            for (SeveralLengths.Price price : SeveralLengths.Price.values()) {
+                list.add(SeveralLengths.sevenLengths(g[0], price, g[1]));
             }
         }
         return list;

@@ -36,11 +36,7 @@ final class SeveralLengths {
         int[] lengths = kinds == 3 ? new int[] {100, 120, 150} : new int[] {60, 80, 100, 120, 150};
         Map<Integer, Long> boards = new TreeMap<>();
         for (int length : lengths) {
-            double units = switch (price) {
-                case LINEAR -> length;
-                case CONVEX -> 0.1 * Math.pow(length, 1.5);
-                case CONCAVE -> 10 * Math.sqrt(length);
-            };
+            double units = units(price, length);
             // Half of the instances have prices in whole units, half in hundredths.
             boards.put(length, seed % 2 == 0 ? (long) Math.ceil(units) : (long) Math.ceil(100 * units));
         }
@@ -49,6 +45,31 @@ final class SeveralLengths {
             pieces.add(random.nextInt(least, 101));
         }
         return Instance.of("var" + n + "k" + kinds + "w" + least + price + "_" + seed, pieces, boards);
+    }
+
+    /**
+     * After the larger sets of Haouari and Serairi (2009), from memory: pieces of 1 to 250, boards of 70 to 250 in steps of
+     * 30, prices in whole units.
+     */
+    static Instance sevenLengths(int n, Price price, long seed) {
+        SplittableRandom random = new SplittableRandom(seed * 31 + n);
+        Map<Integer, Long> boards = new TreeMap<>();
+        for (int length = 70; length <= 250; length += 30) {
+            boards.put(length, (long) Math.ceil(units(price, length)));
+        }
+        List<Integer> pieces = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            pieces.add(random.nextInt(1, 251));
+        }
+        return Instance.of("seven" + n + price + "_" + seed, pieces, boards);
+    }
+
+    private static double units(Price price, int length) {
+        return switch (price) {
+            case LINEAR -> length;
+            case CONVEX -> 0.1 * Math.pow(length, 1.5);
+            case CONCAVE -> 10 * Math.sqrt(length);
+        };
     }
 
     /** Like {@link #variable} with longer boards, 100 to 300. */

@@ -1,6 +1,7 @@
 package borderwright.engine.buying;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /** Where every column of a linear program stands: in the basis, with its value, or at one of its bounds. */
 final class Basis {
@@ -129,6 +130,41 @@ final class Basis {
         place[entering] = r;
         value[r] = newValue;
         factors.exchange(r, alpha);
+    }
+
+    /** Which columns are basic, which stand at their upper bounds and which are awake, to come back to. */
+    static final class Stand {
+        private final int[] basic;
+        private final int[] atUpper;
+        private final int[] awake;
+        private final int columns;
+
+        private Stand(int[] basic, int[] atUpper, int[] awake, int columns) {
+            this.basic = basic;
+            this.atUpper = atUpper;
+            this.awake = awake;
+            this.columns = columns;
+        }
+    }
+
+    Stand stand() {
+        int[] atUpper = IntStream.range(0, store.columns())
+                .filter(j -> place[j] == AT_UPPER)
+                .toArray();
+        return new Stand(column.clone(), atUpper, store.copyOfAwake(), store.columns());
+    }
+
+    /** Goes back to an earlier basis; bounds and least values are those of now. */
+    void takeUp(Stand stand) {
+        Arrays.fill(place, AT_LOWER);
+        store.wakeOnly(stand.awake, stand.columns);
+        for (int j : stand.atUpper) {
+            place[j] = AT_UPPER;
+        }
+        for (int r = 0; r < rows; r++) {
+            column[r] = stand.basic[r];
+        }
+        refactor();
     }
 
     /** Numbers that one solution passes over. */

@@ -2,6 +2,7 @@ package borderwright.engine.buying;
 
 import java.util.Arrays;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * Sparse columns of a linear program with their costs and bounds. Columns are never taken away, but may be put to sleep:
@@ -9,8 +10,11 @@ import java.util.function.IntPredicate;
  */
 final class ColumnStore {
     private int columns;
-    private int[][] row = new int[64][];
-    private double[][] entry = new double[64][];
+    /** Where each column's entries start in {@link #row} and {@link #entry}; one more than there are columns. */
+    private int[] from = new int[65];
+
+    private int[] row = new int[256];
+    private double[] entry = new double[256];
     private double[] cost = new double[64];
     private double[] lower = new double[64];
     private double[] upper = new double[64];
@@ -22,16 +26,21 @@ final class ColumnStore {
     int add(double columnCost, int[] rows, double[] entries, double columnUpper) {
         if (columns == cost.length) {
             int size = 2 * columns;
-            row = Arrays.copyOf(row, size);
-            entry = Arrays.copyOf(entry, size);
+            from = Arrays.copyOf(from, size + 1);
             cost = Arrays.copyOf(cost, size);
             lower = Arrays.copyOf(lower, size);
             upper = Arrays.copyOf(upper, size);
             awake = Arrays.copyOf(awake, size);
             asleep = Arrays.copyOf(asleep, size);
         }
-        row[columns] = rows;
-        entry[columns] = entries;
+        int at = from[columns];
+        if (at + rows.length > row.length) {
+            row = Arrays.copyOf(row, 2 * (at + rows.length));
+            entry = Arrays.copyOf(entry, row.length);
+        }
+        System.arraycopy(rows, 0, row, at, rows.length);
+        System.arraycopy(entries, 0, entry, at, rows.length);
+        from[columns + 1] = at + rows.length;
         cost[columns] = columnCost;
         upper[columns] = columnUpper;
         awake[awakes++] = columns;
@@ -65,6 +74,37 @@ final class ColumnStore {
         awakes = kept;
     }
 
+    /** The columns that are awake, to come back to. */
+    int[] copyOfAwake() {
+        return Arrays.copyOf(awake, awakes);
+    }
+
+    /** Puts to sleep what was not awake once, but for columns added since, and wakes what was. */
+    void wakeOnly(int[] once, int columnsThen) {
+        int[] since = IntStream.range(0, awakes)
+                .map(k -> awake[k])
+                .filter(j -> j >= columnsThen)
+                .toArray();
+        Arrays.fill(asleep, 0, columns, true);
+        awakes = 0;
+        for (int j : once) {
+            wake(j);
+        }
+        for (int j : since) {
+            wake(j);
+        }
+    }
+
+    /** Whether a column stands for more of a row than a limit. */
+    boolean exceeds(int column, double[] limit) {
+        for (int k = from[column]; k < from[column + 1]; k++) {
+            if (entry[k] > limit[row[k]]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Wakes a column; whether it slept. */
     boolean wake(int column) {
         boolean slept = asleep[column];
@@ -77,7 +117,7 @@ final class ColumnStore {
 
     /** Entries of a column that are not zero. */
     int size(int column) {
-        return row[column].length;
+        return from[column + 1] - from[column];
     }
 
     double cost(int column) {
@@ -103,21 +143,19 @@ final class ColumnStore {
 
     /** Sum of the column's entries times a vector. */
     double times(double[] vector, int column) {
-        int[] rows = row[column];
-        double[] entries = entry[column];
         double sum = 0;
-        for (int k = 0; k < rows.length; k++) {
-            sum += vector[rows[k]] * entries[k];
+        int end = from[column + 1];
+        for (int k = from[column]; k < end; k++) {
+            sum += vector[row[k]] * entry[k];
         }
         return sum;
     }
 
     /** Adds so many times the column to a vector. */
     void addTo(double[] vector, int column, double times) {
-        int[] rows = row[column];
-        double[] entries = entry[column];
-        for (int k = 0; k < rows.length; k++) {
-            vector[rows[k]] += entries[k] * times;
+        int end = from[column + 1];
+        for (int k = from[column]; k < end; k++) {
+            vector[row[k]] += entry[k] * times;
         }
     }
 
@@ -125,8 +163,8 @@ final class ColumnStore {
     int[] rowCounts(int rows, int[] basis) {
         int[] counts = new int[rows];
         for (int column : basis) {
-            for (int r : row[column]) {
-                counts[r]++;
+            for (int k = from[column]; k < from[column + 1]; k++) {
+                counts[row[k]]++;
             }
         }
         return counts;

@@ -1,16 +1,20 @@
 package borderwright.engine.buying;
 
 import borderwright.engine.stock.Budget;
-import java.util.Arrays;
 
 /** Dual simplex: from a basis whose prices are right to one whose values are within their bounds too. */
 final class DualSimplex {
     private static final double VIOLATED = 1e-7;
+    private static final double TINY = 1e-12;
 
     private final Basis basis;
     private final ColumnStore store;
     private double[] reduced = {};
     private double[] rowAlpha = {};
+    /** Columns with an entry in the leaving row. */
+    private int[] touched = {};
+
+    private int touches;
     private double objective;
 
     DualSimplex(Basis basis) {
@@ -58,8 +62,8 @@ final class DualSimplex {
         if (reduced.length < store.columns()) {
             reduced = new double[2 * store.columns()];
             rowAlpha = new double[2 * store.columns()];
+            touched = new int[2 * store.columns()];
         }
-        Arrays.fill(rowAlpha, 0);
         for (int k = 0; k < store.awakes(); k++) {
             int j = store.awake(k);
             reduced[j] = basis.place(j) >= 0 ? 0 : basis.reducedCost(j);
@@ -82,15 +86,20 @@ final class DualSimplex {
     private int entering(double[] inverseRow, boolean low) {
         double sign = low ? -1 : 1;
         double least = Double.POSITIVE_INFINITY;
-        for (int k = 0; k < store.awakes(); k++) {
+        touches = 0;
+        int awakes = store.awakes();
+        for (int k = 0; k < awakes; k++) {
             int j = store.awake(k);
             int place = basis.place(j);
             if (place >= 0) {
-                rowAlpha[j] = 0;
                 continue;
             }
             double a = store.times(inverseRow, j);
+            if (Math.abs(a) <= TINY) {
+                continue;
+            }
             rowAlpha[j] = a;
+            touched[touches++] = j;
             double directed = place == Basis.AT_LOWER ? sign * a : -sign * a;
             if (directed > PrimalSimplex.PIVOT && !store.isFixed(j)) {
                 least = Math.min(least, (Math.abs(reduced[j]) + PrimalSimplex.ZERO) / directed);
@@ -98,14 +107,10 @@ final class DualSimplex {
         }
         int best = -1;
         double size = PrimalSimplex.PIVOT;
-        for (int k = 0; k < store.awakes(); k++) {
-            int j = store.awake(k);
-            double a = rowAlpha[j];
-            if (a == 0 || store.isFixed(j)) {
-                continue;
-            }
-            double directed = basis.place(j) == Basis.AT_LOWER ? sign * a : -sign * a;
-            if (directed > size && Math.abs(reduced[j]) / directed <= least) {
+        for (int k = 0; k < touches; k++) {
+            int j = touched[k];
+            double directed = basis.place(j) == Basis.AT_LOWER ? sign * rowAlpha[j] : -sign * rowAlpha[j];
+            if (directed > size && Math.abs(reduced[j]) / directed <= least && !store.isFixed(j)) {
                 best = j;
                 size = directed;
             }
@@ -123,11 +128,8 @@ final class DualSimplex {
         int out = basis.column[leaving];
         basis.move(-step);
         basis.exchange(leaving, entering, value, !low, reduced[entering], inverseRow);
-        for (int k = 0; k < store.awakes(); k++) {
-            int j = store.awake(k);
-            if (rowAlpha[j] != 0) {
-                reduced[j] -= ratio * rowAlpha[j];
-            }
+        for (int k = 0; k < touches; k++) {
+            reduced[touched[k]] -= ratio * rowAlpha[touched[k]];
         }
         reduced[entering] = 0;
         reduced[out] = -ratio;

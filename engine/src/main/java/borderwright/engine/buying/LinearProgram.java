@@ -68,9 +68,24 @@ final class LinearProgram {
                 j >= from && basis.place(j) == Basis.AT_LOWER && store.lower(j) == 0 && basis.reducedCost(j) > limit);
     }
 
+    /** Passes over columns from {@code from} on that stand at 0 and have an entry above what is required of its row. */
+    void sleepExcessive(int from) {
+        store.sleep(j -> j >= from && basis.place(j) == Basis.AT_LOWER && store.lower(j) == 0 && store.exceeds(j, rhs));
+    }
+
     /** Takes a column up again; whether it was passed over. */
     boolean wake(int column) {
         return store.wake(column);
+    }
+
+    /** The basis as it is, to come back to by {@link #takeUp}. */
+    Basis.Stand stand() {
+        return basis.stand();
+    }
+
+    /** Goes back to an earlier basis; {@link #dual} mends it where bounds or least values are others by now. */
+    void takeUp(Basis.Stand stand) {
+        basis.takeUp(stand);
     }
 
     double price(int r) {
@@ -95,7 +110,8 @@ final class LinearProgram {
 
     double objective() {
         double sum = 0;
-        for (int j = 0; j < store.columns(); j++) {
+        for (int k = 0; k < store.awakes(); k++) {
+            int j = store.awake(k);
             double x = basis.valueOf(j);
             sum += x == 0 ? 0 : store.cost(j) * x;
         }

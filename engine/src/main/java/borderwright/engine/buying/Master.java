@@ -176,6 +176,39 @@ final class Master {
         program.sleep(firstPattern, Math.max(1e-7, reduced[Math.min(keep, reduced.length - 1)]));
     }
 
+    /**
+     * Passes over the patterns that no answer of interest uses, and where there are many over those that cost most.
+     *
+     * @param most greatest value of the programme that is of interest
+     */
+    void narrow(double most) {
+        program.sleep(firstPattern, Math.max(0, most - program.objective()) + 1e-7);
+        tidy();
+    }
+
+    /** Passes over the patterns with more pieces than are still required. */
+    void narrowToRequired() {
+        program.sleepExcessive(firstPattern);
+    }
+
+    /** What the last pricing says that the programme cannot go under, roughly; 0 where boards are counted. */
+    double leastValue() {
+        double most = 1;
+        for (int s = 0; s < rows.itemRow.length; s++) {
+            StockCase stock = rows.model.parts.get(s);
+            for (int j = 0; j < stock.boards(); j++) {
+                if (rows.boardRow[s][j] >= 0) {
+                    return 0;
+                }
+                if (rows.isUsable(s, j)) {
+                    double best = pricing.table(s).best(stock.capacity(j));
+                    most = Math.max(most, best / Math.max(1, pricing.worthOf(s, j)));
+                }
+            }
+        }
+        return program.objective() / most - 1e-7;
+    }
+
     private boolean priceOut(boolean blended, Budget budget) {
         pricing.take(program, blended ? BLEND : 0, nodePrices, budget);
         takeBound();

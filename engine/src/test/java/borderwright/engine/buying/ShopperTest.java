@@ -7,6 +7,7 @@ import borderwright.engine.stock.Demand;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
@@ -37,6 +38,35 @@ class ShopperTest {
         ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(1_000_000));
         assertThat(answer.status()).isEqualTo(ShoppingAnswer.Status.IMPOSSIBLE);
         return answer;
+    }
+
+    @Nested
+    class FullBoards {
+        @Test
+        void boardsThatThreePiecesFillExactlyAreFound() {
+            // After the triplet class of Falkenauer (1996): 60 full boards are known to suffice, and none is to spare.
+            SplittableRandom random = new SplittableRandom(5);
+            List<Demand> demands = new ArrayList<>();
+            for (int k = 0; k < 60; k++) {
+                int a = random.nextInt(380, 491);
+                int b = random.nextInt(250, (1000 - a) / 2);
+                for (int length : new int[] {a, b, 1000 - a - b}) {
+                    demands.add(new Demand("larch", length, 1, "P"));
+                }
+            }
+            ShoppingProblem problem = new ShoppingProblem(
+                    demands,
+                    List.of(new BoardOffer("A", "larch", 1000, 1, 1, ANY)),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    0,
+                    0);
+            ShoppingAnswer answer = bought(problem);
+            assertThat(answer.cost()).isEqualTo(60);
+            assertThat(answer.proven()).isTrue();
+        }
     }
 
     @Nested
