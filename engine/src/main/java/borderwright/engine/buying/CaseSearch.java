@@ -136,21 +136,19 @@ final class CaseSearch {
             }
             grains = Math.addExact(grains, part);
         }
-        long goods = goodsGrains(c);
+        long goods = leastGoodsGrains(c);
         return goods < 0 ? Long.MAX_VALUE : grains + goods;
     }
 
-    /** The cheapest goods of a case in grains; -1 when a need cannot be met. */
-    private long goodsGrains(SupplierCase c) {
+    /** What the goods of a case cost at least, grains; -1 when a need cannot be met. */
+    private long leastGoodsGrains(SupplierCase c) {
         long grains = 0;
         for (Cover cover : shopping.covers) {
-            int[] counts = c.cheapestGoods(cover);
-            if (counts.length == 0) {
+            Cover.Choice choice = c.cheapestGoods(cover);
+            if (!cover.isMetBy(choice.counts())) {
                 return -1;
             }
-            for (int o = 0; o < counts.length; o++) {
-                grains += counts[o] * shopping.grains(cover.offers.get(o).price(), cover.supplier[o]);
-            }
+            grains = Math.addExact(grains, choice.least());
         }
         return grains;
     }
@@ -175,7 +173,7 @@ final class CaseSearch {
     }
 
     private void searchOn(SupplierCase c, Budget part) {
-        if (!c.isCoupled()) {
+        if (!c.isCoupled() || meetsMarks(c, separate(c))) {
             boolean proven = true;
             for (ShoppingCase.Section section : shopping.sections) {
                 StockSearch search = searchOf(c, section);
@@ -201,25 +199,54 @@ final class CaseSearch {
 
     /** The basket of each section's own best packing and the cheapest goods, and the bound that these give. */
     private void offerSeparate(SupplierCase c) {
-        List<Packing> packings = new ArrayList<>();
         long grains = 0;
         for (ShoppingCase.Section section : shopping.sections) {
             StockSearch search = searchOf(c, section);
             grains = search.bound() == Long.MAX_VALUE || grains == Long.MAX_VALUE
                     ? Long.MAX_VALUE
                     : Math.addExact(grains, search.bound());
-            Packing packing = search.best();
-            if (packing != null) {
-                packings.add(packing);
+        }
+        long goods = leastGoodsGrains(c);
+        boolean possible = grains != Long.MAX_VALUE && goods >= 0;
+        c.bound = Math.max(c.bound, c.wholeBound(possible ? Math.addExact(grains, goods) : Long.MAX_VALUE));
+        Purchase separate = separate(c);
+        if (separate != null) {
+            offer(c, separate);
+        }
+    }
+
+    /** Each section's own best packing and the cheapest goods; null while one of them is unknown. */
+    private @Nullable Purchase separate(SupplierCase c) {
+        List<Packing> packings = new ArrayList<>();
+        for (ShoppingCase.Section section : shopping.sections) {
+            Packing packing = searchOf(c, section).best();
+            if (packing == null) {
+                return null;
+            }
+            packings.add(packing);
+        }
+        int[][] counts = new int[shopping.covers.size()][];
+        for (int i = 0; i < counts.length; i++) {
+            Cover cover = shopping.covers.get(i);
+            counts[i] = c.cheapestGoods(cover).counts();
+            if (!cover.isMetBy(counts[i])) {
+                return null;
             }
         }
-        long goods = goodsGrains(c);
-        c.bound = Math.max(c.bound, c.wholeBound(grains == Long.MAX_VALUE ? grains : grains + goods));
-        if (packings.size() == shopping.sections.size() && goods >= 0) {
-            int[][] counts = new int[shopping.covers.size()][];
-            Arrays.setAll(counts, i -> c.cheapestGoods(shopping.covers.get(i)));
-            offer(c, new Purchase(shopping, packings, Purchase.packsFor(shopping, packings), counts));
+        return new Purchase(shopping, packings, Purchase.packsFor(shopping, packings), counts);
+    }
+
+    /** Whether every order has the value that the case demands: then sections need not be searched together. */
+    private static boolean meetsMarks(SupplierCase c, @Nullable Purchase purchase) {
+        if (purchase == null) {
+            return false;
         }
+        for (int k = 0; k < c.state.length; k++) {
+            if (purchase.value[k] < c.leastValue(k)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void offer(SupplierCase c, Purchase found) {
@@ -340,9 +367,9 @@ final class CaseSearch {
             goods[g] = Arrays.copyOfRange(extras, at, at + cover.offers.size());
             at += cover.offers.size();
             if (!cover.isMetBy(goods[g])) {
-                goods[g] = c.cheapestGoods(cover);
+                goods[g] = c.cheapestGoods(cover).counts();
             }
-            if (goods[g].length == 0 && !cover.offers.isEmpty()) {
+            if (!cover.isMetBy(goods[g])) {
                 return target(c);
             }
         }

@@ -1,6 +1,7 @@
 package borderwright.engine.buying;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -10,7 +11,7 @@ import java.util.List;
  * in whole numbers, the best value for its content first.
  */
 final class Cover {
-    /** Nodes after which the best cover so far is taken; reached only by contrived price lists. */
+    /** Nodes after which the best cover so far is taken and a weaker bound; reached only by contrived price lists. */
     private static final int MOST_NODES = 200_000;
 
     final GoodsNeed need;
@@ -54,43 +55,82 @@ final class Cover {
         return reaches(counts);
     }
 
+    /** In whole numbers, whatever their size: what is still wanted never grows, so nothing runs over. */
     private boolean reaches(int[] available) {
-        double sum = 0;
-        for (int o = 0; o < available.length; o++) {
-            sum += (double) available[o] * content[o];
+        long left = wanted;
+        for (int o = 0; o < available.length && left > 0; o++) {
+            left = available[o] >= pieces(left, o) ? 0 : left - available[o] * content[o];
         }
-        return sum >= wanted;
+        return left <= 0;
+    }
+
+    /** How many of an offer hold so much; so much is above 0. */
+    private long pieces(long much, int o) {
+        return (much - 1) / content[o] + 1;
+    }
+
+    /** How many of each offer are bought. */
+    static final class Choice {
+        private final int[] counts;
+        private final long least;
+
+        Choice(int[] counts, long least) {
+            this.counts = counts;
+            this.least = least;
+        }
+
+        /** Count of each offer; all 0 where the offers allowed cannot cover the need. */
+        int[] counts() {
+            return counts.clone();
+        }
+
+        /** No cover costs less; what {@link #counts} cost unless the search was given up. */
+        long least() {
+            return least;
+        }
     }
 
     /**
-     * Counts of each offer at the least sum of costs; empty when the offers allowed cannot cover the need.
+     * Counts of each offer at the least sum of costs.
      *
      * @param costs cost of one of each offer, any unit
      * @param allowed whether each offer may be bought
      */
-    int[] cheapest(long[] costs, boolean[] allowed) {
+    Choice cheapest(long[] costs, boolean[] allowed) {
         cost = costs;
         limit = new int[offers.size()];
         for (int o = 0; o < limit.length; o++) {
-            long most = Math.min(offers.get(o).available(), (wanted + content[o] - 1) / content[o]);
+            long most = wanted <= 0 ? 0 : Math.min(offers.get(o).available(), pieces(wanted, o));
             limit[o] = allowed[o] ? (int) most : 0;
         }
         if (!reaches(limit)) {
-            return new int[0];
+            return new Choice(new int[limit.length], 0);
         }
         Integer[] byRate = new Integer[limit.length];
         Arrays.setAll(byRate, o -> o);
-        Arrays.sort(byRate, (a, b) -> Double.compare(costs[a] / (double) content[a], costs[b] / (double) content[b]));
+        Arrays.sort(byRate, (a, b) -> compareProducts(costs[a], content[b], costs[b], content[a]));
         order = new int[byRate.length];
         for (int k = 0; k < order.length; k++) {
             order[k] = byRate[k];
         }
         count = new int[limit.length];
-        best = new int[0];
+        best = new int[limit.length];
         bestCost = Long.MAX_VALUE;
         nodes = 0;
         choose(0, wanted, 0);
-        return best;
+        return new Choice(best, nodes <= MOST_NODES ? bestCost : leastRateCost());
+    }
+
+    /** What the need costs where any part of the cheapest offer can be had, rounded down; the limits only add to it. */
+    private long leastRateCost() {
+        BigInteger whole = BigInteger.valueOf(wanted).multiply(BigInteger.valueOf(cost[order[0]]));
+        return whole.divide(BigInteger.valueOf(content[order[0]])).longValueExact();
+    }
+
+    /** Compares a x b with c x d, all at least 0, whatever their size. */
+    private static int compareProducts(long a, long b, long c, long d) {
+        int high = Long.compare(Math.multiplyHigh(a, b), Math.multiplyHigh(c, d));
+        return high != 0 ? high : Long.compareUnsigned(a * b, c * d);
     }
 
     private void choose(int k, long left, long spent) {
@@ -105,11 +145,11 @@ final class Cover {
             return;
         }
         int o = order[k];
-        double leastRate = cost[o] / (double) content[o];
-        if (bestCost != Long.MAX_VALUE && spent + leastRate * left * (1 - 1e-9) > bestCost - 1) {
+        long toSpend = bestCost - 1 - spent;
+        if (toSpend < 0 || compareProducts(cost[o], left, toSpend, content[o]) > 0) {
             return;
         }
-        int most = (int) Math.min(limit[o], (left + content[o] - 1) / content[o]);
+        int most = (int) Math.min(limit[o], pieces(left, o));
         for (int n = most; n >= 0; n--) {
             count[o] = n;
             choose(k + 1, left - n * content[o], spent + n * cost[o]);

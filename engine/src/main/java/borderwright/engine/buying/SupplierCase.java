@@ -157,8 +157,8 @@ final class SupplierCase {
         return section.stock.withAvailable(available);
     }
 
-    /** The cheapest goods for a need in this case; empty when it cannot be met. */
-    int[] cheapestGoods(Cover cover) {
+    /** The cheapest goods for a need in this case, or none that meet it where it cannot be met. */
+    Cover.Choice cheapestGoods(Cover cover) {
         long[] costs = new long[cover.offers.size()];
         boolean[] allowed = new boolean[costs.length];
         for (int o = 0; o < costs.length; o++) {
