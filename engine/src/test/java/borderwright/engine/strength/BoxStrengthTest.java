@@ -18,6 +18,7 @@ import borderwright.engine.strength.timber.RuleSet;
 import borderwright.engine.strength.worked.Check;
 import borderwright.engine.strength.worked.SheetLine;
 import java.util.List;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class BoxStrengthTest {
@@ -152,6 +153,22 @@ class BoxStrengthTest {
             assertThat(quick).isCloseTo(worst, within(worst > 1 ? 0.06 * worst : 1e-9));
             assertThat(quick > 1).isEqualTo(worst > 1);
         }
+    }
+
+    @Test
+    void whatTheCoarseModelRefusesTheFineOneRefusesToo() {
+        int refused = 0;
+        for (int seed = 0; seed < 60; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            Box box = run(
+                    scheme(random.nextDouble(300, 1500), random.nextDouble(300, 900), random.nextDouble(60, 260)),
+                    random.nextDouble(600, 2400),
+                    random.nextBoolean() ? 300 : 450);
+            boolean quick = BoxStrength.uses(box, TERMS).worst() <= 1;
+            assertThat(quick).as("seed " + seed).isEqualTo(check(box).holds());
+            refused += quick ? 0 : 1;
+        }
+        assertThat(refused).isBetween(10, 50);
     }
 
     @Test
