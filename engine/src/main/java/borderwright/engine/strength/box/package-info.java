@@ -16,12 +16,15 @@
  *   <li>Every board of every course is a level beam on the middle line of its wall, broken where boards are joined. It
  *       bends on the plan only: it stands on the boards below it. A board and its neighbour above share nothing but the
  *       uprights that both are screwed to.
- *   <li>At a corner both boards end where the middle lines meet, whichever laps: screws into end grain count for nothing,
- *       so both hang on the corner's post. Boards are hinged there.
- *   <li>Posts and braces are upright beams that stand on nothing. Each board is joined to each by its screws as springs:
+ *   <li>At a corner both boards end where the middle lines meet and hang on the corner's post. Boards are hinged there. At a
+ *       lap the end of one stands against the face of the other, in compression only, and the screws through the lap are
+ *       sheared, as far as their design load; into end grain they count for nothing when pulled.
+ *   <li>Posts and braces are upright beams that stand on nothing, or between springs at two depths where they are let into the
+ *       ground. Each board is joined to each by its screws as springs:
  *       in shear by EN 1995-1-1 table 7.1 (two, half the board's width apart, also keep the upright square to a board,
  *       which stays level because it stands on the boards below), pulled by a declared stiffness or that of shear (careful default), and by the
  *       contact of the faces, in compression only.
+ *   <li>The capping bends through its width on the top course's screws, which give way at their design load.
  *   <li>Dividers and ties go from middle line to middle line; their screws are sheared sideways by the uprights at their
  *       ends. What meets an upright by a bracket alone counts for nothing.
  *   <li>The pressure at the middle of what is buried of a course, times its height, pushes it out evenly.
@@ -33,8 +36,8 @@
  * <p><b>Sources.</b> EN 1995-1-1:2004+A1:2008, 2.2.2, 2.2.3, 2.3.2.2, table 7.1; the rest is this model's own and stands in
  * docs/strength.md.
  *
- * <p><b>Does not cover</b> capping as a stiffener, friction between courses, posts set in footings, leaning walls, boards
- * that buckle, roots and frost.
+ * <p><b>Does not cover</b> friction between courses, ground against an empty box, leaning walls, boards that buckle, roots
+ * and frost.
  *
  * <p><b>Start reading</b> at {@link borderwright.engine.strength.box.BoxFrame}.
  */
