@@ -51,7 +51,13 @@ final class BoardRow {
 
     /** Whether all of it lies between the trims. */
     boolean fits() {
-        return endTicks() <= board.length().ticks() - job.trimOf(board).ticks();
+        return overrunTicks() == 0;
+    }
+
+    /** How far the pieces reach beyond the trim at the far end. */
+    long overrunTicks() {
+        return Math.max(
+                0, endTicks() - board.length().ticks() + job.trimOf(board).ticks());
     }
 
     /** Where the last piece ends, those that wait and the cuts before them included. */

@@ -1,7 +1,9 @@
 package borderwright.engine.cutting;
 
 import borderwright.engine.buildup.Piece;
+import borderwright.engine.buying.BoardOffer;
 import borderwright.engine.buying.LaidBoard;
+import borderwright.engine.buying.OwnedStock;
 import borderwright.engine.buying.Shopper;
 import borderwright.engine.buying.ShoppingAnswer;
 import borderwright.engine.buying.ShoppingProblem;
@@ -9,6 +11,7 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.stock.BoardNest;
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.Demand;
+import borderwright.engine.stock.Demands;
 import borderwright.engine.stock.EndShape;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -17,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -25,11 +29,12 @@ import java.util.Set;
  * <p>How much two neighbours save depends on which they are, so no length of a piece alone tells it. Two lists bracket the
  * truth. In the full list each piece has its whole length: what it buys can be cut in any order. In the bare list each end
  * gives up half of the most that it could ever pass another end; since no joint saves more than the halves of its two ends,
- * what the bare list costs is a bound for every way to nest. A basket of the bare list is laid out board by board; where
- * pieces do not fit they get their whole length back, and the list is bought again.
+ * what the bare list costs is a bound for every way to nest. A basket of the bare list is laid out board by board, and
+ * pieces change places until all fit; those that do not fit get length back, and the list is bought again.
  */
 public final class NestedBasket {
-    private static final int MOST_ROUNDS = 5;
+    private static final int MOST_ROUNDS = 6;
+    private static final long SWAP_WORK = 20_000;
 
     private final CuttingJob job;
     private final ShoppingProblem full;
@@ -70,22 +75,44 @@ public final class NestedBasket {
         ShoppingProblem bare = shortened(given);
         ShoppingAnswer answer = Shopper.buy(bare, budget);
         long bound = answer.bound();
-        List<ShoppingAnswer.Alternative> alone = answer.alternatives().stream()
-                .map(a -> new ShoppingAnswer.Alternative(a.supplier(), a.possible(), Long.MAX_VALUE, a.bound()))
-                .toList();
+        List<ShoppingAnswer.Alternative> alone = alone(plain, answer);
         Map<String, Long> left = new LinkedHashMap<>(given);
         for (int round = 0; round < MOST_ROUNDS && isBetter(answer, plain); round++) {
-            Set<String> open = unfit(answer);
-            if (open.isEmpty()) {
-                ShoppingAnswer nested = with(answer, trueLengths(answer), bound, alone);
-                long saved = isFound(plain) ? plain.cost() - nested.cost() : 0;
-                return new Bought(nested, bare, saved);
+            Layout layout = new Layout(answer);
+            if (layout.fits(budget.part(SWAP_WORK))) {
+                ShoppingAnswer nested = with(answer, layout.boards(), bound, atLeast(alone));
+                return new Bought(nested, bare, isFound(plain) ? plain.cost() - nested.cost() : 0);
             }
-            left.keySet().removeAll(open);
+            // Half of what they gave is asked back first: often a few millimetres are all that is missing.
+            boolean half = round < MOST_ROUNDS / 2;
+            left.replaceAll((label, less) -> layout.open.contains(label) ? (half ? less / 2 : 0L) : less);
             answer = Shopper.buy(shortened(left), budget);
         }
-        return new Bought(
-                isFound(plain) ? with(plain, plain.boards(), Math.min(plain.cost(), bound), alone) : plain, bare, 0);
+        if (!isFound(plain)) {
+            return new Bought(plain, bare, 0);
+        }
+        return new Bought(with(plain, plain.boards(), bound, alone), bare, 0);
+    }
+
+    /** What the bare list tells of a supplier alone is a bound and no basket. */
+    private static List<ShoppingAnswer.Alternative> atLeast(List<ShoppingAnswer.Alternative> alone) {
+        return alone.stream()
+                .map(a -> new ShoppingAnswer.Alternative(a.supplier(), a.possible(), Long.MAX_VALUE, a.bound()))
+                .toList();
+    }
+
+    /** Each supplier alone: the costs of one answer, the bounds of another. */
+    private static List<ShoppingAnswer.Alternative> alone(ShoppingAnswer costs, ShoppingAnswer bounds) {
+        List<ShoppingAnswer.Alternative> alone = new ArrayList<>();
+        for (int k = 0; k < bounds.alternatives().size(); k++) {
+            ShoppingAnswer.Alternative bound = bounds.alternatives().get(k);
+            long cost = k < costs.alternatives().size()
+                    ? costs.alternatives().get(k).cost()
+                    : Long.MAX_VALUE;
+            alone.add(new ShoppingAnswer.Alternative(
+                    bound.supplier(), bound.possible(), cost, Math.min(cost, bound.bound())));
+        }
+        return alone;
     }
 
     private static boolean isFound(ShoppingAnswer answer) {
@@ -109,28 +136,35 @@ public final class NestedBasket {
                 of.reasons());
     }
 
-    /** For each piece the most that nesting could ever save it, ticks; pieces without are left out. */
+    /** An end as it may lie, and the length of its piece. */
+    private record Facing(EndShape end, long length) {}
+
+    /**
+     * For each piece the most that nesting could ever save it, ticks; pieces without are left out. An end can only pass the
+     * end of a piece that fits on one board with its own.
+     */
     private Map<String, Long> mostGiven() {
-        Map<String, Set<EndShape>> lefts = new HashMap<>();
-        Map<String, Set<EndShape>> rights = new HashMap<>();
+        Map<String, Set<Facing>> lefts = new HashMap<>();
+        Map<String, Set<Facing>> rights = new HashMap<>();
         List<Piece> now = job.pieces().stream().filter(p -> !p.waits()).toList();
         for (Piece piece : now) {
             BoardNest.Shape shape = job.shape(piece);
             for (BoardNest.Way way : shape.ways()) {
                 lefts.computeIfAbsent(piece.section(), s -> new LinkedHashSet<>())
-                        .add(shape.leftAs(way));
+                        .add(new Facing(shape.leftAs(way), shape.length()));
                 rights.computeIfAbsent(piece.section(), s -> new LinkedHashSet<>())
-                        .add(shape.rightAs(way));
+                        .add(new Facing(shape.rightAs(way), shape.length()));
             }
         }
         Map<String, Long> given = new LinkedHashMap<>();
         for (Piece piece : now) {
             BoardNest.Shape shape = job.shape(piece);
             if (!shape.left().isFull() || !shape.right().isFull()) {
+                long room = longest(piece.section()) - shape.length() - full.kerfTicks();
                 long most = 0;
                 for (BoardNest.Way way : shape.ways()) {
-                    long left = most(shape.leftAs(way), rights.getOrDefault(piece.section(), Set.of()));
-                    long right = most(shape.rightAs(way), lefts.getOrDefault(piece.section(), Set.of()));
+                    long left = most(shape.leftAs(way), rights.getOrDefault(piece.section(), Set.of()), room);
+                    long right = most(shape.rightAs(way), lefts.getOrDefault(piece.section(), Set.of()), room);
                     most = Math.max(most, left + right);
                 }
                 if (most > 1) {
@@ -141,8 +175,27 @@ public final class NestedBasket {
         return given;
     }
 
-    private static long most(EndShape end, Set<EndShape> facing) {
-        return facing.stream().mapToLong(end::overlap).max().orElse(0);
+    private static long most(EndShape end, Set<Facing> facing, long room) {
+        long most = 0;
+        for (Facing other : facing) {
+            long overlap = end.overlap(other.end);
+            most = other.length - overlap <= room ? Math.max(most, overlap) : most;
+        }
+        return most;
+    }
+
+    /** The longest board to be had of a section, between its trims, ticks. */
+    private long longest(String section) {
+        long longest = 0;
+        for (OwnedStock owned : full.owned()) {
+            longest = owned.section().equals(section) ? Math.max(longest, owned.lengthTicks()) : longest;
+        }
+        for (BoardOffer offer : full.boards()) {
+            longest = offer.section().equals(section) && offer.available() >= offer.pack()
+                    ? Math.max(longest, offer.lengthTicks() - 2 * full.trimTicks())
+                    : longest;
+        }
+        return longest;
     }
 
     private ShoppingProblem shortened(Map<String, Long> given) {
@@ -162,58 +215,78 @@ public final class NestedBasket {
         return full.withDemands(demands);
     }
 
-    /** Labels of pieces on boards that cannot give them, however they are laid. */
-    private Set<String> unfit(ShoppingAnswer answer) {
-        Set<String> open = new HashSet<>();
-        for (LaidBoard board : answer.boards()) {
-            List<String> labels = new ArrayList<>();
-            List<Piece> laid = new ArrayList<>();
-            boolean others = false;
-            for (LaidBoard.LaidPiece piece : board.pieces()) {
-                labels.add(piece.label());
-                Piece whole = pieces.get(piece.label());
-                others |= whole == null;
-                if (whole != null) {
-                    laid.add(whole);
+    /** The boards of a basket with the pieces on them. */
+    private final class Layout {
+        /** Labels of pieces on boards that cannot give them, however they are laid. */
+        final Set<String> open = new HashSet<>();
+
+        private final ShoppingAnswer answer;
+        private final Map<BoardInHand, List<Piece>> laid = new LinkedHashMap<>();
+        private final Map<BoardInHand, LaidBoard> source = new HashMap<>();
+        private final List<LaidBoard> others = new ArrayList<>();
+
+        Layout(ShoppingAnswer answer) {
+            this.answer = answer;
+            for (LaidBoard board : answer.boards()) {
+                List<Piece> on = new ArrayList<>();
+                board.pieces()
+                        .forEach(piece ->
+                                Optional.ofNullable(pieces.get(piece.label())).ifPresent(on::add));
+                BoardInHand hand = new BoardInHand(
+                        Integer.toString(laid.size()),
+                        board.section(),
+                        new Length(board.lengthTicks()),
+                        board.supplier(),
+                        board.owned(),
+                        List.of());
+                if (on.size() < board.pieces().size()) {
+                    // Something else is kept on it, which the full list alone counts right.
+                    others.add(board);
+                    on.stream().filter(p -> !isFull(p)).forEach(p -> open.add(p.label()));
+                } else {
+                    laid.put(hand, on);
+                    source.put(hand, board);
                 }
             }
-            BoardInHand hand = new BoardInHand(
-                    "", board.section(), new Length(board.lengthTicks()), board.supplier(), board.owned(), labels);
-            if (others
-                    ? laid.stream().anyMatch(p -> !isFull(p))
-                    : !BoardRow.of(job, hand, laid).fits()) {
-                open.addAll(labels);
-            }
         }
-        return open;
+
+        /** Whether all pieces can be cut from these boards, if need be after moving some. */
+        boolean fits(Budget swaps) {
+            if (!new BoardSwaps(job, laid, swaps).makeFit()) {
+                laid.forEach((board, on) -> {
+                    if (!BoardRow.of(job, board, on).fits()) {
+                        on.forEach(piece -> open.add(piece.label()));
+                    }
+                });
+            }
+            return open.isEmpty();
+        }
+
+        List<LaidBoard> boards() {
+            List<LaidBoard> boards = new ArrayList<>(others);
+            laid.forEach((hand, on) -> {
+                LaidBoard board = source.getOrDefault(hand, answer.boards().get(0));
+                boards.add(new LaidBoard(
+                        board.supplier(),
+                        board.owned(),
+                        board.section(),
+                        board.lengthTicks(),
+                        board.price(),
+                        board.count(),
+                        on.stream()
+                                .map(p -> new LaidBoard.LaidPiece(
+                                        p.label(),
+                                        p.waits()
+                                                ? Demands.boughtTicks(p, job.rules(), job.kerf())
+                                                : p.length().ticks()))
+                                .toList()));
+            });
+            return boards;
+        }
     }
 
     private boolean isFull(Piece piece) {
         BoardNest.Shape shape = job.shape(piece);
         return shape.left().isFull() && shape.right().isFull();
-    }
-
-    private List<LaidBoard> trueLengths(ShoppingAnswer answer) {
-        List<LaidBoard> boards = new ArrayList<>();
-        for (LaidBoard board : answer.boards()) {
-            List<LaidBoard.LaidPiece> laid = new ArrayList<>();
-            for (LaidBoard.LaidPiece piece : board.pieces()) {
-                Piece whole = pieces.get(piece.label());
-                laid.add(new LaidBoard.LaidPiece(
-                        piece.label(),
-                        whole == null
-                                ? piece.lengthTicks()
-                                : Math.max(piece.lengthTicks(), whole.length().ticks())));
-            }
-            boards.add(new LaidBoard(
-                    board.supplier(),
-                    board.owned(),
-                    board.section(),
-                    board.lengthTicks(),
-                    board.price(),
-                    board.count(),
-                    laid));
-        }
-        return boards;
     }
 }

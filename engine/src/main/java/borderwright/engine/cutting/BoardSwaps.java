@@ -1,0 +1,155 @@
+package borderwright.engine.cutting;
+
+import borderwright.engine.buildup.EndCut;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.stock.Budget;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Moves pieces between boards of one section, one or two at a time, as long as that makes things better: first so that every
+ * board gives its pieces, then so that each board is taken to fewer settings of a saw.
+ *
+ * <p>The boards stay as they are, so nothing more is bought.
+ */
+final class BoardSwaps {
+    private final CuttingJob job;
+    private final Map<BoardInHand, List<Piece>> byBoard;
+    private final Budget budget;
+    private final Map<List<Object>, Score> known = new HashMap<>();
+
+    BoardSwaps(CuttingJob job, Map<BoardInHand, List<Piece>> byBoard, Budget budget) {
+        this.job = job;
+        this.byBoard = byBoard;
+        this.budget = budget;
+    }
+
+    /**
+     * How good a board is: less is better, the first before the second.
+     *
+     * @param overrunTicks how far its pieces reach beyond it
+     * @param settings different cuts that are made on it
+     */
+    private record Score(long overrunTicks, int settings) {
+        Score plus(Score other) {
+            return new Score(overrunTicks + other.overrunTicks, settings + other.settings);
+        }
+
+        boolean isBetterThan(Score other) {
+            return overrunTicks != other.overrunTicks ? overrunTicks < other.overrunTicks : settings < other.settings;
+        }
+    }
+
+    /** Whether every board gives its pieces in the end. */
+    boolean makeFit() {
+        boolean better = true;
+        while (better && !budget.isSpent()) {
+            better = false;
+            for (BoardInHand board : List.copyOf(byBoard.keySet())) {
+                if (score(board, pieces(board)).overrunTicks > 0) {
+                    better |= improve(board);
+                }
+            }
+        }
+        return byBoard.keySet().stream().allMatch(b -> score(b, pieces(b)).overrunTicks == 0);
+    }
+
+    /** Puts pieces that are cut alike on one board where that costs nothing. */
+    void tidy() {
+        boolean better = true;
+        while (better && !budget.isSpent()) {
+            better = false;
+            for (BoardInHand board : List.copyOf(byBoard.keySet())) {
+                better |= !pieces(board).isEmpty() && improve(board);
+            }
+        }
+    }
+
+    private List<Piece> pieces(BoardInHand board) {
+        return byBoard.getOrDefault(board, List.of());
+    }
+
+    /** The best single move between this board and another; whether there was one. */
+    private boolean improve(BoardInHand board) {
+        List<Piece> mine = pieces(board);
+        for (BoardInHand other : byBoard.keySet()) {
+            if (other.equals(board)
+                    || !other.section().equals(board.section())
+                    || pieces(other).isEmpty()) {
+                continue;
+            }
+            List<Piece> theirs = pieces(other);
+            Score now = score(board, mine).plus(score(other, theirs));
+            for (int i = -1; i < mine.size(); i++) {
+                for (int j = -1; j < theirs.size(); j++) {
+                    if (i + j == -2 || isSame(mine, i, theirs, j) || budget.isSpent()) {
+                        continue;
+                    }
+                    List<Piece> mineThen = exchanged(mine, i, theirs, j);
+                    List<Piece> theirsThen = exchanged(theirs, j, mine, i);
+                    if (!mineThen.isEmpty()
+                            && !theirsThen.isEmpty()
+                            && score(board, mineThen)
+                                    .plus(score(other, theirsThen))
+                                    .isBetterThan(now)) {
+                        byBoard.put(board, mineThen);
+                        byBoard.put(other, theirsThen);
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
+    private static boolean isSame(List<Piece> mine, int i, List<Piece> theirs, int j) {
+        return i >= 0 && j >= 0 && kind(mine.get(i)).equals(kind(theirs.get(j)));
+    }
+
+    private static List<Piece> exchanged(List<Piece> mine, int i, List<Piece> theirs, int j) {
+        List<Piece> then = new ArrayList<>(mine);
+        if (i >= 0) {
+            then.remove(i);
+        }
+        if (j >= 0) {
+            then.add(theirs.get(j));
+        }
+        return then;
+    }
+
+    /** All that matters for how a piece is cut and laid. */
+    private static List<Object> kind(Piece piece) {
+        return List.of(piece.length(), cut(piece.left()), cut(piece.right()), piece.waits());
+    }
+
+    private static List<Object> cut(EndCut end) {
+        return List.of(end.tiltDeg(), end.fenceDeg(), end.longPoint());
+    }
+
+    private Score score(BoardInHand board, List<Piece> on) {
+        List<Object> key = new ArrayList<>();
+        key.add(board.length());
+        key.add(board.owned());
+        on.forEach(piece -> key.add(kind(piece)));
+        return known.computeIfAbsent(key, k -> {
+            budget.spend(1L << (2 + 2 * Math.min(on.size(), 8)));
+            return new Score(BoardRow.of(job, board, on).overrunTicks(), settings(on));
+        });
+    }
+
+    private static int settings(List<Piece> on) {
+        Set<List<Object>> settings = new HashSet<>();
+        for (Piece piece : on) {
+            if (!piece.waits()) {
+                for (EndCut end : List.of(piece.left(), piece.right())) {
+                    settings.add(List.of(piece.length(), end.tiltDeg(), end.fenceDeg()));
+                }
+            }
+        }
+        return settings.size();
+    }
+}
