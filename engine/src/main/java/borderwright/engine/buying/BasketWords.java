@@ -36,6 +36,13 @@ public final class BasketWords {
         why.dearer().forEach(dearer -> reasons.add(dearer(dearer)));
         why.deliveries().forEach(delivery -> reasons.add(delivery(delivery, answer.proven())));
         why.spares().forEach(spare -> reasons.add(spare(spare)));
+        for (LaidBoard board : answer.boards()) {
+            if (board.isHeldBack()) {
+                reasons.add("A " + board.section() + " of " + length.apply(board.lengthTicks()) + " from "
+                        + board.supplier() + " is held back until the last planter stands"
+                        + (board.owned() ? "." : ": " + money.apply(board.price()) + " as priced."));
+            }
+        }
         if (why.savedByNesting() > 0) {
             reasons.add("Slanted ends that are cut into each other save " + money.apply(why.savedByNesting())
                     + ": keep to the order on the cutting sheets.");

@@ -255,7 +255,9 @@ final class CaseSearch {
             return;
         }
         c.cost = Math.min(c.cost, better.cost);
-        if (best == null || better.cost < best.cost) {
+        if (best == null
+                || better.cost < best.cost
+                || (better.cost == best.cost && better.boards(shopping) < best.boards(shopping))) {
             best = better;
             progress.better(better.cost, bound);
         }

@@ -21,8 +21,26 @@ public record LaidBoard(
         long price,
         int count,
         List<LaidPiece> pieces) {
+    /** How the label of a board to hold back starts. */
+    public static final String HELD_BACK = "held back ";
+
     public LaidBoard {
         pieces = List.copyOf(pieces);
+    }
+
+    /** The same board cut otherwise. */
+    public LaidBoard with(List<LaidPiece> others) {
+        return new LaidBoard(supplier, owned, section, lengthTicks, price, count, others);
+    }
+
+    /** Whether some of it is to be held back. */
+    public boolean holdsBack() {
+        return pieces.stream().anyMatch(piece -> piece.label().startsWith(HELD_BACK));
+    }
+
+    /** Whether it is held back as a whole. */
+    public boolean isHeldBack() {
+        return holdsBack() && pieces.size() == 1;
     }
 
     /**

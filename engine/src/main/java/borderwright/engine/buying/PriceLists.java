@@ -54,6 +54,16 @@ public record PriceLists(
         return new PriceLists(resolver.boards, resolver.goods, resolver.terms, resolver.problems);
     }
 
+    /** What a price comes to with the tax that its supplier adds: prices of two suppliers compare only so. */
+    public double withTax(String supplier, double price) {
+        double percent = terms.stream()
+                .filter(t -> t.name().equals(supplier))
+                .mapToDouble(t -> t.taxPercent().doubleValue())
+                .findFirst()
+                .orElse(0);
+        return price * (1 + percent / 100);
+    }
+
     private static final class Resolver {
         private final Map<String, SectionNote> sections;
         private final int decimals;

@@ -83,6 +83,17 @@ final class Purchase {
         return false;
     }
 
+    /** Boards bought: among equal costs fewer are lifted. */
+    long boards(ShoppingCase shopping) {
+        long boards = 0;
+        for (int s = 0; s < packs.length; s++) {
+            for (int j = 0; j < packs[s].length; j++) {
+                boards += (long) packs[s][j] * shopping.sections.get(s).stock.pack(j);
+            }
+        }
+        return boards;
+    }
+
     /** Whether every supplier's smallest order is reached. */
     boolean meetsMinimums(ShoppingCase shopping) {
         for (int k = 0; k < value.length; k++) {

@@ -31,7 +31,7 @@ public record RunningShort(String section, int boards, int spares, long longestT
         Map<String, Integer> cut = new LinkedHashMap<>();
         Map<String, Long> longest = new LinkedHashMap<>();
         for (LaidBoard board : answer.boards()) {
-            if (!board.owned()) {
+            if (!board.owned() && !board.isHeldBack()) {
                 cut.merge(board.section(), board.count(), Integer::sum);
                 longest.merge(board.section(), board.lengthTicks(), Math::max);
             }
@@ -57,7 +57,10 @@ public record RunningShort(String section, int boards, int spares, long longestT
             }
         }
         for (LaidBoard board : answer.boards()) {
-            spares -= !board.owned() && board.section().equals(section) && board.lengthTicks() >= least
+            spares -= !board.owned()
+                            && !board.isHeldBack()
+                            && board.section().equals(section)
+                            && board.lengthTicks() >= least
                     ? board.count()
                     : 0;
         }

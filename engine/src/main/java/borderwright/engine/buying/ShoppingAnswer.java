@@ -56,6 +56,16 @@ public record ShoppingAnswer(
         return status == Status.FOUND && bound >= cost;
     }
 
+    /** The same purchase with its boards cut otherwise. */
+    public ShoppingAnswer withBoards(List<LaidBoard> others) {
+        return new ShoppingAnswer(status, cost, bound, orders, others, unpriced, alternatives, reasons);
+    }
+
+    /** The same answer with a bound that is known otherwise; never above the cost. */
+    public ShoppingAnswer withBound(long other) {
+        return new ShoppingAnswer(status, cost, Math.min(other, cost), orders, boards, unpriced, alternatives, reasons);
+    }
+
     /** (cost - bound) / cost; 0 when proven. */
     public double gap() {
         return cost == 0 ? 0 : Math.max(0, (cost - bound) / (double) cost);

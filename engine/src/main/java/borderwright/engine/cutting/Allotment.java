@@ -24,9 +24,13 @@ import java.util.Set;
  * Which piece comes from which board in hand.
  *
  * <p>What the basket meant is kept where it still fits; the rest is solved anew over the boards that are left, the least
- * length of board first; what then has no board goes on the list of uncut pieces.
+ * length of board first; what then has no board goes on the list of uncut pieces. In the end pieces that are cut alike change
+ * places to lie on one board, so that each board is lifted to fewer settings.
  */
 final class Allotment {
+    /** Work for putting pieces that are cut alike on one board: a second at most. */
+    private static final long TIDY_WORK = 50_000;
+
     final Map<BoardInHand, List<Piece>> byBoard = new LinkedHashMap<>();
     final List<Piece> without = new ArrayList<>();
     private final CuttingJob job;
@@ -40,6 +44,7 @@ final class Allotment {
         if (!open.isEmpty()) {
             solve(open, budget);
         }
+        new BoardSwaps(job, byBoard, budget.part(TIDY_WORK)).tidy();
     }
 
     private List<Piece> keepWhatWasMeant() {
@@ -88,7 +93,7 @@ final class Allotment {
             demands.add(new Demand(piece.section(), Demands.boughtTicks(piece, job.rules(), kerf), 1, piece.label()));
         }
         List<BoardInHand> free = job.boards().stream()
-                .filter(b -> byBoard.getOrDefault(b, List.of()).isEmpty())
+                .filter(b -> byBoard.getOrDefault(b, List.of()).isEmpty() && !b.isHeldBack())
                 .toList();
         List<BoardOffer> offers = new ArrayList<>();
         List<OwnedStock> owned = new ArrayList<>();
@@ -134,6 +139,7 @@ final class Allotment {
             BoardInHand best = null;
             for (BoardInHand board : job.boards()) {
                 if (board.section().equals(piece.section())
+                        && !board.isHeldBack()
                         && fits(board, piece)
                         && (best == null || room(board) < room(best))) {
                     best = board;

@@ -22,6 +22,11 @@ public record BoardInHand(String id, String section, Length length, String from,
         meantFor = List.copyOf(meantFor);
     }
 
+    /** Whether it is kept whole until the last planter stands. */
+    boolean isHeldBack() {
+        return meantFor.stream().anyMatch(label -> label.startsWith(LaidBoard.HELD_BACK));
+    }
+
     /** Every board of a basket, the spare ones of packs included, numbered B01 and on. */
     public static List<BoardInHand> of(ShoppingAnswer answer) {
         List<BoardInHand> boards = new ArrayList<>();

@@ -60,6 +60,11 @@ final class BoardRow {
                 0, endTicks() - board.length().ticks() + job.trimOf(board).ticks());
     }
 
+    /** What is left between the last piece and the trim at the far end. */
+    long roomTicks() {
+        return Math.max(0, board.length().ticks() - job.trimOf(board).ticks() - endTicks());
+    }
+
     /** Where the last piece ends, those that wait and the cuts before them included. */
     private long endTicks() {
         long kerf = job.kerf().ticks();

@@ -266,20 +266,13 @@ public final class NestedBasket {
             List<LaidBoard> boards = new ArrayList<>(others);
             laid.forEach((hand, on) -> {
                 LaidBoard board = source.getOrDefault(hand, answer.boards().get(0));
-                boards.add(new LaidBoard(
-                        board.supplier(),
-                        board.owned(),
-                        board.section(),
-                        board.lengthTicks(),
-                        board.price(),
-                        board.count(),
-                        on.stream()
-                                .map(p -> new LaidBoard.LaidPiece(
-                                        p.label(),
-                                        p.waits()
-                                                ? Demands.boughtTicks(p, job.rules(), job.kerf())
-                                                : p.length().ticks()))
-                                .toList()));
+                boards.add(board.with(on.stream()
+                        .map(p -> new LaidBoard.LaidPiece(
+                                p.label(),
+                                p.waits()
+                                        ? Demands.boughtTicks(p, job.rules(), job.kerf())
+                                        : p.length().ticks()))
+                        .toList()));
             });
             return boards;
         }

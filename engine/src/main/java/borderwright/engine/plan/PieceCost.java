@@ -14,7 +14,7 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * What a box costs by its pieces and fixings, to compare ways of building it before there is a basket: each piece by the
- * cheapest price of its section by length, each fixing by the cheapest price of one.
+ * cheapest price of its section by length, each fixing by the cheapest price of one, tax added.
  *
  * <p>Waste, packs and delivery are left to the basket. What nobody prices is taken at the dearest price by volume that
  * anybody asks for boards, so that it does not look free.
@@ -30,7 +30,7 @@ final class PieceCost implements ToDoubleFunction<Box> {
         double minor = StrictMath.pow(10, garden.currencyUnit().getDecimalPlaces());
         double dearestPerMm3 = 0;
         for (BoardOffer offer : prices.boards()) {
-            double price = offer.packPrice() / minor / offer.pack();
+            double price = prices.withTax(offer.supplier(), (double) offer.packPrice()) / minor / offer.pack();
             double lengthMm = new Length(offer.lengthTicks()).mm();
             perMm.merge(offer.section(), price / lengthMm, Math::min);
         }
@@ -45,7 +45,11 @@ final class PieceCost implements ToDoubleFunction<Box> {
         }
         for (GoodsOffer offer : prices.goods()) {
             perFixing.merge(
-                    offer.item(), offer.price() / minor / offer.contains().doubleValue(), Math::min);
+                    offer.item(),
+                    prices.withTax(offer.supplier(), (double) offer.price())
+                            / minor
+                            / offer.contains().doubleValue(),
+                    Math::min);
         }
     }
 

@@ -15,6 +15,7 @@ import borderwright.engine.cutting.BoardInHand;
 import borderwright.engine.cutting.CuttingJob;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.cutting.CuttingPlanner;
+import borderwright.engine.cutting.HeldBoards;
 import borderwright.engine.cutting.NestedBasket;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundWish;
@@ -142,11 +143,12 @@ public final class Planner {
                 : SiteWorks.of(garden, border.outline(), boxes, prices);
         List<ShoppingItem> shopping = ShoppingList.of(boxes, site, format);
         ShoppingProblem problem = shopping(pieces, shopping, prices);
-        NestedBasket.Bought bought = NestedBasket.buy(job(List.of(), pieces), problem, budget);
+        HeldBoards.Bought held = HeldBoards.buy(job(List.of(), pieces), problem, budget);
+        NestedBasket.Bought bought = held.basket();
         ShoppingAnswer answer = bought.answer();
         Explanation why = variant
                 ? Explanation.NONE
-                : Explainer.explain(problem, bought.bare(), answer, Budget.ofUnits(EXPLAINING_WORK));
+                : Explainer.explain(held.full(), bought.bare(), answer, Budget.ofUnits(EXPLAINING_WORK));
         CuttingPlan cutting = CuttingPlanner.plan(job(BoardInHand.of(answer), pieces), budget);
         PlanTotals totals = new PlanTotals(garden, layout, pieces, site, cutting);
         Shortfalls shortfalls = new Shortfalls(garden, format);
@@ -164,7 +166,7 @@ public final class Planner {
                 cutting,
                 BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting),
                 totals.of(answer.cost()),
-                shortfalls.of(border.report(), layout, boxes, strength, site, prices, answer, cutting));
+                shortfalls.of(border.report(), layout, boxes, strength, site, prices, answer, held.met(), cutting));
     }
 
     private CuttingJob job(List<BoardInHand> boards, List<Piece> pieces) {

@@ -7,7 +7,6 @@ import borderwright.engine.buildup.Piece;
 import borderwright.engine.buying.BoardOffer;
 import borderwright.engine.buying.GoodsOffer;
 import borderwright.engine.buying.PriceLists;
-import borderwright.engine.buying.SupplierTerms;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.garden.FillingWish.MixPart;
 import borderwright.engine.garden.Garden;
@@ -54,7 +53,8 @@ final class PlatformChoices {
                 garden.unitsOrMetric());
         for (BoardOffer offer : prices.boards()) {
             double metres = new Length(offer.lengthTicks()).mm() / MM_PER_M * offer.pack();
-            perMetre.merge(offer.section(), taxed(offer.supplier(), offer.packPrice()) / metres, Math::min);
+            perMetre.merge(
+                    offer.section(), prices.withTax(offer.supplier(), (double) offer.packPrice()) / metres, Math::min);
         }
     }
 
@@ -186,17 +186,7 @@ final class PlatformChoices {
     }
 
     private double perM3(GoodsOffer offer) {
-        return taxed(offer.supplier(), offer.price())
+        return prices.withTax(offer.supplier(), (double) offer.price())
                 / (offer.contains().doubleValue() * Bulk.unitM3(garden.unitsOrMetric()));
-    }
-
-    private double taxed(String supplier, long minor) {
-        double percent = prices.terms().stream()
-                .filter(terms -> terms.name().equals(supplier))
-                .map(SupplierTerms::taxPercent)
-                .mapToDouble(BigDecimal::doubleValue)
-                .findFirst()
-                .orElse(0);
-        return minor * (1 + percent / 100);
     }
 }

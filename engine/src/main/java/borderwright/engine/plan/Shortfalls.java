@@ -26,6 +26,7 @@ record Shortfalls(Garden garden, LengthFormat format) {
             SiteWork site,
             PriceLists prices,
             ShoppingAnswer answer,
+            boolean heldBack,
             CuttingPlan cutting) {
         List<Problem> found = new ArrayList<>();
         survey(survey, found);
@@ -43,6 +44,13 @@ record Shortfalls(Garden garden, LengthFormat format) {
                             ? "No basket serves the list."
                             : answer.reasons().get(0),
                     ""));
+        }
+        if (!heldBack) {
+            found.add(new Problem(
+                    "hold-back",
+                    "cutting.hold back",
+                    "No board is held back: none as long as the longest wall piece can be had besides those that are cut.",
+                    "Hold fewer back, or find more boards of that length."));
         }
         cutting.uncut()
                 .forEach(uncut -> found.add(new Problem(

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import borderwright.engine.buildup.EndCut;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.buying.BoardOffer;
+import borderwright.engine.buying.LaidBoard;
 import borderwright.engine.buying.Shopper;
 import borderwright.engine.buying.ShoppingAnswer;
 import borderwright.engine.buying.ShoppingProblem;
@@ -232,5 +233,56 @@ class CuttingPlannerTest {
             case 2 -> new EndCut(degrees, 15, EndCut.LongPoint.MARKED_FACE, 25 * tangent, "compound", "", true);
             default -> SQUARE;
         };
+    }
+
+    @Test
+    void piecesThatAreCutAlikeChangePlacesToLieOnOneBoard() {
+        CuttingPlan plan = plan(
+                List.of(board("B01", 2400, "a", "b"), board("B02", 2400, "c", "d")),
+                List.of(square("a", 900), square("b", 700), square("c", 900), square("d", 700)));
+        assertThat(plan.boards())
+                .allMatch(b -> b.cuts().stream()
+                                .map(CuttingPlan.Cut::length)
+                                .distinct()
+                                .count()
+                        == 1);
+        // 700 and 700 leave the longer offcut: 2400 - 20 - 2 x 703.
+        assertThat(plan.boards().get(1).offcut()).isEqualTo(Length.ofMm(974));
+    }
+
+    @Test
+    void aBoardThatIsHeldBackStaysWhole() {
+        ShoppingProblem problem = new ShoppingProblem(
+                Demands.of(List.of(square("a", 1000), square("b", 700)), CuttingRules.HABIT, Length.ofMm(3)),
+                List.of(
+                        new BoardOffer("A", "larch", 2400 * 320, 1000, 1, Integer.MAX_VALUE),
+                        new BoardOffer("A", "larch", 1200 * 320, 600, 1, Integer.MAX_VALUE)),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                960,
+                3200);
+        List<Piece> pieces = List.of(square("a", 1000), square("b", 700));
+        CuttingJob job = new CuttingJob(
+                List.of(), pieces, List.of(LARCH), List.of(MITRE_SAW), new CuttingRules(null, null, 1, null, null));
+        HeldBoards.Bought bought = HeldBoards.buy(job, problem, Budget.ofUnits(10_000));
+        assertThat(bought.met()).isTrue();
+        // 1000 for both pieces and 600 for a board of 1200 mm, the shortest that could give the longer piece again.
+        assertThat(bought.basket().answer().cost()).isEqualTo(1600);
+        List<BoardInHand> boards = BoardInHand.of(bought.basket().answer());
+        CuttingPlan plan = plan(boards, pieces);
+        assertThat(plan.heldBack()).hasSize(1);
+        assertThat(boards.stream().filter(b -> b.id().equals(plan.heldBack().get(0))))
+                .allMatch(b -> b.length().equals(Length.ofMm(1200)));
+    }
+
+    @Test
+    void aHeldBoardIsNotCutEvenWhenAnotherCameShort() {
+        BoardInHand held = new BoardInHand(
+                "B02", "larch", Length.ofMm(2400), "A", false, List.of(LaidBoard.HELD_BACK + "1 of larch"));
+        CuttingPlan plan = plan(List.of(board("B01", 800, "a"), held), List.of(square("a", 900)));
+        assertThat(plan.uncut()).hasSize(1);
+        assertThat(plan.heldBack()).contains("B02");
     }
 }
