@@ -85,6 +85,7 @@ public class DesignBench {
                 null,
                 null,
                 null,
+                null,
                 null);
         rules = BuildRules.of("wall", "batten");
         List<SectionNote> sections = List.of(section("wall", 25, 150), section("batten", 47, 50));

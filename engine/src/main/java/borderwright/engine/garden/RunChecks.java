@@ -33,7 +33,7 @@ final class RunChecks {
                     where,
                     "The run `" + run.name() + "` does not say how many planters it has, nor how long one is.",
                     "Write `planters: 8` or `length: 1.2 m`."));
-        } else if (run.planters() != null && run.length() != null) {
+        } else if (run.planters() != null && run.length() != null && !run.isFree()) {
             found.add(new Problem(
                     "run-size",
                     where + ".length",
@@ -47,7 +47,35 @@ final class RunChecks {
                     "The platform of the run `" + run.name() + "` is as high as its walls or higher.",
                     "Write a height below that of the walls, so that there is room for soil."));
         }
+        checkRows(run, where);
         checkCorners(run, where);
+    }
+
+    private void checkRows(RunWish run, String where) {
+        if (!run.isFree()) {
+            return;
+        }
+        if (run.along().size() > 2) {
+            found.add(new Problem(
+                    "run-rows",
+                    where + ".along",
+                    "The rows of the run `" + run.name() + "` are to be parallel to more than one edge.",
+                    "Name the two corners of one edge, and write a run for each direction."));
+        }
+        if (run.backGap() != null) {
+            found.add(new Problem(
+                    "run-rows",
+                    where + ".back gap",
+                    "The run `" + run.name() + "` says both a back gap and where its first row stands.",
+                    "Keep `rows: {first: ..}`; a back gap is for a run along an edge."));
+        }
+        if (run.planters() != null && run.length() != null && !run.length().isFixed()) {
+            found.add(new Problem(
+                    "run-size",
+                    where + ".length",
+                    "The run `" + run.name() + "` gives the number of planters and a range for their length.",
+                    "Give one length, or leave out one of the two."));
+        }
     }
 
     private void checkAlong(Names along, String where) {

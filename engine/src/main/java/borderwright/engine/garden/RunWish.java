@@ -75,9 +75,81 @@ public record RunWish(
         Length platform,
 
         @Says(value = "a capping ring on top", otherwise = "no") @Nullable
-        Boolean capping) {
+        Boolean capping,
+
+        @Says(
+                value = "rows that stand free of every edge, parallel to the line between the two corners named; "
+                        + "with them planters and length may both be said",
+                otherwise = "none: the run stands along its edges")
+        @Nullable
+        Rows rows) {
     public RunWish {
         corners = List.copyOf(corners);
+    }
+
+    /** Whether its planters stand away from the edges of the border. */
+    public boolean isFree() {
+        return rows != null;
+    }
+
+    /** How many rows of planters it is, one behind the other. */
+    public int rowCount() {
+        return rows == null || rows.count() == null ? 1 : rows.count();
+    }
+
+    /**
+     * The run as one of its rows alone: its back as far from the line as that row's. A run along edges is its own only row.
+     *
+     * @param row from 0
+     */
+    public RunWish inRow(int row) {
+        if (rows == null) {
+            return this;
+        }
+        double back = rows.first().mm()
+                + row * (depth.from().mm() + rows.pathsOrHabit().mm());
+        return new RunWish(
+                name,
+                along,
+                planters,
+                length,
+                depth,
+                height,
+                join,
+                between,
+                startGap,
+                endGap,
+                Length.ofMm(back),
+                turn,
+                corners,
+                slope,
+                reach,
+                sag,
+                platform,
+                capping,
+                rows);
+    }
+
+    /** Rows that stand free, one behind the other. */
+    @Says("rows of planters that stand free, one behind the other")
+    public record Rows(
+            @Says(
+                    value = "how far the back of the first row lies from the line between the corners",
+                    example = "3 m",
+                    atLeast = 0)
+            Length first,
+
+            @Says(value = "how many rows", otherwise = "1", atLeast = 1, atMost = 50) @Nullable
+            Integer count,
+
+            @Says(value = "width of the path between one row and the next", otherwise = "1.2 m", atLeast = 0) @Nullable
+            Length paths) {
+        /** A wheelchair and a barrow pass (common practice, no source). */
+        private static final Length HABIT = Length.ofMm(1200);
+
+        public Length pathsOrHabit() {
+            return paths == null ? HABIT : paths;
+        }
     }
 
     /** Whether neighbours share their end wall. */

@@ -74,15 +74,24 @@ final class BayCuts {
         if (open == null || !wingBefore) {
             open = new Cut(first, chain.freeOn(first).fromMm());
         }
+        // Rows of a said length start where they are told to and leave what is over at their end.
+        double over = terms.isFree() ? Math.max(0, share.freeMm() - lengths.usedMm(terms.gapMm())) : 0;
+        double lead = chain.isReversed() ? over : 0;
+        if (lead > 0) {
+            open = middle.cutAt(lead);
+        }
         start = open;
-        List<Cut> row = cuts(lengths, wingBefore, middle);
+        List<Cut> row = cuts(lengths, wingBefore, middle, lead);
         int lost = lengths.planters() + wings.size() - 1 - row.size();
         if (lost > 0) {
             findings.unmet(words.dividersLost(chain.leg(first), lost, terms));
         }
         cuts.addAll(row);
         if (!wingAfter) {
-            stretches.add(new Stretch(open, new Cut(last, chain.freeOn(last).toMm()), cuts));
+            Cut end = over > lead
+                    ? middle.cutAt(middle.lengthMm() - over + lead)
+                    : new Cut(last, chain.freeOn(last).toMm());
+            stretches.add(new Stretch(open, end, cuts));
             cuts.clear();
             start = null;
         }
@@ -95,6 +104,9 @@ final class BayCuts {
         }
         LengthRange wanted = terms.wish().length();
         int planters = (int) Math.round(said);
+        if (terms.isFree() && wanted != null && planters > 0) {
+            return ofSaidLength(share, planters, wanted.from().mm(), first);
+        }
         Optional<BayLengths> fit = planters > 0
                 ? share.among(planters).or(share::most)
                 : wanted != null ? share.nearest(wanted) : share.most();
@@ -108,12 +120,27 @@ final class BayCuts {
         return lengths;
     }
 
-    private List<Cut> cuts(BayLengths lengths, boolean wingBefore, MiddleLine middle) {
+    /** Planters of exactly the length said: as many as were said, or as there is room for. */
+    private BayLengths ofSaidLength(BayLengths.Share share, int planters, double lengthMm, int leg) {
+        double gap = terms.gapMm();
+        int room = (int) Math.floor((share.freeMm() + gap + Room.TOLERANCE_MM) / (lengthMm + gap));
+        if (room >= planters) {
+            return new BayLengths(planters, lengthMm, List.of());
+        }
+        findings.unmet(words.fewerOfLength(chain.leg(leg), planters, lengthMm, room, share.freeMm(), terms));
+        return room > 0
+                ? new BayLengths(room, lengthMm, List.of())
+                : share.most()
+                        .orElseThrow(() ->
+                                new IllegalStateException("a leg of " + share.freeMm() + " mm was kept without room"));
+    }
+
+    private List<Cut> cuts(BayLengths lengths, boolean wingBefore, MiddleLine middle, double lead) {
         int count = lengths.planters() + lengths.wingsMm().size() - 1;
         double gap = terms.gapMm();
-        double at = (wingBefore ? lengths.wingsMm().get(0) : lengths.planterMm()) + gap / 2;
+        double at = lead + (wingBefore ? lengths.wingsMm().get(0) : lengths.planterMm()) + gap / 2;
         double least = terms.rules().leastEdgeMm() + gap - 1e-6;
-        double before = -gap / 2;
+        double before = lead - gap / 2;
         List<Cut> row = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             Cut cut = middle.cutAt(at);

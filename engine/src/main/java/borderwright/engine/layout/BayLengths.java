@@ -138,6 +138,11 @@ record BayLengths(int planters, double planterMm, List<Double> wingsMm) {
         }
     }
 
+    /** How much of the free length a row without wings takes, mm, with that gap between neighbours. */
+    double usedMm(double gapMm) {
+        return planters * planterMm + (planters - 1) * gapMm;
+    }
+
     /** Whether each planter's length lies in a wanted range. */
     boolean within(LengthRange wanted) {
         return planters == 0

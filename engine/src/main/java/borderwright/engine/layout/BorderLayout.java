@@ -53,30 +53,45 @@ public final class BorderLayout {
     }
 
     private void add(RunWish wish, int index, String letters) {
-        RunTerms wished =
-                new RunTerms(wish, "runs[" + index + "]", wish.depth().from().mm(), rules);
-        checkRanges(wished);
+        String where = "runs[" + index + "]";
+        checkRanges(new RunTerms(wish, where, wish.depth().from().mm(), rules));
+        int number = 1;
+        for (int row = 0; row < wish.rowCount(); row++) {
+            RunTerms terms =
+                    new RunTerms(wish.inRow(row), where, wish.depth().from().mm(), rules);
+            number += addRow(terms, letters, number);
+        }
+    }
+
+    /** How many planters were laid. */
+    private int addRow(RunTerms wished, String letters, int number) {
+        RunWish wish = wished.wish();
         Optional<RunPath> path = RunPath.along(wish.along(), outline);
         if (path.isEmpty()) {
             findings.unmet(words.notAlong(wished));
-            return;
+            return 0;
         }
         if (wished.depthMm() < rules.leastEdgeMm()) {
             findings.unmet(words.tooShallow(wished));
-            return;
+            return 0;
         }
-        RunTerms terms = new DepthFit(outline, path.get(), room, words, findings).fitted(wished);
+        // A row that finds no room is left out: beds of one field are not made narrower to fill it.
+        RunTerms terms =
+                wish.isFree() ? wished : new DepthFit(outline, path.get(), room, words, findings).fitted(wished);
         RunEdges edges = new RunEdges(outline, path.get(), terms, room, words, findings);
         RunChain chain = new RunChain(terms, edges.wished(), room, words, findings).fit();
         List<Stretch> stretches = BayCuts.of(chain, terms, words, findings);
         List<LaidBox> laid = new RunLayout(
                         chain, terms, surroundings, outline.ground(), new SlopeReport(terms, words, findings))
-                .boxes(stretches, letters);
-        new OpenGround(chain, terms, room, words).openings().forEach(findings::opening);
+                .boxes(stretches, letters, number);
+        if (!wish.isFree()) {
+            new OpenGround(chain, terms, room, words).openings().forEach(findings::opening);
+        }
         laid.forEach(this::keep);
         for (Ring part : chain.parts()) {
-            room.place(wish.name(), part, terms.betweenMm());
+            room.place(wish.name(), part, terms.aroundMm());
         }
+        return laid.stream().mapToInt(box -> box.cells().size()).sum();
     }
 
     private void checkRanges(RunTerms terms) {

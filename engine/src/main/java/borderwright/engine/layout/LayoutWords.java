@@ -175,6 +175,18 @@ final class LayoutWords {
                 "Say at most " + Math.max(1, fit.planters()) + " planters.");
     }
 
+    Problem fewerOfLength(Leg leg, int wished, double lengthMm, int fits, double freeMm, RunTerms terms) {
+        return new Problem(
+                "layout-planters",
+                terms.where() + ".planters",
+                wished + " planters of " + format.length(lengthMm) + " do not fit in the row "
+                        + format.length(leg.backMm()) + " from " + edge(leg.edge()) + ": "
+                        + format.length(freeMm) + " is free. "
+                        + (fits == 0 ? "One as long as there is room for is" : fits == 1 ? "1 is" : fits + " are")
+                        + " laid out.",
+                "Say at most " + Math.max(1, fits) + " planters, or shorter ones.");
+    }
+
     Problem dividersLost(Leg leg, int lost, RunTerms terms) {
         return new Problem(
                 "layout-planters",
@@ -252,6 +264,18 @@ final class LayoutWords {
                 + format.length(level.lowMm() - level.bedMm()) + " is.";
     }
 
+    /** Neighbours whose beds lie at one level, with walls of one height. */
+    String steppedBoxes(LaidBox first, LaidBox last, List<BedLevels.Level> levels) {
+        double low = levels.stream().mapToDouble(BedLevels.Level::lowMm).min().orElseThrow();
+        double high = levels.stream().mapToDouble(BedLevels.Level::highMm).max().orElseThrow();
+        double bed = levels.get(0).bedMm();
+        double top = bed + levels.get(0).heightMm();
+        return first.plan().name() + " to " + last.plan().name() + ": beds " + height(bed) + ", walls "
+                + format.length(levels.get(0).heightMm()) + "; " + shown(top - low)
+                + " shows where the ground is lowest and "
+                + shown(top - high) + " where it is highest, and there " + format.length(high - bed) + " is buried.";
+    }
+
     String step(LaidBox before, LaidBox after, double stepMm, RunTerms terms) {
         long courses = Math.round(Math.abs(stepMm) / terms.rules().courseMm());
         return "From " + before.plan().name() + " to " + after.plan().name() + " the bed steps "
@@ -301,7 +325,10 @@ final class LayoutWords {
                 parts.add("a corner planter's wing of " + format.length(wing) + " along its shorter side");
             }
         }
-        return "Along " + edge(leg.edge()) + ": " + String.join(", ", parts) + ".";
+        String place = terms.isFree()
+                ? "Row " + format.length(leg.backMm()) + " from " + edge(leg.edge())
+                : "Along " + edge(leg.edge());
+        return place + ": " + String.join(", ", parts) + ".";
     }
 
     private static DoubleStream lengths(List<BayLengths> rows) {

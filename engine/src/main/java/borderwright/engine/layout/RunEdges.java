@@ -100,7 +100,7 @@ final class RunEdges {
             backs.add(
                     terms.wish().backGap() == null
                             ? edge.clearanceMm()
-                            : terms.wish().backGap().mm() + edge.leanMm());
+                            : terms.wish().backGap().mm() + (terms.isFree() ? 0 : edge.leanMm()));
         }
         for (int pass = 1; pass < backs.size(); pass++) {
             for (int i = 1; i < backs.size(); i++) {

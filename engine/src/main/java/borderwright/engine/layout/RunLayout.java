@@ -38,8 +38,8 @@ final class RunLayout {
         this.slopes = slopes;
     }
 
-    /** All boxes of the run in the person's order, named with these letters. */
-    List<LaidBox> boxes(List<Stretch> stretches, String letters) {
+    /** All boxes of the run in the person's order, named with these letters and numbered from a number on. */
+    List<LaidBox> boxes(List<Stretch> stretches, String letters, int from) {
         List<Row> rows = rows(stretches);
         List<List<BedLevels.Level>> beds =
                 levels.of(rows.stream().map(Row::cells).toList());
@@ -53,7 +53,7 @@ final class RunLayout {
             Collections.reverse(drafts);
         }
         List<LaidBox> boxes = new ArrayList<>();
-        int number = 1;
+        int number = from;
         for (Draft draft : drafts) {
             boxes.add(draft.box(letters, number));
             number += draft.cells.size();
@@ -121,7 +121,7 @@ final class RunLayout {
 
     private EdgeKind facing(List<BoxSide> sides, int i) {
         Leg leg = sides.get(i).leg();
-        return leg != null && sides.get(i).role() == Role.BACK
+        return leg != null && sides.get(i).role() == Role.BACK && !terms.isFree()
                 ? leg.kind()
                 : surroundings.facing(
                         sides.get(i).from(), sides.get((i + 1) % sides.size()).from());

@@ -27,6 +27,18 @@ record RunTerms(RunWish wish, String where, double depthMm, LayoutRules rules) {
         return wish.join() != RunWish.Join.SEPARATE;
     }
 
+    /** Whether it is a row that stands away from the edges. */
+    boolean isFree() {
+        return wish.isFree();
+    }
+
+    /** Distance that later rows and runs keep from its boxes, mm: paths between rows may be narrower than those between boxes. */
+    double aroundMm() {
+        return wish.rows() == null
+                ? betweenMm()
+                : Math.min(betweenMm(), wish.rows().pathsOrHabit().mm());
+    }
+
     boolean isStepped() {
         return wish.slope() == RunWish.Slope.STEPPED;
     }

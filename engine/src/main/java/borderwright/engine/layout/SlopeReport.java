@@ -7,6 +7,8 @@ final class SlopeReport {
     /** Falls below this are not seen, mm. */
     private static final double LEVEL_MM = 5;
 
+    private static final double SAME_MM = 0.1;
+
     private final RunTerms terms;
     private final LayoutWords words;
     private final Findings findings;
@@ -29,12 +31,7 @@ final class SlopeReport {
             return;
         }
         if (terms.isStepped()) {
-            for (int i = 0; i < boxes.size(); i++) {
-                findings.note(words.steppedBox(boxes.get(i), levels.get(i)));
-                if (i > 0) {
-                    tellStep(boxes.get(i - 1), boxes.get(i));
-                }
-            }
+            tellStepped(boxes, levels);
             return;
         }
         double shown = terms.heightMm() - (high - low);
@@ -43,6 +40,28 @@ final class SlopeReport {
         } else {
             findings.note(words.levelRun(terms, shown, high - low));
         }
+    }
+
+    /** Neighbours of one level and height are told together. */
+    private void tellStepped(List<LaidBox> boxes, List<BedLevels.Level> levels) {
+        int first = 0;
+        for (int i = 0; i < boxes.size(); i++) {
+            if (i + 1 < boxes.size() && isAlike(levels.get(i), levels.get(i + 1))) {
+                continue;
+            }
+            if (first > 0) {
+                tellStep(boxes.get(first - 1), boxes.get(first));
+            }
+            findings.note(
+                    first == i
+                            ? words.steppedBox(boxes.get(i), levels.get(i))
+                            : words.steppedBoxes(boxes.get(first), boxes.get(i), levels.subList(first, i + 1)));
+            first = i + 1;
+        }
+    }
+
+    private static boolean isAlike(BedLevels.Level a, BedLevels.Level b) {
+        return Math.abs(a.bedMm() - b.bedMm()) < SAME_MM && Math.abs(a.heightMm() - b.heightMm()) < SAME_MM;
     }
 
     private void tellStep(LaidBox before, LaidBox after) {

@@ -30,7 +30,7 @@ class GardenChecksTest {
         LengthRange half = LengthRange.of(Length.ofMm(500));
         return new RunWish(
                 name, along, planters, length, half, half, null, null, null, null, null, null, List.of(), null, null,
-                null, null, null);
+                null, null, null, null);
     }
 
     private static SectionNote section(String name) {

@@ -26,6 +26,7 @@ final class Wishes {
     private RunWish.@Nullable Slope slope;
     private @Nullable Length reach;
     private @Nullable Length sag;
+    private RunWish.@Nullable Rows rows;
 
     private Wishes(Names along) {
         this.along = along;
@@ -111,9 +112,14 @@ final class Wishes {
         return this;
     }
 
+    Wishes rows(double firstMm, int count, double pathsMm) {
+        rows = new RunWish.Rows(Length.ofMm(firstMm), count, Length.ofMm(pathsMm));
+        return this;
+    }
+
     RunWish wish() {
         return new RunWish(
                 name, along, planters, length, depth, height, join, between, startGap, endGap, backGap, turn, corners,
-                slope, reach, sag, null, null);
+                slope, reach, sag, null, null, rows);
     }
 }
