@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
 /** Everything that a person is handed for one plan, as files by name; writing them is the caller's. */
 public final class PackWriter {
@@ -32,6 +33,15 @@ public final class PackWriter {
      * @return content by file name, in the order in which they are best written
      */
     public static Map<String, byte[]> write(Plan plan, Comparison variants, PaperSize paper, Optional<LocalDate> date) {
+        // The pages take about as long as all else together, and neither knows of the other.
+        CompletableFuture<Map<String, byte[]>> others = CompletableFuture.supplyAsync(() -> others(plan));
+        byte[] pages = PackPages.pdf(plan, variants, paper, date);
+        Map<String, byte[]> files = new LinkedHashMap<>(others.join());
+        files.put("pack.pdf", pages);
+        return files;
+    }
+
+    private static Map<String, byte[]> others(Plan plan) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put("plan.json", PlanJson.write(plan));
         files.put("cutting.csv", PlanTables.cutting(plan));
@@ -43,7 +53,6 @@ public final class PackWriter {
             files.put("model.glb", BoxModel.write(plan));
             files.put("layout.svg", text(SvgWriter.write(PlanDrawing.draw(plan, LAYOUT_WIDTH_MM, LAYOUT_HEIGHT_MM))));
         }
-        files.put("pack.pdf", PackPages.pdf(plan, variants, paper, date));
         return files;
     }
 

@@ -11,9 +11,12 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -34,6 +37,23 @@ public final class PlanJson {
     private static final int OTHER_DECIMALS = 6;
     private static final List<String> UNITS = List.of("Mm2", "Mm3", "Mm", "M2", "M3", "Kg", "Deg", "Rad", "Ticks");
 
+    /** What is found out of each kind of record once: a plan holds tens of thousands of them. */
+    private static final ClassValue<Shape> SHAPES = new ClassValue<>() {
+        @Override
+        protected Shape computeValue(Class<?> kind) {
+            List<Field> fields = new ArrayList<>();
+            for (RecordComponent component : kind.getRecordComponents()) {
+                fields.add(new Field(component.getAccessor(), snake(component.getName())));
+            }
+            boolean isKind = Arrays.stream(kind.getInterfaces()).anyMatch(Class::isSealed);
+            return new Shape(isKind, snake(kind.getSimpleName()), List.copyOf(fields));
+        }
+    };
+
+    private record Shape(boolean isKind, String name, List<Field> fields) {}
+
+    private record Field(Method accessor, String name) {}
+
     private PlanJson() {}
 
     public static byte[] write(Plan plan) {
@@ -53,26 +73,25 @@ public final class PlanJson {
 
     private static void record(JsonGenerator json, Record record) throws IOException {
         json.writeStartObject();
-        for (Class<?> kind : record.getClass().getInterfaces()) {
-            if (kind.isSealed()) {
-                json.writeStringField("kind", snake(record.getClass().getSimpleName()));
-            }
+        Shape shape = SHAPES.get(record.getClass());
+        if (shape.isKind) {
+            json.writeStringField("kind", shape.name);
         }
-        for (RecordComponent component : record.getClass().getRecordComponents()) {
-            Object value = plain(read(component, record));
+        for (Field field : shape.fields) {
+            Object value = plain(read(field.accessor, record));
             if (value != null) {
-                json.writeFieldName(name(component.getName(), value));
+                json.writeFieldName(field.name + unit(value));
                 value(json, value);
             }
         }
         json.writeEndObject();
     }
 
-    private static @Nullable Object read(RecordComponent component, Record record) {
+    private static @Nullable Object read(Method accessor, Record record) {
         try {
-            return component.getAccessor().invoke(record);
+            return accessor.invoke(record);
         } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException("no access to " + component, e);
+            throw new IllegalStateException("no access to " + accessor, e);
         }
     }
 
@@ -121,16 +140,13 @@ public final class PlanJson {
         }
     }
 
-    /** {@code bedMm} becomes {@code bed_mm}; a {@code Length} named {@code trim} becomes {@code trim_mm}. */
-    private static String name(String component, Object value) {
+    /** What a name ends in for its value: a {@code Length} named {@code trim} becomes {@code trim_mm}. */
+    private static String unit(Object value) {
         Object example = value instanceof List<?> list && !list.isEmpty() ? list.get(0) : value;
-        String plain = snake(component);
-        if (example instanceof Length) {
-            return plain + "_mm";
-        }
-        return example instanceof Angle ? plain + "_deg" : plain;
+        return example instanceof Length ? "_mm" : example instanceof Angle ? "_deg" : "";
     }
 
+    /** {@code bedMm} becomes {@code bed_mm}. */
     private static String snake(String name) {
         for (String unit : UNITS) {
             if (name.endsWith(unit) && name.length() > unit.length()) {
