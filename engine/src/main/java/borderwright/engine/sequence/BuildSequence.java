@@ -16,8 +16,11 @@ import java.util.function.ToDoubleFunction;
 
 /** From a plan to days of work: the one question that this stage answers. */
 public final class BuildSequence {
-    /** More boxes than these are worked in so many groups. */
-    private static final int MOST_GROUPS = 12;
+    /** More boxes than these are worked in groups. */
+    private static final int MOST_SINGLE = 12;
+
+    /** So many groups that their tasks stand on one page. */
+    private static final int GROUPS = 6;
 
     private static final double ORDER_HOURS = 1;
     private static final double MINUTES = 60;
@@ -175,7 +178,7 @@ public final class BuildSequence {
     }
 
     private List<List<BoxHours>> groups() {
-        int size = (hours.size() + MOST_GROUPS - 1) / MOST_GROUPS;
+        int size = hours.size() <= MOST_SINGLE ? 1 : (hours.size() + GROUPS - 1) / GROUPS;
         List<List<BoxHours>> groups = new ArrayList<>();
         for (int i = 0; i < hours.size(); i += size) {
             groups.add(hours.subList(i, Math.min(hours.size(), i + size)));

@@ -16,7 +16,9 @@ import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.DoubleFunction;
 
 /**
@@ -78,23 +80,50 @@ public final class BowDrawing {
                 .filter(s -> worst * s <= MOST_BOW_MM)
                 .findFirst()
                 .orElse(MOST_BOW_MM / worst);
-        List<Drawing> drawings = new ArrayList<>();
+        Map<String, List<SideBow>> alike = new LinkedHashMap<>();
         for (SideBow side : report.sides()) {
-            List<BowLine> lines = report.lines().stream()
-                    .filter(line -> line.side() == side.side())
-                    .sorted(Comparator.comparingInt(BowLine::course).reversed())
-                    .toList();
-            if (side.finalMm() >= LEAST_MM && !lines.isEmpty()) {
-                Sketch sketch = new Sketch(widthMm, ABOVE_MM + lines.size() * PITCH_MM + BAR_MM);
-                BowDrawing drawing = new BowDrawing(report, new LengthFormat(units), small, sketch, scale, bowScale);
-                drawings.add(drawing.draw(side, lines, units));
+            if (side.finalMm() >= LEAST_MM && !lines(report, side).isEmpty()) {
+                alike.computeIfAbsent(written(box, report, side, small), k -> new ArrayList<>())
+                        .add(side);
             }
+        }
+        List<Drawing> drawings = new ArrayList<>();
+        for (List<SideBow> sides : alike.values()) {
+            List<BowLine> lines = lines(report, sides.get(0));
+            Sketch sketch = new Sketch(widthMm, ABOVE_MM + lines.size() * PITCH_MM + BAR_MM);
+            BowDrawing drawing = new BowDrawing(report, new LengthFormat(units), small, sketch, scale, bowScale);
+            drawings.add(drawing.draw(sides, lines, units));
         }
         return drawings;
     }
 
-    private Drawing draw(SideBow side, List<BowLine> lines, UnitSystem units) {
-        sketch.text("Side " + side.letter(), new Spot(0, 3.2), TextSize.NAME, Mark.Anchor.START, true);
+    private static List<BowLine> lines(StrengthReport report, SideBow side) {
+        return report.lines().stream()
+                .filter(line -> line.side() == side.side())
+                .sorted(Comparator.comparingInt(BowLine::course).reversed())
+                .toList();
+    }
+
+    /** Sides that read the same share a drawing. */
+    private static String written(Box box, StrengthReport report, SideBow side, DoubleFunction<String> small) {
+        StringBuilder out = new StringBuilder();
+        out.append(StrictMath.round(box.plan().outline().sideMm(side.side())));
+        for (BowLine line : lines(report, side)) {
+            for (BowLine.At at : line.points()) {
+                out.append('|')
+                        .append(StrictMath.round(at.alongMm() / 5))
+                        .append(' ')
+                        .append(small.apply(at.outMm()));
+            }
+        }
+        return out.toString();
+    }
+
+    private Drawing draw(List<SideBow> sides, List<BowLine> lines, UnitSystem units) {
+        SideBow side = sides.get(0);
+        String which = (sides.size() == 1 ? "Side " : "Sides ")
+                + String.join(" and ", sides.stream().map(SideBow::letter).toList());
+        sketch.text(which, new Spot(0, 3.2), TextSize.NAME, Mark.Anchor.START, true);
         for (int i = 0; i < lines.size(); i++) {
             course(lines.get(i), ABOVE_MM + i * PITCH_MM);
         }
@@ -102,8 +131,8 @@ public final class BowDrawing {
         ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
         String key = bow + (limitIsDrawn() ? ", dashed: limit " + lengths.length(report.bowLimitMm()) : "");
         sketch.text(key, new Spot(sketch.widthMm(), sketch.heightMm() - 1.7), TextSize.NORMAL, Mark.Anchor.END, false);
-        return sketch.finish("Side " + side.letter() + " of " + report.box() + " seen from outside, scale "
-                + scale.words() + ", " + bow + ": " + small.apply(side.finalMm()) + " at most");
+        return sketch.finish(which + " of " + report.box() + " seen from outside, scale " + scale.words() + ", " + bow
+                + ": " + small.apply(side.finalMm()) + " at most");
     }
 
     private void course(BowLine line, double y) {

@@ -38,6 +38,8 @@ public final class ElevationDrawing {
     private static final int GROUND_PARTS = 24;
     private static final double GROUND_BAND_MM = 2.2;
     private static final int LABEL_PLACES = 20;
+    /** Of more fronts than this only those are drawn that look different. */
+    private static final int MANY = 4;
 
     private final FrontLine line;
     private final Ground ground;
@@ -57,9 +59,11 @@ public final class ElevationDrawing {
 
     /** All fronts of a plan, each at the largest scale that fits the room. */
     public static List<Drawing> all(Plan plan, double widthMm, double heightMm) {
-        return FrontLine.of(plan.boxes()).stream()
-                .map(line -> draw(plan, line, widthMm, heightMm))
-                .toList();
+        List<FrontLine> lines = FrontLine.of(plan.boxes());
+        return (lines.size() > MANY ? FrontLine.different(lines) : lines)
+                .stream()
+                        .map(line -> draw(plan, line.start(), widthMm, heightMm))
+                        .toList();
     }
 
     private static Drawing draw(Plan plan, FrontLine line, double widthMm, double heightMm) {
@@ -78,7 +82,7 @@ public final class ElevationDrawing {
         Spot zero = new Spot(left, ABOVE_MM + scale.paper(high));
         ElevationDrawing drawing = new ElevationDrawing(line, plan.outline().ground(), units, sketch, scale, zero);
         drawing.everything();
-        String title = "Front of " + line.names();
+        String title = "Front of " + line.names() + line.more();
         sketch.text(title, new Spot(0, 3.2), TextSize.NAME, Mark.Anchor.START, true);
         ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
         return sketch.finish(title + " seen from outside, scale " + scale.words());

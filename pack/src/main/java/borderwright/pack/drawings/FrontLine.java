@@ -7,7 +7,9 @@ import borderwright.engine.layout.DividerLine;
 import borderwright.engine.layout.SidePlan;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Front sides of boxes that lie on one straight line: what a person sees, and tapes, as one front.
@@ -15,12 +17,17 @@ import java.util.List;
  * @param from a place on the line, mm
  * @param along its direction, left to right as seen from outside, length 1
  * @param sides the sides on it, left to right
+ * @param left how many more like these stand to the right of them
+ * @param like how many other fronts look like it
  */
-record FrontLine(Point from, Point along, List<Side> sides) {
+record FrontLine(Point from, Point along, List<Side> sides, int left, int like) {
     /** Sides no further apart than this, across the line, are one front. */
     private static final double SAME_LINE_MM = 2;
 
     private static final double SAME_DIRECTION = 0.002;
+
+    private static final int MOST_ALIKE = 12;
+    private static final int SHOWN = 4;
 
     FrontLine {
         sides = List.copyOf(sides);
@@ -70,17 +77,17 @@ record FrontLine(Point from, Point along, List<Side> sides) {
                             .equals(side.box().plan().run())) {
                 List<Side> sides = new ArrayList<>(line.sides);
                 sides.add(side);
-                lines.set(i, new FrontLine(line.from, line.along, sides));
+                lines.set(i, new FrontLine(line.from, line.along, sides, 0, 0));
                 return;
             }
         }
-        lines.add(new FrontLine(side.left(), along, List.of(side)));
+        lines.add(new FrontLine(side.left(), along, List.of(side), 0, 0));
     }
 
     private FrontLine sorted() {
         List<Side> ordered = new ArrayList<>(sides);
         ordered.sort(Comparator.comparingDouble(s -> at(s.left())));
-        return new FrontLine(ordered.get(0).left(), along, ordered);
+        return new FrontLine(ordered.get(0).left(), along, ordered, 0, 0);
     }
 
     /** Distance along the line from its left end, mm. */
@@ -116,10 +123,53 @@ record FrontLine(Point from, Point along, List<Side> sides) {
         return distinct;
     }
 
+    /** Of a long row of like boxes the first few, which show all that there is to see; else the line itself. */
+    FrontLine start() {
+        double heightMm = sides.get(0).box().plan().heightMm();
+        double bedMm = sides.get(0).box().plan().bedMm();
+        boolean alike = sides.stream()
+                .map(s -> s.box().plan())
+                .allMatch(p -> p.heightMm() == heightMm
+                        && StrictMath.abs(p.bedMm() - bedMm) < 1
+                        && p.planters().size() == 1);
+        return sides.size() <= MOST_ALIKE || !alike
+                ? this
+                : new FrontLine(from, along, sides.subList(0, SHOWN), sides.size() - SHOWN, like);
+    }
+
+    /** That more like these follow, or other fronts like this one; empty when none do. */
+    String more() {
+        return (left == 0 ? "" : ", and " + left + " more like them to the right")
+                + (like == 0 ? "" : "; " + like + " more like it");
+    }
+
+    /** Of many fronts those that look different, each with how many are like it. */
+    static List<FrontLine> different(List<FrontLine> lines) {
+        Map<String, List<FrontLine>> alike = new LinkedHashMap<>();
+        lines.forEach(line ->
+                alike.computeIfAbsent(line.look(), k -> new ArrayList<>()).add(line));
+        return alike.values().stream()
+                .map(same -> {
+                    FrontLine first = same.get(0);
+                    return new FrontLine(first.from, first.along, first.sides, first.left, same.size() - 1);
+                })
+                .toList();
+    }
+
+    /** What is seen of it: lengths, heights and gaps to the millimetre. */
+    private String look() {
+        StringBuilder out = new StringBuilder();
+        for (Side side : sides) {
+            out.append(StrictMath.round(at(side.left()))).append(' ');
+            out.append(StrictMath.round(at(side.right()))).append(' ');
+            out.append(StrictMath.round(side.box().plan().heightMm())).append('|');
+        }
+        return out.toString();
+    }
+
     /** Names of the boxes along it. */
     String names() {
-        List<String> names =
-                sides.stream().map(s -> s.box().plan().name()).distinct().toList();
-        return names.size() <= 4 ? String.join(", ", names) : names.get(0) + " to " + names.get(names.size() - 1);
+        return NameRanges.of(
+                sides.stream().map(s -> s.box().plan().name()).distinct().toList());
     }
 }

@@ -4,6 +4,7 @@ import borderwright.engine.buildup.Box;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.PegList;
+import borderwright.engine.plan.PegString;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.Mark;
@@ -16,6 +17,8 @@ import borderwright.pack.paper.Tone;
 import borderwright.pack.paper.View;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Which peg is which: the boxes' outlines, peg numbers at their corners, and the known points. */
@@ -29,18 +32,15 @@ public final class PegDrawing {
 
     private PegDrawing() {}
 
-    public static Drawing draw(Plan plan, PegList pegs, double widthMm, double heightMm) {
+    public static Drawing draw(Plan plan, PegList pegs, List<PegString> strings, double widthMm, double heightMm) {
         UnitSystem units = plan.garden().unitsOrMetric();
         List<Point> places = new ArrayList<>(plan.outline().ring().corners());
         plan.boxes().forEach(b -> places.addAll(b.plan().outline().corners()));
-        double turn = Turn.towardsReader(plan.boxes());
+        double roomWidth = widthMm - 2 * SIDE_MM;
+        double roomHeight = heightMm - ABOVE_MM - BELOW_MM - ScaleBar.HEIGHT_MM;
+        double turn = Turn.largest(units, plan.boxes(), places, roomWidth, roomHeight);
         View.Extent extent = View.extent(places, turn);
-        Scale scale = Scale.fitting(
-                units,
-                extent.width(),
-                extent.height(),
-                widthMm - 2 * SIDE_MM,
-                heightMm - ABOVE_MM - BELOW_MM - ScaleBar.HEIGHT_MM);
+        Scale scale = Scale.fitting(units, extent.width(), extent.height(), roomWidth, roomHeight);
         Sketch sketch = new Sketch(widthMm, scale.paper(extent.height()) + ABOVE_MM + BELOW_MM + ScaleBar.HEIGHT_MM);
         double left = (widthMm - scale.paper(extent.width())) / 2;
         View view = View.of(scale, turn, extent, new Spot(left, ABOVE_MM));
@@ -50,7 +50,11 @@ public final class PegDrawing {
         if (pegs.pegs().size() <= MOST_SINGLE) {
             pegs.pegs().forEach(p -> label(sketch, "peg " + p.number(), view.at(p.at())));
         } else {
-            plan.boxes().forEach(b -> numbers(sketch, view, b, pegs));
+            Set<String> inside = new TreeSet<>();
+            strings.forEach(s -> inside.addAll(s.boxes().subList(1, s.boxes().size() - 1)));
+            plan.boxes().stream()
+                    .filter(b -> !inside.contains(b.plan().name()))
+                    .forEach(b -> numbers(sketch, view, b, pegs));
         }
         plan.survey().points().forEach(p -> {
             Spot at = view.at(p.at());

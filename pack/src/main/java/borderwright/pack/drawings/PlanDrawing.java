@@ -7,6 +7,7 @@ import borderwright.engine.layout.Opening;
 import borderwright.engine.layout.SidePlan;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.paper.Dimension;
 import borderwright.pack.paper.Drawing;
@@ -18,11 +19,13 @@ import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.TypeFace;
 import borderwright.pack.paper.View;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
@@ -36,6 +39,10 @@ public final class PlanDrawing {
     private static final double RIGHT_MM = 24;
     private static final double ABOVE_MM = 18;
     private static final double BELOW_MM = 32;
+    /** With more boxes than this fronts say no dimensions, and need no room for them: strings of the peg list do. */
+    private static final int MOST_SAID = 24;
+
+    private static final double MARGIN_MM = 10;
     private static final double FRONT_OFFSET_MM = 7;
     private static final double BACK_OFFSET_MM = 7.5;
     /** Room beside a front for its running dimensions. */
@@ -55,18 +62,19 @@ public final class PlanDrawing {
 
     /** The plan at the largest scale that fits the room, mm; no higher than it needs. */
     public static Drawing draw(Plan plan, double widthMm, double heightMm) {
-        double turn = Turn.towardsReader(plan.boxes());
+        UnitSystem units = plan.garden().unitsOrMetric();
+        double roomWidth = widthMm - LEFT_MM - RIGHT_MM;
+        boolean many = plan.boxes().size() > MOST_SAID;
+        double above = many ? MARGIN_MM : ABOVE_MM;
+        double below = many ? MARGIN_MM : BELOW_MM;
+        double roomHeight = heightMm - above - below - ScaleBar.HEIGHT_MM;
+        double turn = Turn.largest(units, plan.boxes(), places(plan), roomWidth, roomHeight);
         View.Extent extent = View.extent(places(plan), turn);
-        Scale scale = Scale.fitting(
-                plan.garden().unitsOrMetric(),
-                extent.width(),
-                extent.height(),
-                widthMm - LEFT_MM - RIGHT_MM,
-                heightMm - ABOVE_MM - BELOW_MM - ScaleBar.HEIGHT_MM);
-        double needed = scale.paper(extent.height()) + ABOVE_MM + BELOW_MM + ScaleBar.HEIGHT_MM;
+        Scale scale = Scale.fitting(units, extent.width(), extent.height(), roomWidth, roomHeight);
+        double needed = scale.paper(extent.height()) + above + below + ScaleBar.HEIGHT_MM;
         double left = (widthMm - scale.paper(extent.width())) / 2;
         Sketch sketch = new Sketch(widthMm, StrictMath.min(heightMm, needed));
-        View view = View.of(scale, turn, extent, new Spot(left, ABOVE_MM));
+        View view = View.of(scale, turn, extent, new Spot(left, above));
         PlanDrawing drawing = new PlanDrawing(plan, sketch, view);
         drawing.everything();
         return sketch.finish("Plan of " + plan.garden().name() + " from above, scale " + scale.words());
@@ -85,7 +93,9 @@ public final class PlanDrawing {
         plan.layout().openings().forEach(this::opening);
         BorderEdges.draw(sketch, view, plan.outline());
         plan.boxes().forEach(this::box);
-        FrontLine.of(plan.boxes()).forEach(this::front);
+        if (plan.boxes().size() <= MOST_SAID) {
+            FrontLine.of(plan.boxes()).forEach(this::front);
+        }
         Set<String> said = new TreeSet<>();
         plan.boxes().forEach(b -> backsAndEnds(b, said));
         plan.boxes().forEach(this::names);
@@ -113,12 +123,41 @@ public final class PlanDrawing {
                     ? box.plan().planters().get(i)
                     : box.plan().name();
             Spot middle = view.at(inside(box.inside().get(i)));
-            sketch.label(name, middle, TextSize.NAME, true, Tone.BLACK, centred(middle, TextSize.NAME), 0);
+            Fit fit = Fit.of(name, view.at(box.inside().get(i)));
+            sketch.label(name, middle, fit.size, true, Tone.BLACK, centred(middle, fit.size, fit.turnDeg), fit.turnDeg);
         }
     }
 
-    private static List<Sketch.Place> centred(Spot middle, TextSize size) {
-        return List.of(new Sketch.Place(middle.plus(0, 0.27 * size.emMm()), Mark.Anchor.MIDDLE));
+    private static List<Sketch.Place> centred(Spot middle, TextSize size, double turnDeg) {
+        double off = 0.27 * size.emMm();
+        Spot at = turnDeg == 0 ? middle.plus(0, off) : middle.plus(off, 0);
+        return List.of(new Sketch.Place(at, Mark.Anchor.MIDDLE));
+    }
+
+    /** The largest size at which a name fits into its planter, level or else upwards; the usual size where none does. */
+    private record Fit(TextSize size, double turnDeg) {
+        private static final double CLEAR_MM = 0.4;
+
+        static Fit of(String name, List<Spot> planter) {
+            double width = span(planter, Spot::x);
+            double height = span(planter, Spot::y);
+            for (TextSize size : List.of(TextSize.NAME, TextSize.NORMAL, TextSize.FINE)) {
+                double along = TypeFace.BOLD.widthEm(name) * size.emMm() + CLEAR_MM;
+                double across = 1.02 * size.emMm() + CLEAR_MM;
+                if (along <= width && across <= height) {
+                    return new Fit(size, 0);
+                }
+                if (along <= height && across <= width) {
+                    return new Fit(size, 90);
+                }
+            }
+            return new Fit(TextSize.NAME, 0);
+        }
+
+        private static double span(List<Spot> planter, ToDoubleFunction<Spot> axis) {
+            return planter.stream().mapToDouble(axis).max().orElseThrow()
+                    - planter.stream().mapToDouble(axis).min().orElseThrow();
+        }
     }
 
     /** A place inside a ring that is not near its edge. */

@@ -4,11 +4,34 @@ import borderwright.engine.buildup.Box;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.SidePlan;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.pack.paper.Scale;
+import borderwright.pack.paper.View;
+import java.util.Collection;
 import java.util.List;
 
 /** How far a plan is turned so that fronts look towards the reader and the longest side lies level. */
 final class Turn {
     private Turn() {}
+
+    /**
+     * The same, but turned by a quarter more where that makes the drawing much larger: fronts that look every way have no side that must
+     * be below. Radians anticlockwise.
+     */
+    static double largest(
+            UnitSystem units, List<Box> boxes, Collection<Point> places, double roomWidthMm, double roomHeightMm) {
+        double wished = towardsReader(boxes);
+        double quarter = wished + StrictMath.PI / 2;
+        double least = 1.6 * scale(units, places, quarter, roomWidthMm, roomHeightMm);
+        return scale(units, places, wished, roomWidthMm, roomHeightMm) < least ? wished : quarter;
+    }
+
+    private static double scale(
+            UnitSystem units, Collection<Point> places, double turn, double roomWidthMm, double roomHeightMm) {
+        View.Extent extent = View.extent(places, turn);
+        return Scale.fitting(units, extent.width(), extent.height(), roomWidthMm, roomHeightMm)
+                .ratio();
+    }
 
     /** Radians anticlockwise. */
     static double towardsReader(List<Box> boxes) {

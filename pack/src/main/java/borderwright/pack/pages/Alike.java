@@ -1,5 +1,6 @@
 package borderwright.pack.pages;
 
+import borderwright.pack.drawings.NameRanges;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,15 +39,14 @@ public record Alike<T>(List<String> names, T first) {
         return names.size();
     }
 
-    /** Their names, or with many of them the first, the last and how many. */
+    /** Their names in short, and with many of them how many. */
     public String said() {
         return said(names);
     }
 
-    /** The same of any names. */
-    static String said(List<String> names) {
-        return names.size() <= MOST_NAMED
-                ? String.join(", ", names)
-                : names.get(0) + " to " + names.get(names.size() - 1) + " (" + names.size() + ")";
+    /** The same of any names; each is said once. */
+    static String said(List<String> all) {
+        List<String> names = all.stream().distinct().toList();
+        return NameRanges.of(names) + (names.size() > MOST_NAMED ? " (" + names.size() + ")" : "");
     }
 }

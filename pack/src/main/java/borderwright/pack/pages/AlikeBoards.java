@@ -2,19 +2,34 @@ package borderwright.pack.pages;
 
 import borderwright.engine.cutting.CuttingPlan;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
-/** Puts boards together that follow one another and are cut at the same places, so that they share a drawing and a table. */
+/**
+ * Puts boards together that are cut at the same places, so that they share a drawing and a table: those that follow one another,
+ * or in a large job all of them, wherever they come.
+ */
 final class AlikeBoards {
     /** As many columns of labels as fit beside the figures. */
-    private static final int MOST = 5;
+    static final int MOST = 5;
+
+    /** From so many boards on, nobody looks for a single one in the sheets. */
+    private static final int LARGE_JOB = 60;
 
     private AlikeBoards() {}
 
     /** Groups in the order of cutting. */
     static List<List<CuttingPlan.BoardCuts>> group(CuttingPlan cutting) {
         Set<String> waiting = Set.copyOf(cutting.waiting());
+        if (cutting.boards().size() >= LARGE_JOB) {
+            Map<String, List<CuttingPlan.BoardCuts>> all = new LinkedHashMap<>();
+            cutting.boards()
+                    .forEach(board -> all.computeIfAbsent(signature(board, cutting, waiting), k -> new ArrayList<>())
+                            .add(board));
+            return List.copyOf(all.values());
+        }
         List<List<CuttingPlan.BoardCuts>> groups = new ArrayList<>();
         String before = "";
         for (CuttingPlan.BoardCuts board : cutting.boards()) {

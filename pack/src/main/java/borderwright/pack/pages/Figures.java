@@ -59,6 +59,12 @@ public record Figures(LengthFormat lengths) {
         return length(Math.rint(mm / step) * step);
     }
 
+    /** A depth to dig or fill: to 5 mm, or a quarter of an inch. No spade does better. */
+    public String dig(double mm) {
+        double step = units() == UnitSystem.IMPERIAL ? 6.35 : 5;
+        return length(Math.rint(mm / step) * step);
+    }
+
     /** A volume to 10 litres, or half a cubic foot. */
     public String roughVolume(double m3) {
         double step = units() == UnitSystem.IMPERIAL ? 0.014158423296 : 0.01;

@@ -7,7 +7,7 @@ import borderwright.pack.drawings.LabelPage.Label;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Labels for every planter and every board: a name to be read from afar, a line or two, and a QR code of the same in full. */
+/** Labels for every planter and every board, or stack of boards cut alike: a name to be read from afar, a line or two, and a QR code of the same in full. */
 final class Labels {
     /** So much text keeps the code's squares large enough for an old telephone at arm's length. */
     private static final int MOST_CODED = 180;
@@ -25,15 +25,42 @@ final class Labels {
                             "box " + planter.box()),
                     plan.garden().name()));
         }
-        for (CuttingPlan.BoardCuts board : plan.cutting().boards()) {
-            String pieces = String.join(
-                    ", ", board.cuts().stream().map(CuttingPlan.Cut::label).toList());
-            labels.add(label(
-                    board.id(),
-                    List.of(board.section() + ", " + f.site(board.length().mm()), pieces),
-                    plan.garden().name()));
+        for (List<CuttingPlan.BoardCuts> alike : AlikeBoards.group(plan.cutting())) {
+            if (alike.size() > AlikeBoards.MOST) {
+                labels.add(label(stack(alike), ofStack(alike, f), plan.garden().name()));
+            } else {
+                alike.forEach(board -> labels.add(label(
+                        board.id(),
+                        List.of(described(board, f), pieces(board)),
+                        plan.garden().name())));
+            }
         }
         return labels;
+    }
+
+    private static String described(CuttingPlan.BoardCuts board, Figures f) {
+        return board.section() + ", " + f.site(board.length().mm());
+    }
+
+    private static String pieces(CuttingPlan.BoardCuts board) {
+        return String.join(
+                ", ", board.cuts().stream().map(CuttingPlan.Cut::label).toList());
+    }
+
+    /** One label for the stack: sixty boards cut alike lie on one heap. */
+    private static String stack(List<CuttingPlan.BoardCuts> alike) {
+        return alike.size() + " boards";
+    }
+
+    private static List<String> ofStack(List<CuttingPlan.BoardCuts> alike, Figures f) {
+        CuttingPlan.BoardCuts first = alike.get(0);
+        String cuts = String.join(
+                " + ", first.cuts().stream().map(cut -> f.piece(cut.length())).toList());
+        return List.of(
+                described(first, f),
+                cuts,
+                Alike.said(PartLabels.inOrder(
+                        alike.stream().map(CuttingPlan.BoardCuts::id).toList())));
     }
 
     private static Label label(String name, List<String> lines, String garden) {

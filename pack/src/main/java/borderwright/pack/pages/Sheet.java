@@ -4,13 +4,20 @@ import borderwright.engine.buildup.Box;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.PegList;
+import borderwright.engine.plan.PegString;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.strength.SideBow;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.worked.Check;
 import borderwright.pack.paper.Drawing;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** One sheet of the pack, of one page or more: what its page template needs. */
 public sealed interface Sheet {
@@ -53,12 +60,61 @@ public sealed interface Sheet {
      * Where the pegs go.
      *
      * @param list every peg
+     * @param strings along rows of boxes
      * @param drawing which is which
      */
-    record Pegs(PegList list, Drawing drawing) implements Sheet {
+    record Pegs(PegList list, List<PegString> strings, Drawing drawing) implements Sheet {
+        /** So many distances can still be ticked one by one. */
+        private static final int MOST_CHECKS = 24;
+
+        public Pegs {
+            strings = List.copyOf(strings);
+        }
+
         @Override
         public String title() {
             return "Peg list";
+        }
+
+        /** Pegs that are set out from known points: all but those along a string. */
+        public List<PegList.Peg> fromKnownPoints() {
+            Set<Integer> along = new TreeSet<>();
+            strings.forEach(string -> string.stops().forEach(stop -> along.add(stop.peg())));
+            strings.forEach(string -> along.remove(string.last()));
+            return list.pegs().stream()
+                    .filter(peg -> !along.contains(peg.number()))
+                    .toList();
+        }
+
+        /** Strings on which the tape is read at the same places. */
+        public List<List<PegString>> alikeStrings(Figures f) {
+            Map<String, List<PegString>> alike = new LinkedHashMap<>();
+            strings.forEach(string -> alike.computeIfAbsent(readings(string, f), k -> new ArrayList<>())
+                    .add(string));
+            return List.copyOf(alike.values());
+        }
+
+        /** Where the tape is read along a string. */
+        public String readings(PegString string, Figures f) {
+            return String.join(
+                    ", ",
+                    string.stops().stream()
+                            .map(stop -> f.length(stop.alongMm()))
+                            .toList());
+        }
+
+        /** Boxes along a string, in short. */
+        public String names(PegString string) {
+            return Alike.said(string.boxes());
+        }
+
+        public boolean groupsChecks() {
+            return list.checks().size() > MOST_CHECKS;
+        }
+
+        /** Distances to check that read the same, with their boxes. */
+        public List<Alike<PegList.Check>> checks(Figures f) {
+            return Alike.group(list.checks(), PegList.Check::box, check -> f.length(check.distanceMm()));
         }
     }
 
@@ -98,6 +154,28 @@ public sealed interface Sheet {
         public boolean isWide(List<CuttingPlan.SetUp> row) {
             return CardRows.isWide(row);
         }
+
+        /** Whether a card counts its pieces instead of naming each. */
+        public boolean counts(CuttingPlan.SetUp setUp) {
+            return PartLabels.areMany(setUp.labels());
+        }
+
+        /** What a card's pieces are, in short. */
+        public List<String> parts(CuttingPlan.SetUp setUp) {
+            return PartLabels.said(setUp.labels());
+        }
+
+        /** Marks to tick while cutting, at even steps up to all: no more than fit on a line or two. */
+        public List<Integer> tally(CuttingPlan.SetUp setUp) {
+            List<Integer> tally = new ArrayList<>();
+            int all = setUp.labels().size();
+            int step = all > 300 ? 50 : all > 120 ? 20 : 10;
+            for (int count = step; count < all; count += step) {
+                tally.add(count);
+            }
+            tally.add(all);
+            return tally;
+        }
     }
 
     /**
@@ -115,6 +193,20 @@ public sealed interface Sheet {
         @Override
         public String title() {
             return "Plan and fronts";
+        }
+
+        /** Boxes of which the table says the same. */
+        public List<Alike<Box>> boxes(Figures f) {
+            return Alike.group(
+                    plan.boxes(),
+                    box -> box.plan().name(),
+                    box -> f.fronts(box)
+                            + f.length(box.plan().heightMm())
+                            + f.length(box.plan().bedMm())
+                            + f.length(box.soilDepthMm())
+                            + f.length(box.plan().platformMm())
+                            + box.plan().capped()
+                            + (box.plan().planters().size() > 1 ? box.plan().name() : ""));
         }
 
         @Override
@@ -147,6 +239,11 @@ public sealed interface Sheet {
             return alike.get(0);
         }
 
+        /** Names of all of them, in short. */
+        public String names() {
+            return Alike.said(alike.stream().map(box -> box.plan().name()).toList());
+        }
+
         /** Pieces of the first box by what they do. */
         public List<PieceGroup> pieces() {
             return PieceGroup.of(first().pieces());
@@ -167,8 +264,9 @@ public sealed interface Sheet {
      * @param currency code of the money that the cost of each way to build it is in
      */
     record StrengthSheet(List<Box> alike, StrengthReport report, List<Drawing> bows, String currency) implements Sheet {
-        /** Checks that are printed step by step; the others stand in plan.json. */
-        private static final int WORKED = 3;
+        private static final int LEAST_SHOWN = 3;
+
+        private static final double WORTH_SHOWING = 0.1;
 
         public StrengthSheet {
             alike = List.copyOf(alike);
@@ -180,11 +278,54 @@ public sealed interface Sheet {
             return "Strength of " + report.box();
         }
 
+        /** Checks that use a tenth or more of what there is, and always the first few. */
+        public List<Check> shown() {
+            List<Check> shown = new ArrayList<>();
+            for (Check check : report.checks()) {
+                if (shown.size() < LEAST_SHOWN || check.utilisation() >= WORTH_SHOWING) {
+                    shown.add(check);
+                }
+            }
+            return shown;
+        }
+
+        /** Sides that read the same, with their letters. */
+        public List<Alike<SideBow>> sides(Figures f) {
+            return Alike.group(
+                    report.sides(),
+                    SideBow::letter,
+                    s -> f.error(s.finalMm())
+                            + s.course()
+                            + f.length(s.alongMm())
+                            + f.error(s.passingMm())
+                            + s.holds());
+        }
+
         /** What the verdict speaks of. */
         public String names() {
             return alike.size() == 1
                     ? "Box " + report.box()
-                    : "The weakest of " + alike.size() + " boxes that are built alike, " + report.box() + ",";
+                    : report.box() + ", the weakest of " + alike.size() + " boxes built alike";
+        }
+    }
+
+    /**
+     * The most used checks of the weakest box step by step, and what all checks take for granted.
+     *
+     * @param report of the weakest box
+     * @param taken sentences of all boxes, each once
+     */
+    record StrengthSteps(StrengthReport report, List<String> taken) implements Sheet {
+        /** Checks that are printed step by step; the others stand in plan.json. */
+        private static final int WORKED = 3;
+
+        public StrengthSteps {
+            taken = List.copyOf(taken);
+        }
+
+        @Override
+        public String title() {
+            return "Strength, step by step";
         }
 
         public List<Check> worked() {
@@ -218,6 +359,23 @@ public sealed interface Sheet {
     record BoardCard(List<CuttingPlan.BoardCuts> alike, Drawing drawing) {
         public BoardCard {
             alike = List.copyOf(alike);
+        }
+
+        /** Whether so many boards are cut alike that it counts them and says in short what they give. */
+        public boolean counts() {
+            return alike.size() > AlikeBoards.MOST;
+        }
+
+        /** The boards' marks in short. */
+        public String names() {
+            return Alike.said(PartLabels.inOrder(
+                    alike.stream().map(CuttingPlan.BoardCuts::id).toList()));
+        }
+
+        /** What the cuts at one place of all the boards give, in short. */
+        public List<String> parts(int cut) {
+            return PartLabels.said(
+                    alike.stream().map(board -> board.cuts().get(cut).label()).toList());
         }
 
         public CuttingPlan.BoardCuts first() {

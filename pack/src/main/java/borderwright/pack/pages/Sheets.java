@@ -7,6 +7,7 @@ import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.PegList;
+import borderwright.engine.plan.PegString;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.Verdict;
@@ -30,6 +31,11 @@ import java.util.Optional;
 public final class Sheets {
     /** The long tape that most people own. */
     private static final double TAPE_MM = 10_000;
+
+    /** What does not hold comes first, then what is nearest to its limits. */
+    private static final Comparator<StrengthReport> WEAKEST = Comparator.comparing(
+                    (StrengthReport r) -> r.verdict().kind() == Verdict.Kind.DOES_NOT_HOLD ? 0 : 1)
+            .thenComparing(r -> -StrictMath.max(r.worstBowMm() / r.bowLimitMm(), r.worstUse()));
 
     private final Plan plan;
     private final PaperSize paper;
@@ -68,6 +74,7 @@ public final class Sheets {
                 all.add(sheets.boxSheet(alike));
                 sheets.strength(alike).ifPresent(all::add);
             }
+            sheets.strengthSteps().ifPresent(all::add);
         }
         all.addAll(SiteSheets.of(plan, paper, pegs));
         return all;
@@ -92,7 +99,9 @@ public final class Sheets {
     }
 
     private Sheet pegs(PegList list) {
-        return new Sheet.Pegs(list, PegDrawing.draw(plan, list, paper.roomWidthMm(false), 110));
+        List<PegString> strings =
+                PegString.of(list, plan.boxes().stream().map(Box::plan).toList());
+        return new Sheet.Pegs(list, strings, PegDrawing.draw(plan, list, strings, paper.roomWidthMm(false), 110));
     }
 
     private Sheet boxSheet(List<Box> alike) {
@@ -110,14 +119,24 @@ public final class Sheets {
         List<String> names = alike.stream().map(box -> box.plan().name()).toList();
         return plan.strengthReports().stream()
                 .filter(report -> names.contains(report.box()))
-                .min(Comparator.comparing(
-                                (StrengthReport r) -> r.verdict().kind() == Verdict.Kind.DOES_NOT_HOLD ? 0 : 1)
-                        .thenComparing(r -> -StrictMath.max(r.worstBowMm() / r.bowLimitMm(), r.worstUse())))
+                .min(WEAKEST)
                 .map(report -> new Sheet.StrengthSheet(
                         alike,
                         report,
                         BowDrawing.all(alike.get(0), report, units, Figures.in(units)::error, paper.roomWidthMm(false)),
                         plan.garden().currency()));
+    }
+
+    private Optional<Sheet> strengthSteps() {
+        return plan.strengthReports().stream()
+                .filter(report -> !report.checks().isEmpty() || !report.taken().isEmpty())
+                .min(WEAKEST)
+                .map(report -> new Sheet.StrengthSteps(
+                        report,
+                        plan.strengthReports().stream()
+                                .flatMap(r -> r.taken().stream())
+                                .distinct()
+                                .toList()));
     }
 
     private Sheet cuttingSheet() {

@@ -54,12 +54,8 @@ public interface SiteSheet extends Sheet.Site {
         }
 
         private static String corners(Figures f, BoxGround box) {
-            StringBuilder out = new StringBuilder(f.length(box.dugToMm()));
-            box.corners()
-                    .forEach(c -> out.append('|')
-                            .append(f.length(c.groundMm()))
-                            .append(f.length(c.cutMm()))
-                            .append(f.length(c.fillMm())));
+            StringBuilder out = new StringBuilder();
+            box.corners().forEach(c -> out.append('|').append(f.dig(c.cutMm())).append(f.dig(c.fillMm())));
             return out.toString();
         }
 
@@ -84,6 +80,41 @@ public interface SiteSheet extends Sheet.Site {
                                 .append('|'));
                 return out.toString();
             });
+        }
+
+        /** How much wall shows at the highest and at the lowest ground before each side; said once where all are alike. */
+        public String shown(BoxGround box, Figures f) {
+            List<String> sides = box.sides().stream()
+                    .map(s -> range(f.roughLength(s.shownLeastMm()), f.roughLength(s.shownMostMm())))
+                    .toList();
+            return perSide(sides);
+        }
+
+        /** Courses in the ground; empty where none is. */
+        public String courses(BoxGround box) {
+            List<String> sides = box.sides().stream()
+                    .map(s -> s.buried() + s.partBuried() == 0
+                            ? "none"
+                            : (s.buried() > 0 ? s.buried() + " buried" : "")
+                                    + (s.buried() > 0 && s.partBuried() > 0 ? ", " : "")
+                                    + (s.partBuried() > 0 ? s.partBuried() + " partly" : ""))
+                    .toList();
+            return perSide(sides);
+        }
+
+        private static String range(String least, String most) {
+            return least.equals(most) ? least : least + " to " + most;
+        }
+
+        private static String perSide(List<String> sides) {
+            if (sides.stream().distinct().count() == 1) {
+                return "every side: " + sides.get(0);
+            }
+            List<String> said = new ArrayList<>();
+            for (int i = 0; i < sides.size(); i++) {
+                said.add("side " + (char) ('a' + i) + ": " + sides.get(i));
+            }
+            return String.join("; ", said);
         }
 
         /** Strips of the membrane that are alike, box by box. */

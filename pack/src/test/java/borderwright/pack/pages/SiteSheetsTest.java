@@ -2,12 +2,14 @@ package borderwright.pack.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.buildup.Piece;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.PaperSize;
 import borderwright.pack.SamplePlan;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -78,5 +80,26 @@ class SiteSheetsTest {
         Plan many = SamplePlan.field(60);
         String text = text(many);
         assertThat(text).contains("F1 to F60 (60)");
+    }
+
+    @Test
+    void manyPiecesAreCountedAndStillAllSaid() {
+        Plan many = SamplePlan.field(60);
+        String text = text(many);
+        List<Piece> walls = many.boxes().get(0).pieces().stream()
+                .filter(p -> p.role() == Piece.Role.WALL)
+                .toList();
+        assertThat(walls).isNotEmpty();
+        many.cutting().setUps().forEach(setUp -> {
+            List<String> lines = PartLabels.said(setUp.labels());
+            lines.forEach(line -> assertThat(text).contains(line));
+            assertThat(text).contains(setUp.labels().size() + " pieces");
+        });
+    }
+
+    @Test
+    void partsOfManyPlantersAreSaidWithEachPlanterOnce() {
+        assertThat(PartLabels.said(List.of("N1-1a", "N2-1a", "N3-1a", "N10-1a", "N2-1c", "N1-1c", "N3-1c", "S4-T1")))
+                .containsExactly("1a, 1c of N1 to N3", "1a of N10", "T1 of S4");
     }
 }

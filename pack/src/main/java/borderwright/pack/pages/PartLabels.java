@@ -1,0 +1,56 @@
+package borderwright.pack.pages;
+
+import borderwright.pack.drawings.NameRanges;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Labels of many pieces in short. A label is the name of a planter, a hyphen and a part, such as {@code N12-1a}; planters that
+ * need the same parts are told together.
+ */
+final class PartLabels {
+    /** So many labels can still be found and ticked one by one. */
+    private static final int MOST_SINGLE = 48;
+
+    private PartLabels() {}
+
+    static boolean areMany(List<String> labels) {
+        return labels.size() > MOST_SINGLE;
+    }
+
+    /** A line for each set of parts, such as {@code 1a, 1c of N1 to N20 (20)}; in the order of the first labels. */
+    static List<String> said(List<String> labels) {
+        Map<String, List<String>> partsOf = new LinkedHashMap<>();
+        for (String label : labels) {
+            int hyphen = label.lastIndexOf('-');
+            String planter = hyphen < 0 ? "" : label.substring(0, hyphen);
+            partsOf.computeIfAbsent(planter, k -> new ArrayList<>()).add(label.substring(hyphen + 1));
+        }
+        Map<String, List<String>> planters = new LinkedHashMap<>();
+        partsOf.forEach((planter, parts) ->
+                planters.computeIfAbsent(inShort(parts), k -> new ArrayList<>()).add(planter));
+        List<String> lines = new ArrayList<>();
+        planters.forEach((parts, names) -> {
+            lines.add(names.equals(List.of("")) ? parts : parts + " of " + Alike.said(inOrder(names)));
+        });
+        return lines;
+    }
+
+    private static String inShort(List<String> parts) {
+        return NameRanges.of(parts.stream().sorted().toList());
+    }
+
+    /** Names by letters, then by number, so that neighbours come together. */
+    static List<String> inOrder(List<String> names) {
+        TreeMap<String, String> sorted = new TreeMap<>();
+        for (String name : names) {
+            String letters = name.replaceAll("\\d+.*", "");
+            String rest = name.substring(letters.length());
+            sorted.put(letters + " " + "0".repeat(Math.max(0, 8 - rest.length())) + rest, name);
+        }
+        return List.copyOf(sorted.values());
+    }
+}
