@@ -140,7 +140,7 @@ record FrontLine(Point from, Point along, List<Side> sides, int left, int like) 
     /** That more like these follow, or other fronts like this one; empty when none do. */
     String more() {
         return (left == 0 ? "" : ", and " + left + " more like them to the right")
-                + (like == 0 ? "" : "; " + like + " more like it");
+                + (like == 0 ? "" : ", and " + like + " more like it");
     }
 
     /** Of many fronts those that look different, each with how many are like it. */

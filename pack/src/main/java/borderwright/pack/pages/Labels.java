@@ -4,6 +4,7 @@ import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.drawings.LabelPage.Label;
+import borderwright.pack.drawings.NameRanges;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -59,7 +60,7 @@ final class Labels {
         return List.of(
                 described(first, f),
                 cuts,
-                Alike.said(PartLabels.inOrder(
+                NameRanges.of(PartLabels.inOrder(
                         alike.stream().map(CuttingPlan.BoardCuts::id).toList())));
     }
 

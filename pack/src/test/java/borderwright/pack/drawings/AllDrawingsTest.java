@@ -140,7 +140,8 @@ class AllDrawingsTest {
                 .replaceAll("(Course|course|cut|peg|no\\.|open|and) \\d+( more)?|^\\d+-\\d+$", "")
                 .replaceAll("scale (\\d[\\d /]* in to \\d+ ft \\()?1:\\d+\\)?", "")
                 .replaceAll(
-                        "-?\\d+([.]\\d+)?( \\d+/\\d+|/\\d+)?( mm| m3| m2| m| in| litres| cu yd| cu ft|°|'|\"| %)", "");
+                        "-?\\d+([.]\\d+)?( \\d+/\\d+|/\\d+)?( mm| m3| m2| m| in| litres| cu yd| cu ft|°|'|\"| %| boards)",
+                        "");
     }
 
     @Test
