@@ -26,13 +26,17 @@ public record Ground(List<Spot> spots) {
     public record Spot(String name, Point at, double heightMm, double sdMm) {}
 
     /**
-     * Height of the ground at a place, mm above the datum: weighted by inverse squared distance over the levelled points
-     * (Shepard 1968), which returns each levelled height at its own place and never leaves their range.
+     * Height of the ground at a place, mm above the datum: the plane that fits the levels best, and what each level lies off it
+     * spread by inverse squared distance (Shepard 1968). Each level comes back at its own place, ground that is a plane comes
+     * back everywhere, and far from all levels the plane goes on. Time in proportion to the levels.
+     *
+     * <p>Levels along one line say nothing of the fall across it: there the ground is taken as level.
      */
     public double heightMm(Point at) {
         if (spots.isEmpty()) {
             return 0;
         }
+        BestPlane plane = BestPlane.through(spots);
         double weights = 0;
         double sum = 0;
         for (Spot spot : spots) {
@@ -42,8 +46,8 @@ public record Ground(List<Spot> spots) {
             }
             double weight = 1 / (distanceMm * distanceMm);
             weights += weight;
-            sum += weight * spot.heightMm();
+            sum += weight * (spot.heightMm() - plane.heightMm(spot.at()));
         }
-        return sum / weights;
+        return plane.heightMm(at) + sum / weights;
     }
 }
