@@ -213,7 +213,7 @@ class GardenReaderTest {
             assertThat(variant.name()).isEqualTo("treated, one planter less");
             assertThat(variant.garden().build().walls()).isEqualTo("treated");
             assertThat(variant.garden().build().slatGap()).isEqualTo(Length.ofMm(12));
-            assertThat(variant.garden().runs()).hasSize(2);
+            assertThat(variant.garden().runs()).hasSize(3);
             assertThat(variant.garden().runs().get(0).planters()).isEqualTo(7);
             assertThat(variant.garden().runs().get(0).depth())
                     .isEqualTo(every.garden().runs().get(0).depth());
