@@ -194,7 +194,7 @@ final class CaseSearch {
         for (int j = 0; j < section.supplier.length; j++) {
             key.append(c.uses(section.supplier[j]) ? '1' : '0');
         }
-        return searches.computeIfAbsent(key.toString(), k -> new StockSearch(c.restricted(section)));
+        return searches.computeIfAbsent(key.toString(), k -> new StockSearch(c.restricted(section), budget));
     }
 
     /** The basket of each section's own best packing and the cheapest goods, and the bound that these give. */

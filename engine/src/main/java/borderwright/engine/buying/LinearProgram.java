@@ -1,6 +1,7 @@
 package borderwright.engine.buying;
 
 import borderwright.engine.stock.Budget;
+import java.util.Arrays;
 
 /**
  * A linear program, at least {@code rhs} in every row, columns between bounds, at the least cost: revised simplex on a
@@ -66,6 +67,22 @@ final class LinearProgram {
     void sleep(int from, double limit) {
         store.sleep(j ->
                 j >= from && basis.place(j) == Basis.AT_LOWER && store.lower(j) == 0 && basis.reducedCost(j) > limit);
+    }
+
+    /** Passes over columns from {@code from} on that stand at 0, but for about so many that cost least beyond their gain. */
+    void keepCheapest(int from, int keep) {
+        double[] reduced = new double[store.awakes()];
+        int n = 0;
+        for (int k = 0; k < reduced.length; k++) {
+            int j = store.awake(k);
+            if (j >= from && basis.place(j) == Basis.AT_LOWER) {
+                reduced[n++] = basis.reducedCost(j);
+            }
+        }
+        if (n > keep) {
+            Arrays.sort(reduced, 0, n);
+            sleep(from, Math.max(1e-7, reduced[keep]));
+        }
     }
 
     /** Passes over columns from {@code from} on that stand at 0 and have an entry above what is required of its row. */

@@ -170,10 +170,7 @@ final class Master {
         if (program.awakes() < 2 * keep) {
             return;
         }
-        double[] reduced = new double[patterns.size()];
-        Arrays.setAll(reduced, p -> program.reducedCost(firstPattern + p));
-        Arrays.sort(reduced);
-        program.sleep(firstPattern, Math.max(1e-7, reduced[Math.min(keep, reduced.length - 1)]));
+        program.keepCheapest(firstPattern, keep);
     }
 
     /**
@@ -252,30 +249,41 @@ final class Master {
         long least = Math.max(1, (long) (pricing.scale * rows.costUnit * LEAST_GAIN));
         int added = 0;
         for (int j = 0; j < stock.boards(); j++) {
-            if (!rows.isUsable(s, j)) {
-                continue;
+            if (rows.isUsable(s, j) && table.best(stock.capacity(j)) > pricing.worthOf(s, j) + least) {
+                table.counts(stock.capacity(j), counts);
+                added += add(s, Pattern.ofCounts(j, counts)) ? 1 : 0;
             }
-            long capacity = stock.capacity(j);
-            long worth = pricing.worthOf(s, j) + least;
-            if (table.best(capacity) <= worth) {
-                continue;
-            }
-            table.counts(capacity, counts);
-            added += add(s, Pattern.ofCounts(j, counts)) ? 1 : 0;
-            for (int i = 0; i < stock.sizes() && added < most; i++) {
-                long rest = capacity - stock.size(i);
-                if (rest >= 0
-                        && pricing.limit(s, i) > 0
-                        && table.best(rest) + pricing.price(rows.rowOfSize(s, i)) > worth) {
-                    table.counts(rest, counts);
-                    if (counts[i] < pricing.limit(s, i)) {
-                        counts[i]++;
-                        added += add(s, Pattern.ofCounts(j, counts)) ? 1 : 0;
-                    }
+        }
+        for (int i = 0; i < stock.sizes() && added < most; i++) {
+            int j = pricing.limit(s, i) > 0 ? bestThrough(s, i, least) : -1;
+            if (j >= 0) {
+                table.counts(stock.capacity(j) - stock.size(i), counts);
+                if (counts[i] < pricing.limit(s, i)) {
+                    counts[i]++;
+                    added += add(s, Pattern.ofCounts(j, counts)) ? 1 : 0;
                 }
             }
         }
         return added > 0;
+    }
+
+    /** The board whose best pattern with a size gains most, and at least so much; -1 when there is none. */
+    private int bestThrough(int s, int i, long least) {
+        StockCase stock = rows.model.parts.get(s);
+        long price = pricing.price(rows.rowOfSize(s, i));
+        int best = -1;
+        long most = least;
+        for (int j = 0; j < stock.boards(); j++) {
+            long rest = stock.capacity(j) - stock.size(i);
+            if (rest >= 0 && rows.isUsable(s, j)) {
+                long gain = pricing.table(s).best(rest) + price - pricing.worthOf(s, j);
+                if (gain > most) {
+                    most = gain;
+                    best = j;
+                }
+            }
+        }
+        return best;
     }
 
     /** No answer within the present bounds costs less. */

@@ -63,7 +63,10 @@ final class PatternList {
      */
     boolean list(int ofBoard, long leastWorth) {
         if (rest.length == 0) {
-            fillTable();
+            complete = fillTable();
+        }
+        if (!complete) {
+            return false;
         }
         board = ofBoard;
         least = leastWorth;
@@ -73,13 +76,16 @@ final class PatternList {
         return complete;
     }
 
-    private void fillTable() {
+    /** Fills the table from the last size on, as far as the budget goes; whether that is all of it. */
+    private boolean fillTable() {
         int n = size.length;
         int capacity = (int) stock.longest();
-        rest = new long[n + 1][capacity + 1];
+        rest = new long[n + 1][];
+        rest[n] = new long[capacity + 1];
         for (int i = n - 1; i >= 0; i--) {
             long[] next = rest[i + 1];
-            long[] here = rest[i];
+            long[] here = new long[capacity + 1];
+            rest[i] = here;
             int w = size[i];
             if (limit[i] >= capacity / w) {
                 for (int c = 0; c <= capacity; c++) {
@@ -94,8 +100,11 @@ final class PatternList {
                     here[c] = best;
                 }
             }
-            budget.spend((long) capacity * Math.min(limit[i], 4));
+            if (!budget.spend((long) capacity * Math.min(limit[i], 4))) {
+                return false;
+            }
         }
+        return true;
     }
 
     private void choose(int i, int room, long worth) {

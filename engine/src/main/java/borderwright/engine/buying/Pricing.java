@@ -113,8 +113,7 @@ final class Pricing {
         for (int s = 0; s < tables.length; s++) {
             StockCase stock = rows.model.parts.get(s);
             long[] value = Arrays.copyOfRange(prices, rows.itemRow[s], rows.itemRow[s] + stock.sizes());
-            tables[s].solve(value, limits[s]);
-            budget.spend(tables[s].passes());
+            tables[s].solve(value, limits[s], budget);
         }
     }
 

@@ -1,5 +1,6 @@
 package borderwright.engine.buying;
 
+import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.MaterialBound;
 import borderwright.engine.stock.PieceTable;
 import borderwright.engine.stock.StockCase;
@@ -24,57 +25,62 @@ final class Reach {
      *
      * @param stock boards and their costs
      * @param ceiling greatest sum of interest
+     * @param budget for the tables; where it is spent only the common divisor is used
      */
-    Reach(StockCase stock, long ceiling) {
+    Reach(StockCase stock, long ceiling, Budget budget) {
         this.divisor = Math.max(1, MaterialBound.costDivisor(stock));
         long most = ceiling / divisor;
-        boolean tabled = most <= MOST_SUMS && (most + 1) * stock.boards() <= 20_000_000;
-        this.mostLength = new long[tabled ? (int) most + 1 : 0];
         long sum = 0;
         for (int i = 0; i < stock.sizes(); i++) {
-            sum += stock.size(i) * stock.demand(i);
+            sum = saturated(sum, stock.size(i), stock.demand(i));
         }
         this.total = sum;
-        if (tabled) {
-            fill(stock);
-        }
+        boolean tabled = most <= MOST_SUMS && (most + 1) * stock.boards() <= 20_000_000 && sum < Long.MAX_VALUE;
+        long[] lengths = new long[tabled && !budget.isSpent() ? (int) most + 1 : 0];
+        this.mostLength = lengths.length > 0 && fill(stock, lengths, budget) ? lengths : new long[0];
     }
 
-    private void fill(StockCase stock) {
+    private boolean fill(StockCase stock, long[] lengths, Budget budget) {
         long free = 0;
-        Arrays.fill(mostLength, -1);
-        long[] filled = filled(stock);
+        Arrays.fill(lengths, -1);
+        long[] filled = filled(stock, budget);
         for (int j = 0; j < stock.boards(); j++) {
             boolean isFree = stock.cost(j) == 0 && stock.available(j) > 0;
-            free += isFree ? filled[j] * Math.min(stock.available(j), stock.pieces()) : 0;
+            free = isFree ? saturated(free, filled[j], Math.min(stock.available(j), stock.pieces())) : free;
         }
-        mostLength[0] = free;
-        for (int j = 0; j < stock.boards(); j++) {
+        lengths[0] = free;
+        for (int j = 0; j < stock.boards() && budget.spend(lengths.length); j++) {
             if (stock.available(j) >= stock.pack(j) && stock.cost(j) > 0) {
                 int step = (int) Math.min(stock.cost(j) / divisor, Integer.MAX_VALUE);
-                long length = filled[j] * stock.pack(j);
-                for (int at = step; at >= 0 && at < mostLength.length; at++) {
-                    long before = mostLength[at - step];
+                for (int at = step; at >= 0 && at < lengths.length; at++) {
+                    long before = lengths[at - step];
                     if (before >= 0) {
-                        mostLength[at] = Math.max(mostLength[at], before + length);
+                        lengths[at] = Math.max(lengths[at], saturated(before, filled[j], stock.pack(j)));
                     }
                 }
             }
         }
+        return !budget.isSpent();
+    }
+
+    /** a + b x c, or the greatest long where it is more. */
+    private static long saturated(long a, long b, long c) {
+        long product = Math.multiplyHigh(b, c) == 0 && b * c >= 0 ? b * c : Long.MAX_VALUE;
+        return a > Long.MAX_VALUE - product ? Long.MAX_VALUE : a + product;
     }
 
     /** Of each board the greatest length that pieces can fill. */
-    private static long[] filled(StockCase stock) {
+    private static long[] filled(StockCase stock, Budget budget) {
         long[] filled = new long[stock.boards()];
         long work = stock.sizes() * stock.longest();
         PieceTable table = null;
         if (stock.sizes() > 0 && work <= 20_000_000 && stock.longest() <= PieceTable.MOST_PLAIN) {
             table = PieceTable.of(stock.copyOfSizes(), stock.longest());
-            table.solve(stock.copyOfSizes(), stock.copyOfDemand());
+            table.solve(stock.copyOfSizes(), stock.copyOfDemand(), budget);
         }
         for (int j = 0; j < filled.length; j++) {
             boolean there = stock.available(j) > 0;
-            filled[j] = !there || table == null ? stock.capacity(j) : table.best(stock.capacity(j));
+            filled[j] = !there || table == null || !table.isExact() ? stock.capacity(j) : table.best(stock.capacity(j));
         }
         return filled;
     }

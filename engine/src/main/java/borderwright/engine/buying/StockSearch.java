@@ -37,11 +37,16 @@ final class StockSearch {
     private long bound;
     private Reach reach;
 
-    StockSearch(StockCase stock) {
+    /**
+     * A search with the first packing and bounds.
+     *
+     * @param budget for the tables of the first bounds
+     */
+    StockSearch(StockCase stock, Budget budget) {
         this.stock = stock;
         this.bound = MaterialBound.of(stock);
         take(GreedyFill.pack(stock));
-        this.reach = new Reach(stock, best == null ? 0 : cost);
+        this.reach = new Reach(stock, best == null ? 0 : cost, budget);
         raise(bound);
     }
 

@@ -10,14 +10,26 @@ import org.jspecify.annotations.Nullable;
 public final class GreedyFill {
     private final StockCase stock;
     private final int[] left;
+    /** From each size on the first of which pieces are left, or a size before that. */
+    private final int[] next;
+
     private final int[] boardsLeft;
     private final double[] unitCost;
+    /** The filling last tried: sizes, pieces of each, and how many sizes. */
+    private final int[] item;
+
+    private final int[] count;
+    private int kinds;
 
     private GreedyFill(StockCase stock) {
         this.stock = stock;
         this.left = stock.copyOfDemand();
         this.boardsLeft = stock.copyOfAvailable();
         this.unitCost = new double[stock.boards()];
+        this.next = new int[left.length + 1];
+        Arrays.setAll(next, i -> i);
+        this.item = new int[left.length];
+        this.count = new int[left.length];
         for (int j = 0; j < unitCost.length; j++) {
             unitCost[j] = stock.cost(j) / (double) stock.pack(j);
             boardsLeft[j] = stock.isLimited(j) ? boardsLeft[j] / stock.pack(j) * stock.pack(j) : StockCase.UNLIMITED;
@@ -35,9 +47,7 @@ public final class GreedyFill {
         Packing packing = new Packing();
         int first = 0;
         while (true) {
-            while (first < left.length && left[first] == 0) {
-                first++;
-            }
+            first = nextLeft(first);
             if (first == left.length) {
                 return packing;
             }
@@ -62,38 +72,63 @@ public final class GreedyFill {
     /** The pattern of least cost per length among the boards that take size {@code first}. */
     @Nullable
     private Pattern bestFor(int first) {
-        int bestBoard = -1;
         double bestRate = Double.POSITIVE_INFINITY;
         double bestFill = 0;
-        int[] bestCounts = new int[0];
-        int[] counts = new int[left.length];
+        Pattern bestPattern = null;
         for (int j = 0; j < unitCost.length; j++) {
             if (boardsLeft[j] <= 0 || stock.capacity(j) < stock.size(first)) {
                 continue;
             }
-            long used = fill(j, first, counts);
+            long used = fill(j, first);
             double rate = unitCost[j] / used;
             double filled = used / (double) stock.capacity(j);
             if (rate < bestRate || (rate == bestRate && filled > bestFill)) {
                 bestRate = rate;
                 bestFill = filled;
-                bestBoard = j;
-                bestCounts = counts.clone();
+                bestPattern = new Pattern(j, Arrays.copyOf(item, kinds), Arrays.copyOf(count, kinds));
             }
         }
-        return bestBoard < 0 ? null : cheapest(Pattern.ofCounts(bestBoard, bestCounts));
+        return bestPattern == null ? null : cheapest(bestPattern);
     }
 
-    private long fill(int j, int first, int[] counts) {
-        Arrays.fill(counts, 0);
+    private long fill(int j, int first) {
+        kinds = 0;
         long room = stock.capacity(j);
-        for (int i = first; i < left.length && room > 0; i++) {
-            if (left[i] > 0 && stock.size(i) <= room) {
-                counts[i] = (int) Math.min(left[i], room / stock.size(i));
-                room -= counts[i] * stock.size(i);
+        int i = first;
+        while (i < left.length) {
+            if (stock.size(i) <= room) {
+                item[kinds] = i;
+                count[kinds] = (int) Math.min(left[i], room / stock.size(i));
+                room -= count[kinds++] * stock.size(i);
             }
+            i = nextLeft(Math.max(i + 1, firstWithin(room)));
         }
         return stock.capacity(j) - room;
+    }
+
+    /** The first size from {@code from} on of which pieces are left. */
+    private int nextLeft(int from) {
+        int i = from;
+        while (i < left.length && left[i] == 0) {
+            next[i] = next[Math.max(i + 1, next[i])];
+            i = Math.max(i + 1, next[i]);
+        }
+        return i;
+    }
+
+    /** The first size that is no longer than a room; sizes fall. */
+    private int firstWithin(long room) {
+        int low = 0;
+        int high = left.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (stock.size(middle) <= room) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return low;
     }
 
     /** The pattern on the cheapest board that still takes all of it. */

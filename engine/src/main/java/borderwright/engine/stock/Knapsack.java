@@ -17,7 +17,7 @@ public final class Knapsack implements PieceTable {
     private int[] rowCount = new int[64];
     private long[][] taken = new long[64][];
     private int rows;
-    private long passes;
+    private boolean exact = true;
 
     /**
      * A table for sizes and boards.
@@ -33,22 +33,24 @@ public final class Knapsack implements PieceTable {
     }
 
     @Override
-    public void solve(long[] value, int[] limit) {
+    public void solve(long[] value, int[] limit, Budget budget) {
         Arrays.fill(best, 0);
         rows = 0;
-        passes = capacity;
-        for (int i = 0; i < size.length; i++) {
+        exact = budget.spend(capacity);
+        for (int i = 0; i < size.length && exact; i++) {
             if (value[i] <= 0 || size[i] > capacity || limit[i] <= 0) {
                 continue;
             }
             int most = capacity / size[i];
             if (limit[i] >= most && most > 1) {
                 freely(i, value[i]);
+                exact = budget.spend(capacity - size[i]);
             } else {
                 int left = Math.min(limit[i], most);
-                for (int part = 1; left > 0; part *= 2) {
+                for (int part = 1; left > 0 && exact; part *= 2) {
                     int n = Math.min(part, left);
                     once(i, n, value[i]);
+                    exact = budget.spend(capacity - (long) size[i] * n);
                     left -= n;
                 }
             }
@@ -75,7 +77,6 @@ public final class Knapsack implements PieceTable {
         long[] bits = row(item, count);
         int weight = size[item] * count;
         long worth = value * count;
-        passes += capacity - weight;
         for (int c = capacity; c >= weight; c--) {
             long with = best[c - weight] + worth;
             if (with > best[c]) {
@@ -89,7 +90,6 @@ public final class Knapsack implements PieceTable {
     private void freely(int item, long value) {
         long[] bits = row(item, 0);
         int weight = size[item];
-        passes += capacity - weight;
         for (int c = weight; c <= capacity; c++) {
             long with = best[c - weight] + value;
             if (with > best[c]) {
@@ -101,7 +101,7 @@ public final class Knapsack implements PieceTable {
 
     @Override
     public boolean isExact() {
-        return true;
+        return exact;
     }
 
     @Override
@@ -123,10 +123,5 @@ public final class Knapsack implements PieceTable {
                 }
             }
         }
-    }
-
-    @Override
-    public long passes() {
-        return passes;
     }
 }

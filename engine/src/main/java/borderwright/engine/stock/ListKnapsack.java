@@ -21,7 +21,6 @@ public final class ListKnapsack implements PieceTable {
     private int[] front = new int[1024];
     private int fronts;
     private boolean exact = true;
-    private long passes;
 
     ListKnapsack(long[] size, long capacity) {
         this.size = size.clone();
@@ -29,17 +28,16 @@ public final class ListKnapsack implements PieceTable {
     }
 
     @Override
-    public void solve(long[] value, int[] limit) {
+    public void solve(long[] value, int[] limit, Budget budget) {
         states = 0;
         fronts = 1;
         exact = true;
-        passes = 1;
         front[0] = state(0, 0, -1, -1, 0);
         for (int i = 0; i < size.length; i++) {
             int left = value[i] <= 0 ? 0 : (int) Math.min(limit[i], capacity / size[i]);
-            for (int part = 1; left > 0; part *= 2) {
+            for (int part = 1; left > 0 && exact; part *= 2) {
                 int n = Math.min(part, left);
-                merge(i, n, value[i] * n);
+                exact = budget.spend(2L * fronts) && merge(i, n, value[i] * n);
                 left -= n;
             }
         }
@@ -62,11 +60,10 @@ public final class ListKnapsack implements PieceTable {
         return states++;
     }
 
-    /** Every filling with and without {@code n} more pieces of a size, those that another one beats left out. */
-    private void merge(int of, int n, long more) {
+    /** Every filling with and without {@code n} more pieces of a size, those that another one beats left out; whether it fits. */
+    private boolean merge(int of, int n, long more) {
         if (states + fronts > MOST) {
-            exact = false;
-            return;
+            return false;
         }
         long longer = size[of] * n;
         int[] merged = new int[2 * fronts];
@@ -91,9 +88,9 @@ public final class ListKnapsack implements PieceTable {
                 }
             }
         }
-        passes += 2L * fronts;
         front = merged;
         fronts = at;
+        return true;
     }
 
     private int find(long length) {
@@ -126,10 +123,5 @@ public final class ListKnapsack implements PieceTable {
     @Override
     public boolean isExact() {
         return exact;
-    }
-
-    @Override
-    public long passes() {
-        return passes;
     }
 }

@@ -11,12 +11,13 @@ public interface PieceTable {
     }
 
     /**
-     * Works the table out.
+     * Works the table out, or as much of it as the budget allows.
      *
      * @param value worth of one piece of each size; sizes without worth are left out
      * @param limit most pieces of each size
+     * @param budget charged with every pass of the innermost loop
      */
-    void solve(long[] value, int[] limit);
+    void solve(long[] value, int[] limit, Budget budget);
 
     /** Worth of the best pieces for a board. */
     long best(long length);
@@ -24,9 +25,6 @@ public interface PieceTable {
     /** Writes how many pieces of each size are the best for a board. */
     void counts(long length, int[] counts);
 
-    /** Whether {@link #best} is the best there is; a list that grew too long only holds good ones. */
+    /** Whether {@link #best} is the best there is: no list grew too long, and the budget sufficed. */
     boolean isExact();
-
-    /** Passes of the innermost loop in the last {@link #solve}. */
-    long passes();
 }
