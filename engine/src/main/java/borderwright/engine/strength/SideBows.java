@@ -79,7 +79,7 @@ final class SideBows {
                         Labels.letter(side),
                         Math.max(0, at.outMm()),
                         worst.course(),
-                        at.alongMm(),
+                        Math.max(0, at.alongMm()),
                         passingMm[side],
                         at.outMm() <= limitMm));
             }

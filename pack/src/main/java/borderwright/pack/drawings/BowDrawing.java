@@ -1,6 +1,9 @@
 package borderwright.pack.drawings;
 
 import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.SideFrame;
+import borderwright.engine.geometry.Point;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.strength.SideBow;
@@ -20,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
 
 /**
  * How far the courses of a side end up bowing: the side as seen from outside, its top course on top, each course a line
@@ -41,74 +45,89 @@ public final class BowDrawing {
     private static final List<Double> BOW_SCALES =
             List.of(5.0, 2.0, 1.0, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002);
 
+    private static final double GAP_MM = 6;
+    /** A face that stands off a wall by less than this bears on it. */
+    private static final double STAND_OFF_MM = 1.5;
+
+    private final Box box;
     private final StrengthReport report;
     private final LengthFormat lengths;
     private final DoubleFunction<String> small;
-    private final Sketch sketch;
     private final Scale scale;
     private final double bowScale;
 
-    private BowDrawing(
-            StrengthReport report,
-            LengthFormat lengths,
-            DoubleFunction<String> small,
-            Sketch sketch,
-            Scale scale,
-            double bowScale) {
+    private BowDrawing(Box box, StrengthReport report, UnitSystem units, DoubleFunction<String> small, double widthMm) {
+        this.box = box;
         this.report = report;
-        this.lengths = lengths;
+        this.lengths = new LengthFormat(units);
         this.small = small;
-        this.sketch = sketch;
-        this.scale = scale;
-        this.bowScale = bowScale;
+        double longest = 0;
+        for (int i = 0; i < box.plan().outline().size(); i++) {
+            longest = StrictMath.max(longest, box.plan().outline().sideMm(i));
+        }
+        scale = Scale.fitting(units, longest, 1, widthMm - LEFT_MM - RIGHT_MM, 1);
+        double worst = StrictMath.max(report.worstBowMm(), LEAST_MM);
+        bowScale = BOW_SCALES.stream()
+                .filter(s -> worst * s <= MOST_BOW_MM)
+                .findFirst()
+                .orElse(MOST_BOW_MM / worst);
+    }
+
+    /** Sides that read the same, with the courses of the first from the top. */
+    private record Face(List<SideBow> sides, List<BowLine> lines) {
+        SideBow first() {
+            return sides.get(0);
+        }
     }
 
     /**
-     * One drawing for each side that bows enough to be drawn, all to the same scales.
+     * The sides that bow enough to be drawn, all to the same scales, as many beside each other as fit.
      *
      * @param small how a small length, mm, is written
      */
     public static List<Drawing> all(
             Box box, StrengthReport report, UnitSystem units, DoubleFunction<String> small, double widthMm) {
-        double longest = 0;
-        for (int i = 0; i < box.plan().outline().size(); i++) {
-            longest = StrictMath.max(longest, box.plan().outline().sideMm(i));
+        BowDrawing drawing = new BowDrawing(box, report, units, small, widthMm);
+        List<List<Face>> rows = new ArrayList<>();
+        for (Face face : drawing.faces()) {
+            drawing.place(face, rows, widthMm);
         }
-        Scale scale = Scale.fitting(units, longest, 1, widthMm - LEFT_MM - RIGHT_MM, 1);
-        double worst = StrictMath.max(report.worstBowMm(), LEAST_MM);
-        double bowScale = BOW_SCALES.stream()
-                .filter(s -> worst * s <= MOST_BOW_MM)
-                .findFirst()
-                .orElse(MOST_BOW_MM / worst);
-        Map<String, List<SideBow>> alike = new LinkedHashMap<>();
+        return rows.stream().map(row -> drawing.draw(row, units, widthMm)).toList();
+    }
+
+    /** Into the first row with room. */
+    private void place(Face face, List<List<Face>> rows, double widthMm) {
+        for (List<Face> row : rows) {
+            row.add(face);
+            if (widthMm(row) <= widthMm) {
+                return;
+            }
+            row.remove(row.size() - 1);
+        }
+        rows.add(new ArrayList<>(List.of(face)));
+    }
+
+    private List<Face> faces() {
+        Map<String, Face> alike = new LinkedHashMap<>();
         for (SideBow side : report.sides()) {
-            if (side.finalMm() >= LEAST_MM && !lines(report, side).isEmpty()) {
-                alike.computeIfAbsent(written(box, report, side, small), k -> new ArrayList<>())
+            List<BowLine> lines = report.lines().stream()
+                    .filter(line -> line.side() == side.side())
+                    .sorted(Comparator.comparingInt(BowLine::course).reversed())
+                    .toList();
+            if (side.finalMm() >= LEAST_MM && !lines.isEmpty()) {
+                alike.computeIfAbsent(written(side, lines), key -> new Face(new ArrayList<>(), lines))
+                        .sides
                         .add(side);
             }
         }
-        List<Drawing> drawings = new ArrayList<>();
-        for (List<SideBow> sides : alike.values()) {
-            List<BowLine> lines = lines(report, sides.get(0));
-            Sketch sketch = new Sketch(widthMm, ABOVE_MM + lines.size() * PITCH_MM + BAR_MM);
-            BowDrawing drawing = new BowDrawing(report, new LengthFormat(units), small, sketch, scale, bowScale);
-            drawings.add(drawing.draw(sides, lines, units));
-        }
-        return drawings;
+        return List.copyOf(alike.values());
     }
 
-    private static List<BowLine> lines(StrengthReport report, SideBow side) {
-        return report.lines().stream()
-                .filter(line -> line.side() == side.side())
-                .sorted(Comparator.comparingInt(BowLine::course).reversed())
-                .toList();
-    }
-
-    /** Sides that read the same share a drawing. */
-    private static String written(Box box, StrengthReport report, SideBow side, DoubleFunction<String> small) {
+    /** What a drawing of a side says: sides that say the same share it. */
+    private String written(SideBow side, List<BowLine> lines) {
         StringBuilder out = new StringBuilder();
         out.append(StrictMath.round(box.plan().outline().sideMm(side.side())));
-        for (BowLine line : lines(report, side)) {
+        for (BowLine line : lines) {
             for (BowLine.At at : line.points()) {
                 out.append('|')
                         .append(StrictMath.round(at.alongMm() / 5))
@@ -119,28 +138,87 @@ public final class BowDrawing {
         return out.toString();
     }
 
-    private Drawing draw(List<SideBow> sides, List<BowLine> lines, UnitSystem units) {
-        SideBow side = sides.get(0);
-        String which = (sides.size() == 1 ? "Side " : "Sides ")
-                + String.join(" and ", sides.stream().map(SideBow::letter).toList());
-        sketch.text(which, new Spot(0, 3.2), TextSize.NAME, Mark.Anchor.START, true);
-        for (int i = 0; i < lines.size(); i++) {
-            course(lines.get(i), ABOVE_MM + i * PITCH_MM);
+    private double widthMm(Face face) {
+        return LEFT_MM + scale.paper(box.plan().outline().sideMm(face.first().side())) + RIGHT_MM;
+    }
+
+    private double widthMm(List<Face> row) {
+        return row.stream().mapToDouble(this::widthMm).sum() + GAP_MM * (row.size() - 1);
+    }
+
+    private Drawing draw(List<Face> row, UnitSystem units, double widthMm) {
+        int courses = row.stream().mapToInt(face -> face.lines.size()).max().orElseThrow();
+        Sketch sketch = new Sketch(widthMm, ABOVE_MM + courses * PITCH_MM + BAR_MM);
+        double left = 0;
+        for (Face face : row) {
+            draw(sketch, face, left);
+            left += widthMm(face) + GAP_MM;
         }
         String bow = bowScale >= 1 ? "bow drawn " + number(bowScale) + ":1" : "bow drawn 1:" + number(1 / bowScale);
         ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
-        String key = bow + (limitIsDrawn() ? ", dashed: limit " + lengths.length(report.bowLimitMm()) : "");
+        String key = "thin uprights: posts and braces, " + bow
+                + (limitIsDrawn() ? ", dashed: limit " + lengths.length(report.bowLimitMm()) : "");
         sketch.text(key, new Spot(sketch.widthMm(), sketch.heightMm() - 1.7), TextSize.NORMAL, Mark.Anchor.END, false);
-        return sketch.finish(which + " of " + report.box() + " seen from outside, scale " + scale.words() + ", " + bow
-                + ": " + small.apply(side.finalMm()) + " at most");
+        String sides = row.stream()
+                .map(face -> name(face) + ": " + small.apply(face.first().finalMm()) + " at most")
+                .collect(Collectors.joining(", "));
+        return sketch.finish(
+                "Sides of " + report.box() + " seen from outside, scale " + scale.words() + ", " + bow + "; " + sides);
     }
 
-    private void course(BowLine line, double y) {
+    private void draw(Sketch sketch, Face face, double left) {
+        sketch.text(name(face), new Spot(left, 3.2), TextSize.NAME, Mark.Anchor.START, true);
+        double right = left + widthMm(face);
+        double bottom = ABOVE_MM + (face.lines.size() - 1) * PITCH_MM + MOST_BOW_MM / 2;
+        for (double along : uprights(face.first().side())) {
+            double x = x(left, along);
+            sketch.line(Pen.FINE, new Spot(x, ABOVE_MM - 2), new Spot(x, bottom));
+        }
+        for (int i = 0; i < face.lines.size(); i++) {
+            course(sketch, face.lines.get(i), left, right, ABOVE_MM + i * PITCH_MM);
+        }
+    }
+
+    private static String name(Face face) {
+        return (face.sides.size() == 1 ? "Side " : "Sides ")
+                + String.join(" and ", face.sides.stream().map(SideBow::letter).toList());
+    }
+
+    /** Middles of the posts and braces that stand against a side, along it. */
+    private List<Double> uprights(int index) {
+        SideFrame side = SideFrame.of(box.plan().outline()).get(index);
+        double wall = box.pieces().stream()
+                .filter(p -> p.role() == Piece.Role.WALL && p.side() == index)
+                .flatMap(p -> p.place().plan().corners().stream())
+                .mapToDouble(side::w)
+                .max()
+                .orElse(0);
+        List<Double> found = new ArrayList<>();
+        for (Piece piece : box.pieces()) {
+            if (piece.role() != Piece.Role.POST && piece.role() != Piece.Role.BRACE) {
+                continue;
+            }
+            double from = Double.POSITIVE_INFINITY;
+            double to = Double.NEGATIVE_INFINITY;
+            for (Point p : piece.place().plan().corners()) {
+                if (StrictMath.abs(side.w(p) - wall) < STAND_OFF_MM) {
+                    from = StrictMath.min(from, side.s(p));
+                    to = StrictMath.max(to, side.s(p));
+                }
+            }
+            if (to - from > 5 && from > 0 && to < side.lengthMm()) {
+                found.add((from + to) / 2);
+            }
+        }
+        return found;
+    }
+
+    private void course(Sketch sketch, BowLine line, double left, double right, double y) {
         List<BowLine.At> points = line.points();
         List<Spot> curve = new ArrayList<>();
-        points.forEach(at -> curve.add(new Spot(x(at.alongMm()), y + at.outMm() * bowScale)));
-        Spot from = new Spot(x(points.get(0).alongMm()), y);
-        Spot to = new Spot(x(points.get(points.size() - 1).alongMm()), y);
+        points.forEach(at -> curve.add(new Spot(x(left, at.alongMm()), y + at.outMm() * bowScale)));
+        Spot from = new Spot(x(left, points.get(0).alongMm()), y);
+        Spot to = new Spot(x(left, points.get(points.size() - 1).alongMm()), y);
         List<Spot> filled = new ArrayList<>(curve);
         filled.add(to);
         filled.add(from);
@@ -153,17 +231,17 @@ public final class BowDrawing {
         BowLine.At greatest = line.greatest();
         boolean over = greatest.outMm() > report.bowLimitMm();
         sketch.line(over ? Pen.ALERT : Pen.BOLD, curve);
-        sketch.text("course " + line.course(), new Spot(0, y + 0.9), TextSize.NORMAL, Mark.Anchor.START, false);
+        sketch.text("course " + line.course(), new Spot(left, y + 0.9), TextSize.NORMAL, Mark.Anchor.START, false);
         // Beside the end of the line, so that no number lies on a curve.
         sketch.text(
                 small.apply(StrictMath.max(0, greatest.outMm())),
-                new Spot(sketch.widthMm(), y + 0.9),
+                new Spot(right, y + 0.9),
                 TextSize.NORMAL,
                 Mark.Anchor.END,
                 over,
                 0,
                 over ? Tone.ACCENT : Tone.BLACK);
-        Spot peak = new Spot(x(greatest.alongMm()), y + greatest.outMm() * bowScale);
+        Spot peak = new Spot(x(left, greatest.alongMm()), y + greatest.outMm() * bowScale);
         sketch.line(Pen.FINE, new Spot(peak.x(), y), peak);
     }
 
@@ -171,8 +249,8 @@ public final class BowDrawing {
         return report.bowLimitMm() * bowScale <= MOST_BOW_MM + 1;
     }
 
-    private double x(double alongMm) {
-        return LEFT_MM + scale.paper(alongMm);
+    private double x(double left, double alongMm) {
+        return left + LEFT_MM + scale.paper(alongMm);
     }
 
     private static String number(double value) {
