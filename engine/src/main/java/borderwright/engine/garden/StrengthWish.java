@@ -22,7 +22,12 @@ public record StrengthWish(
         @Says(value = "weight of the soil as it lies, kN/m3", otherwise = "16", atLeast = 6, atMost = 24) @Nullable
         Double moistSoil,
 
-        @Says(value = "weight of the soil when soaked, kN/m3", otherwise = "19", atLeast = 8, atMost = 26) @Nullable
+        @Says(
+                value = "weight of the soil when soaked, kN/m3",
+                otherwise = "what `wet` in `filling` says, and 19 where it says nothing",
+                atLeast = 8,
+                atMost = 26)
+        @Nullable
         Double soakedSoil,
 
         @Says(
@@ -68,11 +73,12 @@ public record StrengthWish(
         @Nullable
         Double bedFriction,
 
-        @Says(value = "what lies under the gravel", otherwise = "clay, the weakest that has a presumed value") @Nullable
+        @Says(
+                value = "what lies under the gravel",
+                otherwise =
+                        "what `soil` in `ground` says; common earth counts as clay, the weakest that has a presumed value")
+        @Nullable
         Ground ground,
-
-        @Says(value = "depth of the gravel under the walls", otherwise = "50 mm", atLeast = 0, atMost = 500) @Nullable
-        Length gravel,
 
         @Says(
                 value = "withdrawal parameter of the screws, as declared, N/mm2",
@@ -107,7 +113,7 @@ public record StrengthWish(
         Double strap) {
     /** Habits when nothing is said. */
     public static final StrengthWish HABIT = new StrengthWish(
-            null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+            null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
 
     /** Rules for timber and screws. */
     public enum Rules {

@@ -1,6 +1,7 @@
 package borderwright.engine.plan;
 
 import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.StrengthWish;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 /** The strength of a garden's boxes: what the person said of it, the reports, and what they come to. */
 final class StrengthStage {
     private static final double N_PER_KN = 1000;
+    private static final double KN_PER_KG = 9.80665e-3;
 
     private StrengthStage() {}
 
@@ -33,12 +35,16 @@ final class StrengthStage {
                         or(wish.withdrawal(), 0),
                         or(wish.pullThrough(), 0),
                         or(wish.screwStiffness(), 0)),
-                fill(wish, habit.fill(), garden.soilOrHabit().belowRimMm()),
+                fill(
+                        wish,
+                        habit.fill(),
+                        wetKnPerM3(garden),
+                        garden.soilOrHabit().belowRimMm()),
                 wish.person() == null ? habit.kneelingN() : N_PER_KN * wish.person(),
                 wish.bow() == null ? habit.bowLimitMm() : wish.bow().mm(),
                 or(wish.bedFriction(), habit.bedFriction()),
-                ground(wish.ground(), habit.ground()),
-                wish.gravel() == null ? habit.gravelMm() : wish.gravel().mm(),
+                ground(wish.ground(), dug(garden.groundOrHabit())),
+                garden.groundOrHabit().gravelMm(0),
                 N_PER_KN * or(wish.strap(), 0),
                 habit.units());
     }
@@ -48,11 +54,23 @@ final class StrengthStage {
         return nds ? RuleSet.NDS : RuleSet.EUROCODE;
     }
 
-    private static Fill fill(StrengthWish wish, Fill habit, double belowRimMm) {
-        double moist = or(wish.moistSoil(), habit.moistKnPerM3());
+    /** Weight of the soaked filling where it is said; nothing otherwise. */
+    private static @Nullable Double wetKnPerM3(Garden garden) {
+        Double wet = garden.fillingOrHabit().wet();
+        return wet == null ? null : wet * KN_PER_KG;
+    }
+
+    /** What is dug lies under the gravel too; earth may be anything down to clay. */
+    private static GroundKind dug(GroundWish ground) {
+        return ground.soilOrHabit() == GroundWish.Soil.SAND ? GroundKind.SAND : GroundKind.CLAY;
+    }
+
+    private static Fill fill(StrengthWish wish, Fill habit, @Nullable Double wet, double belowRimMm) {
+        double soaked = or(wish.soakedSoil(), or(wet, habit.saturatedKnPerM3()));
+        double moist = or(wish.moistSoil(), Math.min(soaked, habit.moistKnPerM3()));
         return new Fill(
                 moist,
-                Math.max(moist, or(wish.soakedSoil(), habit.saturatedKnPerM3())),
+                Math.max(moist, soaked),
                 wish.friction() == null ? habit.phi() : wish.friction().radians(),
                 wish.push() == StrengthWish.Push.ACTIVE ? Fill.Push.ACTIVE : Fill.Push.AT_REST,
                 water(wish.water()),
