@@ -6,12 +6,15 @@ import borderwright.engine.strength.box.BowLine;
 import borderwright.engine.strength.box.BoxFrame;
 import borderwright.engine.strength.box.BoxLoads;
 import borderwright.engine.strength.box.LoadCase;
+import borderwright.engine.strength.box.OutsideLoads;
 import borderwright.engine.strength.frame.FrameAnswer;
 import borderwright.engine.strength.frame.FrameSolver;
+import borderwright.engine.strength.frame.Scales;
 import borderwright.engine.strength.timber.RuleSet;
 import borderwright.engine.strength.worked.Check;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -105,6 +108,7 @@ public final class BoxStrength {
         open.addAll(retaining.open());
         List<String> taken = new ArrayList<>(Verdicts.taken(terms, frame));
         platform.pads().ifPresent(taken::add);
+        empty().ifPresent(taken::add);
         return new StrengthReport(
                 box.plan().name(),
                 Verdicts.of(terms, sides, checks, open, mechanism),
@@ -117,6 +121,27 @@ public final class BoxStrength {
                 open,
                 List.of(),
                 StrengthReport.GUIDANCE);
+    }
+
+    /** How the empty box stands against higher ground, in a sentence: never the way to leave it, so not held against it. */
+    private Optional<String> empty() {
+        Optional<LoadCase> ground = OutsideLoads.of(frame, terms.fill(), RetainingUses.LEAST_MM);
+        if (ground.isEmpty()) {
+            return Optional.empty();
+        }
+        Scales scales = frame.emptied(frame.forStrength(false), ground.get().empty());
+        FrameAnswer answer = new FrameSolver(frame.frame(), scales)
+                .solve(ground.get().factored(terms.rules().permanentFactor(), 0));
+        WorstUses alone = new WorstUses(terms.rules());
+        if (!answer.isMechanism()) {
+            new FrameUses(frame, alone, terms.strapN()).take(ground.get(), answer);
+        }
+        boolean stands = !answer.isMechanism() && alone.greatest() <= 1;
+        return Optional.of("Empty, with the ground against it, "
+                + (stands
+                        ? "the box would use " + Figures.percent(alone.greatest()) + " of what it bears"
+                        : "the box would not stand")
+                + ": fill it before you backfill, and dig the ground away before you empty it.");
     }
 
     /**

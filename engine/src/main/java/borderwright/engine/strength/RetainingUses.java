@@ -19,7 +19,7 @@ import java.util.List;
  */
 final class RetainingUses {
     /** Less ground than this against a wall is no more than a lawn's edge (common practice, no source). */
-    private static final double LEAST_MM = 100;
+    static final double LEAST_MM = 100;
 
     /** From here on an engineer decides (common practice, no source: local rules differ). */
     private static final double ENGINEER_MM = 600;

@@ -63,6 +63,16 @@ class GroundAndFloorTest {
     }
 
     @Test
+    void theGroundAgainstAnEmptyBoxIsToldAndNotHeldAgainstIt() {
+        assertThat(against(300, EdgeKind.LAWN).taken())
+                .anyMatch(s -> s.startsWith("Empty, with the ground against it") && s.contains("fill it before"));
+        assertThat(against(50, EdgeKind.LAWN).taken()).noneMatch(s -> s.startsWith("Empty"));
+        StrengthReport held = against(300, EdgeKind.LAWN);
+        StrengthReport free = against(0, EdgeKind.LAWN);
+        assertThat(held.worstBowMm()).isEqualTo(free.worstBowMm());
+    }
+
+    @Test
     void muchGroundOrGroundBesideAHouseIsForAnEngineer() {
         assertThat(against(700, EdgeKind.LAWN).open()).anyMatch(s -> s.contains("a licensed engineer must decide"));
         assertThat(against(250, EdgeKind.HOUSE).open()).anyMatch(s -> s.contains("beside a building"));

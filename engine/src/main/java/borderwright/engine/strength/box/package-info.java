@@ -36,7 +36,7 @@
  * <p><b>Sources.</b> EN 1995-1-1:2004+A1:2008, 2.2.2, 2.2.3, 2.3.2.2, table 7.1; the rest is this model's own and stands in
  * docs/strength.md.
  *
- * <p><b>Does not cover</b> friction between courses, ground against an empty box, leaning walls, boards that buckle, roots
+ * <p><b>Does not cover</b> friction between courses, leaning walls, boards that buckle, roots
  * and frost.
  *
  * <p><b>Start reading</b> at {@link borderwright.engine.strength.box.BoxFrame}.
