@@ -103,7 +103,7 @@ final class CaseSearch {
             }
             long before = next.bound;
             Budget part = budget.part(effort);
-            advance(next, part);
+            advance(next, part, effort);
             budget.spend(1000 * part.used() + 1000);
             if (next.bound == before && next.stage > COUPLED) {
                 effort = Math.min(effort * 2, Long.MAX_VALUE / 4);
@@ -153,7 +153,7 @@ final class CaseSearch {
         return grains;
     }
 
-    private void advance(SupplierCase c, Budget part) {
+    private void advance(SupplierCase c, Budget part, long effort) {
         if (c.stage < TRIED) {
             c.stage = TRIED;
             offerSeparate(c);
@@ -168,22 +168,28 @@ final class CaseSearch {
             solveTogether(c, part);
         } else {
             c.stage = Math.max(COUPLED + 1, c.stage + 1);
-            searchOn(c, part);
+            searchOn(c, part, effort);
         }
     }
 
-    private void searchOn(SupplierCase c, Budget part) {
-        if (!c.isCoupled() || meetsMarks(c, separate(c))) {
-            boolean proven = true;
-            for (ShoppingCase.Section section : shopping.sections) {
-                StockSearch search = searchOf(c, section);
-                search.run(part);
-                proven &= search.isProven();
-            }
-            offerSeparate(c);
-            if (!proven || c.bound == Long.MAX_VALUE || (best != null && c.bound >= best.cost)) {
-                return;
-            }
+    /**
+     * Searches sections one by one, and together where that does not settle the case. What is found of sections serves
+     * every case that allows the same boards, so it has half of the work even where orders miss their marks.
+     */
+    private void searchOn(SupplierCase c, Budget part, long effort) {
+        boolean apart = !c.isCoupled() || meetsMarks(c, separate(c));
+        long each = (apart ? effort : effort / 2) / Math.max(1, shopping.sections.size());
+        boolean proven = true;
+        for (ShoppingCase.Section section : shopping.sections) {
+            StockSearch search = searchOf(c, section);
+            Budget share = part.part(each);
+            search.run(share);
+            part.spend(1000 * share.used());
+            proven &= search.isProven();
+        }
+        offerSeparate(c);
+        if ((apart && !proven) || !isOpen(c, part)) {
+            return;
         }
         solveTogether(c, part);
         searchTogether(c, part);

@@ -38,6 +38,40 @@ class ShopperBruteForceTest {
         }
     }
 
+    @Nested
+    class CutShort {
+        @Test
+        void aSearchClaimsNoMoreThanIsTrueWhereverItIsStopped() {
+            for (long seed = 0; seed < 2000; seed += 3) {
+                ShoppingProblem problem = small(seed);
+                long least = BruteForce.leastCost(problem);
+                for (long units : new long[] {0, 1, 4, 16, 64}) {
+                    ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(units));
+                    if (least < 0) {
+                        assertThat(answer.status())
+                                .as("seed %d, %d units", seed, units)
+                                .isNotEqualTo(ShoppingAnswer.Status.FOUND);
+                        continue;
+                    }
+                    assertThat(answer.status())
+                            .as("seed %d, %d units", seed, units)
+                            .isNotEqualTo(ShoppingAnswer.Status.IMPOSSIBLE);
+                    assertThat(answer.bound())
+                            .as("bound, seed %d, %d units", seed, units)
+                            .isLessThanOrEqualTo(least);
+                    if (answer.status() == ShoppingAnswer.Status.FOUND) {
+                        assertThat(answer.cost())
+                                .as("cost, seed %d, %d units", seed, units)
+                                .isGreaterThanOrEqualTo(least);
+                        assertThat(ShoppingCheck.faults(problem, answer))
+                                .as("seed %d, %d units", seed, units)
+                                .isEmpty();
+                    }
+                }
+            }
+        }
+    }
+
     /** A few pieces of one or two sections, two suppliers, terms, packs, limits, owned boards and goods. */
     static ShoppingProblem small(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
