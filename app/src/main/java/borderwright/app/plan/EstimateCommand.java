@@ -150,6 +150,7 @@ public final class EstimateCommand implements Callable<Integer> {
             out.println("Habit prices, no source, in the currency named; replace them by your own: "
                     + String.join("; ", estimate.habits()) + ".");
         }
-        out.println("Guidance only: strength is not looked at here. Local rules and licensed people decide.");
+        out.println(
+                "Guidance only: braced and tied for common soil, not checked for your ground. Local rules and licensed people decide.");
     }
 }

@@ -166,6 +166,11 @@ public final class FirstEstimates {
         if (FirstEstimator.metresOf(generous, Role.TIE) > 0) {
             forgotten.add("ties across: " + between(format, sparing, generous, Role.TIE));
         }
+        if (!low.design().holds() || !high.design().holds()) {
+            forgotten.add(
+                    "strength: no bracing that was tried holds walls of such boards at this height; thicker boards, a"
+                            + " lower wall or shorter planters will cost more than this range says");
+        }
         forgotten.add("whole boards, end trims and saw cuts: pieces of "
                 + run(format, pieceMetres(sparing)) + " to " + run(format, pieceMetres(generous))
                 + " come out of boards of "
@@ -187,8 +192,9 @@ public final class FirstEstimates {
     }
 
     private static String between(LengthFormat format, Box low, Box high, Role... roles) {
-        return run(format, FirstEstimator.metresOf(low, roles)) + " to "
-                + run(format, FirstEstimator.metresOf(high, roles));
+        double sparing = FirstEstimator.metresOf(low, roles);
+        double generous = FirstEstimator.metresOf(high, roles);
+        return run(format, Math.min(sparing, generous)) + " to " + run(format, Math.max(sparing, generous));
     }
 
     private static double pieceMetres(Box box) {

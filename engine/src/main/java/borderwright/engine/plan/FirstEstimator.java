@@ -2,6 +2,7 @@ package borderwright.engine.plan;
 
 import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.BoxBuilder;
+import borderwright.engine.buildup.BracingScheme;
 import borderwright.engine.buildup.BuildMeans;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.buying.BoardOffer;
@@ -27,15 +28,21 @@ import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.Demands;
+import borderwright.engine.strength.Cure;
+import borderwright.engine.strength.LeastCure;
+import borderwright.engine.strength.StrengthTerms;
+import borderwright.engine.strength.timber.RuleSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Works out two whole designs of a straight joined run, piece by piece and board by board, as the two ends of a range.
  *
- * <p>The sparing one has long planters, braces far apart and little settlement; the generous one short planters, braces
- * close together, a tenth of the boards rejected and much settlement. What lies between them is what a survey decides.
+ * <p>Both are braced and tied until they hold soil of common weight. The sparing one has long planters and little
+ * settlement; the generous one short planters, braces close together, a tenth of the boards rejected and much settlement. What
+ * lies between them is what a survey decides.
  */
 final class FirstEstimator {
     static final String WALL = "wall board";
@@ -52,8 +59,18 @@ final class FirstEstimator {
     /** How one end of the range is built and priced. */
     record End(int planters, double braceSpacingMm, double rejects, double settlesPercent, EstimatePrices prices) {}
 
-    /** One design, worked out. */
-    record Design(Box box, ShoppingAnswer basket, List<SoilVolume> soil, double boardMetres, int screws) {
+    /**
+     * One design, worked out.
+     *
+     * @param box built up
+     * @param basket bought for it
+     * @param soil it takes
+     * @param boardMetres of all boards bought
+     * @param screws it takes
+     * @param holds whether its bracing was found to hold soil of common weight
+     */
+    record Design(
+            Box box, ShoppingAnswer basket, List<SoilVolume> soil, double boardMetres, int screws, boolean holds) {
         Design {
             soil = List.copyOf(soil);
         }
@@ -70,14 +87,43 @@ final class FirstEstimator {
     }
 
     static Design work(EstimateWish wish, End end) {
-        Box box = BoxBuilder.build(footprint(wish, end.planters()), rules(end), means(wish));
+        FootprintPlan footprint = footprint(wish, end.planters());
+        BuildRules rules = BuildRules.of(WALL, BATTEN);
+        BuildMeans means = means(wish);
+        Optional<BracingScheme> found = bracing(footprint, rules, means);
+        Box box = BoxBuilder.build(footprint, rules, means, closer(found, end.braceSpacingMm()));
         List<SoilVolume> soil = SoilVolume.of(box, new SoilWish(end.settlesPercent(), null, null), 0);
         int screws = box.fixings().stream().mapToInt(Box.Fixing::count).sum();
         ShoppingAnswer basket = Shopper.buy(shopping(wish, box, end, screws), Budget.ofUnits(WORK_UNITS));
         double metres = basket.boards().stream()
                 .mapToDouble(board -> board.count() * board.lengthTicks() / (double) Length.TICKS_PER_MM / 1000)
                 .sum();
-        return new Design(box, basket, soil, metres, screws);
+        return new Design(box, basket, soil, metres, screws, found.isPresent());
+    }
+
+    /** The bracing with the least wood that holds soil of common weight; nothing where none that was tried holds. */
+    private static Optional<BracingScheme> bracing(FootprintPlan footprint, BuildRules rules, BuildMeans means) {
+        RuleSet timber = means.units() == UnitSystem.IMPERIAL ? RuleSet.NDS : RuleSet.EUROCODE;
+        StrengthTerms terms = StrengthTerms.habit(timber, means.sections(), means.units());
+        return LeastCure.find(footprint, rules, means, terms, FirstEstimator::woodMm3)
+                .cheapest()
+                .map(Cure::scheme);
+    }
+
+    private static double woodMm3(Box box) {
+        return box.pieces().stream()
+                .mapToDouble(piece -> piece.place().volumeMm3())
+                .sum();
+    }
+
+    /** What was found, its braces no further apart than habit has them; habit alone where nothing was found. */
+    private static BracingScheme closer(Optional<BracingScheme> found, double braceSpacingMm) {
+        return found.map(scheme -> new BracingScheme(
+                        Math.min(scheme.braceSpacingMm(), braceSpacingMm),
+                        scheme.tieSpacingMm(),
+                        scheme.tieBelowRimMm(),
+                        List.of()))
+                .orElseGet(() -> BracingScheme.of(BuildRules.of(WALL, BATTEN)).withSpacings(braceSpacingMm, 900));
     }
 
     private static FootprintPlan footprint(EstimateWish wish, int planters) {
@@ -106,27 +152,6 @@ final class FirstEstimator {
                 wish.height().mm(),
                 0,
                 false);
-    }
-
-    private static BuildRules rules(End end) {
-        return new BuildRules(
-                WALL,
-                BATTEN,
-                BATTEN,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                Length.ofMm(end.braceSpacingMm()),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null);
     }
 
     private static BuildMeans means(EstimateWish wish) {

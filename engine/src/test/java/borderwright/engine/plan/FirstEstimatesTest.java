@@ -68,6 +68,27 @@ class FirstEstimatesTest {
     }
 
     @Test
+    void bothEndsAreTiedUntilTheyHoldAndItIsSaidWhereNothingDoes() {
+        assertThat(FirstEstimates.estimate(wish(9600, 600, 450)).forgotten())
+                .anySatisfy(line -> assertThat(line).startsWith("ties across"))
+                .noneSatisfy(line -> assertThat(line).startsWith("strength"));
+        assertThat(FirstEstimates.estimate(wish(9600, 600, 1200)).forgotten())
+                .anySatisfy(line -> assertThat(line).startsWith("strength: no bracing that was tried holds"));
+    }
+
+    @Test
+    void aRangeRunsFromLessToMoreAtEverySize() {
+        for (double height : new double[] {150, 300, 450, 600}) {
+            for (double run : new double[] {1500, 4200, 12_000}) {
+                FirstEstimate estimate = FirstEstimates.estimate(wish(run, 600, height));
+                assertThat(estimate.lines())
+                        .as(run + " x " + height)
+                        .allSatisfy(line -> assertThat(line.moneyLow()).isLessThanOrEqualTo(line.moneyHigh()));
+            }
+        }
+    }
+
+    @Test
     void ownPricesReplaceHabits() {
         EstimateWish habit = wish(9600, 600, 450);
         EstimateWish own = new EstimateWish(
