@@ -7,6 +7,7 @@ import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.DividerLine;
 import borderwright.engine.layout.FootprintPlan;
 import borderwright.engine.layout.SidePlan;
 import borderwright.engine.measure.Length;
@@ -23,15 +24,33 @@ public final class TestBoxes {
     private TestBoxes() {}
 
     public static Box box(String name, Ring outline, double bedMm, double heightMm, double platformMm) {
+        return box(name, outline, List.of(), List.of(name), bedMm, heightMm, platformMm, Map.of());
+    }
+
+    /** A joined run at the datum, its wall boards no longer than that, mm. */
+    public static Box joined(
+            String name, Ring outline, List<DividerLine> dividers, List<String> planters, double longestMm) {
+        return box(name, outline, dividers, planters, 0, 450, 0, Map.of(LARCH.name(), longestMm));
+    }
+
+    private static Box box(
+            String name,
+            Ring outline,
+            List<DividerLine> dividers,
+            List<String> planters,
+            double bedMm,
+            double heightMm,
+            double platformMm,
+            Map<String, Double> longestMm) {
         List<SidePlan> sides = new ArrayList<>();
         for (int i = 0; i < outline.size(); i++) {
             sides.add(new SidePlan(i == 0 ? SidePlan.Role.FRONT : SidePlan.Role.END, EdgeKind.OPEN, false, bedMm));
         }
-        FootprintPlan plan = new FootprintPlan(
-                name, "run", outline, sides, List.of(), List.of(name), bedMm, heightMm, platformMm, false);
+        FootprintPlan plan =
+                new FootprintPlan(name, "run", outline, sides, dividers, planters, bedMm, heightMm, platformMm, false);
         BuildRules rules = BuildRules.of(LARCH.name(), BATTEN.name());
         return BoxBuilder.build(
-                plan, rules, new BuildMeans(List.of(LARCH, BATTEN), List.of(), Map.of(), UnitSystem.METRIC));
+                plan, rules, new BuildMeans(List.of(LARCH, BATTEN), List.of(), longestMm, UnitSystem.METRIC));
     }
 
     private static SectionNote section(String name, double thickness, double width) {

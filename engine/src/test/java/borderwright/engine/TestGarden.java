@@ -4,6 +4,7 @@ import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.DaysWish;
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.FillingWish;
+import borderwright.engine.garden.FirstPlanter;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.Names;
@@ -44,7 +45,33 @@ public final class TestGarden {
                 ground,
                 filling,
                 null,
-                days);
+                days,
+                null);
+    }
+
+    /** The same garden after its first planter. */
+    public static Garden taught(Garden garden, FirstPlanter first) {
+        return new Garden(
+                garden.name(),
+                garden.about(),
+                garden.units(),
+                garden.currency(),
+                garden.budget(),
+                garden.survey(),
+                garden.runs(),
+                garden.build(),
+                garden.sections(),
+                garden.suppliers(),
+                garden.owned(),
+                garden.saws(),
+                garden.cutting(),
+                garden.soil(),
+                garden.strength(),
+                garden.ground(),
+                garden.filling(),
+                garden.planting(),
+                garden.days(),
+                first);
     }
 
     /** Level ground at the datum, 20 m square about the origin. */

@@ -52,7 +52,7 @@ public final class SamplePlan {
     private static final double TURN = StrictMath.toRadians(53);
 
     private static final DaysWish DAYS =
-            new DaysWish(LocalDate.of(2026, 4, 4), List.of(), List.of(), null, 1, null, null, null);
+            new DaysWish(LocalDate.of(2026, 4, 4), List.of(), List.of(), null, 1, null, null);
 
     private SamplePlan() {}
 
@@ -160,7 +160,8 @@ public final class SamplePlan {
                 null,
                 null,
                 null,
-                DAYS);
+                DAYS,
+                null);
     }
 
     private static SectionNote section(String name, double t, double w) {

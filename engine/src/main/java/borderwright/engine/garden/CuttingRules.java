@@ -39,6 +39,11 @@ public record CuttingRules(
     /** Habits when nothing is said. */
     public static final CuttingRules HABIT = new CuttingRules(null, null, null, null, null);
 
+    /** The same with another share of unusable boards, in percent. */
+    CuttingRules withRejects(double percent) {
+        return new CuttingRules(trim, percent, holdBack, waitAllowance, keep);
+    }
+
     public Length trimOrHabit() {
         return trim != null ? trim : Length.ofMm(10);
     }

@@ -26,20 +26,14 @@ public record DaysWish(
         Integer delivery,
 
         @Says(value = "your own pace", otherwise = "habits of careful amateurs") @Nullable
-        PaceWish pace,
-
-        @Says(
-                value = "what the first planter took, once it is built; the hours of the rest follow from it",
-                otherwise = "not built yet")
-        @Nullable
-        FirstPlanter first) {
+        PaceWish pace) {
     public DaysWish {
         free = List.copyOf(free);
         away = List.copyOf(away);
     }
 
     /** Habits when nothing is said. */
-    public static final DaysWish HABIT = new DaysWish(null, List.of(), List.of(), null, null, null, null, null);
+    public static final DaysWish HABIT = new DaysWish(null, List.of(), List.of(), null, null, null, null);
 
     /** Whether work can be done on a day. */
     public boolean canWork(LocalDate day) {
@@ -148,13 +142,4 @@ public record DaysWish(
             return said == null ? habit : said;
         }
     }
-
-    /** What the first planter took. */
-    @Says("what the first planter took: a prototype that teaches your own pace")
-    public record FirstPlanter(
-            @Says(value = "hours to cut it, all people together", example = "1.5", atLeast = 0.01)
-            Double cutting,
-
-            @Says(value = "hours to build it, all people together", example = "2.5", atLeast = 0.01)
-            Double building) {}
 }

@@ -1,5 +1,6 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import java.math.BigDecimal;
 import java.util.List;
@@ -48,7 +49,10 @@ public record Garden(
         PlantingWish planting,
 
         @Says("when the work can be done, by how many, and how fast they are") @Nullable
-        DaysWish days) {
+        DaysWish days,
+
+        @Says("what the first planter taught, once it stood") @Nullable
+        FirstPlanter first) {
     public Garden {
         runs = List.copyOf(runs);
         sections = List.copyOf(sections);
@@ -91,6 +95,52 @@ public record Garden(
 
     public DaysWish daysOrHabit() {
         return days == null ? DaysWish.HABIT : days;
+    }
+
+    /**
+     * The garden with what the first planter taught in the place of what was said before: the kerf of its saws and the share
+     * of boards that turn out unusable.
+     */
+    public Garden asMeasured() {
+        FirstPlanter taught = first;
+        if (taught == null) {
+            return this;
+        }
+        List<SawNote> measured = saws.stream()
+                .map(saw -> taught.measured(saw) ? saw.withKerf(taught.kerf()) : saw)
+                .toList();
+        CuttingRules rules = cuttingOrHabit();
+        double before = rules.rejects() == null ? 0 : rules.rejects();
+        return new Garden(
+                name,
+                about,
+                units,
+                currency,
+                budget,
+                survey,
+                runs,
+                build,
+                sections,
+                suppliers,
+                owned,
+                measured,
+                taught.boards() == null ? cutting : rules.withRejects(taught.rejects(before)),
+                soil,
+                strength,
+                ground,
+                filling,
+                planting,
+                days,
+                first);
+    }
+
+    /** The same garden with a false floor at that height in all its planters; none at 0. */
+    public Garden withPlatform(Length height) {
+        List<RunWish> floored =
+                runs.stream().map(run -> run.withPlatform(height)).toList();
+        return new Garden(
+                name, about, units, currency, budget, survey, floored, build, sections, suppliers, owned, saws, cutting,
+                soil, strength, ground, filling, planting, days, null);
     }
 
     /** The section of that name. */

@@ -48,7 +48,27 @@ public final class GardenChecks {
             sections.require(garden.owned().get(i).section(), "owned[" + i + "].section", found);
         }
         checkGround();
-        KnownNames.of("saw", garden.saws().stream().map(SawNote::name).toList()).reportTwice("saws", found);
+        KnownNames saws =
+                KnownNames.of("saw", garden.saws().stream().map(SawNote::name).toList());
+        saws.reportTwice("saws", found);
+        checkFirst(saws);
+    }
+
+    private void checkFirst(KnownNames saws) {
+        FirstPlanter first = garden.first();
+        if (first == null) {
+            return;
+        }
+        if (first.saw() != null) {
+            saws.require(first.saw(), "first.saw", found);
+        }
+        if (first.unusable() != null && (first.boards() == null || first.unusable() > first.boards())) {
+            found.add(new Problem(
+                    "first-boards",
+                    "first.unusable",
+                    "`unusable` is more than the boards that were looked over.",
+                    "Write how many were looked over, such as `boards: 12`, and how many of these were of no use."));
+        }
     }
 
     private void checkGround() {

@@ -130,6 +130,30 @@ public record RunWish(
                 rows);
     }
 
+    /** The same run with a false floor at that height; none at 0. */
+    RunWish withPlatform(Length height) {
+        return new RunWish(
+                name,
+                along,
+                planters,
+                length,
+                depth,
+                this.height,
+                join,
+                between,
+                startGap,
+                endGap,
+                backGap,
+                turn,
+                corners,
+                slope,
+                reach,
+                sag,
+                height.ticks() == 0 ? null : height,
+                capping,
+                rows);
+    }
+
     /** Rows that stand free, one behind the other. */
     @Says("rows of planters that stand free, one behind the other")
     public record Rows(

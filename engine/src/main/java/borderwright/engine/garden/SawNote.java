@@ -42,6 +42,11 @@ public record SawNote(
         @Says(value = "whether it may rip along a board", otherwise = "yes for a table saw, no for others") @Nullable
         Boolean rips) {
 
+    /** The same saw with its cut as measured. */
+    SawNote withKerf(@Nullable Length measured) {
+        return new SawNote(name, kind, measured, tilt, mitre, crosscut, depth, shortest, stop, rips);
+    }
+
     public double kerfMm() {
         return kerf != null ? kerf.mm() : 3;
     }

@@ -47,13 +47,19 @@ public final class Planner {
     /** Work for asking again what would change a basket: a few seconds at most. */
     private static final long EXPLAINING_WORK = 600_000;
 
+    /** Work for the basket of another floor: it is compared, not bought. */
+    private static final long FLOOR_WORK = 50_000;
+
     private final Garden garden;
+    private final Taught taught;
     private final Budget budget;
     private final boolean variant;
     private final LengthFormat format;
 
     private Planner(Garden garden, Budget budget, boolean variant) {
-        this.garden = garden;
+        // What was measured at the first planter takes the place of what was said; the rest of the plan knows no other.
+        this.garden = garden.asMeasured();
+        this.taught = new Taught(garden, new LengthFormat(garden.unitsOrMetric()));
         this.variant = variant;
         this.budget = budget;
         this.format = new LengthFormat(garden.unitsOrMetric());
@@ -151,7 +157,13 @@ public final class Planner {
                 : Explainer.explain(held.full(), bought.bare(), answer, Budget.ofUnits(EXPLAINING_WORK));
         CuttingPlan cutting = CuttingPlanner.plan(job(BoardInHand.of(answer), pieces), budget);
         PlanTotals totals = new PlanTotals(garden, layout, pieces, site, cutting);
-        Shortfalls shortfalls = new Shortfalls(garden, format);
+        Plan.Totals sums = totals.of(answer.cost());
+        List<Problem> unmet = new Shortfalls(garden, taught, format)
+                .of(border.report(), layout, boxes, strength, site, prices, answer, held.met(), cutting);
+        SiteWork floored = variant
+                ? site
+                : site.withPlatforms(FloorBaskets.of(
+                        garden, site.platforms(), sums.boardsAndFixings(), unmet, Budget.ofUnits(FLOOR_WORK)));
         return new Plan(
                 garden,
                 border.outline(),
@@ -160,13 +172,14 @@ public final class Planner {
                 boxes,
                 StrengthStage.sentence(strength),
                 strength,
-                site,
+                floored,
                 shopping,
                 Baskets.of(answer, why.withNesting(bought.saved()), garden.currencyUnit(), rejectPercent(), format),
                 cutting,
-                BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting),
-                totals.of(answer.cost()),
-                shortfalls.of(border.report(), layout, boxes, strength, site, prices, answer, held.met(), cutting));
+                BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting)
+                        .withNotes(taught.sentences(boxes, strength)),
+                sums,
+                unmet);
     }
 
     private CuttingJob job(List<BoardInHand> boards, List<Piece> pieces) {

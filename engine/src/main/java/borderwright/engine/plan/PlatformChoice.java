@@ -1,5 +1,7 @@
 package borderwright.engine.plan;
 
+import java.util.List;
+import java.util.Optional;
 import org.joda.money.Money;
 
 /**
@@ -13,6 +15,8 @@ import org.joda.money.Money;
  * @param floorMetres boards in slats, bearers and legs, m
  * @param floor their cost at the cheapest price for each metre, offcuts not counted
  * @param soakedKg weight of the soaked filling, kg
+ * @param basket least cost of all there is to buy for the garden built so, braced to hold, as far as it was searched for
+ * @param unmet what then does not hold or cannot be met, as far as it was searched for
  */
 public record PlatformChoice(
         double heightMm,
@@ -22,7 +26,28 @@ public record PlatformChoice(
         Money filling,
         double floorMetres,
         Money floor,
-        double soakedKg) {
+        double soakedKg,
+        Optional<Money> basket,
+        List<String> unmet) {
+    public PlatformChoice {
+        unmet = List.copyOf(unmet);
+    }
+
+    /** The same with the whole garden's basket. */
+    PlatformChoice with(Money cost, List<String> sentences) {
+        return new PlatformChoice(
+                heightMm,
+                asWished,
+                soilDepthMm,
+                orderedM3,
+                filling,
+                floorMetres,
+                floor,
+                soakedKg,
+                Optional.of(cost),
+                sentences);
+    }
+
     public Money total() {
         return filling.plus(floor);
     }

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -27,8 +28,8 @@ import org.joda.money.Money;
  * The height of a false floor as a lever on money: soil saved against slats, bearers and legs.
  *
  * <p>Boxes that are alike are built once. Each is built up anew with the floor at the height in question, so slats and legs are
- * those that would be cut. Prices are the cheapest in the lists, tax added, for each m3 and each metre: a comparison, not a
- * basket. Nothing is compared where a price is missing.
+ * those that would be cut. Prices are the cheapest in the lists, tax added, for each m3 and each metre; {@link FloorBaskets} then
+ * has the best of them planned whole. Nothing is compared where a price is missing.
  */
 final class PlatformChoices {
     private static final double[] HEIGHTS_MM = {0, 150, 200, 250, 300, 400, 500, 600};
@@ -150,7 +151,9 @@ final class PlatformChoices {
                     money(orderedM3 * soilPerM3),
                     metres,
                     money(minor),
-                    filledM3 * garden.fillingOrHabit().wetKgPerM3());
+                    filledM3 * garden.fillingOrHabit().wetKgPerM3(),
+                    Optional.empty(),
+                    List.of());
         }
 
         private Money money(double minorUnits) {

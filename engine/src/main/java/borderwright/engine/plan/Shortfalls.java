@@ -16,7 +16,7 @@ import java.util.List;
 import org.joda.money.Money;
 
 /** What does not hold or cannot be met, in the order of the job. */
-record Shortfalls(Garden garden, LengthFormat format) {
+record Shortfalls(Garden garden, Taught taught, LengthFormat format) {
 
     List<Problem> of(
             SurveyReport survey,
@@ -33,6 +33,7 @@ record Shortfalls(Garden garden, LengthFormat format) {
         found.addAll(layout.unmet());
         boxes.forEach(box -> found.addAll(box.unmet()));
         found.addAll(StrengthStage.shortfalls(strength, garden.strengthOrHabit().bedFriction() != null));
+        found.addAll(taught.unmet(boxes, strength));
         found.addAll(site.ground().unmet());
         found.addAll(site.filling().unmet());
         found.addAll(prices.problems());

@@ -24,4 +24,9 @@ public record SiteWork(
         bags = List.copyOf(bags);
         platforms = List.copyOf(platforms);
     }
+
+    /** The same with other rows of platforms. */
+    SiteWork withPlatforms(List<PlatformChoice> others) {
+        return new SiteWork(ground, filling, planting, bags, others);
+    }
 }

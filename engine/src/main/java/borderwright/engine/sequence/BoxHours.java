@@ -65,6 +65,11 @@ record BoxHours(
                 growing * PLANT_HOURS_FOR_M2);
     }
 
+    /** The same with only that share of the cutting and building. */
+    BoxHours withShare(double share) {
+        return new BoxHours(box, pegs, dig, bed, cut * share, build * share, line, fill, plant);
+    }
+
     private static double lined(List<SoilVolume> planters, FillPlan filling) {
         List<String> names = planters.stream().map(SoilVolume::planter).toList();
         return filling.liner()

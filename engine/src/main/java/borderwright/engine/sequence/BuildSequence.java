@@ -5,6 +5,7 @@ import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.FinishPlan;
 import borderwright.engine.garden.DaysWish;
+import borderwright.engine.garden.FirstPlanter;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.ground.GroundPlan;
 import borderwright.engine.sequence.WorkTask.Kind;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 
 /** From a plan to days of work: the one question that this stage answers. */
 public final class BuildSequence {
@@ -27,12 +29,19 @@ public final class BuildSequence {
 
     private final DaysWish wish;
     private final List<BoxHours> hours = new ArrayList<>();
-    private final TaskList tasks = new TaskList();
+    private final TaskList tasks;
+    private final Prototype prototype;
+    private final @Nullable FirstPlanter taught;
     private final FinishPlan finish;
     private final int setUps;
+    private final boolean waits;
 
     private BuildSequence(Garden garden, List<Box> boxes, GroundPlan ground, FillPlan filling, CuttingPlan cutting) {
         this.wish = garden.daysOrHabit();
+        this.taught = garden.first();
+        this.prototype = Prototype.of(boxes);
+        this.waits = !cutting.waiting().isEmpty();
+        this.tasks = new TaskList(boxes.size());
         this.finish = filling.finish();
         this.setUps = cutting.setUps().size();
         for (int i = 0; i < boxes.size(); i++) {
@@ -56,10 +65,10 @@ public final class BuildSequence {
     }
 
     private WorkPlan plan() {
-        BoxHours first = hours.get(0);
+        BoxHours first = hours.get(prototype.box()).withShare(prototype.share());
         double setUpHours = setUps * wish.paceOrHabit().setUpMinutes() / MINUTES;
-        double factor = factor(first, setUpHours);
-        write(first, setUpHours, factor);
+        Factors factors = Factors.of(taught, first, setUpHours);
+        write(first, setUpHours, factors);
         CriticalPath path = tasks.times(wish.people(), wish.hoursOrHabit());
         List<WorkTask> all = tasks.tasks(path);
         List<String> notes = new ArrayList<>();
@@ -73,17 +82,31 @@ public final class BuildSequence {
                         "The work does not end within four years of the start: say more free days, hours or helpers.");
             }
         }
-        return new WorkPlan(all, days, wish.people(), path.duration(), factor, notes);
+        return new WorkPlan(all, days, wish.people(), path.duration(), factors.cutting, factors.building, notes);
     }
 
-    /** What the first planter took against what was reckoned; 1 before it is built. */
-    private double factor(BoxHours first, double setUpHours) {
-        DaysWish.FirstPlanter took = wish.first();
-        return took == null ? 1 : (took.cutting() + took.building()) / (first.cut() + setUpHours + first.build());
+    /** What the first planter took against what was reckoned for it; 1 where it was not timed. */
+    private record Factors(double cutting, double building) {
+        static Factors of(@Nullable FirstPlanter taught, BoxHours first, double setUpHours) {
+            if (taught == null) {
+                return new Factors(1, 1);
+            }
+            return new Factors(
+                    taught.cutting() == null ? 1 : taught.cutting() / (first.cut() + setUpHours),
+                    taught.building() == null ? 1 : taught.building() / first.build());
+        }
     }
 
-    private void write(BoxHours first, double setUpHours, double factor) {
-        List<BoxHours> rest = hours.subList(1, hours.size());
+    /** All boxes, without the cutting and building that the prototype takes of its own. */
+    private List<BoxHours> rest() {
+        List<BoxHours> rest = new ArrayList<>(hours);
+        BoxHours own = hours.get(prototype.box());
+        rest.set(prototype.box(), own.withShare(1 - prototype.share()));
+        return rest;
+    }
+
+    private void write(BoxHours first, double setUpHours, Factors factors) {
+        List<BoxHours> rest = rest();
         int order = tasks.add(
                 Kind.ORDER, List.of(), "Order boards, fixings, gravel and soil", ORDER_HOURS, wish.deliveryDays());
         int pegs = tasks.add(Kind.PEGS, List.of(), "Set out and drive all pegs", sum(hours, BoxHours::pegs), 0);
@@ -96,30 +119,36 @@ public final class BuildSequence {
                     dug, Kind.BED, names, "Lay the bed of " + said(names), sum(group, BoxHours::bed), dug, order);
             group.forEach(box -> beds.add(bed));
         }
-        DaysWish.FirstPlanter took = wish.first();
-        double cutFirst = took == null ? first.cut() + setUpHours : took.cutting();
-        double buildFirst = took == null ? first.build() : took.building();
         List<String> one = List.of(first.box());
-        int cut = tasks.add(Kind.CUT, one, "Cut the first box, " + first.box() + ", and time it", cutFirst, 0, order);
+        String alone =
+                prototype.share() < 1 ? "the first bay, " + prototype.name() : "the first box, " + prototype.name();
+        int cut = tasks.add(
+                Kind.CUT,
+                one,
+                "Cut " + alone + ", and time it",
+                (first.cut() + setUpHours) * factors.cutting,
+                0,
+                order);
         int built = tasks.add(
                 Kind.BUILD,
                 one,
-                "Build the first box, " + first.box() + ": measure kerf, bow, waste and minutes",
-                buildFirst,
+                "Build " + alone + ": measure kerf, bow, waste and minutes",
+                first.build() * factors.building,
                 0,
                 cut,
-                beds.get(0));
-        int ready = rest.isEmpty()
+                beds.get(prototype.box()));
+        double cutRest = sum(rest, BoxHours::cut);
+        int ready = cutRest <= 0
                 ? built
                 : tasks.add(
                         Kind.CUT,
-                        names(rest),
-                        "Cut the rest, set-up by set-up, what waits for its gap left out",
-                        (sum(rest, BoxHours::cut) + setUpHours) * factor,
+                        names(rest.stream().filter(box -> box.cut() > 0).toList()),
+                        "Cut the rest, set-up by set-up" + (waits ? ", what waits for its gap left out" : ""),
+                        (cutRest + setUpHours) * factors.cutting,
                         0,
                         built);
         ready = brush(ready);
-        after(rest, factor, built, ready, beds, order);
+        after(rest, factors.building, built, ready, beds, order);
     }
 
     /** Coat after coat, a day apart. */
@@ -143,12 +172,15 @@ public final class BuildSequence {
         int at = 0;
         for (List<BoxHours> group : groups()) {
             List<String> names = names(group);
-            List<BoxHours> still = group.stream().filter(rest::contains).toList();
+            List<BoxHours> still = rest.subList(at, at + group.size()).stream()
+                    .filter(box -> box.build() > 0)
+                    .toList();
             int stands = tasks.addIfWork(
                     previous,
                     Kind.BUILD,
                     names(still),
-                    "Build " + said(names(still)) + ", re-measuring each gap first",
+                    "Build " + (partly(still) ? "the rest of " : "") + said(names(still))
+                            + (waits ? ", re-measuring each gap first" : ""),
                     sum(still, BoxHours::build) * factor,
                     previous,
                     ready,
@@ -165,7 +197,8 @@ public final class BuildSequence {
                     order,
                     // A coat on the first box, that was built before it, dries before soil splashes it.
                     ready));
-            previous = stands;
+            // Boxes that wait for no gap stand by themselves: many hands build them side by side.
+            previous = waits ? stands : built;
             at += group.size();
         }
         tasks.add(
@@ -175,6 +208,13 @@ public final class BuildSequence {
                 sum(hours, BoxHours::plant),
                 0,
                 filled.stream().mapToInt(Integer::intValue).toArray());
+    }
+
+    /** Whether these are one box of which the prototype is a part. */
+    private boolean partly(List<BoxHours> still) {
+        return prototype.share() < 1
+                && still.size() == 1
+                && still.get(0).box().equals(hours.get(prototype.box()).box());
     }
 
     private List<List<BoxHours>> groups() {

@@ -6,12 +6,13 @@ import borderwright.engine.sequence.WorkTask.Weather;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 
 /**
- * Lays tasks on days: each day, the ready task that must start soonest first, with as many people as are there and it takes; the
- * others rest or sweep. A task that is not done goes on the next day.
+ * Lays tasks on days: at each moment the ready task that must start soonest has as many people as are there and it takes, the next
+ * has those who are left over, and so on, until one is done or the day is over. A task that is not done goes on the next day.
  */
 final class CalendarMaker {
     /** A start so far off that nobody can work for a year is a mistake. */
@@ -59,30 +60,46 @@ final class CalendarMaker {
     }
 
     private List<Slot> work(LocalDate day) {
-        List<Slot> slots = new ArrayList<>();
+        Map<Integer, Double> spent = new LinkedHashMap<>();
         double hours = wish.hoursOrHabit();
-        Optional<Integer> next = next(day);
-        while (next.isPresent() && hours > DONE) {
-            int i = next.get();
-            int people = Math.min(wish.people(), tasks.get(i).kind().mostPeople());
-            double spent = Math.min(left[i] / people, hours);
-            double personHours = spent * people;
-            left[i] -= personHours;
-            hours -= spent;
-            boolean ends = left[i] <= DONE;
-            if (ends) {
-                endedOn[i] = day;
+        Map<Integer, Integer> hands = hands(day);
+        while (!hands.isEmpty() && hours > DONE) {
+            double step = hours;
+            for (Map.Entry<Integer, Integer> task : hands.entrySet()) {
+                step = Math.min(step, left[task.getKey()] / task.getValue());
             }
-            slots.add(new Slot(tasks.get(i).number(), personHours, ends));
-            next = next(day);
+            for (Map.Entry<Integer, Integer> task : hands.entrySet()) {
+                int i = task.getKey();
+                double personHours = step * task.getValue();
+                left[i] -= personHours;
+                spent.merge(i, personHours, Double::sum);
+                if (left[i] <= DONE) {
+                    endedOn[i] = day;
+                }
+            }
+            hours -= step;
+            hands = hands(day);
         }
+        List<Slot> slots = new ArrayList<>();
+        spent.forEach(
+                (i, personHours) -> slots.add(new Slot(tasks.get(i).number(), personHours, day.equals(endedOn[i]))));
         return slots;
     }
 
-    private Optional<Integer> next(LocalDate day) {
-        return ready(day).stream()
-                .min(Comparator.comparing((Integer i) -> times.get(i).lateStart())
-                        .thenComparing(i -> i));
+    /** Who works on what: people by the index of their task, the soonest needed first. */
+    private Map<Integer, Integer> hands(LocalDate day) {
+        List<Integer> ready = ready(day);
+        ready.sort(Comparator.comparing((Integer i) -> times.get(i).lateStart()).thenComparing(i -> i));
+        Map<Integer, Integer> hands = new LinkedHashMap<>();
+        int free = wish.people();
+        for (int i : ready) {
+            int people = Math.min(free, tasks.get(i).mostPeople());
+            if (people > 0) {
+                hands.put(i, people);
+                free -= people;
+            }
+        }
+        return hands;
     }
 
     private List<Integer> underARoof(LocalDate day) {

@@ -7,6 +7,14 @@ import java.util.List;
 /** Tasks as they are written down, each after those that it waits for. */
 final class TaskList {
     private final List<Draft> drafts = new ArrayList<>();
+    private final int boxes;
+
+    /**
+     * @param boxes how many boxes a task for the whole garden is done to
+     */
+    TaskList(int boxes) {
+        this.boxes = boxes;
+    }
 
     /** A task before its times are known. */
     record Draft(Kind kind, List<String> boxes, String what, double personHours, List<Integer> after, int waitDays) {
@@ -37,12 +45,17 @@ final class TaskList {
     CriticalPath times(int people, double hoursADay) {
         List<CriticalPath.Activity> activities = new ArrayList<>();
         for (Draft draft : drafts) {
-            int hands = Math.min(people, draft.kind().mostPeople());
+            int hands = Math.min(people, mostPeople(draft));
             double days = draft.personHours() / hands / hoursADay + draft.waitDays();
             activities.add(new CriticalPath.Activity(
                     days, draft.after().stream().map(number -> number - 1).toList()));
         }
         return CriticalPath.of(activities);
+    }
+
+    private int mostPeople(Draft draft) {
+        return draft.kind()
+                .mostPeople(draft.boxes().isEmpty() ? boxes : draft.boxes().size());
     }
 
     List<WorkTask> tasks(CriticalPath path) {
@@ -56,6 +69,7 @@ final class TaskList {
                     draft.boxes(),
                     draft.what(),
                     draft.personHours(),
+                    mostPeople(draft),
                     draft.after(),
                     draft.waitDays(),
                     times.isCritical(),

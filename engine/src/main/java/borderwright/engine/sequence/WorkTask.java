@@ -10,6 +10,7 @@ import java.util.List;
  * @param boxes boxes that it is done to; empty for the whole garden
  * @param what in words
  * @param personHours hours of one person
+ * @param mostPeople who can work on it at once without being in each other's way, all its boxes together
  * @param after numbers of the tasks that it waits for
  * @param waitDays whole days to wait after it: delivery, drying
  * @param critical whether a day lost here is lost at the end
@@ -21,6 +22,7 @@ public record WorkTask(
         List<String> boxes,
         String what,
         double personHours,
+        int mostPeople,
         List<Integer> after,
         int waitDays,
         boolean critical,
@@ -57,9 +59,15 @@ public record WorkTask(
             return words;
         }
 
-        /** People who can work on it in one place without being in each other's way (common practice). */
-        public int mostPeople() {
-            return mostPeople;
+        /**
+         * People who can work on it without being in each other's way: at one box, or where it is done in one place, there
+         * (common practice).
+         *
+         * @param boxes how many boxes it is done to
+         */
+        int mostPeople(int boxes) {
+            boolean inOnePlace = this == ORDER || this == PEGS || this == CUT || this == BRUSH;
+            return inOnePlace ? mostPeople : mostPeople * Math.max(1, boxes);
         }
 
         public Weather weather() {

@@ -64,6 +64,7 @@ class GardenChecksTest {
                 null,
                 null,
                 null,
+                null,
                 null);
     }
 
@@ -206,6 +207,7 @@ class GardenChecksTest {
                     null,
                     null,
                     null,
+                    null,
                     null);
             assertThat(said(blankSection)).isEmpty();
         }
@@ -246,6 +248,7 @@ class GardenChecksTest {
                 List.of(),
                 List.of(),
                 List.of(),
+                null,
                 null,
                 null,
                 null,

@@ -12,6 +12,7 @@ import borderwright.engine.filling.Filling;
 import borderwright.engine.garden.DaysWish;
 import borderwright.engine.garden.FillingWish;
 import borderwright.engine.garden.FillingWish.FinishWish;
+import borderwright.engine.garden.FirstPlanter;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.SoilWish;
 import borderwright.engine.geometry.Ring;
@@ -38,13 +39,22 @@ class BuildSequenceTest {
             new FillingWish(List.of(), null, null, null, null, null, null, new FinishWish(2, null));
 
     private static WorkPlan plan(int boxes, DaysWish days) {
+        return plan(boxes, days, null);
+    }
+
+    private static WorkPlan plan(int boxes, DaysWish days, @Nullable FirstPlanter first) {
         List<Box> built = new ArrayList<>();
         for (int i = 0; i < boxes; i++) {
             double x = (i % 4) * 2000 - 8000;
             double y = (i / 4) * 1000 - 9000;
             built.add(TestBoxes.box("F" + (i + 1), Ring.rectangle(x, y, x + 1500, y + 700), -50, 450, 0));
         }
-        Garden garden = TestGarden.with(FINISHED, null, days);
+        return plan(built, days, first);
+    }
+
+    private static WorkPlan plan(List<Box> built, DaysWish days, @Nullable FirstPlanter first) {
+        Garden asked = TestGarden.with(FINISHED, null, days);
+        Garden garden = first == null ? asked : TestGarden.taught(asked, first);
         GroundPlan ground = GroundWork.plan(
                 built,
                 TestGarden.outline(),
@@ -57,7 +67,7 @@ class BuildSequenceTest {
                 garden, built, ground, filling, new CuttingPlan(List.of(), List.of(), List.of(), List.of(), List.of()));
     }
 
-    private static DaysWish days(int helpers, DaysWish.@Nullable FirstPlanter first) {
+    private static DaysWish days(int helpers) {
         return new DaysWish(
                 GOOD_FRIDAY,
                 List.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY),
@@ -65,14 +75,13 @@ class BuildSequenceTest {
                 6.0,
                 helpers,
                 5,
-                null,
-                first);
+                null);
     }
 
     @ParameterizedTest
     @ValueSource(ints = {1, 3, 12, 30, 60})
     void theCalendarKeepsOrderWaitsDaysAndHours(int boxes) {
-        WorkPlan plan = plan(boxes, days(2, null));
+        WorkPlan plan = plan(boxes, days(2));
         Map<Integer, LocalDate> ended = new HashMap<>();
         Map<Integer, Double> spent = new HashMap<>();
         for (WorkDay day : plan.days()) {
@@ -107,7 +116,7 @@ class BuildSequenceTest {
 
     @Test
     void goodsComeBeforeTheyAreNeededAndCoatsDryADay() {
-        WorkPlan plan = plan(3, days(0, null));
+        WorkPlan plan = plan(3, days(0));
         LocalDate cut = firstDay(plan, Kind.CUT);
         assertThat(cut).isAfterOrEqualTo(firstDay(plan, Kind.ORDER).plusDays(5));
         List<LocalDate> coats = plan.days().stream()
@@ -129,7 +138,7 @@ class BuildSequenceTest {
 
     @Test
     void sixtyBoxesAreWorkedInGroups() {
-        WorkPlan plan = plan(60, days(2, null));
+        WorkPlan plan = plan(60, days(2));
         assertThat(plan.tasks().size()).isLessThan(60);
         assertThat(plan.tasks().stream()
                         .filter(t -> t.kind() == Kind.FILL)
@@ -140,15 +149,35 @@ class BuildSequenceTest {
 
     @Test
     void theFirstPlanterTeachesTheRest() {
-        WorkPlan reckoned = plan(4, days(0, null));
+        WorkPlan reckoned = plan(4, days(0));
         double first = reckoned.tasks().stream()
                 .filter(t -> t.boxes().equals(List.of("F1")) && (t.kind() == Kind.CUT || t.kind() == Kind.BUILD))
                 .mapToDouble(WorkTask::personHours)
                 .sum();
-        WorkPlan taught = plan(4, days(0, new DaysWish.FirstPlanter(first, first)));
-        assertThat(taught.paceFactor()).isCloseTo(2, within(1e-9));
+        double cut = hours(reckoned, Kind.CUT);
+        double built = hours(reckoned, Kind.BUILD);
+        assertThat(cut + built).isCloseTo(first, within(1e-9));
+        WorkPlan taught = plan(4, days(0), new FirstPlanter(2 * cut, 2 * built, null, null, null, null, null));
+        assertThat(taught.cutFactor()).isCloseTo(2, within(1e-9));
+        assertThat(taught.buildFactor()).isCloseTo(2, within(1e-9));
         double before = hoursOfRest(reckoned);
         assertThat(hoursOfRest(taught)).isCloseTo(2 * before, within(1e-9));
+    }
+
+    @Test
+    void cuttingAndBuildingAreLearntApart() {
+        WorkPlan reckoned = plan(4, days(0));
+        WorkPlan taught =
+                plan(4, days(0), new FirstPlanter(3 * hours(reckoned, Kind.CUT), null, null, null, null, null, null));
+        assertThat(taught.cutFactor()).isCloseTo(3, within(1e-9));
+        assertThat(taught.buildFactor()).isEqualTo(1);
+    }
+
+    private static double hours(WorkPlan plan, Kind kind) {
+        return plan.tasks().stream()
+                .filter(t -> t.boxes().equals(List.of("F1")) && t.kind() == kind)
+                .mapToDouble(WorkTask::personHours)
+                .sum();
     }
 
     private static double hoursOfRest(WorkPlan plan) {
@@ -161,7 +190,7 @@ class BuildSequenceTest {
 
     @Test
     void whenItRainsWorkUnderARoofIsNamed() {
-        WorkPlan plan = plan(6, days(0, null));
+        WorkPlan plan = plan(6, days(0));
         assertThat(plan.days())
                 .filteredOn(d -> !d.whenItRains().isEmpty())
                 .isNotEmpty()

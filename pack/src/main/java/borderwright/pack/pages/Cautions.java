@@ -134,7 +134,7 @@ public final class Cautions {
                 .max()
                 .orElse(0);
         said.add((heaviest > HEAVY_KG ? "Two people" : "Ask for help") + " over "
-                + f.lengths().weight(HEAVY_KG)
+                + f.wholeWeight(HEAVY_KG)
                 + " or three metres; less when you lift often, twist or reach. A filter, not a safe limit.");
         said.add("Stay unbraced walls until their ties are in; nobody under a lifted board.");
         said.add("On the road: the car's load limit, two straps, and what sticks out marked as the law there says.");

@@ -259,9 +259,34 @@ public record Figures(LengthFormat lengths) {
         return (rounded.scale() < 0 ? rounded.setScale(0) : rounded.stripTrailingZeros()).toPlainString();
     }
 
-    /** A drill's size; always in mm, as drills for these screws are. */
+    /** A drill's size: tenths of a mm, or the nearest 64th of an inch, as drills are sold. */
     public String drill(double mm) {
-        return mm <= 0 ? "none" : decimal(mm, 1) + " mm";
+        if (mm <= 0) {
+            return "none";
+        }
+        if (units() != UnitSystem.IMPERIAL) {
+            return decimal(mm, 1) + " mm";
+        }
+        long parts = StrictMath.round(mm / 25.4 * 64);
+        long of = 64;
+        while (parts % 2 == 0 && of > 1) {
+            parts /= 2;
+            of /= 2;
+        }
+        return (of == 1 ? Long.toString(parts) : parts + "/" + of) + " in";
+    }
+
+    /** A liquid: litres, and US quarts beside them for imperial gardens. */
+    public String liquid(double litres) {
+        String metric = decimal(litres, litres < 1 ? 2 : 1) + " litres";
+        return units() == UnitSystem.IMPERIAL
+                ? decimal(litres / 0.946352946, 1) + " US quarts (" + metric + ")"
+                : metric;
+    }
+
+    /** A weight that is a rule of thumb: whole kilograms or pounds. */
+    public String wholeWeight(double kg) {
+        return units() == UnitSystem.IMPERIAL ? decimal(kg / 0.45359237, 0) + " lb" : decimal(kg, 0) + " kg";
     }
 
     /** A supplier's terms in a sentence. */

@@ -160,9 +160,28 @@ public sealed interface Sheet {
             return PartLabels.areMany(setUp.labels());
         }
 
-        /** What a card's pieces are, in short. */
-        public List<String> parts(CuttingPlan.SetUp setUp) {
-            return PartLabels.said(setUp.labels());
+        /** What a card's pieces are, in short; where they are marked by hand with the length of each. */
+        public List<String> parts(CuttingPlan.SetUp setUp, Figures f) {
+            if (setUp.stop().ticks() > 0) {
+                return PartLabels.said(setUp.labels());
+            }
+            Map<String, List<String>> byLength = new LinkedHashMap<>();
+            setUp.labels()
+                    .forEach(label -> byLength.computeIfAbsent(length(label, f), k -> new ArrayList<>())
+                            .add(label));
+            List<String> lines = new ArrayList<>();
+            byLength.forEach((length, labels) -> lines.add(length + ": " + String.join("; ", PartLabels.said(labels))));
+            return lines;
+        }
+
+        /** The length at which a piece is cut, long point to long point; empty for one that no board gives. */
+        public String length(String label, Figures f) {
+            return plan.cutting().boards().stream()
+                    .flatMap(board -> board.cuts().stream())
+                    .filter(cut -> cut.label().equals(label))
+                    .map(cut -> f.piece(cut.length()))
+                    .findFirst()
+                    .orElse("");
         }
 
         /** Marks to tick while cutting, at even steps up to all: no more than fit on a line or two. */
@@ -364,6 +383,30 @@ public sealed interface Sheet {
         /** Whether so many boards are cut alike that it counts them and says in short what they give. */
         public boolean counts() {
             return alike.size() > AlikeBoards.MOST;
+        }
+
+        /** Whether any of its cuts is made otherwise than straight on. */
+        public boolean hasNotes() {
+            return first().cuts().stream().anyMatch(cut -> !note(cut).isEmpty());
+        }
+
+        /** How a cut is made, where not straight on; empty where it is. */
+        public String note(int cut) {
+            return note(first().cuts().get(cut));
+        }
+
+        private static String note(CuttingPlan.Cut cut) {
+            List<String> notes = new ArrayList<>();
+            if (cut.turned()) {
+                notes.add("board turned over");
+            }
+            if (cut.swapped()) {
+                notes.add("end for end");
+            }
+            if (cut.sharesCut()) {
+                notes.add("shares the cut before it");
+            }
+            return String.join("; ", notes);
         }
 
         /** The boards' marks in short. */

@@ -242,6 +242,13 @@ public interface SiteSheet extends Sheet.Site {
             return "Build sequence";
         }
 
+        /** Slots that are worth a line: less than three minutes is a crumb of rounding. */
+        public List<WorkDay.Slot> slots(WorkDay day) {
+            return day.slots().stream()
+                    .filter(slot -> slot.personHours() >= 0.05 || slot.ends())
+                    .toList();
+        }
+
         public WorkTask task(int number) {
             return plan.work().tasks().get(number - 1);
         }

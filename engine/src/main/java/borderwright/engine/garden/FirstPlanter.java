@@ -1,0 +1,77 @@
+package borderwright.engine.garden;
+
+import borderwright.engine.measure.Length;
+import org.jspecify.annotations.Nullable;
+
+/** What the first planter taught, once it stood: a prototype, measured before the rest is cut. */
+@Says("what the first planter taught, once it stood; the rest is planned by it")
+public record FirstPlanter(
+        @Says(
+                value = "hours to cut it, saw set-ups and all people together",
+                example = "1.5",
+                otherwise = "not timed",
+                atLeast = 0.01)
+        @Nullable
+        Double cutting,
+
+        @Says(
+                value = "hours to build it, all people together",
+                example = "2.5",
+                otherwise = "not timed",
+                atLeast = 0.01)
+        @Nullable
+        Double building,
+
+        @Says(
+                value = "width of the cut that the saw really took; it takes the place of `kerf` at the saws",
+                example = "3.2 mm",
+                otherwise = "not measured",
+                atLeast = 0.5,
+                atMost = 10)
+        @Nullable
+        Length kerf,
+
+        @Says(value = "the saw whose cut was measured", otherwise = "all of them") @Nullable
+        String saw,
+
+        @Says(value = "boards that were looked over for it", otherwise = "not counted", atLeast = 1, atMost = 2000)
+        @Nullable
+        Integer boards,
+
+        @Says(
+                value = "how many of these were of no use; `rejects` moves towards it",
+                otherwise = "0",
+                atLeast = 0,
+                atMost = 2000)
+        @Nullable
+        Integer unusable,
+
+        @Says(
+                value = "how far its worst side bows out, filled, after a season or more",
+                example = "6 mm",
+                otherwise = "not measured",
+                atLeast = 0,
+                atMost = 200)
+        @Nullable
+        Length bow) {
+    /** What was said of rejects before counts as much as this many boards: a few boards say little (common practice, no source). */
+    private static final double PRIOR_BOARDS = 20;
+
+    /**
+     * Share of boards that turn out unusable, in percent, after what the first planter showed.
+     *
+     * @param before share said before, in percent
+     */
+    public double rejects(double before) {
+        if (boards == null) {
+            return before;
+        }
+        int bad = unusable == null ? 0 : Math.min(unusable, boards);
+        return 100 * (before / 100 * PRIOR_BOARDS + bad) / (PRIOR_BOARDS + boards);
+    }
+
+    /** Whether a saw's kerf is replaced by what was measured. */
+    boolean measured(SawNote note) {
+        return kerf != null && (saw == null || saw.equals(note.name()));
+    }
+}

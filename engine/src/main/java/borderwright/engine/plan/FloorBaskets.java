@@ -1,0 +1,55 @@
+package borderwright.engine.plan;
+
+import borderwright.engine.garden.Garden;
+import borderwright.engine.measure.Length;
+import borderwright.engine.problem.Problem;
+import borderwright.engine.stock.Budget;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * Whole baskets for false floors: that of the garden as wished, and that of the other floor which the cheapest prices favour, planned
+ * as a garden of its own: braced to hold with less soil behind its walls, and bought at the least cost.
+ *
+ * <p>Only one other floor is planned whole: each takes as long as a variant.
+ */
+final class FloorBaskets {
+    private FloorBaskets() {}
+
+    /**
+     * The rows with their baskets.
+     *
+     * @param garden as planned
+     * @param rows by the cheapest prices
+     * @param own basket of the garden as wished
+     * @param unmet of the garden as wished
+     * @param budget work that the other basket may take
+     */
+    static List<PlatformChoice> of(
+            Garden garden, List<PlatformChoice> rows, Money own, List<Problem> unmet, Budget budget) {
+        Optional<PlatformChoice> best = rows.stream()
+                .filter(row -> !row.asWished())
+                .min(Comparator.comparing(PlatformChoice::total).thenComparing(PlatformChoice::heightMm));
+        if (best.isEmpty() || rows.stream().noneMatch(PlatformChoice::asWished)) {
+            return rows;
+        }
+        Garden other = garden.withPlatform(Length.ofMm(best.get().heightMm()));
+        if (!(Planner.planVariant(other, budget) instanceof PlanAnswer.Planned planned)) {
+            return rows;
+        }
+        Plan plan = planned.plan();
+        return rows.stream()
+                .map(row -> row.asWished()
+                        ? row.with(own, sentences(unmet))
+                        : row.equals(best.get())
+                                ? row.with(plan.totals().boardsAndFixings(), sentences(plan.shortfalls()))
+                                : row)
+                .toList();
+    }
+
+    private static List<String> sentences(List<Problem> problems) {
+        return problems.stream().map(Problem::sentence).toList();
+    }
+}

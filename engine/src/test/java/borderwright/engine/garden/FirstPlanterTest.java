@@ -1,0 +1,77 @@
+package borderwright.engine.garden;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import borderwright.engine.TestGarden;
+import borderwright.engine.measure.Length;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FirstPlanterTest {
+    private static FirstPlanter counted(int boards, int unusable) {
+        return new FirstPlanter(null, null, null, null, boards, unusable, null);
+    }
+
+    /** By hand: what was said counts as 20 boards, so 5 % of 20 and 3 of 10 are 4 of 30. */
+    @ParameterizedTest
+    @CsvSource({"5, 10, 3, 13.3333", "5, 10, 0, 3.3333", "0, 20, 2, 5", "5, 2000, 100, 5", "0, 5, 0, 0"})
+    void rejectsMoveTowardsWhatWasFound(double before, int boards, int unusable, double after) {
+        assertThat(counted(boards, unusable).rejects(before)).isCloseTo(after, within(1e-3));
+    }
+
+    @Test
+    void withoutACountRejectsStay() {
+        assertThat(new FirstPlanter(1.0, 2.0, null, null, null, null, null).rejects(7))
+                .isEqualTo(7);
+    }
+
+    @Test
+    void aKerfReplacesThatOfTheSawMeasuredOnly() {
+        SawNote mitre = saw("mitre saw");
+        SawNote table = saw("table saw");
+        FirstPlanter one = new FirstPlanter(null, null, Length.ofMm(3.4), "table saw", null, null, null);
+        FirstPlanter all = new FirstPlanter(null, null, Length.ofMm(3.4), null, null, null, null);
+
+        assertThat(kerfs(one, mitre, table)).containsExactly(2.5, 3.4);
+        assertThat(kerfs(all, mitre, table)).containsExactly(3.4, 3.4);
+    }
+
+    @Test
+    void aGardenWithoutAFirstPlanterIsItself() {
+        Garden garden = TestGarden.with(null, null, null);
+        assertThat(garden.asMeasured()).isSameAs(garden);
+    }
+
+    private static List<Double> kerfs(FirstPlanter first, SawNote... saws) {
+        Garden bare = TestGarden.taught(TestGarden.with(null, null, null), first);
+        Garden garden = new Garden(
+                bare.name(),
+                null,
+                null,
+                bare.currency(),
+                null,
+                bare.survey(),
+                bare.runs(),
+                bare.build(),
+                bare.sections(),
+                List.of(),
+                List.of(),
+                List.of(saws),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                first);
+        return garden.asMeasured().saws().stream().map(SawNote::kerfMm).toList();
+    }
+
+    private static SawNote saw(String name) {
+        return new SawNote(name, SawNote.Kind.MITRE_SAW, Length.ofMm(2.5), null, null, null, null, null, null, null);
+    }
+}
