@@ -5,9 +5,15 @@ public interface PieceTable {
     /** Longest board, in whole sizes, for which a plain table is kept; longer ones are listed. */
     long MOST_PLAIN = 300_000;
 
-    /** A table for sizes and the longest board, of the kind that suits its length. */
+    /** From this length on a list is shorter than a plain table where few pieces go on a board. */
+    long LIST_FROM = 20_000;
+
+    /** A table for falling sizes and the longest board, of the kind that suits them. */
     static PieceTable of(long[] size, long longest) {
-        return longest <= MOST_PLAIN ? new Knapsack(size, (int) longest) : new ListKnapsack(size, longest);
+        boolean fewOnBoard = size.length > 0 && longest >= LIST_FROM && longest < 6 * size[size.length - 1];
+        return longest <= MOST_PLAIN && !fewOnBoard
+                ? new Knapsack(size, (int) longest)
+                : new ListKnapsack(size, longest);
     }
 
     /**
