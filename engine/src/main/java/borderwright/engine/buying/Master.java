@@ -155,7 +155,8 @@ final class Master {
             }
             if (bound >= enough || !added) {
                 tidy();
-                return true;
+                // A table that the budget cut short finds nothing either.
+                return bound >= enough || !budget.isSpent();
             }
             if (program.awakes() > 8 * rows.count + 1000) {
                 tidy();
