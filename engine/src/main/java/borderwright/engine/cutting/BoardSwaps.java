@@ -7,6 +7,7 @@ import borderwright.engine.stock.Budget;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -23,6 +24,7 @@ final class BoardSwaps {
     private final Map<BoardInHand, List<Piece>> byBoard;
     private final Budget budget;
     private final Map<List<Object>, Score> known = new HashMap<>();
+    private final IdentityHashMap<Piece, List<Object>> kinds = new IdentityHashMap<>();
 
     BoardSwaps(CuttingJob job, Map<BoardInHand, List<Piece>> byBoard, Budget budget) {
         this.job = job;
@@ -82,6 +84,8 @@ final class BoardSwaps {
     /** The best single move between this board and another; whether there was one. */
     private boolean improve(BoardInHand board) {
         List<Piece> mine = pieces(board);
+        // A board like one that was tried in vain is tried in vain too: of sixty like beds most boards are alike.
+        Set<List<Object>> tried = new HashSet<>();
         for (BoardInHand other : byBoard.keySet()) {
             if (other.equals(board)
                     || !other.section().equals(board.section())
@@ -89,6 +93,9 @@ final class BoardSwaps {
                 continue;
             }
             List<Piece> theirs = pieces(other);
+            if (!tried.add(key(other, theirs))) {
+                continue;
+            }
             Score now = score(board, mine).plus(score(other, theirs));
             for (int i = -1; i < mine.size(); i++) {
                 for (int j = -1; j < theirs.size(); j++) {
@@ -112,7 +119,7 @@ final class BoardSwaps {
         return false;
     }
 
-    private static boolean isSame(List<Piece> mine, int i, List<Piece> theirs, int j) {
+    private boolean isSame(List<Piece> mine, int i, List<Piece> theirs, int j) {
         return i >= 0 && j >= 0 && kind(mine.get(i)).equals(kind(theirs.get(j)));
     }
 
@@ -128,8 +135,8 @@ final class BoardSwaps {
     }
 
     /** All that matters for how a piece is cut and laid. */
-    private static List<Object> kind(Piece piece) {
-        return List.of(piece.length(), cut(piece.left()), cut(piece.right()), piece.waits());
+    private List<Object> kind(Piece piece) {
+        return kinds.computeIfAbsent(piece, p -> List.of(p.length(), cut(p.left()), cut(p.right()), p.waits()));
     }
 
     private static List<Object> cut(EndCut end) {
@@ -137,16 +144,21 @@ final class BoardSwaps {
     }
 
     private Score score(BoardInHand board, List<Piece> on) {
-        List<Object> key = new ArrayList<>();
-        key.add(board.length());
-        key.add(board.owned());
-        on.forEach(piece -> key.add(kind(piece)));
-        return known.computeIfAbsent(key, k -> {
+        return known.computeIfAbsent(key(board, on), k -> {
             budget.spend(1L << (2 + 2 * Math.min(on.size(), 8)));
             BoardRow row = BoardRow.of(job, board, on);
             long offcutMm = row.roomTicks() / Length.TICKS_PER_MM;
             return new Score(row.overrunTicks(), settings(on), -offcutMm * offcutMm);
         });
+    }
+
+    /** All that a score depends on. */
+    private List<Object> key(BoardInHand board, List<Piece> on) {
+        List<Object> key = new ArrayList<>();
+        key.add(board.length());
+        key.add(board.owned());
+        on.forEach(piece -> key.add(kind(piece)));
+        return key;
     }
 
     private static int settings(List<Piece> on) {
