@@ -8,6 +8,7 @@ import borderwright.engine.garden.FirstPlanter;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.Names;
+import borderwright.engine.garden.ReceivedNote;
 import borderwright.engine.garden.SurveyNotes;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.survey.Ground;
@@ -25,7 +26,19 @@ public final class TestGarden {
         return with(filling, ground, null);
     }
 
+    public static Garden received(ReceivedNote received) {
+        return with(null, null, null, received);
+    }
+
     public static Garden with(@Nullable FillingWish filling, @Nullable GroundWish ground, @Nullable DaysWish days) {
+        return with(filling, ground, days, null);
+    }
+
+    private static Garden with(
+            @Nullable FillingWish filling,
+            @Nullable GroundWish ground,
+            @Nullable DaysWish days,
+            @Nullable ReceivedNote received) {
         return new Garden(
                 "Test",
                 null,
@@ -46,7 +59,8 @@ public final class TestGarden {
                 filling,
                 null,
                 days,
-                null);
+                null,
+                received);
     }
 
     /** The same garden after its first planter. */
@@ -71,7 +85,8 @@ public final class TestGarden {
                 garden.filling(),
                 garden.planting(),
                 garden.days(),
-                first);
+                first,
+                garden.received());
     }
 
     /** Level ground at the datum, 20 m square about the origin. */

@@ -8,6 +8,7 @@ import borderwright.app.document.GardenReader;
 import borderwright.engine.buying.Basket;
 import borderwright.engine.cutting.BoardInHand;
 import borderwright.engine.cutting.CuttingJob;
+import borderwright.engine.cutting.CuttingPlan.BoardCuts;
 import borderwright.engine.cutting.PlaneVerifier;
 import borderwright.engine.filling.BoxWeight;
 import borderwright.engine.filling.Material;
@@ -28,6 +29,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -42,7 +44,11 @@ class NothingLostTest {
     }
 
     private static Plan plan(Path example) throws IOException {
-        DocumentAnswer.Sound sound = (DocumentAnswer.Sound) GardenReader.read(Files.readAllBytes(example));
+        return plan(Files.readAllBytes(example));
+    }
+
+    private static Plan plan(byte[] document) throws IOException {
+        DocumentAnswer.Sound sound = (DocumentAnswer.Sound) GardenReader.read(document);
         return ((PlanAnswer.Planned) Planner.plan(sound.document().garden(), Budget.ofUnits(2_000))).plan();
     }
 
@@ -57,14 +63,48 @@ class NothingLostTest {
         cut(plan);
     }
 
+    @Test
+    void whatHasArrivedIsCutFirstAndOnlyWhatIsShortIsBought() throws IOException {
+        Path example = Path.of("..", "examples", "garden-bend.yaml");
+        Plan first = plan(example);
+        String cut = first.cutting().boards().stream()
+                .filter(b -> b.section().equals("larch 25 x 150") && !b.cuts().isEmpty())
+                .map(b -> b.cuts().get(0).label())
+                .findFirst()
+                .orElseThrow();
+        String arrived = """
+
+                received:
+                  all goods: yes
+                  boards:
+                    - {section: larch 25 x 150, length: 3.58 m, count: 8, unusable: 1, from: Alder}
+                    - {section: larch 25 x 150, length: 3.6 m, from: Alder, cut: [%s]}
+                    - {section: batten 47 x 50, length: 2.99 m, count: 9}
+                """.formatted(cut);
+        Plan then = plan((Files.readString(example) + arrived).getBytes(StandardCharsets.UTF_8));
+        assertThat(then.shortfalls()).noneMatch(p -> p.where().startsWith("received"));
+        assertThat(then.cutting().done()).containsExactly(cut);
+        assertThat(then.cutting().boards())
+                .filteredOn(BoardCuts::owned)
+                .extracting(b -> b.length().mm())
+                .contains(3580.0, 2990.0);
+        assertThat(then.basket().total()).isLessThan(first.basket().total());
+        assertThat(then.basket().orders())
+                .allMatch(order -> order.lines().stream().allMatch(l -> l.item().equals("larch 25 x 150")));
+        cut(then);
+    }
+
     /** Every piece, laid in its true plane on its board, lies clear of its neighbours. */
     private static void cut(Plan plan) {
         List<BoardInHand> boards = plan.cutting().boards().stream()
-                .map(b -> new BoardInHand(b.id(), b.section(), b.length(), b.from(), b.owned(), List.of()))
+                .map(b -> new BoardInHand(b.id(), b.section(), b.length(), b.from(), b.owned(), b.trim(), List.of()))
                 .toList();
         CuttingJob job = new CuttingJob(
                 boards,
-                plan.boxes().stream().flatMap(b -> b.pieces().stream()).toList(),
+                plan.boxes().stream()
+                        .flatMap(b -> b.pieces().stream())
+                        .filter(p -> !plan.cutting().done().contains(p.label()))
+                        .toList(),
                 plan.garden().sections(),
                 plan.garden().saws(),
                 plan.garden().cuttingOrHabit());

@@ -57,13 +57,13 @@ final class AnswerWriter {
     List<LaidBoard> boards() {
         List<LaidBoard> boards = new ArrayList<>();
         for (int s = 0; s < purchase.packings.size(); s++) {
-            lay(shopping.sections.get(s), purchase.packings.get(s), boards);
+            lay(shopping.sections.get(s), purchase.packings.get(s), shopping.problem.trimTicks(), boards);
         }
         return boards;
     }
 
     /** Deals the labels out to the patterns; boards that come out alike are one entry with a count. */
-    private static void lay(ShoppingCase.Section section, Packing packing, List<LaidBoard> boards) {
+    private static void lay(ShoppingCase.Section section, Packing packing, long trimTicks, List<LaidBoard> boards) {
         StockCase stock = section.stock;
         List<LabelDeal> deals = new ArrayList<>();
         section.demandsBySize.forEach(same -> deals.add(new LabelDeal(same)));
@@ -86,6 +86,7 @@ final class AnswerWriter {
                             source.isOwned(),
                             section.name,
                             source.lengthTicks(),
+                            source.trimTicks(trimTicks),
                             source.packPrice() / stock.pack(pattern.board()),
                             alike,
                             pieces));

@@ -27,6 +27,11 @@ record BoardSource(@Nullable BoardOffer offer, @Nullable OwnedStock owned) {
         return offer != null ? offer.lengthTicks() : owned != null ? owned.lengthTicks() : 0;
     }
 
+    /** Waste at each end, where a bought board loses {@code bought}. */
+    long trimTicks(long bought) {
+        return owned != null ? owned.trimTicks() : bought;
+    }
+
     long packPrice() {
         return offer != null ? offer.packPrice() : 0;
     }

@@ -9,6 +9,7 @@ import java.util.List;
  * @param owned whether they are already there
  * @param section their section
  * @param lengthTicks length of each, ticks
+ * @param trimTicks waste at each end, ticks
  * @param price price of one, minor units as priced, rounded down where a pack does not divide evenly
  * @param count how many boards are cut alike
  * @param pieces what is cut from each, in order
@@ -18,6 +19,7 @@ public record LaidBoard(
         boolean owned,
         String section,
         long lengthTicks,
+        long trimTicks,
         long price,
         int count,
         List<LaidPiece> pieces) {
@@ -30,7 +32,7 @@ public record LaidBoard(
 
     /** The same board cut otherwise. */
     public LaidBoard with(List<LaidPiece> others) {
-        return new LaidBoard(supplier, owned, section, lengthTicks, price, count, others);
+        return new LaidBoard(supplier, owned, section, lengthTicks, trimTicks, price, count, others);
     }
 
     /** Whether some of it is to be held back. */

@@ -71,7 +71,7 @@ public final class Shopper {
             for (int j = 0; j < section.stock.boards(); j++) {
                 if (section.stock.available(j) > 0) {
                     BoardSource source = section.sources.get(j);
-                    long trims = source.isOwned() ? 0 : 2 * shopping.problem.trimTicks();
+                    long trims = 2 * source.trimTicks(shopping.problem.trimTicks());
                     longest = Math.max(longest, source.lengthTicks() - trims);
                 }
             }

@@ -169,7 +169,7 @@ final class ShoppingCase {
                 BoardSource source = sources.get(j);
                 supplier[j] = number.getOrDefault(source.supplierName(), SHED);
                 value[j] = source.packPrice();
-                long usable = source.lengthTicks() - (source.isOwned() ? 0 : 2 * problem.trimTicks());
+                long usable = source.lengthTicks() - 2 * source.trimTicks(problem.trimTicks());
                 capacity[j] = Math.max(0, usable + problem.kerfTicks()) / common;
                 cost[j] = shopping.grains(value[j], supplier[j]);
                 pack[j] = source.pack();

@@ -82,7 +82,7 @@ final class Allotment {
 
     /** Length between the trims. */
     private long usable(BoardInHand board) {
-        return board.length().ticks() - 2 * job.trimOf(board).ticks();
+        return board.length().ticks() - 2 * board.trim().ticks();
     }
 
     private void solve(List<Piece> open, Budget budget) {
@@ -99,7 +99,12 @@ final class Allotment {
         List<OwnedStock> owned = new ArrayList<>();
         for (BoardInHand board : free) {
             if (board.owned()) {
-                owned.add(new OwnedStock(board.section(), board.length().ticks(), 1, board.id()));
+                owned.add(new OwnedStock(
+                        board.section(),
+                        board.length().ticks(),
+                        1,
+                        board.id(),
+                        board.trim().ticks()));
             } else {
                 long length = board.length().ticks();
                 offers.add(new BoardOffer(board.id(), board.section(), length, length, 1, 1));

@@ -14,10 +14,12 @@ import java.util.Locale;
  * @param section its section
  * @param length its true length
  * @param from supplier, or where in the shed it lies
- * @param owned whether it is already in the shed; such a board loses no trim
+ * @param owned whether it is there already
+ * @param trim cut off each end first, kerf included
  * @param meantFor labels of the pieces that the basket cuts from it, in order; empty when nothing is known
  */
-public record BoardInHand(String id, String section, Length length, String from, boolean owned, List<String> meantFor) {
+public record BoardInHand(
+        String id, String section, Length length, String from, boolean owned, Length trim, List<String> meantFor) {
     public BoardInHand {
         meantFor = List.copyOf(meantFor);
     }
@@ -27,8 +29,12 @@ public record BoardInHand(String id, String section, Length length, String from,
         return meantFor.stream().anyMatch(label -> label.startsWith(LaidBoard.HELD_BACK));
     }
 
-    /** Every board of a basket, the spare ones of packs included, numbered B01 and on. */
-    public static List<BoardInHand> of(ShoppingAnswer answer) {
+    /**
+     * Every board of a basket, the spare ones of packs included, numbered B01 and on.
+     *
+     * @param trim of a board that is bought
+     */
+    public static List<BoardInHand> of(ShoppingAnswer answer, Length trim) {
         List<BoardInHand> boards = new ArrayList<>();
         for (LaidBoard laid : answer.boards()) {
             for (int n = 0; n < laid.count(); n++) {
@@ -40,18 +46,20 @@ public record BoardInHand(String id, String section, Length length, String from,
                         new Length(laid.lengthTicks()),
                         laid.supplier(),
                         laid.owned(),
+                        new Length(laid.trimTicks()),
                         labels));
             }
         }
         for (ShoppingAnswer.Order order : answer.orders()) {
             for (ShoppingAnswer.BoardLine line : order.boards()) {
-                addSpares(order.supplier(), line, boards);
+                addSpares(order.supplier(), line, trim, boards);
             }
         }
         return boards;
     }
 
-    private static void addSpares(String supplier, ShoppingAnswer.BoardLine line, List<BoardInHand> boards) {
+    private static void addSpares(
+            String supplier, ShoppingAnswer.BoardLine line, Length trim, List<BoardInHand> boards) {
         String section = line.offer().section();
         Length length = new Length(line.offer().lengthTicks());
         long there = boards.stream()
@@ -59,7 +67,7 @@ public record BoardInHand(String id, String section, Length length, String from,
                         !b.owned && b.section.equals(section) && b.length.equals(length) && b.from.equals(supplier))
                 .count();
         for (long n = there; n < (long) line.packs() * line.offer().pack(); n++) {
-            boards.add(new BoardInHand(name(boards.size()), section, length, supplier, false, List.of()));
+            boards.add(new BoardInHand(name(boards.size()), section, length, supplier, false, trim, List.of()));
         }
     }
 

@@ -56,19 +56,18 @@ final class BoardRow {
 
     /** How far the pieces reach beyond the trim at the far end. */
     long overrunTicks() {
-        return Math.max(
-                0, endTicks() - board.length().ticks() + job.trimOf(board).ticks());
+        return Math.max(0, endTicks() - board.length().ticks() + board.trim().ticks());
     }
 
     /** What is left between the last piece and the trim at the far end. */
     long roomTicks() {
-        return Math.max(0, board.length().ticks() - job.trimOf(board).ticks() - endTicks());
+        return Math.max(0, board.length().ticks() - board.trim().ticks() - endTicks());
     }
 
     /** Where the last piece ends, those that wait and the cuts before them included. */
     private long endTicks() {
         long kerf = job.kerf().ticks();
-        long before = job.trimOf(board).ticks() + row.extent();
+        long before = board.trim().ticks() + row.extent();
         if (waitingTicks == 0) {
             return before;
         }
@@ -87,7 +86,7 @@ final class BoardRow {
     }
 
     CuttingPlan.BoardCuts cuts(SetUps setUps) {
-        Length trim = job.trimOf(board);
+        Length trim = board.trim();
         List<CuttingPlan.Cut> cuts = new ArrayList<>();
         for (BoardNest.Laid laid : row.pieces()) {
             Piece piece = pieces.get(laid.index());

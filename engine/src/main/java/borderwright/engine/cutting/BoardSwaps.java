@@ -156,7 +156,7 @@ final class BoardSwaps {
     private List<Object> key(BoardInHand board, List<Piece> on) {
         List<Object> key = new ArrayList<>();
         key.add(board.length());
-        key.add(board.owned());
+        key.add(board.trim());
         on.forEach(piece -> key.add(kind(piece)));
         return key;
     }

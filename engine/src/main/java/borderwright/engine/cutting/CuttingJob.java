@@ -61,8 +61,4 @@ public record CuttingJob(
     BoardNest.Shape shape(Piece piece) {
         return Demands.shape(piece, section(piece.section()), kerf());
     }
-
-    Length trimOf(BoardInHand board) {
-        return board.owned() ? Length.ZERO : rules.trimOrHabit();
-    }
 }

@@ -12,6 +12,7 @@ import java.util.List;
  * @param heldBack boards kept uncut until the last planter stands, by id
  * @param uncut labels of pieces that no board can give, with the reason
  * @param reserves where the waiting pieces will come from: the far end of these boards stays uncut until then
+ * @param done labels of pieces that were cut before this plan was made
  */
 public record CuttingPlan(
         List<BoardCuts> boards,
@@ -19,7 +20,8 @@ public record CuttingPlan(
         List<String> waiting,
         List<String> heldBack,
         List<Uncut> uncut,
-        List<Reserve> reserves) {
+        List<Reserve> reserves,
+        List<String> done) {
     /** A plan that says nothing of where waiting pieces will come from. */
     public CuttingPlan(
             List<BoardCuts> boards,
@@ -27,7 +29,7 @@ public record CuttingPlan(
             List<String> waiting,
             List<String> heldBack,
             List<Uncut> uncut) {
-        this(boards, setUps, waiting, heldBack, uncut, List.of());
+        this(boards, setUps, waiting, heldBack, uncut, List.of(), List.of());
     }
 
     public CuttingPlan {
@@ -37,6 +39,12 @@ public record CuttingPlan(
         heldBack = List.copyOf(heldBack);
         uncut = List.copyOf(uncut);
         reserves = List.copyOf(reserves);
+        done = List.copyOf(done);
+    }
+
+    /** The same plan after some pieces were cut. */
+    public CuttingPlan after(List<String> cut) {
+        return new CuttingPlan(boards, setUps, waiting, heldBack, uncut, reserves, cut);
     }
 
     /** What is kept at the far end of a board. */

@@ -64,7 +64,7 @@ public final class CuttingPlanner {
                     "No board of section '" + piece.section() + "' in hand has "
                             + piece.length().mm() + " mm left for it."));
         }
-        return new CuttingPlan(boards, setUps.list(), waiting, untouched, uncut, reserves);
+        return new CuttingPlan(boards, setUps.list(), waiting, untouched, uncut, reserves, List.of());
     }
 
     private static Length longestCut(CuttingPlan.BoardCuts board) {

@@ -48,8 +48,8 @@ public final class HeldBoards {
                 }
             }
             for (OwnedStock owned : full.owned()) {
-                if (owned.section().equals(section) && owned.lengthTicks() >= longest) {
-                    all.add(owned.lengthTicks());
+                if (owned.section().equals(section) && owned.lengthTicks() - 2 * owned.trimTicks() >= longest) {
+                    all.add(owned.lengthTicks() - 2 * owned.trimTicks());
                 }
             }
         });
@@ -134,7 +134,7 @@ public final class HeldBoards {
         for (LaidBoard.LaidPiece piece : laid) {
             used += piece.lengthTicks() + full.kerfTicks();
         }
-        return used <= board.lengthTicks() - (board.owned() ? 0 : 2 * full.trimTicks()) + full.kerfTicks();
+        return used <= board.lengthTicks() - 2 * board.trimTicks() + full.kerfTicks();
     }
 
     private ShoppingProblem asking(int boards, int step) {

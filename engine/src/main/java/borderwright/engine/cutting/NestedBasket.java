@@ -188,7 +188,9 @@ public final class NestedBasket {
     private long longest(String section) {
         long longest = 0;
         for (OwnedStock owned : full.owned()) {
-            longest = owned.section().equals(section) ? Math.max(longest, owned.lengthTicks()) : longest;
+            longest = owned.section().equals(section)
+                    ? Math.max(longest, owned.lengthTicks() - 2 * owned.trimTicks())
+                    : longest;
         }
         for (BoardOffer offer : full.boards()) {
             longest = offer.section().equals(section) && offer.available() >= offer.pack()
@@ -238,6 +240,7 @@ public final class NestedBasket {
                         new Length(board.lengthTicks()),
                         board.supplier(),
                         board.owned(),
+                        new Length(board.trimTicks()),
                         List.of());
                 if (on.size() < board.pieces().size()) {
                     // Something else is kept on it, which the full list alone counts right.

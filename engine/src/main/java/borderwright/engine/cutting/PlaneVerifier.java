@@ -95,9 +95,7 @@ public final class PlaneVerifier {
 
     private void checkBoard(
             CuttingPlan.BoardCuts board, BoardInHand there, Map<String, Piece> pieces, Map<String, Integer> seen) {
-        double trimMm = there.owned() || job.rules().trim() == null
-                ? (there.owned() ? 0 : 10)
-                : job.rules().trim().mm();
+        double trimMm = there.trim().mm();
         if (!board.length().equals(there.length()) || !board.section().equals(there.section())) {
             faults.add("board " + board.id() + " is not the one in hand");
         }

@@ -52,7 +52,10 @@ public record Garden(
         DaysWish days,
 
         @Says("what the first planter taught, once it stood") @Nullable
-        FirstPlanter first) {
+        FirstPlanter first,
+
+        @Says("what has arrived and what is cut already; the plan is made again for the rest") @Nullable
+        ReceivedNote received) {
     public Garden {
         runs = List.copyOf(runs);
         sections = List.copyOf(sections);

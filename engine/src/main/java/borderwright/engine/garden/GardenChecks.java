@@ -47,6 +47,7 @@ public final class GardenChecks {
         for (int i = 0; i < garden.owned().size(); i++) {
             sections.require(garden.owned().get(i).section(), "owned[" + i + "].section", found);
         }
+        checkReceived(sections);
         checkGround();
         KnownNames saws =
                 KnownNames.of("saw", garden.saws().stream().map(SawNote::name).toList());
@@ -68,6 +69,31 @@ public final class GardenChecks {
                     "first.unusable",
                     "`unusable` is more than the boards that were looked over.",
                     "Write how many were looked over, such as `boards: 12`, and how many of these were of no use."));
+        }
+    }
+
+    private void checkReceived(KnownNames sections) {
+        List<ReceivedNote.ReceivedBoard> boards =
+                garden.received() == null ? List.of() : garden.received().boards();
+        for (int i = 0; i < boards.size() && found.size() < MOST_FAULTS; i++) {
+            ReceivedNote.ReceivedBoard board = boards.get(i);
+            String where = "received.boards[" + i + "]";
+            sections.require(board.section(), where + ".section", found);
+            int count = board.count() == null ? 1 : board.count();
+            if (count > 1 && (!board.cut().isEmpty() || board.left() != null)) {
+                found.add(new Problem(
+                        "cut-count",
+                        where + ".count",
+                        "A board that is cut into is one board, here it is " + count + ".",
+                        "Give each its own line."));
+            }
+            if (board.unusable() != null && board.unusable() > count) {
+                found.add(new Problem(
+                        "unusable-count",
+                        where + ".unusable",
+                        board.unusable() + " of " + count + " cannot be unusable.",
+                        "Write how many arrived as `count`."));
+            }
         }
     }
 

@@ -7,7 +7,6 @@ import borderwright.engine.buying.Baskets;
 import borderwright.engine.buying.Explainer;
 import borderwright.engine.buying.Explanation;
 import borderwright.engine.buying.GoodsNeed;
-import borderwright.engine.buying.OwnedStock;
 import borderwright.engine.buying.PriceLists;
 import borderwright.engine.buying.ShoppingAnswer;
 import borderwright.engine.buying.ShoppingProblem;
@@ -27,6 +26,7 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.sequence.BuildSequence;
+import borderwright.engine.sitelog.OnSite;
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.Demands;
 import borderwright.engine.strength.StrengthReport;
@@ -148,18 +148,31 @@ public final class Planner {
                 ? SiteWorks.ofVariant(garden, border.outline(), boxes)
                 : SiteWorks.of(garden, border.outline(), boxes, prices);
         List<ShoppingItem> shopping = ShoppingList.of(boxes, site, format);
-        ShoppingProblem problem = shopping(pieces, shopping, prices);
-        HeldBoards.Bought held = HeldBoards.buy(job(List.of(), pieces), problem, budget);
+        OnSite here = OnSite.of(garden, pieces);
+        ShoppingProblem problem = shopping(here, shopping, prices);
+        HeldBoards.Bought held = HeldBoards.buy(job(List.of(), here.open()), problem, budget);
         NestedBasket.Bought bought = held.basket();
         ShoppingAnswer answer = bought.answer();
         Explanation why = variant
                 ? Explanation.NONE
                 : Explainer.explain(held.full(), bought.bare(), answer, Budget.ofUnits(EXPLAINING_WORK));
-        CuttingPlan cutting = CuttingPlanner.plan(job(BoardInHand.of(answer), pieces), budget);
+        CuttingPlan cutting = CuttingPlanner.plan(
+                        job(BoardInHand.of(answer, garden.cuttingOrHabit().trimOrHabit()), here.open()), budget)
+                .after(here.done());
         PlanTotals totals = new PlanTotals(garden, layout, pieces, site, cutting);
         Plan.Totals sums = totals.of(answer.cost());
         List<Problem> unmet = new Shortfalls(garden, taught, format)
-                .of(border.report(), layout, boxes, strength, site, prices, answer, held.met(), cutting);
+                .of(
+                        border.report(),
+                        layout,
+                        boxes,
+                        strength,
+                        site,
+                        prices,
+                        here.problems(),
+                        answer,
+                        held.met(),
+                        cutting);
         SiteWork floored = variant
                 ? site
                 : site.withPlatforms(FloorBaskets.of(
@@ -191,24 +204,17 @@ public final class Planner {
         return rejects == null ? 0 : rejects;
     }
 
-    private ShoppingProblem shopping(List<Piece> pieces, List<ShoppingItem> shopping, PriceLists prices) {
+    private ShoppingProblem shopping(OnSite here, List<ShoppingItem> shopping, PriceLists prices) {
         Length kerf = CuttingJob.widestKerf(garden.saws());
-        List<OwnedStock> owned = garden.owned().stream()
-                .map(board -> new OwnedStock(
-                        board.section(),
-                        board.length().ticks(),
-                        board.howMany(),
-                        board.label() == null ? "shed" : board.label()))
-                .toList();
         List<GoodsNeed> needs = shopping.stream()
                 .map(item -> new GoodsNeed(item.item(), item.quantity(), item.unit()))
                 .toList();
         return new ShoppingProblem(
-                Demands.of(pieces, garden.cuttingOrHabit(), kerf),
+                Demands.of(here.open(), garden.cuttingOrHabit(), kerf),
                 prices.boards(),
                 prices.terms(),
-                owned,
-                needs,
+                here.stock(),
+                OnSite.stillNeeded(garden, needs),
                 prices.goods(),
                 kerf.ticks(),
                 garden.cuttingOrHabit().trimOrHabit().ticks());

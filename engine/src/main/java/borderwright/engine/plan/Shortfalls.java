@@ -25,6 +25,7 @@ record Shortfalls(Garden garden, Taught taught, LengthFormat format) {
             List<StrengthReport> strength,
             SiteWork site,
             PriceLists prices,
+            List<Problem> onSite,
             ShoppingAnswer answer,
             boolean heldBack,
             CuttingPlan cutting) {
@@ -37,6 +38,7 @@ record Shortfalls(Garden garden, Taught taught, LengthFormat format) {
         found.addAll(site.ground().unmet());
         found.addAll(site.filling().unmet());
         found.addAll(prices.problems());
+        found.addAll(onSite);
         if (answer.status() != ShoppingAnswer.Status.FOUND) {
             found.add(new Problem(
                     "no-basket",

@@ -30,7 +30,7 @@ final class BruteForce {
             kindSection.add(b.section());
         }
         for (OwnedStock o : problem.owned()) {
-            kinds.add(new long[] {o.lengthTicks() + problem.kerfTicks()});
+            kinds.add(new long[] {o.lengthTicks() - 2 * o.trimTicks() + problem.kerfTicks()});
             kindSection.add(o.section());
         }
         for (Demand d : problem.demands()) {

@@ -42,7 +42,7 @@ class RunningShortTest {
         void sparesAreCountedWhereTheyAreLongEnough() {
             BoardOffer offer = new BoardOffer("A", "larch", 4000, 1000, 3, Integer.MAX_VALUE);
             LaidBoard laid =
-                    new LaidBoard("A", false, "larch", 4000, 333, 2, List.of(new LaidBoard.LaidPiece("P", 3000)));
+                    new LaidBoard("A", false, "larch", 4000, 0, 333, 2, List.of(new LaidBoard.LaidPiece("P", 3000)));
             ShoppingAnswer answer = new ShoppingAnswer(
                     ShoppingAnswer.Status.FOUND,
                     1000,

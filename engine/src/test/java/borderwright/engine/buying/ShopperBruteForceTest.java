@@ -98,6 +98,8 @@ class ShopperBruteForceTest {
         List<OwnedStock> owned = new ArrayList<>();
         if (random.nextInt(3) == 0) {
             owned.add(new OwnedStock("s0", random.nextInt(20, 90), random.nextInt(1, 3), "rack"));
+            // Drawn from the seed, so that the other figures of old seeds stay.
+            owned.add(new OwnedStock("s0", 20 + seed % 37, 1, "received", seed % 3));
         }
         List<GoodsNeed> needs = new ArrayList<>();
         List<GoodsOffer> goods = new ArrayList<>();

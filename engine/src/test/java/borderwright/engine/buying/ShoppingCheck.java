@@ -33,8 +33,8 @@ public final class ShoppingCheck {
             List<Long> lengths = board.pieces().stream()
                     .map(LaidBoard.LaidPiece::lengthTicks)
                     .toList();
-            faults.addAll(CutVerifier.faultsOfBoard(
-                    board.lengthTicks(), board.owned() ? 0 : problem.trimTicks(), problem.kerfTicks(), lengths));
+            faults.addAll(
+                    CutVerifier.faultsOfBoard(board.lengthTicks(), board.trimTicks(), problem.kerfTicks(), lengths));
         }
     }
 

@@ -60,7 +60,7 @@ class CuttingPlannerTest {
     }
 
     private static BoardInHand board(String id, double mm, String... meantFor) {
-        return new BoardInHand(id, "larch", Length.ofMm(mm), "A", false, List.of(meantFor));
+        return new BoardInHand(id, "larch", Length.ofMm(mm), "A", false, Length.ofMm(10), List.of(meantFor));
     }
 
     private static CuttingPlan plan(List<BoardInHand> boards, List<Piece> pieces) {
@@ -165,7 +165,9 @@ class CuttingPlannerTest {
                 960,
                 3200);
         ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(10_000));
-        assertThat(BoardInHand.of(answer)).extracting(BoardInHand::id).containsExactly("B01", "B02", "B03", "B04");
+        assertThat(BoardInHand.of(answer, Length.ofMm(10)))
+                .extracting(BoardInHand::id)
+                .containsExactly("B01", "B02", "B03", "B04");
     }
 
     @Test
@@ -270,7 +272,7 @@ class CuttingPlannerTest {
         assertThat(bought.met()).isTrue();
         // 1000 for both pieces and 600 for a board of 1200 mm, the shortest that could give the longer piece again.
         assertThat(bought.basket().answer().cost()).isEqualTo(1600);
-        List<BoardInHand> boards = BoardInHand.of(bought.basket().answer());
+        List<BoardInHand> boards = BoardInHand.of(bought.basket().answer(), Length.ofMm(10));
         CuttingPlan plan = plan(boards, pieces);
         assertThat(plan.heldBack()).hasSize(1);
         assertThat(boards.stream().filter(b -> b.id().equals(plan.heldBack().get(0))))
@@ -280,7 +282,13 @@ class CuttingPlannerTest {
     @Test
     void aHeldBoardIsNotCutEvenWhenAnotherCameShort() {
         BoardInHand held = new BoardInHand(
-                "B02", "larch", Length.ofMm(2400), "A", false, List.of(LaidBoard.HELD_BACK + "1 of larch"));
+                "B02",
+                "larch",
+                Length.ofMm(2400),
+                "A",
+                false,
+                Length.ofMm(10),
+                List.of(LaidBoard.HELD_BACK + "1 of larch"));
         CuttingPlan plan = plan(List.of(board("B01", 800, "a"), held), List.of(square("a", 900)));
         assertThat(plan.uncut()).hasSize(1);
         assertThat(plan.heldBack()).contains("B02");

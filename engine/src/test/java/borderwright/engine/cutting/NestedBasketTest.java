@@ -114,7 +114,7 @@ class NestedBasketTest {
             NestedBasket.Bought bought =
                     NestedBasket.buy(job(List.of(), pieces), problem(pieces, offers), Budget.ofUnits(50_000));
             ShoppingAnswer answer = bought.answer();
-            CuttingJob there = job(BoardInHand.of(answer), pieces);
+            CuttingJob there = job(BoardInHand.of(answer, Length.ZERO), pieces);
             CuttingPlan plan = CuttingPlanner.plan(there, Budget.ofUnits(1000));
             assertThat(plan.uncut()).as("seed %d", seed).isEmpty();
             assertThat(PlaneVerifier.faults(there, plan)).as("seed %d", seed).isEmpty();
@@ -138,7 +138,14 @@ class NestedBasketTest {
                 long cheapest = offers.stream()
                         .filter(o -> BoardRow.of(
                                         job(List.of(), pieces),
-                                        new BoardInHand("x", "bar", new Length(o.lengthTicks()), "A", false, List.of()),
+                                        new BoardInHand(
+                                                "x",
+                                                "bar",
+                                                new Length(o.lengthTicks()),
+                                                "A",
+                                                false,
+                                                Length.ZERO,
+                                                List.of()),
                                         share)
                                 .fits())
                         .mapToLong(BoardOffer::packPrice)

@@ -54,7 +54,7 @@ class PlaneVerifierTest {
     /** Two pieces of 500 mm, the second starting {@code gapMm} after the long point of the first. */
     private static List<String> faults(
             Piece a, Piece b, double gapMm, boolean turned, boolean swapped, boolean shares, double boardMm) {
-        BoardInHand board = new BoardInHand("B01", "bar", Length.ofMm(boardMm), "A", false, List.of());
+        BoardInHand board = new BoardInHand("B01", "bar", Length.ofMm(boardMm), "A", false, Length.ZERO, List.of());
         CuttingJob job = new CuttingJob(
                 List.of(board),
                 List.of(a, b),

@@ -1,0 +1,160 @@
+package borderwright.engine.sitelog;
+
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.buying.GoodsNeed;
+import borderwright.engine.buying.OwnedStock;
+import borderwright.engine.cutting.CuttingJob;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.ReceivedNote;
+import borderwright.engine.garden.ReceivedNote.ReceivedBoard;
+import borderwright.engine.measure.Length;
+import borderwright.engine.problem.NearestName;
+import borderwright.engine.problem.Problem;
+import borderwright.engine.stock.EndShape;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What is on site.
+ *
+ * @param open pieces that are still to be cut
+ * @param done labels of pieces that are cut already
+ * @param stock boards and offcuts that are here
+ * @param problems what cannot be as it is said
+ */
+public record OnSite(List<Piece> open, List<String> done, List<OwnedStock> stock, List<Problem> problems) {
+    private static final ReceivedNote NOTHING = new ReceivedNote(List.of(), List.of(), null);
+
+    public OnSite {
+        open = List.copyOf(open);
+        done = List.copyOf(done);
+        stock = List.copyOf(stock);
+        problems = List.copyOf(problems);
+    }
+
+    /** What a garden has on site, of the pieces of its boxes. */
+    public static OnSite of(Garden garden, List<Piece> pieces) {
+        return new Reader(garden, pieces).read();
+    }
+
+    /** What is still needed of goods, by name, once what has arrived is taken off. */
+    public static List<GoodsNeed> stillNeeded(Garden garden, List<GoodsNeed> needs) {
+        ReceivedNote received = garden.received() == null ? NOTHING : garden.received();
+        if (received.hasAllGoods()) {
+            return List.of();
+        }
+        Map<String, BigDecimal> here = new HashMap<>();
+        received.goods().forEach(goods -> here.merge(goods.item(), goods.quantity(), BigDecimal::add));
+        List<GoodsNeed> left = new ArrayList<>();
+        for (GoodsNeed need : needs) {
+            BigDecimal quantity = need.quantity().subtract(here.getOrDefault(need.item(), BigDecimal.ZERO));
+            if (quantity.signum() > 0) {
+                left.add(new GoodsNeed(need.item(), quantity, need.unit()));
+            }
+        }
+        return left;
+    }
+
+    private static final class Reader {
+        private final Garden garden;
+        private final ReceivedNote received;
+        private final Map<String, Piece> open = new LinkedHashMap<>();
+        private final Map<String, Piece> all = new HashMap<>();
+        private final List<String> done = new ArrayList<>();
+        private final List<OwnedStock> stock = new ArrayList<>();
+        private final List<Problem> problems = new ArrayList<>();
+        private final Length trim;
+        private final Length kerf;
+
+        Reader(Garden garden, List<Piece> pieces) {
+            this.garden = garden;
+            this.received = garden.received() == null ? NOTHING : garden.received();
+            this.trim = garden.cuttingOrHabit().trimOrHabit();
+            this.kerf = CuttingJob.widestKerf(garden.saws());
+            pieces.forEach(piece -> open.put(piece.label(), piece));
+            all.putAll(open);
+        }
+
+        OnSite read() {
+            garden.owned()
+                    .forEach(board -> stock.add(new OwnedStock(
+                            board.section(),
+                            board.length().ticks(),
+                            board.howMany(),
+                            board.label() == null ? "shed" : board.label())));
+            for (int i = 0; i < received.boards().size(); i++) {
+                ReceivedBoard board = received.boards().get(i);
+                String where = "received.boards[" + i + "]";
+                if (board.cut().isEmpty() && board.left() == null) {
+                    whole(board);
+                } else {
+                    cutInto(board, where);
+                }
+            }
+            return new OnSite(List.copyOf(open.values()), done, stock, problems);
+        }
+
+        private static String name(ReceivedBoard board) {
+            return board.from() == null ? "here" : "here, from " + board.from();
+        }
+
+        private void whole(ReceivedBoard board) {
+            if (board.usable() > 0) {
+                stock.add(new OwnedStock(
+                        board.section(), board.length().ticks(), board.usable(), name(board), trim.ticks()));
+            }
+        }
+
+        private void cutInto(ReceivedBoard board, String where) {
+            long used = trim.ticks();
+            for (String label : board.cut()) {
+                Piece piece = open.remove(label);
+                if (piece == null) {
+                    problems.add(notOpen(label, where));
+                } else {
+                    done.add(label);
+                    used += piece.length().ticks() + cutTicks(piece);
+                    if (!piece.section().equals(board.section())) {
+                        problems.add(new Problem(
+                                "cut-section",
+                                where + ".cut",
+                                "Piece " + label + " is said to be cut from " + board.section() + ", but it is "
+                                        + piece.section() + ".",
+                                "Check the label or the board."));
+                    }
+                }
+            }
+            long left = board.left() == null
+                    ? board.length().ticks() - used
+                    : board.left().ticks();
+            if (left > trim.ticks() && board.usable() > 0) {
+                stock.add(new OwnedStock(board.section(), left - trim.ticks(), 1, "the rest of one " + name(board)));
+            }
+        }
+
+        private long cutTicks(Piece piece) {
+            return Math.max(
+                    EndShape.of(piece.left(), null, kerf).kerfTicks(),
+                    EndShape.of(piece.right(), null, kerf).kerfTicks());
+        }
+
+        private Problem notOpen(String label, String where) {
+            return all.containsKey(label)
+                    ? new Problem(
+                            "cut-twice",
+                            where + ".cut",
+                            "Piece " + label + " is said to be cut twice.",
+                            "Keep it with the board that it came from.")
+                    : new Problem(
+                            "cut-unknown",
+                            where + ".cut",
+                            "Piece " + label + " is said to be cut, but this plan has no such piece.",
+                            "If the design has changed, list the piece's length under `owned`."
+                                    + NearestName.perhaps(label, List.copyOf(all.keySet())));
+        }
+    }
+}

@@ -1,0 +1,114 @@
+package borderwright.engine.sitelog;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import borderwright.engine.TestGarden;
+import borderwright.engine.buildup.EndCut;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.buying.GoodsNeed;
+import borderwright.engine.buying.OwnedStock;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.ReceivedNote;
+import borderwright.engine.garden.ReceivedNote.ReceivedBoard;
+import borderwright.engine.garden.ReceivedNote.ReceivedGoods;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Prism;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.measure.Length;
+import borderwright.engine.problem.Problem;
+import java.math.BigDecimal;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+class OnSiteTest {
+    private static final EndCut SQUARE = new EndCut(0, 0, EndCut.LongPoint.NONE, 0, "square", "", true);
+
+    private static Piece piece(String label, double mm) {
+        Prism place = new Prism(new Ring(List.of(new Point(0, 0), new Point(1, 0), new Point(1, 1))), 0, 1);
+        return new Piece(
+                label,
+                "F1",
+                "F1",
+                Piece.Role.WALL,
+                1,
+                0,
+                "larch",
+                Length.ofMm(mm),
+                SQUARE,
+                SQUARE,
+                null,
+                List.of(),
+                "",
+                false,
+                false,
+                place,
+                new Piece.Axis(1, 0, 0));
+    }
+
+    private static ReceivedBoard board(
+            double mm, @Nullable Integer count, @Nullable Integer unusable, List<String> cut, @Nullable Length left) {
+        return new ReceivedBoard("larch", Length.ofMm(mm), count, unusable, "Alder", cut, left);
+    }
+
+    private static Garden garden(ReceivedBoard... boards) {
+        return TestGarden.received(
+                new ReceivedNote(List.of(boards), List.of(new ReceivedGoods("screw", BigDecimal.valueOf(150))), null));
+    }
+
+    @Test
+    void boardsThatCanBeUsedAreThereWithTheirTrueLengthAndTrim() {
+        OnSite here = OnSite.of(garden(board(3580, 6, 2, List.of(), null)), List.of(piece("a", 900)));
+        assertThat(here.stock())
+                .containsExactly(new OwnedStock(
+                        "larch",
+                        Length.ofMm(3580).ticks(),
+                        4,
+                        "here, from Alder",
+                        Length.ofMm(10).ticks()));
+        assertThat(here.open()).hasSize(1);
+    }
+
+    @Test
+    void aCutThatIsMadeStaysMadeAndTheRestOfItsBoardIsThere() {
+        OnSite here = OnSite.of(
+                garden(board(3600, null, null, List.of("a"), null)), List.of(piece("a", 900), piece("b", 800)));
+        assertThat(here.done()).containsExactly("a");
+        assertThat(here.open()).extracting(Piece::label).containsExactly("b");
+        // Trim at both ends, the piece and its cut of 3 mm.
+        assertThat(here.stock())
+                .containsExactly(new OwnedStock(
+                        "larch", Length.ofMm(3600 - 10 - 900 - 3 - 10).ticks(), 1, "the rest of one here, from Alder"));
+    }
+
+    @Test
+    void aMeasuredRestIsTakenAtItsWord() {
+        OnSite here =
+                OnSite.of(garden(board(3600, null, null, List.of("a"), Length.ofMm(2000))), List.of(piece("a", 900)));
+        assertThat(here.stock())
+                .extracting(OwnedStock::lengthTicks)
+                .containsExactly(Length.ofMm(1990).ticks());
+    }
+
+    @Test
+    void aLabelThatIsNotInThePlanOrCutTwiceIsSaid() {
+        OnSite here = OnSite.of(
+                garden(board(3600, null, null, List.of("a", "c"), null), board(3600, null, null, List.of("a"), null)),
+                List.of(piece("a", 900)));
+        assertThat(here.problems()).extracting(Problem::code).containsExactly("cut-unknown", "cut-twice");
+        assertThat(here.problems().get(0).where()).isEqualTo("received.boards[0].cut");
+    }
+
+    @Test
+    void goodsThatAreHereAreNotBoughtAgain() {
+        List<GoodsNeed> needs = List.of(
+                new GoodsNeed("screw", BigDecimal.valueOf(200), "pieces"),
+                new GoodsNeed("soil", BigDecimal.valueOf(2), "m3"));
+        assertThat(OnSite.stillNeeded(garden(), needs))
+                .containsExactly(
+                        new GoodsNeed("screw", BigDecimal.valueOf(50), "pieces"),
+                        new GoodsNeed("soil", BigDecimal.valueOf(2), "m3"));
+        assertThat(OnSite.stillNeeded(TestGarden.received(new ReceivedNote(List.of(), List.of(), true)), needs))
+                .isEmpty();
+    }
+}
