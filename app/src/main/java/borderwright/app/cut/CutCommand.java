@@ -44,7 +44,9 @@ public final class CutCommand implements Callable<Integer> {
             names = "--boards",
             required = true,
             paramLabel = "B.csv",
-            description = "boards: supplier,section,length_mm,price,available,pack (price of one board)")
+            description =
+                    "boards: supplier,section,length_mm,price,available,pack (price of one board; a further column"
+                            + " from: boards from which it holds)")
     private Path boards = Path.of("");
 
     @Option(
@@ -96,6 +98,11 @@ public final class CutCommand implements Callable<Integer> {
         files.readBoards(boards);
         if (terms != null) {
             files.readTerms(terms);
+        }
+        if (files.isBeyondCounting()) {
+            faults.file(
+                    boards.toString(),
+                    "Prices times pieces come to a sum too large to count; write fewer decimals or fewer pieces.");
         }
         if (faults.hasFileFaults() || (faults.hasRowFaults() && !skipBad)) {
             faults.all().forEach(err::println);

@@ -17,6 +17,9 @@ final class CutFiles {
     /** Most boards or pieces in one row. */
     private static final int MOST_COUNT = 1_000_000_000;
 
+    /** Greatest sum that is counted: some way below the greatest long. */
+    private static final BigDecimal MOST_MONEY = new BigDecimal("2000000000000000000");
+
     private final Faults faults;
     private final List<Demand> demands = new ArrayList<>();
     private final List<PricedBoard> priced = new ArrayList<>();
@@ -29,7 +32,7 @@ final class CutFiles {
     }
 
     private record PricedBoard(
-            String supplier, String section, long ticks, BigDecimal price, int pack, int available) {}
+            String supplier, String section, long ticks, BigDecimal price, int pack, int available, int least) {}
 
     private record PricedTerms(
             String supplier,
@@ -50,7 +53,8 @@ final class CutFiles {
     List<BoardOffer> boards() {
         List<BoardOffer> boards = new ArrayList<>();
         for (PricedBoard b : priced) {
-            boards.add(new BoardOffer(b.supplier, b.section, b.ticks, minor(b.price) * b.pack, b.pack, b.available));
+            boards.add(new BoardOffer(
+                    b.supplier, b.section, b.ticks, minor(b.price) * b.pack, b.pack, b.available, b.least));
         }
         return boards;
     }
@@ -66,6 +70,37 @@ final class CutFiles {
                     minor(t.minimum)));
         }
         return terms;
+    }
+
+    /** Whether what is asked for could cost more than can be counted. */
+    boolean isBeyondCounting() {
+        BigDecimal pieces = BigDecimal.ONE;
+        for (Demand demand : demands) {
+            pieces = pieces.add(BigDecimal.valueOf(demand.quantity()));
+        }
+        BigDecimal dearest = BigDecimal.ZERO;
+        for (PricedBoard board : priced) {
+            dearest = dearest.max(
+                    board.price.multiply(BigDecimal.valueOf(board.pack)).multiply(BigDecimal.valueOf(board.least)));
+        }
+        BigDecimal marks = BigDecimal.ZERO;
+        // Taxes are counted in whole parts of the least unit of money: hundredths, or less with decimals in the rate.
+        int parts = 0;
+        for (PricedTerms terms : pricedTerms) {
+            parts = terms.tax.signum() > 0
+                    ? Math.max(
+                            parts,
+                            2 + Math.max(0, terms.tax.stripTrailingZeros().scale()))
+                    : parts;
+            marks = marks.add(terms.delivery)
+                    .add(terms.minimum)
+                    .add(terms.freeOver == null ? BigDecimal.ZERO : terms.freeOver);
+        }
+        return dearest.multiply(pieces)
+                        .add(marks)
+                        .movePointRight(decimals + parts)
+                        .compareTo(MOST_MONEY)
+                > 0;
     }
 
     private long minor(BigDecimal amount) {
@@ -90,8 +125,10 @@ final class CutFiles {
             BigDecimal price = money(row, "price", null);
             int available = count(row, "available", Integer.MAX_VALUE, 0);
             int pack = count(row, "pack", 1, 1);
+            int least = count(row, "from", 1, 1);
             if (!row.isBad() && price != null) {
-                priced.add(new PricedBoard(row.text("supplier"), row.text("section"), ticks, price, pack, available));
+                priced.add(new PricedBoard(
+                        row.text("supplier"), row.text("section"), ticks, price, pack, available, least));
             }
         });
     }

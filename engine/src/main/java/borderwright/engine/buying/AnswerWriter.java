@@ -3,7 +3,6 @@ package borderwright.engine.buying;
 import borderwright.engine.stock.Demand;
 import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.Pattern;
-import borderwright.engine.stock.StockCase;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,12 +28,17 @@ final class AnswerWriter {
 
     private ShoppingAnswer.Order order(int k) {
         List<ShoppingAnswer.BoardLine> boards = new ArrayList<>();
+        for (BoardOffer first : shopping.problem.first()) {
+            if (first.supplier().equals(shopping.suppliers.get(k).name())) {
+                boards.add(new ShoppingAnswer.BoardLine(first, Math.toIntExact(first.leastPacks())));
+            }
+        }
         for (int s = 0; s < purchase.packs.length; s++) {
             ShoppingCase.Section section = shopping.sections.get(s);
             for (int j = 0; j < purchase.packs[s].length; j++) {
                 BoardOffer offer = section.sources.get(j).offer();
                 if (offer != null && section.supplier[j] == k && purchase.packs[s][j] > 0) {
-                    boards.add(new ShoppingAnswer.BoardLine(offer, purchase.packs[s][j]));
+                    addTo(boards, offer, purchase.packs[s][j]);
                 }
             }
         }
@@ -54,6 +58,17 @@ final class AnswerWriter {
                 terms.name(), boards, goods, value, delivery, shopping.paid(k, value) - value - delivery);
     }
 
+    /** More packs of an offer, on its own line if it has one. */
+    private static void addTo(List<ShoppingAnswer.BoardLine> lines, BoardOffer offer, int packs) {
+        for (int i = 0; i < lines.size(); i++) {
+            if (lines.get(i).offer().equals(offer) && offer.hasBreak()) {
+                lines.set(i, new ShoppingAnswer.BoardLine(offer, lines.get(i).packs() + packs));
+                return;
+            }
+        }
+        lines.add(new ShoppingAnswer.BoardLine(offer, packs));
+    }
+
     List<LaidBoard> boards() {
         List<LaidBoard> boards = new ArrayList<>();
         for (int s = 0; s < purchase.packings.size(); s++) {
@@ -64,7 +79,6 @@ final class AnswerWriter {
 
     /** Deals the labels out to the patterns; boards that come out alike are one entry with a count. */
     private static void lay(ShoppingCase.Section section, Packing packing, long trimTicks, List<LaidBoard> boards) {
-        StockCase stock = section.stock;
         List<LabelDeal> deals = new ArrayList<>();
         section.demandsBySize.forEach(same -> deals.add(new LabelDeal(same)));
         for (int p = 0; p < packing.kinds(); p++) {
@@ -87,7 +101,7 @@ final class AnswerWriter {
                             section.name,
                             source.lengthTicks(),
                             source.trimTicks(trimTicks),
-                            source.packPrice() / stock.pack(pattern.board()),
+                            source.pricePerBoard(),
                             alike,
                             pieces));
                 }

@@ -79,6 +79,7 @@ public final class BasketWords {
     private String board(BoardOffer offer) {
         return (offer.section().isEmpty() ? "board" : offer.section()) + " of " + length.apply(offer.lengthTicks())
                 + (offer.pack() > 1 ? " in packs of " + offer.pack() : "")
+                + (offer.hasBreak() ? " at the price from " + offer.least() + " on" : "")
                 + (offer.supplier().isEmpty() ? "" : " from " + offer.supplier());
     }
 

@@ -9,16 +9,33 @@ package borderwright.engine.buying;
  * @param packPrice price of one pack as priced, minor units
  * @param pack boards in a pack, 1 when sold singly
  * @param available boards to be had, {@link Integer#MAX_VALUE} for as many as needed
+ * @param least boards from which the price holds for all of them, 1 for any number
  */
-public record BoardOffer(String supplier, String section, long lengthTicks, long packPrice, int pack, int available) {
+public record BoardOffer(
+        String supplier, String section, long lengthTicks, long packPrice, int pack, int available, int least) {
     public BoardOffer {
-        if (lengthTicks <= 0 || packPrice < 0 || pack < 1 || available < 0) {
+        if (lengthTicks <= 0 || packPrice < 0 || pack < 1 || available < 0 || least < 1) {
             throw new IllegalArgumentException("a board offer needs a length, a price of 0 or more and a pack, got "
                     + lengthTicks + ", " + packPrice + ", " + pack + ", " + available);
         }
     }
 
+    /** A price for any number. */
+    public BoardOffer(String supplier, String section, long lengthTicks, long packPrice, int pack, int available) {
+        this(supplier, section, lengthTicks, packPrice, pack, available, 1);
+    }
+
+    /** Whether the price holds only from more than one pack on. */
+    boolean hasBreak() {
+        return least > pack;
+    }
+
+    /** Packs from which the price holds. */
+    long leastPacks() {
+        return (least + (long) pack - 1) / pack;
+    }
+
     BoardOffer withPrice(long price) {
-        return new BoardOffer(supplier, section, lengthTicks, price, pack, available);
+        return new BoardOffer(supplier, section, lengthTicks, price, pack, available, least);
     }
 }

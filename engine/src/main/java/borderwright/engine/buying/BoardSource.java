@@ -7,15 +7,20 @@ import org.jspecify.annotations.Nullable;
  *
  * @param offer what is bought, null when owned
  * @param owned what is owned, null when bought
+ * @param first boards of the offer that are bought in any case and paid for already; 0 for the offer itself
  */
-record BoardSource(@Nullable BoardOffer offer, @Nullable OwnedStock owned) {
+record BoardSource(@Nullable BoardOffer offer, @Nullable OwnedStock owned, int first) {
+    boolean isBoughtFirst() {
+        return first > 0;
+    }
+
     boolean isOwned() {
         return offer == null;
     }
 
     /** The supplier's name; for owned boards where they lie. */
     String supplierName() {
-        return offer != null ? offer.supplier() : "\0shed";
+        return offer != null && first == 0 ? offer.supplier() : "\0shed";
     }
 
     /** For a person: the supplier, or the label of what is owned. */
@@ -33,14 +38,22 @@ record BoardSource(@Nullable BoardOffer offer, @Nullable OwnedStock owned) {
     }
 
     long packPrice() {
-        return offer != null ? offer.packPrice() : 0;
+        return offer != null && first == 0 ? offer.packPrice() : 0;
+    }
+
+    /** Of one board, rounded down; also of one that is paid for already. */
+    long pricePerBoard() {
+        return offer != null ? offer.packPrice() / offer.pack() : 0;
     }
 
     int pack() {
-        return offer != null ? offer.pack() : 1;
+        return offer != null && first == 0 ? offer.pack() : 1;
     }
 
     int available() {
+        if (first > 0) {
+            return first;
+        }
         return offer != null ? offer.available() : owned != null ? owned.count() : 0;
     }
 }

@@ -122,7 +122,8 @@ public record PriceLists(
                             length.ticks(),
                             packPrice.longValueExact(),
                             pack,
-                            price.available() != null ? price.available() : Integer.MAX_VALUE));
+                            price.available() != null ? price.available() : Integer.MAX_VALUE,
+                            price.from() != null ? price.from() : 1));
                 }
             }
         }

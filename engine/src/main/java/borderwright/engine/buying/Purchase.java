@@ -45,7 +45,7 @@ final class Purchase {
     }
 
     private static long[] values(ShoppingCase shopping, int[][] packs, int[][] goods) {
-        long[] value = new long[shopping.suppliers.size()];
+        long[] value = shopping.firstValue.clone();
         for (int s = 0; s < packs.length; s++) {
             ShoppingCase.Section section = shopping.sections.get(s);
             for (int j = 0; j < packs[s].length; j++) {
@@ -66,6 +66,9 @@ final class Purchase {
 
     /** Whether anything at all is bought from supplier {@code k}, even for nothing. */
     boolean buysFrom(ShoppingCase shopping, int k) {
+        if (shopping.buysFirst(k)) {
+            return true;
+        }
         for (int s = 0; s < packs.length; s++) {
             for (int j = 0; j < packs[s].length; j++) {
                 if (packs[s][j] > 0 && shopping.sections.get(s).supplier[j] == k) {

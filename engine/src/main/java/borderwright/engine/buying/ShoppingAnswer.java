@@ -61,6 +61,11 @@ public record ShoppingAnswer(
         return new ShoppingAnswer(status, cost, bound, orders, others, unpriced, alternatives, reasons);
     }
 
+    /** The same answer with other figures for each supplier alone. */
+    ShoppingAnswer withAlternatives(List<Alternative> others) {
+        return new ShoppingAnswer(status, cost, bound, orders, boards, unpriced, others, reasons);
+    }
+
     /** The same answer with a bound that is known otherwise; never above the cost. */
     public ShoppingAnswer withBound(long other) {
         return new ShoppingAnswer(status, cost, Math.min(other, cost), orders, boards, unpriced, alternatives, reasons);

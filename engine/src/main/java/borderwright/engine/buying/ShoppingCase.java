@@ -27,6 +27,9 @@ final class ShoppingCase {
     final List<Section> sections = new ArrayList<>();
     final List<Cover> covers = new ArrayList<>();
     final List<GoodsNeed> unpriced = new ArrayList<>();
+    /** Value of what is bought in any case from each supplier, as priced, minor units. */
+    final long[] firstValue;
+
     private final long[] taxFactor;
 
     ShoppingCase(ShoppingProblem problem) {
@@ -42,6 +45,11 @@ final class ShoppingCase {
             SupplierTerms terms = suppliers.get(k);
             taxFactor[k] =
                     terms.taxTop().multiply(bottom).divide(terms.taxBottom()).longValueExact();
+        }
+        this.firstValue = new long[suppliers.size()];
+        for (BoardOffer offer : problem.first()) {
+            firstValue[number.getOrDefault(offer.supplier(), 0)] +=
+                    Math.multiplyExact(offer.leastPacks(), offer.packPrice());
         }
         Map<String, List<Demand>> bySection = new LinkedHashMap<>();
         for (Demand demand : problem.demands()) {
@@ -91,6 +99,17 @@ final class ShoppingCase {
         } else {
             unpriced.add(need);
         }
+    }
+
+    /** Boards of an offer that are bought in any case. */
+    int boughtFirst(BoardOffer offer) {
+        return problem.first().contains(offer) ? Math.toIntExact(offer.leastPacks() * offer.pack()) : 0;
+    }
+
+    /** Whether anything is bought from supplier {@code k} in any case. */
+    boolean buysFirst(int k) {
+        return problem.first().stream()
+                .anyMatch(b -> b.supplier().equals(suppliers.get(k).name()));
     }
 
     /** Cost in grains of a price as priced, minor units, by supplier {@code k}. */
@@ -150,12 +169,18 @@ final class ShoppingCase {
             }
             for (OwnedStock owned : problem.owned()) {
                 if (owned.section().equals(name) && owned.count() > 0) {
-                    sources.add(new BoardSource(null, owned));
+                    sources.add(new BoardSource(null, owned, 0));
                 }
             }
             for (BoardOffer offer : problem.boards()) {
-                if (offer.section().equals(name) && offer.available() >= offer.pack()) {
-                    sources.add(new BoardSource(offer, null));
+                if (offer.section().equals(name)) {
+                    int first = shopping.boughtFirst(offer);
+                    if (first > 0) {
+                        sources.add(new BoardSource(offer, null, first));
+                    }
+                    if (offer.available() - first >= offer.pack()) {
+                        sources.add(new BoardSource(offer, null, 0));
+                    }
                 }
             }
             int types = sources.size();
@@ -173,12 +198,22 @@ final class ShoppingCase {
                 capacity[j] = Math.max(0, usable + problem.kerfTicks()) / common;
                 cost[j] = shopping.grains(value[j], supplier[j]);
                 pack[j] = source.pack();
-                available[j] = source.available();
+                available[j] = source.offer() == null || source.isBoughtFirst()
+                        ? source.available()
+                        : moreOf(source, shopping);
             }
             for (int i = 0; i < size.length; i++) {
                 size[i] /= common;
             }
             this.stock = new StockCase(size, count, capacity, cost, pack, available);
+        }
+
+        /** Boards of an offer beyond those that are bought first. */
+        private static int moreOf(BoardSource source, ShoppingCase shopping) {
+            BoardOffer offer = source.offer();
+            return offer == null || offer.available() == Integer.MAX_VALUE
+                    ? source.available()
+                    : offer.available() - shopping.boughtFirst(offer);
         }
 
         private static long gcd(long a, long b) {

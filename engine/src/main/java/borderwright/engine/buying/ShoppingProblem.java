@@ -1,6 +1,7 @@
 package borderwright.engine.buying;
 
 import borderwright.engine.stock.Demand;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -14,6 +15,7 @@ import java.util.List;
  * @param goods what everything else can be bought as
  * @param kerfTicks width of a cut, ticks, at least 0
  * @param trimTicks waste at each end of a bought board, ticks, kerf included, at least 0
+ * @param first boards that are bought in any case, each as many as its price holds from
  */
 public record ShoppingProblem(
         List<Demand> demands,
@@ -23,7 +25,8 @@ public record ShoppingProblem(
         List<GoodsNeed> needs,
         List<GoodsOffer> goods,
         long kerfTicks,
-        long trimTicks) {
+        long trimTicks,
+        List<BoardOffer> first) {
     public ShoppingProblem {
         demands = List.copyOf(demands);
         boards = List.copyOf(boards);
@@ -31,18 +34,39 @@ public record ShoppingProblem(
         owned = List.copyOf(owned);
         needs = List.copyOf(needs);
         goods = List.copyOf(goods);
+        first = List.copyOf(first);
         if (kerfTicks < 0 || trimTicks < 0) {
             throw new IllegalArgumentException("kerf and trim must not be negative: " + kerfTicks + ", " + trimTicks);
         }
     }
 
+    /** Nothing is bought in advance. */
+    public ShoppingProblem(
+            List<Demand> demands,
+            List<BoardOffer> boards,
+            List<SupplierTerms> terms,
+            List<OwnedStock> owned,
+            List<GoodsNeed> needs,
+            List<GoodsOffer> goods,
+            long kerfTicks,
+            long trimTicks) {
+        this(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, List.of());
+    }
+
+    /** The same with as many boards bought first as a price holds from. */
+    ShoppingProblem buyingFirst(BoardOffer offer) {
+        List<BoardOffer> all = new ArrayList<>(first);
+        all.add(offer);
+        return new ShoppingProblem(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, all);
+    }
+
     /** The same list from other boards and goods. */
     public ShoppingProblem withOffers(List<BoardOffer> otherBoards, List<GoodsOffer> otherGoods) {
-        return new ShoppingProblem(demands, otherBoards, terms, owned, needs, otherGoods, kerfTicks, trimTicks);
+        return new ShoppingProblem(demands, otherBoards, terms, owned, needs, otherGoods, kerfTicks, trimTicks, first);
     }
 
     /** Another list from the same boards and goods. */
     public ShoppingProblem withDemands(List<Demand> others) {
-        return new ShoppingProblem(others, boards, terms, owned, needs, goods, kerfTicks, trimTicks);
+        return new ShoppingProblem(others, boards, terms, owned, needs, goods, kerfTicks, trimTicks, first);
     }
 }

@@ -41,7 +41,9 @@ final class SupplierCase {
             boolean canBeFree = terms.delivery() > 0 && terms.freeOver() != SupplierTerms.NEVER;
             List<int[]> more = new ArrayList<>();
             for (int[] s : states) {
-                for (int choice = UNUSED; choice <= (canBeFree ? FREE : PAYS); choice++) {
+                for (int choice = shopping.buysFirst(k) ? PAYS : UNUSED;
+                        choice <= (canBeFree ? FREE : PAYS);
+                        choice++) {
                     int[] next = s.clone();
                     next[k] = choice;
                     more.add(next);
@@ -83,21 +85,27 @@ final class SupplierCase {
         return only;
     }
 
+    /** Least value that must be bought besides what is bought in any case. */
+    private long openValue(int k) {
+        return Math.max(0, leastValue(k) - shopping.firstValue[k]);
+    }
+
     boolean isCoupled() {
         for (int k = 0; k < state.length; k++) {
-            if (leastValue(k) > 0) {
+            if (openValue(k) > 0) {
                 return true;
             }
         }
         return false;
     }
 
-    /** Delivery charges of the case in grains. */
+    /** Delivery charges of the case, and what is bought in any case, in grains. */
     long deliveryGrains() {
         long grains = 0;
         for (int k = 0; k < state.length; k++) {
             SupplierTerms terms = shopping.suppliers.get(k);
             grains += state[k] == PAYS ? shopping.grains(terms.delivery(), k) : 0;
+            grains += shopping.grains(shopping.firstValue[k], k);
         }
         return grains;
     }
@@ -177,9 +185,9 @@ final class SupplierCase {
         }
         int[] valueRow = new int[state.length];
         for (int k = 0; k < state.length; k++) {
-            valueRow[k] = leastValue(k) > 0 ? need.size() : -1;
+            valueRow[k] = openValue(k) > 0 ? need.size() : -1;
             if (valueRow[k] >= 0) {
-                need.add(leastValue(k));
+                need.add(openValue(k));
             }
         }
         for (int c = 0; c < shopping.covers.size(); c++) {

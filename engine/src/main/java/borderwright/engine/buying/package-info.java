@@ -15,7 +15,7 @@
  * {@code ModelRows}). {@code Master} generates patterns, {@code Pricing} takes whole prices and true bounds,
  * {@code Dive} rounds, {@code CountTree} branches on counts, {@code PatternTree} on listed patterns. See docs/cutting.md.
  *
- * <p><b>Does not cover</b> discounts for quantity other than packs, and delivery in bands of distance.
+ * <p><b>Does not cover</b> discounts for quantity on goods other than boards, and delivery in bands of distance.
  *
  * <p><b>Start reading</b> at {@link borderwright.engine.buying.Shopper}.
  */

@@ -88,7 +88,17 @@ public record SupplierNote(
             Integer pack,
 
             @Says(value = "boards to be had", otherwise = "as many as needed", atLeast = 0, atMost = 1000000) @Nullable
-            Integer available) {
+            Integer available,
+
+            @Says(
+                    value =
+                            "boards from which the price holds, for all of them; give the usual price a line of its own",
+                    example = "10",
+                    otherwise = "any number",
+                    atLeast = 1,
+                    atMost = 1000000)
+            @Nullable
+            Integer from) {
         public BoardPrice {
             lengths = List.copyOf(lengths);
         }

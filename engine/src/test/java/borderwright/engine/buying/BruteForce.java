@@ -62,7 +62,13 @@ final class BruteForce {
         }
         long least = best;
         BoardOffer offer = problem.boards().get(at);
-        for (int n = 0; n <= most(offer.packPrice(), offer.available() / offer.pack()); n++) {
+        int most = Math.max(
+                (int) Math.min(offer.leastPacks(), offer.available() / offer.pack()),
+                most(offer.packPrice(), offer.available() / offer.pack()));
+        for (int n = 0; n <= most; n++) {
+            if (n > 0 && n < offer.leastPacks()) {
+                continue;
+            }
             packs[at] = n;
             least = overPacks(packs, at + 1, spent + n * offer.packPrice(), least);
         }

@@ -24,7 +24,16 @@ class PriceListsTest {
             @Nullable String boardFoot,
             @Nullable Integer pack) {
         return new SupplierNote.BoardPrice(
-                "cedar", null, lengths, number(whole), number(metre), number(foot), number(boardFoot), pack, null);
+                "cedar",
+                null,
+                lengths,
+                number(whole),
+                number(metre),
+                number(foot),
+                number(boardFoot),
+                pack,
+                null,
+                null);
     }
 
     private static @Nullable BigDecimal number(@Nullable String text) {

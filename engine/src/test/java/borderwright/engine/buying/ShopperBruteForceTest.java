@@ -95,6 +95,19 @@ class ShopperBruteForceTest {
                     pack,
                     random.nextInt(4) == 0 ? random.nextInt(0, 5) : ANY));
         }
+        if (seed % 3 == 1) {
+            // A lower price from some boards on, beside the usual one.
+            BoardOffer usual = boards.get(0);
+            int least = 2 + (int) (seed % 4);
+            boards.add(new BoardOffer(
+                    usual.supplier(),
+                    usual.section(),
+                    usual.lengthTicks(),
+                    usual.packPrice() * (6 + seed % 4) / 10,
+                    usual.pack(),
+                    usual.available(),
+                    least));
+        }
         List<OwnedStock> owned = new ArrayList<>();
         if (random.nextInt(3) == 0) {
             owned.add(new OwnedStock("s0", random.nextInt(20, 90), random.nextInt(1, 3), "rack"));

@@ -79,6 +79,9 @@ public final class ShoppingCheck {
             }
         }
         bought.forEach((o, boards) -> {
+            if (boards < o.least()) {
+                faults.add(boards + " bought of " + o + ", whose price holds from " + o.least());
+            }
             if (boards > offered.getOrDefault(o, 0L)) {
                 faults.add(boards + " bought of " + o);
             }

@@ -160,6 +160,7 @@ class GardenChecksTest {
                     null,
                     null,
                     null,
+                    null,
                     null);
             return said(garden(STRIP, List.of(), List.of(board)));
         }

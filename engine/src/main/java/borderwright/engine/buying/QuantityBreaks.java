@@ -1,0 +1,143 @@
+package borderwright.engine.buying;
+
+import borderwright.engine.stock.Budget;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Prices that hold from a number of boards on.
+ *
+ * <p>A tree over these prices. At its root every price holds for any number: what that costs is a bound. Where a basket takes
+ * a price without reaching its number, one branch leaves the price out, the other buys the number first and goes on from
+ * there. The node with the least bound comes next; mostly the root is the end.
+ */
+final class QuantityBreaks {
+    private final Budget budget;
+    private final Progress progress;
+    private final PriorityQueue<Node> open =
+            new PriorityQueue<>(Comparator.comparingLong(Node::bound).thenComparingInt(Node::number));
+    /** Bound of what could neither be solved to its end nor branched any further. */
+    private long unsettled = Long.MAX_VALUE;
+
+    private @Nullable ShoppingAnswer best;
+    private int made;
+
+    private QuantityBreaks(Budget budget, Progress progress) {
+        this.budget = budget;
+        this.progress = progress;
+    }
+
+    /**
+     * A basket that takes a price without reaching its number.
+     *
+     * @param problem what it serves
+     * @param price the price
+     * @param bound nothing below this node costs less
+     * @param number in the order of making
+     */
+    private record Node(ShoppingProblem problem, BoardOffer price, long bound, int number) {}
+
+    static boolean has(ShoppingProblem problem) {
+        return problem.boards().stream().anyMatch(BoardOffer::hasBreak);
+    }
+
+    static ShoppingAnswer buy(ShoppingProblem problem, Budget budget, Progress progress) {
+        return new QuantityBreaks(budget, progress).run(problem);
+    }
+
+    private ShoppingAnswer run(ShoppingProblem problem) {
+        ShoppingAnswer root = Shopper.buyAsPriced(problem, budget);
+        take(problem, root, 0);
+        while (!open.isEmpty()) {
+            Node next = open.peek();
+            if (best != null && (next.bound >= best.cost() || budget.isSpent())) {
+                break;
+            }
+            open.remove();
+            ShoppingProblem without = next.problem.withOffers(
+                    next.problem.boards().stream()
+                            .filter(b -> !b.equals(next.price))
+                            .toList(),
+                    next.problem.goods());
+            take(without, Shopper.buyAsPriced(without, budget), next.bound);
+            if (next.price.available() >= next.price.leastPacks() * next.price.pack()) {
+                ShoppingProblem first = next.problem.buyingFirst(next.price);
+                take(first, Shopper.buyAsPriced(first, budget), next.bound);
+            }
+        }
+        long bound = Math.min(unsettled, open.isEmpty() ? Long.MAX_VALUE : open.peek().bound);
+        if (best == null) {
+            return none(root, bound);
+        }
+        return best.withBound(bound).withAlternatives(alone(root, best.equals(root)));
+    }
+
+    private void take(ShoppingProblem problem, ShoppingAnswer answer, long above) {
+        if (answer.status() == ShoppingAnswer.Status.IMPOSSIBLE) {
+            return;
+        }
+        if (answer.status() == ShoppingAnswer.Status.STOPPED) {
+            unsettled = Math.min(unsettled, above);
+            return;
+        }
+        long bound = Math.max(above, answer.bound());
+        Optional<BoardOffer> price = shortOf(problem, answer);
+        if (price.isPresent()) {
+            open.add(new Node(problem, price.get(), bound, made++));
+            return;
+        }
+        if (best == null || answer.cost() < best.cost()) {
+            best = answer;
+            progress.better(answer.cost(), Math.min(answer.cost(), above));
+        }
+        if (bound < answer.cost()) {
+            unsettled = Math.min(unsettled, bound);
+        }
+    }
+
+    /** A price that a basket takes for fewer boards than it holds from. */
+    private static Optional<BoardOffer> shortOf(ShoppingProblem problem, ShoppingAnswer answer) {
+        Map<BoardOffer, Long> packs = new HashMap<>();
+        for (ShoppingAnswer.Order order : answer.orders()) {
+            order.boards().forEach(line -> packs.merge(line.offer(), (long) line.packs(), Long::sum));
+        }
+        return problem.boards().stream()
+                .filter(b -> b.hasBreak() && packs.containsKey(b) && packs.getOrDefault(b, 0L) < b.leastPacks())
+                .findFirst();
+    }
+
+    /** Leaving a price out or buying in advance says nothing of a supplier alone; the bound at the root does. */
+    private static List<ShoppingAnswer.Alternative> alone(ShoppingAnswer root, boolean isBest) {
+        List<ShoppingAnswer.Alternative> alone = new ArrayList<>();
+        for (ShoppingAnswer.Alternative a : root.alternatives()) {
+            alone.add(new ShoppingAnswer.Alternative(
+                    a.supplier(), a.possible(), isBest ? a.cost() : Long.MAX_VALUE, a.bound()));
+        }
+        return alone;
+    }
+
+    private static ShoppingAnswer none(ShoppingAnswer root, long bound) {
+        boolean impossible = bound == Long.MAX_VALUE;
+        if (root.status() == (impossible ? ShoppingAnswer.Status.IMPOSSIBLE : ShoppingAnswer.Status.STOPPED)) {
+            return root;
+        }
+        return new ShoppingAnswer(
+                impossible ? ShoppingAnswer.Status.IMPOSSIBLE : ShoppingAnswer.Status.STOPPED,
+                0,
+                0,
+                List.of(),
+                List.of(),
+                root.unpriced(),
+                List.of(),
+                List.of(
+                        impossible
+                                ? "The boards to be had cannot give all pieces at prices that hold for so few of them."
+                                : "No basket was found within the work allowed, and none was shown to be impossible."));
+    }
+}
