@@ -21,6 +21,9 @@ public final class Explainer {
     /** Different lengths of pieces beyond which asking again takes longer than a person waits. */
     private static final int MOST_SIZES = 200;
 
+    /** Rows of the list beyond which even reading it again takes a while. */
+    private static final int MOST_ROWS = 10_000;
+
     private static final int MOST_BOARDS = 12;
     private static final int MOST_PROBES = 30;
     private static final long PROBE_WORK = 100_000;
@@ -69,6 +72,7 @@ public final class Explainer {
 
     private Explanation explain() {
         boolean asks = answer.proven()
+                && problem.demands().size() <= MOST_ROWS
                 && problem.demands().stream()
                                 .map(d -> List.of(d.section(), d.lengthTicks()))
                                 .distinct()

@@ -80,7 +80,7 @@ public final class NestedBasket {
         for (int round = 0; round < MOST_ROUNDS && isBetter(answer, plain); round++) {
             Layout layout = new Layout(answer);
             if (layout.fits(budget.part(SWAP_WORK))) {
-                ShoppingAnswer nested = with(answer, layout.boards(), bound, atLeast(alone));
+                ShoppingAnswer nested = with(answer, layout.boards(), bound, atLeast(alone, answer));
                 return new Bought(nested, bare, isFound(plain) ? plain.cost() - nested.cost() : 0);
             }
             // Half of what they gave is asked back first: often a few millimetres are all that is missing.
@@ -95,9 +95,16 @@ public final class NestedBasket {
     }
 
     /** What the bare list tells of a supplier alone is a bound and no basket. */
-    private static List<ShoppingAnswer.Alternative> atLeast(List<ShoppingAnswer.Alternative> alone) {
+    private static List<ShoppingAnswer.Alternative> atLeast(
+            List<ShoppingAnswer.Alternative> alone, ShoppingAnswer nested) {
+        List<String> sellers =
+                nested.orders().stream().map(ShoppingAnswer.Order::supplier).toList();
         return alone.stream()
-                .map(a -> new ShoppingAnswer.Alternative(a.supplier(), a.possible(), Long.MAX_VALUE, a.bound()))
+                .map(a -> new ShoppingAnswer.Alternative(
+                        a.supplier(),
+                        a.possible(),
+                        sellers.equals(List.of(a.supplier())) ? nested.cost() : Long.MAX_VALUE,
+                        a.bound()))
                 .toList();
     }
 

@@ -400,13 +400,18 @@ public sealed interface Sheet {
             if (cut.turned()) {
                 notes.add("board turned over");
             }
-            if (cut.swapped()) {
+            if (cut.swapped() && !(isSquare(cut.left()) && isSquare(cut.right()))) {
                 notes.add("end for end");
             }
-            if (cut.sharesCut()) {
+            // A square cut always parts two pieces.
+            if (cut.sharesCut() && !isSquare(cut.left())) {
                 notes.add("shares the cut before it");
             }
             return String.join("; ", notes);
+        }
+
+        private static boolean isSquare(CuttingPlan.Slant slant) {
+            return slant.equals(CuttingPlan.Slant.SQUARE);
         }
 
         /** The boards' marks in short. */
