@@ -60,7 +60,8 @@ public final class TestGarden {
                 null,
                 days,
                 null,
-                received);
+                received,
+                List.of());
     }
 
     /** The same garden after its first planter. */
@@ -86,7 +87,8 @@ public final class TestGarden {
                 garden.planting(),
                 garden.days(),
                 first,
-                garden.received());
+                garden.received(),
+                garden.substitutes());
     }
 
     /** Level ground at the datum, 20 m square about the origin. */

@@ -161,7 +161,8 @@ public final class SamplePlan {
                 null,
                 null,
                 DAYS,
-                null);
+                null,
+                List.of());
     }
 
     private static SectionNote section(String name, double t, double w) {

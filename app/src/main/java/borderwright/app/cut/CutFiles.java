@@ -54,7 +54,14 @@ final class CutFiles {
         List<BoardOffer> boards = new ArrayList<>();
         for (PricedBoard b : priced) {
             boards.add(new BoardOffer(
-                    b.supplier, b.section, b.ticks, minor(b.price) * b.pack, b.pack, b.available, b.least));
+                    b.supplier,
+                    b.section,
+                    b.ticks,
+                    minor(b.price) * b.pack,
+                    b.pack,
+                    b.available,
+                    b.least,
+                    BoardOffer.Instead.NOTHING));
         }
         return boards;
     }

@@ -36,6 +36,15 @@ public final class BasketWords {
         why.dearer().forEach(dearer -> reasons.add(dearer(dearer)));
         why.deliveries().forEach(delivery -> reasons.add(delivery(delivery, answer.proven())));
         why.spares().forEach(spare -> reasons.add(spare(spare)));
+        for (ShoppingAnswer.Order order : answer.orders()) {
+            for (ShoppingAnswer.BoardLine line : order.boards()) {
+                BoardOffer offer = line.offer();
+                if (!offer.sold().equals(offer.section())) {
+                    reasons.add("The " + board(offer) + " stands in for " + offer.section() + "; the difference counts "
+                            + money.apply(line.packs() * offer.instead().counted()) + ", which nobody is paid.");
+                }
+            }
+        }
         for (LaidBoard board : answer.boards()) {
             if (board.isHeldBack()) {
                 reasons.add("A " + board.section() + " of " + length.apply(board.lengthTicks()) + " from "
@@ -77,7 +86,7 @@ public final class BasketWords {
     }
 
     private String board(BoardOffer offer) {
-        return (offer.section().isEmpty() ? "board" : offer.section()) + " of " + length.apply(offer.lengthTicks())
+        return (offer.section().isEmpty() ? "board" : offer.sold()) + " of " + length.apply(offer.lengthTicks())
                 + (offer.pack() > 1 ? " in packs of " + offer.pack() : "")
                 + (offer.hasBreak() ? " at the price from " + offer.least() + " on" : "")
                 + (offer.supplier().isEmpty() ? "" : " from " + offer.supplier());

@@ -36,8 +36,8 @@ public final class Baskets {
         }
         return new Basket(
                 orders,
-                Money.ofMinor(currency, answer.cost()),
-                Money.ofMinor(currency, answer.bound()),
+                Money.ofMinor(currency, answer.cost() - answer.counted()),
+                Money.ofMinor(currency, answer.bound() - answer.counted()),
                 answer.proven(),
                 unpriced,
                 reasons(answer, why, currency, rejectPercent, format));
@@ -84,7 +84,7 @@ public final class Baskets {
         for (ShoppingAnswer.BoardLine line : order.boards()) {
             BoardOffer offer = line.offer();
             lines.add(new Basket.Line(
-                    offer.section(),
+                    offer.sold(),
                     new Length(offer.lengthTicks()),
                     line.packs() * offer.pack(),
                     offer.pack(),

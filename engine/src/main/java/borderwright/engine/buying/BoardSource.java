@@ -41,6 +41,11 @@ record BoardSource(@Nullable BoardOffer offer, @Nullable OwnedStock owned, int f
         return offer != null && first == 0 ? offer.packPrice() : 0;
     }
 
+    /** What a pack counts besides its price. */
+    long counted() {
+        return offer != null && first == 0 ? offer.instead().counted() : 0;
+    }
+
     /** Of one board, rounded down; also of one that is paid for already. */
     long pricePerBoard() {
         return offer != null ? offer.packPrice() / offer.pack() : 0;

@@ -210,6 +210,7 @@ public final class Explainer {
             long value = 0;
             for (ShoppingAnswer.BoardLine line : order.boards()) {
                 value += line.packs() * price.getOrDefault(line.offer(), 0L);
+                sum += line.packs() * line.offer().instead().counted();
             }
             for (ShoppingAnswer.GoodsLine line : order.goods()) {
                 value += line.count() * price.getOrDefault(line.offer(), 0L);

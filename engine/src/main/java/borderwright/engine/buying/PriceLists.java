@@ -1,6 +1,7 @@
 package borderwright.engine.buying;
 
 import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.Substitute;
 import borderwright.engine.garden.SupplierNote;
 import borderwright.engine.measure.Length;
 import borderwright.engine.problem.Problem;
@@ -52,6 +53,40 @@ public record PriceLists(
             resolver.add(suppliers.get(k), "suppliers[" + k + "]");
         }
         return new PriceLists(resolver.boards, resolver.goods, resolver.terms, resolver.problems);
+    }
+
+    /**
+     * The same with boards that stand in for others. Boards of which there are only so many, and prices that hold from a number
+     * on, are left to their own section: they cannot be counted twice.
+     *
+     * @param substitutes which section stands in for which
+     * @param currency of the worth of the difference
+     */
+    public PriceLists withSubstitutes(List<Substitute> substitutes, CurrencyUnit currency) {
+        List<BoardOffer> all = new ArrayList<>(boards);
+        for (Substitute substitute : substitutes) {
+            BigDecimal perMetre = substitute.perMetre() == null ? BigDecimal.ZERO : substitute.perMetre();
+            for (BoardOffer offer : boards) {
+                if (offer.section().equals(substitute.section())
+                        && offer.available() == Integer.MAX_VALUE
+                        && !offer.hasBreak()) {
+                    BigDecimal each = perMetre.movePointRight(currency.getDecimalPlaces())
+                            .multiply(BigDecimal.valueOf(offer.lengthTicks()))
+                            .divide(TICKS_PER_METRE, 0, RoundingMode.HALF_UP);
+                    all.add(new BoardOffer(
+                            offer.supplier(),
+                            substitute.inPlaceOf(),
+                            offer.lengthTicks(),
+                            offer.packPrice(),
+                            offer.pack(),
+                            offer.available(),
+                            1,
+                            new BoardOffer.Instead(
+                                    offer.section(), Math.multiplyExact(each.longValueExact(), offer.pack()))));
+                }
+            }
+        }
+        return new PriceLists(all, goods, terms, problems);
     }
 
     /** What a price comes to with the tax that its supplier adds: prices of two suppliers compare only so. */
@@ -123,7 +158,8 @@ public record PriceLists(
                             packPrice.longValueExact(),
                             pack,
                             price.available() != null ? price.available() : Integer.MAX_VALUE,
-                            price.from() != null ? price.from() : 1));
+                            price.from() != null ? price.from() : 1,
+                            BoardOffer.Instead.NOTHING));
                 }
             }
         }

@@ -28,7 +28,19 @@ final class Purchase {
         for (int k = 0; k < value.length; k++) {
             sum = Math.addExact(sum, buysFrom(shopping, k) ? shopping.paid(k, value[k]) : 0);
         }
-        this.cost = sum;
+        this.cost = Math.addExact(sum, counted(shopping, packs));
+    }
+
+    /** What boards of other sections count besides their prices. */
+    private static long counted(ShoppingCase shopping, int[][] packs) {
+        long counted = shopping.firstCounted();
+        for (int s = 0; s < packs.length; s++) {
+            for (int j = 0; j < packs[s].length; j++) {
+                long each = shopping.sections.get(s).sources.get(j).counted();
+                counted = Math.addExact(counted, Math.multiplyExact(packs[s][j], each));
+            }
+        }
+        return counted;
     }
 
     /** Packs that the packings need and no more. */

@@ -6,7 +6,7 @@ import java.util.List;
  * What to buy, how every board is cut, and how good that is known to be.
  *
  * @param status whether there is a basket
- * @param cost what is paid in all, minor units; 0 without a basket
+ * @param cost what is paid in all, and what stand-ins count, minor units; 0 without a basket
  * @param bound no basket that serves the list costs less, minor units
  * @param orders one for each supplier that is bought from, in the order of the problem's boards and goods
  * @param boards every board that is cut into
@@ -49,6 +49,11 @@ public record ShoppingAnswer(
         IMPOSSIBLE,
         /** None was found within the budget, and none was shown to be impossible. */
         STOPPED
+    }
+
+    /** What boards that stand in for others count, minor units: in the cost, paid to nobody. */
+    public long counted() {
+        return cost - orders.stream().mapToLong(Order::total).sum();
     }
 
     /** Whether nothing can be cheaper. */

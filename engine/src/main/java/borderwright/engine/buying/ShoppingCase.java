@@ -106,6 +106,13 @@ final class ShoppingCase {
         return problem.first().contains(offer) ? Math.toIntExact(offer.leastPacks() * offer.pack()) : 0;
     }
 
+    /** What the boards that are bought in any case count besides their prices, minor units. */
+    long firstCounted() {
+        return problem.first().stream()
+                .mapToLong(b -> Math.multiplyExact(b.leastPacks(), b.instead().counted()))
+                .sum();
+    }
+
     /** Whether anything is bought from supplier {@code k} in any case. */
     boolean buysFirst(int k) {
         return problem.first().stream()
@@ -196,7 +203,8 @@ final class ShoppingCase {
                 value[j] = source.packPrice();
                 long usable = source.lengthTicks() - 2 * source.trimTicks(problem.trimTicks());
                 capacity[j] = Math.max(0, usable + problem.kerfTicks()) / common;
-                cost[j] = shopping.grains(value[j], supplier[j]);
+                cost[j] = Math.addExact(
+                        shopping.grains(value[j], supplier[j]), Math.multiplyExact(source.counted(), shopping.grain));
                 pack[j] = source.pack();
                 available[j] = source.offer() == null || source.isBoughtFirst()
                         ? source.available()

@@ -101,7 +101,7 @@ final class SupplierCase {
 
     /** Delivery charges of the case, and what is bought in any case, in grains. */
     long deliveryGrains() {
-        long grains = 0;
+        long grains = Math.multiplyExact(shopping.firstCounted(), shopping.grain);
         for (int k = 0; k < state.length; k++) {
             SupplierTerms terms = shopping.suppliers.get(k);
             grains += state[k] == PAYS ? shopping.grains(terms.delivery(), k) : 0;

@@ -55,13 +55,17 @@ public record Garden(
         FirstPlanter first,
 
         @Says("what has arrived and what is cut already; the plan is made again for the rest") @Nullable
-        ReceivedNote received) {
+        ReceivedNote received,
+
+        @Says("sections of the same size that may be bought in place of others")
+        List<Substitute> substitutes) {
     public Garden {
         runs = List.copyOf(runs);
         sections = List.copyOf(sections);
         suppliers = List.copyOf(suppliers);
         owned = List.copyOf(owned);
         saws = List.copyOf(saws);
+        substitutes = List.copyOf(substitutes);
     }
 
     public UnitSystem unitsOrMetric() {
@@ -134,7 +138,9 @@ public record Garden(
                 filling,
                 planting,
                 days,
-                first);
+                first,
+                received,
+                substitutes);
     }
 
     /** The same garden with a false floor at that height in all its planters; none at 0. */
@@ -142,8 +148,28 @@ public record Garden(
         List<RunWish> floored =
                 runs.stream().map(run -> run.withPlatform(height)).toList();
         return new Garden(
-                name, about, units, currency, budget, survey, floored, build, sections, suppliers, owned, saws, cutting,
-                soil, strength, ground, filling, planting, days, null);
+                name,
+                about,
+                units,
+                currency,
+                budget,
+                survey,
+                floored,
+                build,
+                sections,
+                suppliers,
+                owned,
+                saws,
+                cutting,
+                soil,
+                strength,
+                ground,
+                filling,
+                planting,
+                days,
+                null,
+                received,
+                substitutes);
     }
 
     /** The section of that name. */

@@ -48,6 +48,7 @@ public final class GardenChecks {
             sections.require(garden.owned().get(i).section(), "owned[" + i + "].section", found);
         }
         checkReceived(sections);
+        checkSubstitutes(sections);
         checkGround();
         KnownNames saws =
                 KnownNames.of("saw", garden.saws().stream().map(SawNote::name).toList());
@@ -69,6 +70,28 @@ public final class GardenChecks {
                     "first.unusable",
                     "`unusable` is more than the boards that were looked over.",
                     "Write how many were looked over, such as `boards: 12`, and how many of these were of no use."));
+        }
+    }
+
+    private void checkSubstitutes(KnownNames sections) {
+        for (int i = 0; i < garden.substitutes().size() && found.size() < MOST_FAULTS; i++) {
+            Substitute substitute = garden.substitutes().get(i);
+            String where = "substitutes[" + i + "]";
+            sections.require(substitute.section(), where + ".section", found);
+            sections.require(substitute.inPlaceOf(), where + ".in place of", found);
+            Optional<SectionNote> one = garden.section(substitute.section());
+            Optional<SectionNote> other = garden.section(substitute.inPlaceOf());
+            if (one.isPresent()
+                    && other.isPresent()
+                    && !(one.get().thickness().equals(other.get().thickness())
+                            && one.get().width().equals(other.get().width()))) {
+                found.add(new Problem(
+                        "substitute-size",
+                        where,
+                        "`" + substitute.section() + "` is not as thick and wide as `" + substitute.inPlaceOf()
+                                + "`, so pieces would not fit.",
+                        "Name a section of the same size; for another size write a variant."));
+            }
         }
     }
 

@@ -30,7 +30,9 @@ final class PieceCost implements ToDoubleFunction<Box> {
         double minor = StrictMath.pow(10, garden.currencyUnit().getDecimalPlaces());
         double dearestPerMm3 = 0;
         for (BoardOffer offer : prices.boards()) {
-            double price = prices.withTax(offer.supplier(), (double) offer.packPrice()) / minor / offer.pack();
+            double pack = prices.withTax(offer.supplier(), (double) offer.packPrice())
+                    + offer.instead().counted();
+            double price = pack / minor / offer.pack();
             double lengthMm = new Length(offer.lengthTicks()).mm();
             perMm.merge(offer.section(), price / lengthMm, Math::min);
         }

@@ -92,7 +92,8 @@ public final class Planner {
             return new PlanAnswer.NotPlanned(notFixed.problems());
         }
         SurveyAnswer.Adjusted border = (SurveyAnswer.Adjusted) survey;
-        PriceLists prices = PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currencyUnit());
+        PriceLists prices = PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currencyUnit())
+                .withSubstitutes(garden.substitutes(), garden.currencyUnit());
         Map<String, Double> longestMm = BoardLimits.longestPieceMm(garden, prices.boards());
         Layout layout =
                 BorderLayout.lay(border.outline(), garden.runs(), layoutRules(longestMm), garden.unitsOrMetric());
@@ -160,7 +161,7 @@ public final class Planner {
                         job(BoardInHand.of(answer, garden.cuttingOrHabit().trimOrHabit()), here.open()), budget)
                 .after(here.done());
         PlanTotals totals = new PlanTotals(garden, layout, pieces, site, cutting);
-        Plan.Totals sums = totals.of(answer.cost());
+        Plan.Totals sums = totals.of(answer.cost() - answer.counted());
         List<Problem> unmet = new Shortfalls(garden, taught, format)
                 .of(
                         border.report(),

@@ -101,7 +101,7 @@ record Shortfalls(Garden garden, Taught taught, LengthFormat format) {
         if (garden.budget() == null || answer.status() != ShoppingAnswer.Status.FOUND) {
             return;
         }
-        Money cost = Money.ofMinor(garden.currencyUnit(), answer.cost());
+        Money cost = Money.ofMinor(garden.currencyUnit(), answer.cost() - answer.counted());
         Money most = Money.of(garden.currencyUnit(), garden.budget(), RoundingMode.HALF_UP);
         if (cost.isGreaterThan(most)) {
             found.add(new Problem(

@@ -107,8 +107,10 @@ final class BruteForce {
             }
         }
         Map<String, Long> value = new HashMap<>();
+        long counted = 0;
         for (int j = 0; j < packs.length; j++) {
             BoardOffer offer = problem.boards().get(j);
+            counted += packs[j] * offer.instead().counted();
             if (packs[j] > 0) {
                 value.merge(offer.supplier(), packs[j] * offer.packPrice(), Long::sum);
             }
@@ -119,7 +121,7 @@ final class BruteForce {
                 value.merge(offer.supplier(), goods[g] * offer.price(), Long::sum);
             }
         }
-        long sum = 0;
+        long sum = counted;
         for (Map.Entry<String, Long> order : value.entrySet()) {
             SupplierTerms terms = problem.terms().stream()
                     .filter(t -> t.name().equals(order.getKey()))

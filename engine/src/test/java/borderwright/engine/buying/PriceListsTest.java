@@ -3,6 +3,7 @@ package borderwright.engine.buying;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.Substitute;
 import borderwright.engine.garden.SupplierNote;
 import borderwright.engine.measure.Length;
 import java.math.BigDecimal;
@@ -96,5 +97,17 @@ class PriceListsTest {
                 .satisfies(p -> assertThat(p.sentence())
                         .isEqualTo("The cedar of Alder has no price that can be used."
                                 + " Give a price for a whole board, or one per metre, foot or board foot."));
+    }
+
+    @Test
+    void aSectionThatStandsInCountsItsDifferenceForEachMetre() {
+        PriceLists lists = resolved(price(List.of(Length.ofMm(3000)), null, "2.00", null, null, 2), null, null)
+                .withSubstitutes(List.of(new Substitute("cedar", "larch", new BigDecimal("0.40"))), POUND);
+        BoardOffer standIn = lists.boards().get(1);
+        assertThat(standIn.section()).isEqualTo("larch");
+        assertThat(standIn.sold()).isEqualTo("cedar");
+        assertThat(standIn.packPrice()).isEqualTo(1200);
+        // 2 boards of 3 m at 0.40 a metre.
+        assertThat(standIn.instead().counted()).isEqualTo(240);
     }
 }

@@ -106,7 +106,21 @@ class ShopperBruteForceTest {
                     usual.packPrice() * (6 + seed % 4) / 10,
                     usual.pack(),
                     usual.available(),
-                    least));
+                    least,
+                    BoardOffer.Instead.NOTHING));
+        }
+        if (seed % 5 == 2) {
+            // Another section stands in for the first at a difference that is weighed and not paid.
+            BoardOffer usual = boards.get(0);
+            boards.add(new BoardOffer(
+                    "B",
+                    usual.section(),
+                    usual.lengthTicks() + seed % 7,
+                    usual.packPrice() * 8 / 10,
+                    usual.pack(),
+                    ANY,
+                    1,
+                    new BoardOffer.Instead("other", seed % 4)));
         }
         List<OwnedStock> owned = new ArrayList<>();
         if (random.nextInt(3) == 0) {

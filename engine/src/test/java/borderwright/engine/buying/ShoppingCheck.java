@@ -129,6 +129,7 @@ public final class ShoppingCheck {
             long value = 0;
             for (ShoppingAnswer.BoardLine line : order.boards()) {
                 value += line.packs() * line.offer().packPrice();
+                sum += line.packs() * line.offer().instead().counted();
             }
             for (ShoppingAnswer.GoodsLine line : order.goods()) {
                 value += line.count() * line.offer().price();

@@ -65,7 +65,8 @@ class GardenChecksTest {
                 null,
                 null,
                 null,
-                null);
+                null,
+                List.of());
     }
 
     private static List<String> said(SurveyNotes survey, RunWish... runs) {
@@ -209,7 +210,8 @@ class GardenChecksTest {
                     null,
                     null,
                     null,
-                    null);
+                    null,
+                    List.of());
             assertThat(said(blankSection)).isEmpty();
         }
     }
@@ -256,6 +258,7 @@ class GardenChecksTest {
                 null,
                 null,
                 null,
-                null);
+                null,
+                List.of());
     }
 }
