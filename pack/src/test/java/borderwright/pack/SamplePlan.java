@@ -162,6 +162,7 @@ public final class SamplePlan {
                 null,
                 DAYS,
                 null,
+                null,
                 List.of());
     }
 

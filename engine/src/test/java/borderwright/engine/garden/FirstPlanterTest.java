@@ -67,7 +67,9 @@ class FirstPlanterTest {
                 null,
                 null,
                 null,
-                first);
+                first,
+                null,
+                List.of());
         return garden.asMeasured().saws().stream().map(SawNote::kerfMm).toList();
     }
 

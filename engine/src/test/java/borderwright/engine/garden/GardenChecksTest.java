@@ -66,6 +66,7 @@ class GardenChecksTest {
                 null,
                 null,
                 null,
+                null,
                 List.of());
     }
 
@@ -211,6 +212,7 @@ class GardenChecksTest {
                     null,
                     null,
                     null,
+                    null,
                     List.of());
             assertThat(said(blankSection)).isEmpty();
         }
@@ -251,6 +253,7 @@ class GardenChecksTest {
                 List.of(),
                 List.of(),
                 List.of(),
+                null,
                 null,
                 null,
                 null,
