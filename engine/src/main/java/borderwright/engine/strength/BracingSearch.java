@@ -73,8 +73,9 @@ final class BracingSearch {
      * The cheapest that holds.
      *
      * @param asWished whether spacings that the rules say are kept
+     * @param mostCost ways that cost this or more are passed over
      */
-    Optional<Found> cheapest(FootprintPlan footprint, BuildRules rules, boolean asWished) {
+    Optional<Found> cheapest(FootprintPlan footprint, BuildRules rules, boolean asWished, double mostCost) {
         SectionNote tie = section(rules.ties() == null ? rules.walls() : rules.ties());
         Box first = BoxBuilder.build(footprint, rules, means, Bracings.BARE);
         if (first.pieces().isEmpty()) {
@@ -86,7 +87,7 @@ final class BracingSearch {
                 new Bracings(footprint, wallMm, tie.width().mm(), rules.postFooting() != null, asWished ? rules : null);
         @Nullable Found best = null;
         for (int ties = 0; ties < bracings.classes(); ties++) {
-            double bestCost = best == null ? Double.POSITIVE_INFINITY : best.cost;
+            double bestCost = best == null ? mostCost : best.cost;
             List<Way> ways = ways(footprint, rules, bracings.of(ties));
             if (ways.get(0).cost >= bestCost) {
                 break;

@@ -27,7 +27,10 @@ public final class LeastCure {
     private static final double PLATFORM_STEP_MM = 100;
 
     /** Common practice, no source. */
-    private static final double[] FOOTINGS_MM = {450, 600, 750};
+    private static final Length FOOTING = Length.ofMm(750);
+
+    /** Ways that cost more than this times the cheapest are not told. */
+    private static final double MOST_TIMES = 3;
 
     /** Uprights are at least this thick, and no wider than this times their thickness (common practice, no source). */
     private static final double THINNEST_UPRIGHT_MM = 35;
@@ -64,7 +67,7 @@ public final class LeastCure {
     public static CureAnswer find(
             FootprintPlan plan, BuildRules rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
         LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
-        return cure.answer(cure.search.cheapest(plan, rules, false), List.of());
+        return cure.answer(cure.search.cheapest(plan, rules, false, Double.POSITIVE_INFINITY), List.of());
     }
 
     /**
@@ -74,7 +77,10 @@ public final class LeastCure {
     public static Optional<Cure> asWished(
             FootprintPlan plan, BuildRules rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
         LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
-        return cure.search.cheapest(plan, rules, true).or(cure.search::nearest).map(found -> cure.cure(found, ""));
+        return cure.search
+                .cheapest(plan, rules, true, Double.POSITIVE_INFINITY)
+                .or(cure.search::nearest)
+                .map(found -> cure.cure(found, ""));
     }
 
     /**
@@ -90,17 +96,22 @@ public final class LeastCure {
             ToDoubleFunction<Box> cost,
             boolean canDig) {
         LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
-        Optional<Found> found = cure.search.cheapest(plan, rules, false);
-        List<Cure> alternatives = new ArrayList<>();
-        for (BuildRules other : cure.otherRules()) {
-            cure.search.cheapest(plan, other, false).ifPresent(way -> alternatives.add(cure.cure(way, "")));
-        }
-        if (canDig) {
-            cure.letIn().ifPresent(alternatives::add);
-        }
-        cure.raised().flatMap(cure::onFloor).ifPresent(alternatives::add);
-        alternatives.sort(Comparator.comparingDouble(Cure::cost));
+        Optional<Found> found = cure.search.cheapest(plan, rules, false, Double.POSITIVE_INFINITY);
+        double most = found.map(way -> MOST_TIMES * way.cost()).orElse(Double.POSITIVE_INFINITY);
+        List<Cure> alternatives = cure.others(canDig).parallelStream()
+                .map(other -> other.sought(new BracingSearch(means, terms, cost), most)
+                        .map(way -> cure.cure(way, other.first)))
+                .flatMap(Optional::stream)
+                .sorted(Comparator.comparingDouble(Cure::cost))
+                .toList();
         return cure.answer(found, alternatives);
+    }
+
+    /** Something built in another way: other rules, or another footprint. */
+    private record Other(FootprintPlan plan, BuildRules rules, String first) {
+        Optional<Found> sought(BracingSearch search, double mostCost) {
+            return search.cheapest(plan, rules, false, mostCost);
+        }
     }
 
     /**
@@ -129,44 +140,43 @@ public final class LeastCure {
         return new CureAnswer(found.map(way -> cure(way, "")), found.map(Found::box), alternatives, search.tried());
     }
 
-    private List<BuildRules> otherRules() {
-        List<BuildRules> others = new ArrayList<>();
+    private List<Other> others(boolean canDig) {
+        List<Other> others = new ArrayList<>();
         SectionNote walls = section(rules.walls());
         SectionNote uprights = section(uprights(rules));
         for (SectionNote other : means.sections()) {
             double thickness = other.thickness().mm();
             double width = other.width().mm();
             if (thickness > walls.thickness().mm() && width >= 2 * thickness) {
-                others.add(rules.withWalls(other.name()));
+                others.add(new Other(plan, rules.withWalls(other.name()), ""));
             }
             boolean stiffer = thickness * width
                     > uprights.thickness().mm() * uprights.width().mm();
             if (stiffer && thickness >= THINNEST_UPRIGHT_MM && width <= WIDEST_UPRIGHT * thickness) {
-                others.add(rules.withUprights(other.name()));
+                others.add(new Other(plan, rules.withUprights(other.name()), ""));
             }
         }
         if (rules.corners() == CornerStyle.MITRED) {
-            others.add(rules.withCorners(CornerStyle.LAPPED));
+            others.add(new Other(plan, rules.withCorners(CornerStyle.LAPPED), ""));
         }
+        if (canDig && rules.postFooting() == null && terms.ground().lateralKnPerM3() > 0) {
+            others.add(new Other(plan, rules.withPostFooting(FOOTING), ""));
+        }
+        raised().ifPresent(raised -> onFloor(raised, others));
         return others;
+    }
+
+    /** With a floor, which must itself hold. */
+    private void onFloor(FootprintPlan raised, List<Other> others) {
+        BuildRules floored = withFloorThatHolds(raised, rules, means, terms);
+        if (BoxStrength.floorUse(BoxBuilder.build(raised, floored, means, Bracings.BARE), terms) <= 1) {
+            others.add(new Other(
+                    raised, floored, "a floor " + Figures.length(terms, raised.platformMm()) + " above the bed, "));
+        }
     }
 
     private static String uprights(BuildRules rules) {
         return rules.posts() != null ? rules.posts() : rules.braces() != null ? rules.braces() : rules.walls();
-    }
-
-    /** With posts and braces let into the ground, no deeper than holds. */
-    private Optional<Cure> letIn() {
-        if (rules.postFooting() != null || terms.ground().lateralKnPerM3() == 0) {
-            return Optional.empty();
-        }
-        for (double depth : FOOTINGS_MM) {
-            Optional<Found> way = search.cheapest(plan, rules.withPostFooting(Length.ofMm(depth)), false);
-            if (way.isPresent()) {
-                return way.map(found -> cure(found, ""));
-            }
-        }
-        return Optional.empty();
     }
 
     /** The same planter on a floor a step higher, where that leaves room for roots. */
@@ -185,13 +195,6 @@ public final class LeastCure {
                         plan.heightMm(),
                         raisedMm,
                         plan.capped()));
-    }
-
-    /** With a floor, which must itself hold. */
-    private Optional<Cure> onFloor(FootprintPlan raised) {
-        return search.cheapest(raised, withFloorThatHolds(raised, rules, means, terms), false)
-                .filter(way -> BoxStrength.floorUse(way.box(), terms) <= 1)
-                .map(way -> cure(way, "a floor " + Figures.length(terms, raised.platformMm()) + " above the bed, "));
     }
 
     private Cure cure(Found way, String first) {
