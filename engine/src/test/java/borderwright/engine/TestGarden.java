@@ -9,6 +9,7 @@ import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.Names;
 import borderwright.engine.garden.ReceivedNote;
+import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SurveyNotes;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.survey.Ground;
@@ -66,6 +67,11 @@ public final class TestGarden {
 
     /** The same garden after its first planter. */
     public static Garden taught(Garden garden, FirstPlanter first) {
+        return taught(garden, first, garden.saws());
+    }
+
+    /** The same with saws. */
+    public static Garden taught(Garden garden, FirstPlanter first, List<SawNote> saws) {
         return new Garden(
                 garden.name(),
                 garden.about(),
@@ -78,7 +84,7 @@ public final class TestGarden {
                 garden.sections(),
                 garden.suppliers(),
                 garden.owned(),
-                garden.saws(),
+                saws,
                 garden.cutting(),
                 garden.soil(),
                 garden.strength(),

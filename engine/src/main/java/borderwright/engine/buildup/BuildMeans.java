@@ -28,7 +28,12 @@ public record BuildMeans(
         return longest == null ? Double.POSITIVE_INFINITY : longest;
     }
 
-    SectionNote section(String name) {
+    /**
+     * The section of that name.
+     *
+     * @throws IllegalArgumentException where there is none
+     */
+    public SectionNote section(String name) {
         for (SectionNote section : sections) {
             if (section.name().equals(name)) {
                 return section;

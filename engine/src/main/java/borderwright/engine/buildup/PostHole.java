@@ -2,6 +2,7 @@ package borderwright.engine.buildup;
 
 import borderwright.engine.geometry.Ring;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The hole of a post or brace that is let into the ground, filled with concrete round the post.
@@ -16,23 +17,21 @@ public record PostHole(double widthMm, double depthMm, double postMm2) {
 
     private static final double LEAST_MM = 50;
 
-    /** One for each upright of a box that goes below its bed. */
+    /** One for each post and brace that goes below the bed. */
     public static List<PostHole> of(List<Piece> pieces, double bedMm) {
         return pieces.stream()
                 .filter(p -> p.role() == Piece.Role.POST || p.role() == Piece.Role.BRACE)
-                .filter(p -> p.place().bottomMm() < bedMm - LEAST_MM)
-                .map(p -> of(p, bedMm))
+                .flatMap(p -> of(p, bedMm).stream())
                 .toList();
     }
 
-    /** That of one upright. */
-    public static PostHole of(Piece upright, double bedMm) {
+    /** That of one upright; none for one that stands on the bed. */
+    public static Optional<PostHole> of(Piece upright, double bedMm) {
         Ring plan = upright.place().plan();
-        double longest = 0;
-        for (int i = 0; i < plan.size(); i++) {
-            longest = Math.max(longest, plan.sideMm(i));
-        }
-        return new PostHole(longest + 2 * COVER_MM, bedMm - upright.place().bottomMm(), plan.areaMm2());
+        double depthMm = bedMm - upright.place().bottomMm();
+        return depthMm <= LEAST_MM
+                ? Optional.empty()
+                : Optional.of(new PostHole(plan.longestSideMm() + 2 * COVER_MM, depthMm, plan.areaMm2()));
     }
 
     /** Earth taken out, mm3, as a square hole. */

@@ -5,7 +5,7 @@ import borderwright.engine.garden.SectionNote;
 import org.jspecify.annotations.Nullable;
 
 /** Which section each part is made of, with the habits of {@link BuildRules} where nothing is said. */
-record Sections(
+public record Sections(
         SectionNote walls,
         SectionNote braces,
         SectionNote posts,
@@ -15,7 +15,12 @@ record Sections(
         SectionNote bearers,
         SectionNote slats) {
 
-    static Sections of(BuildRules rules, BuildMeans means) {
+    /**
+     * Those of a box.
+     *
+     * @throws IllegalArgumentException where the rules name a section that the means lack
+     */
+    public static Sections of(BuildRules rules, BuildMeans means) {
         String braces = first(rules.braces(), rules.posts(), rules.walls());
         return new Sections(
                 means.section(rules.walls()),

@@ -1,6 +1,6 @@
 package borderwright.engine.buildup;
 
-import borderwright.engine.geometry.Point;
+import borderwright.engine.buildup.SideFrame.Bearing;
 import borderwright.engine.geometry.Ring;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -9,9 +9,6 @@ import java.util.Optional;
 
 /** Where uprights bear on each side. */
 final class Supports {
-    /** A face that stands off less than this still bears. */
-    private static final double STAND_OFF_MM = 1.2;
-
     private final List<SideFrame> sides;
     private final double wallMm;
     private final List<List<Bearing>> bySide = new ArrayList<>();
@@ -24,30 +21,9 @@ final class Supports {
         }
     }
 
-    /** From and to along a side, mm. */
-    record Bearing(double fromMm, double toMm) {
-        double middleMm() {
-            return (fromMm + toMm) / 2;
-        }
-    }
-
-    /** Where an upright bears on a side; nothing where it does not touch it. */
-    Optional<Bearing> bearing(SideFrame side, Ring upright) {
-        double from = Double.POSITIVE_INFINITY;
-        double to = Double.NEGATIVE_INFINITY;
-        for (Point p : upright.corners()) {
-            if (StrictMath.abs(side.w(p) - wallMm) <= STAND_OFF_MM) {
-                from = StrictMath.min(from, side.s(p));
-                to = StrictMath.max(to, side.s(p));
-            }
-        }
-        boolean bears = to - from > 5 && from > -wallMm && to < side.lengthMm() + wallMm;
-        return bears ? Optional.of(new Bearing(from, to)) : Optional.empty();
-    }
-
     /** Records an upright on a side that it bears on. */
     boolean add(SideFrame side, Ring upright) {
-        Optional<Bearing> bearing = bearing(side, upright);
+        Optional<Bearing> bearing = side.bearing(upright, wallMm);
         bearing.ifPresent(found -> add(side.side(), found));
         return bearing.isPresent();
     }

@@ -1,7 +1,6 @@
 package borderwright.engine.buying;
 
 import borderwright.engine.stock.Budget;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -114,12 +113,9 @@ final class QuantityBreaks {
 
     /** Leaving a price out or buying in advance says nothing of a supplier alone; the bound at the root does. */
     private static List<ShoppingAnswer.Alternative> alone(ShoppingAnswer root, boolean isBest) {
-        List<ShoppingAnswer.Alternative> alone = new ArrayList<>();
-        for (ShoppingAnswer.Alternative a : root.alternatives()) {
-            alone.add(new ShoppingAnswer.Alternative(
-                    a.supplier(), a.possible(), isBest ? a.cost() : Long.MAX_VALUE, a.bound()));
-        }
-        return alone;
+        return root.alternatives().stream()
+                .map(a -> isBest ? a : a.costing(Long.MAX_VALUE))
+                .toList();
     }
 
     private static ShoppingAnswer none(ShoppingAnswer root, long bound) {

@@ -39,7 +39,12 @@ public record ShoppingAnswer(
      * @param cost cost of the best such basket found, minor units; {@link Long#MAX_VALUE} when none was looked for or found
      * @param bound no such basket costs less, minor units
      */
-    public record Alternative(String supplier, boolean possible, long cost, long bound) {}
+    public record Alternative(String supplier, boolean possible, long cost, long bound) {
+        /** The same with another cost; {@link Long#MAX_VALUE} where that basket is not to be had. */
+        public Alternative costing(long other) {
+            return new Alternative(supplier, possible, other, bound);
+        }
+    }
 
     /** Whether there is a basket. */
     public enum Status {
@@ -67,7 +72,7 @@ public record ShoppingAnswer(
     }
 
     /** The same answer with other figures for each supplier alone. */
-    ShoppingAnswer withAlternatives(List<Alternative> others) {
+    public ShoppingAnswer withAlternatives(List<Alternative> others) {
         return new ShoppingAnswer(status, cost, bound, orders, boards, unpriced, others, reasons);
     }
 

@@ -3,6 +3,7 @@ package borderwright.engine.buying;
 import borderwright.engine.stock.Demand;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.LongStream;
 
 /**
  * All that a basket must serve, and all that it may be made of. Money in whole minor units.
@@ -68,5 +69,16 @@ public record ShoppingProblem(
     /** Another list from the same boards and goods. */
     public ShoppingProblem withDemands(List<Demand> others) {
         return new ShoppingProblem(others, boards, terms, owned, needs, goods, kerfTicks, trimTicks, first);
+    }
+
+    /** What boards of a section that are there or to be had can give, between their trims, ticks. */
+    public LongStream usableLengths(String section) {
+        return LongStream.concat(
+                boards.stream()
+                        .filter(b -> b.section().equals(section) && b.available() >= b.pack())
+                        .mapToLong(b -> b.lengthTicks() - 2 * trimTicks),
+                owned.stream()
+                        .filter(o -> o.section().equals(section))
+                        .mapToLong(o -> o.lengthTicks() - 2 * o.trimTicks()));
     }
 }

@@ -1,9 +1,7 @@
 package borderwright.engine.cutting;
 
 import borderwright.engine.buildup.Piece;
-import borderwright.engine.buying.BoardOffer;
 import borderwright.engine.buying.LaidBoard;
-import borderwright.engine.buying.OwnedStock;
 import borderwright.engine.buying.ShoppingAnswer;
 import borderwright.engine.buying.ShoppingProblem;
 import borderwright.engine.stock.Budget;
@@ -41,17 +39,7 @@ public final class HeldBoards {
                     .mapToLong(p -> Demands.boughtTicks(p, job.rules(), job.kerf()))
                     .max()
                     .orElse(1);
-            for (BoardOffer offer : full.boards()) {
-                long usable = offer.lengthTicks() - 2 * full.trimTicks();
-                if (offer.section().equals(section) && offer.available() >= offer.pack() && usable >= longest) {
-                    all.add(usable);
-                }
-            }
-            for (OwnedStock owned : full.owned()) {
-                if (owned.section().equals(section) && owned.lengthTicks() - 2 * owned.trimTicks() >= longest) {
-                    all.add(owned.lengthTicks() - 2 * owned.trimTicks());
-                }
-            }
+            full.usableLengths(section).filter(usable -> usable >= longest).forEach(all::add);
         });
     }
 

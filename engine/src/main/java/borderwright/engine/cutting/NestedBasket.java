@@ -1,9 +1,7 @@
 package borderwright.engine.cutting;
 
 import borderwright.engine.buildup.Piece;
-import borderwright.engine.buying.BoardOffer;
 import borderwright.engine.buying.LaidBoard;
-import borderwright.engine.buying.OwnedStock;
 import borderwright.engine.buying.Shopper;
 import borderwright.engine.buying.ShoppingAnswer;
 import borderwright.engine.buying.ShoppingProblem;
@@ -80,7 +78,8 @@ public final class NestedBasket {
         for (int round = 0; round < MOST_ROUNDS && isBetter(answer, plain); round++) {
             Layout layout = new Layout(answer);
             if (layout.fits(budget.part(SWAP_WORK))) {
-                ShoppingAnswer nested = with(answer, layout.boards(), bound, atLeast(alone, answer));
+                ShoppingAnswer nested =
+                        answer.withBoards(layout.boards()).withBound(bound).withAlternatives(atLeast(alone, answer));
                 return new Bought(nested, bare, isFound(plain) ? plain.cost() - nested.cost() : 0);
             }
             // Half of what they gave is asked back first: often a few millimetres are all that is missing.
@@ -91,7 +90,7 @@ public final class NestedBasket {
         if (!isFound(plain)) {
             return new Bought(plain, bare, 0);
         }
-        return new Bought(with(plain, plain.boards(), bound, alone), bare, 0);
+        return new Bought(plain.withBound(bound).withAlternatives(alone), bare, 0);
     }
 
     /** What the bare list tells of a supplier alone is a bound and no basket. */
@@ -100,11 +99,7 @@ public final class NestedBasket {
         List<String> sellers =
                 nested.orders().stream().map(ShoppingAnswer.Order::supplier).toList();
         return alone.stream()
-                .map(a -> new ShoppingAnswer.Alternative(
-                        a.supplier(),
-                        a.possible(),
-                        sellers.equals(List.of(a.supplier())) ? nested.cost() : Long.MAX_VALUE,
-                        a.bound()))
+                .map(a -> a.costing(sellers.equals(List.of(a.supplier())) ? nested.cost() : Long.MAX_VALUE))
                 .toList();
     }
 
@@ -128,19 +123,6 @@ public final class NestedBasket {
 
     private static boolean isBetter(ShoppingAnswer answer, ShoppingAnswer plain) {
         return isFound(answer) && (!isFound(plain) || answer.cost() < plain.cost());
-    }
-
-    private static ShoppingAnswer with(
-            ShoppingAnswer of, List<LaidBoard> boards, long bound, List<ShoppingAnswer.Alternative> alone) {
-        return new ShoppingAnswer(
-                of.status(),
-                of.cost(),
-                Math.min(bound, of.cost()),
-                of.orders(),
-                boards,
-                of.unpriced(),
-                alone,
-                of.reasons());
     }
 
     /** An end as it may lie, and the length of its piece. */
@@ -193,18 +175,7 @@ public final class NestedBasket {
 
     /** The longest board to be had of a section, between its trims, ticks. */
     private long longest(String section) {
-        long longest = 0;
-        for (OwnedStock owned : full.owned()) {
-            longest = owned.section().equals(section)
-                    ? Math.max(longest, owned.lengthTicks() - 2 * owned.trimTicks())
-                    : longest;
-        }
-        for (BoardOffer offer : full.boards()) {
-            longest = offer.section().equals(section) && offer.available() >= offer.pack()
-                    ? Math.max(longest, offer.lengthTicks() - 2 * full.trimTicks())
-                    : longest;
-        }
-        return longest;
+        return full.usableLengths(section).max().orElse(0);
     }
 
     private ShoppingProblem shortened(Map<String, Long> given) {

@@ -118,35 +118,22 @@ public record Garden(
                 .toList();
         CuttingRules rules = cuttingOrHabit();
         double before = rules.rejects() == null ? 0 : rules.rejects();
-        return new Garden(
-                name,
-                about,
-                units,
-                currency,
-                budget,
-                survey,
-                runs,
-                build,
-                sections,
-                suppliers,
-                owned,
-                measured,
-                taught.boards() == null ? cutting : rules.withRejects(taught.rejects(before)),
-                soil,
-                strength,
-                ground,
-                filling,
-                planting,
-                days,
-                first,
-                received,
-                substitutes);
+        return with(
+                runs, measured, taught.boards() == null ? cutting : rules.withRejects(taught.rejects(before)), first);
     }
 
     /** The same garden with a false floor at that height in all its planters; none at 0. */
     public Garden withPlatform(Length height) {
         List<RunWish> floored =
                 runs.stream().map(run -> run.withPlatform(height)).toList();
+        return with(floored, saws, cutting, null);
+    }
+
+    private Garden with(
+            List<RunWish> otherRuns,
+            List<SawNote> otherSaws,
+            @Nullable CuttingRules otherCutting,
+            @Nullable FirstPlanter otherFirst) {
         return new Garden(
                 name,
                 about,
@@ -154,20 +141,20 @@ public record Garden(
                 currency,
                 budget,
                 survey,
-                floored,
+                otherRuns,
                 build,
                 sections,
                 suppliers,
                 owned,
-                saws,
-                cutting,
+                otherSaws,
+                otherCutting,
                 soil,
                 strength,
                 ground,
                 filling,
                 planting,
                 days,
-                null,
+                otherFirst,
                 received,
                 substitutes);
     }

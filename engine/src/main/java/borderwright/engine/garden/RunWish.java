@@ -108,6 +108,15 @@ public record RunWish(
         }
         double back = rows.first().mm()
                 + row * (depth.from().mm() + rows.pathsOrHabit().mm());
+        return with(Length.ofMm(back), platform);
+    }
+
+    /** The same run with a false floor at that height; none at 0. */
+    RunWish withPlatform(Length height) {
+        return with(backGap, height.ticks() == 0 ? null : height);
+    }
+
+    private RunWish with(@Nullable Length otherBackGap, @Nullable Length otherPlatform) {
         return new RunWish(
                 name,
                 along,
@@ -119,37 +128,13 @@ public record RunWish(
                 between,
                 startGap,
                 endGap,
-                Length.ofMm(back),
+                otherBackGap,
                 turn,
                 corners,
                 slope,
                 reach,
                 sag,
-                platform,
-                capping,
-                rows);
-    }
-
-    /** The same run with a false floor at that height; none at 0. */
-    RunWish withPlatform(Length height) {
-        return new RunWish(
-                name,
-                along,
-                planters,
-                length,
-                depth,
-                this.height,
-                join,
-                between,
-                startGap,
-                endGap,
-                backGap,
-                turn,
-                corners,
-                slope,
-                reach,
-                sag,
-                height.ticks() == 0 ? null : height,
+                otherPlatform,
                 capping,
                 rows);
     }

@@ -64,6 +64,14 @@ public record Ring(List<Point> corners) {
         return sum;
     }
 
+    public double longestSideMm() {
+        double longest = 0;
+        for (int i = 0; i < size(); i++) {
+            longest = Math.max(longest, sideMm(i));
+        }
+        return longest;
+    }
+
     /** Direction of side {@code i}, length 1. */
     public Point direction(int i) {
         return corner(i + 1).minus(corner(i)).unit();

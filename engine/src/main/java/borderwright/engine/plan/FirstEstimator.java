@@ -31,7 +31,6 @@ import borderwright.engine.stock.Demands;
 import borderwright.engine.strength.Cure;
 import borderwright.engine.strength.LeastCure;
 import borderwright.engine.strength.StrengthTerms;
-import borderwright.engine.strength.timber.RuleSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -103,8 +102,8 @@ final class FirstEstimator {
 
     /** The bracing with the least wood that holds soil of common weight; nothing where none that was tried holds. */
     private static Optional<BracingScheme> bracing(FootprintPlan footprint, BuildRules rules, BuildMeans means) {
-        RuleSet timber = means.units() == UnitSystem.IMPERIAL ? RuleSet.NDS : RuleSet.EUROCODE;
-        StrengthTerms terms = StrengthTerms.habit(timber, means.sections(), means.units());
+        StrengthTerms terms =
+                StrengthTerms.habit(StrengthTerms.habitRules(means.units()), means.sections(), means.units());
         return LeastCure.find(footprint, rules, means, terms, FirstEstimator::woodMm3)
                 .cheapest()
                 .map(Cure::scheme);

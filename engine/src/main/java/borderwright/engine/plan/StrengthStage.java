@@ -3,7 +3,6 @@ package borderwright.engine.plan;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.StrengthWish;
-import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.StrengthTerms;
@@ -50,8 +49,10 @@ final class StrengthStage {
     }
 
     private static RuleSet rules(Garden garden, StrengthWish.@Nullable Rules said) {
-        boolean nds = said == null ? garden.unitsOrMetric() == UnitSystem.IMPERIAL : said == StrengthWish.Rules.NDS;
-        return nds ? RuleSet.NDS : RuleSet.EUROCODE;
+        if (said == null) {
+            return StrengthTerms.habitRules(garden.unitsOrMetric());
+        }
+        return said == StrengthWish.Rules.NDS ? RuleSet.NDS : RuleSet.EUROCODE;
     }
 
     /** Weight of the soaked filling where it is said; nothing otherwise. */

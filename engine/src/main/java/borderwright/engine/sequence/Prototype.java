@@ -2,7 +2,6 @@ package borderwright.engine.sequence;
 
 import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.Piece;
-import borderwright.engine.geometry.Ring;
 import java.util.List;
 
 /**
@@ -32,12 +31,8 @@ public record Prototype(int box, String name, double share) {
     }
 
     private static boolean standsAlone(Box box) {
-        Ring ring = box.plan().outline();
-        double longest = 0;
-        for (int i = 0; i < ring.size(); i++) {
-            longest = Math.max(longest, ring.sideMm(i));
-        }
-        double bayMm = longest / box.plan().planters().size();
+        double bayMm =
+                box.plan().outline().longestSideMm() / box.plan().planters().size();
         return box.pieces().stream()
                 .filter(piece -> piece.role() == Piece.Role.WALL)
                 .allMatch(piece -> piece.length().mm() < PAST_A_BAY * bayMm);

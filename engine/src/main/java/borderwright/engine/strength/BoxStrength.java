@@ -173,10 +173,7 @@ public final class BoxStrength {
                 return;
             }
         }
-        SectionNote walls = terms.materials().sections().stream()
-                .filter(s -> s.name().equals(frame.walls().get(0).sectionName()))
-                .findFirst()
-                .orElseThrow();
+        SectionNote walls = terms.materials().section(frame.walls().get(0).sectionName());
         BedUses.take(box, terms, walls.thickness().mm(), walls.densityKgPerM3(), worst);
     }
 }

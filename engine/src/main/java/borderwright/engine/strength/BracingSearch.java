@@ -5,6 +5,7 @@ import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.BracingScheme;
 import borderwright.engine.buildup.BuildMeans;
 import borderwright.engine.buildup.Piece.Role;
+import borderwright.engine.buildup.Sections;
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.layout.FootprintPlan;
@@ -76,7 +77,7 @@ final class BracingSearch {
      * @param mostCost ways that cost this or more are passed over
      */
     Optional<Found> cheapest(FootprintPlan footprint, BuildRules rules, boolean asWished, double mostCost) {
-        SectionNote tie = section(rules.ties() == null ? rules.walls() : rules.ties());
+        SectionNote tie = Sections.of(rules, means).ties();
         Box first = BoxBuilder.build(footprint, rules, means, Bracings.BARE);
         if (first.pieces().isEmpty()) {
             return Optional.empty();
@@ -147,12 +148,5 @@ final class BracingSearch {
             }
         }
         return best;
-    }
-
-    private SectionNote section(String name) {
-        return means.sections().stream()
-                .filter(s -> s.name().equals(name))
-                .findFirst()
-                .orElseThrow();
     }
 }

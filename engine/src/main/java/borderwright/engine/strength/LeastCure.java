@@ -4,6 +4,7 @@ import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.BuildMeans;
 import borderwright.engine.buildup.Piece.Role;
+import borderwright.engine.buildup.Sections;
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.BuildRules.CornerStyle;
 import borderwright.engine.garden.SectionNote;
@@ -142,8 +143,8 @@ public final class LeastCure {
 
     private List<Other> others(boolean canDig) {
         List<Other> others = new ArrayList<>();
-        SectionNote walls = section(rules.walls());
-        SectionNote uprights = section(uprights(rules));
+        SectionNote walls = Sections.of(rules, means).walls();
+        SectionNote uprights = uprights(rules);
         for (SectionNote other : means.sections()) {
             double thickness = other.thickness().mm();
             double width = other.width().mm();
@@ -175,8 +176,8 @@ public final class LeastCure {
         }
     }
 
-    private static String uprights(BuildRules rules) {
-        return rules.posts() != null ? rules.posts() : rules.braces() != null ? rules.braces() : rules.walls();
+    private SectionNote uprights(BuildRules of) {
+        return Sections.of(of, means).posts();
     }
 
     /** The same planter on a floor a step higher, where that leaves room for roots. */
@@ -230,17 +231,10 @@ public final class LeastCure {
         }
         return uprights(other).equals(uprights(rules)) || !other.walls().equals(rules.walls())
                 ? ""
-                : "posts and braces of " + uprights(other) + ", ";
+                : "posts and braces of " + uprights(other).name() + ", ";
     }
 
     private static String count(long n, String one) {
         return n + " " + one + (n == 1 ? "" : "s");
-    }
-
-    private SectionNote section(String name) {
-        return means.sections().stream()
-                .filter(s -> s.name().equals(name))
-                .findFirst()
-                .orElseThrow();
     }
 }

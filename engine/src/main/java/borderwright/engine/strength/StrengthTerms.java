@@ -54,6 +54,11 @@ public record StrengthTerms(
         }
     }
 
+    /** The rules for timber and screws that gardens in these units follow unless they say others. */
+    public static RuleSet habitRules(UnitSystem units) {
+        return units == UnitSystem.IMPERIAL ? RuleSet.NDS : RuleSet.EUROCODE;
+    }
+
     /** What is taken when nothing is said: see the guide, docs/strength.md. */
     public static StrengthTerms habit(RuleSet rules, List<SectionNote> sections, UnitSystem units) {
         return new StrengthTerms(

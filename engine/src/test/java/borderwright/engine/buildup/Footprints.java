@@ -61,8 +61,28 @@ public final class Footprints {
     }
 
     public static BuildRules rules(String walls, String braces, @Nullable CornerStyle corners) {
+        return rules(walls, braces, corners, null);
+    }
+
+    public static BuildRules rules(
+            String walls, String braces, @Nullable CornerStyle corners, @Nullable Length tieSpacing) {
         return new BuildRules(
-                walls, braces, null, null, null, null, null, null, corners, null, null, null, null, null, null, null,
+                walls,
+                braces,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                corners,
+                null,
+                tieSpacing,
+                null,
+                null,
+                null,
+                null,
+                null,
                 null);
     }
 

@@ -12,9 +12,6 @@ import borderwright.engine.buying.ShoppingProblem;
 import borderwright.engine.garden.CuttingRules;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
-import borderwright.engine.geometry.Point;
-import borderwright.engine.geometry.Prism;
-import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.Demands;
@@ -24,7 +21,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class CuttingPlannerTest {
-    private static final EndCut SQUARE = new EndCut(0, 0, EndCut.LongPoint.NONE, 0, "square", "", true);
+    private static final EndCut SQUARE = TestPieces.SQUARE;
     private static final EndCut BEVEL = new EndCut(45, 0, EndCut.LongPoint.MARKED_FACE, 25, "bevel 45 deg", "", true);
     private static final EndCut TOO_STEEP =
             new EndCut(50, 0, EndCut.LongPoint.MARKED_FACE, 30, "bevel 50 deg", "Saw it by hand to a line.", false);
@@ -34,25 +31,7 @@ class CuttingPlannerTest {
             new SawNote("mitre saw", SawNote.Kind.MITRE_SAW, Length.ofMm(3), null, null, null, null, null, true, null);
 
     private static Piece piece(String label, double mm, EndCut left, EndCut right, boolean waits, boolean ground) {
-        Prism place = new Prism(new Ring(List.of(new Point(0, 0), new Point(1, 0), new Point(1, 1))), 0, 1);
-        return new Piece(
-                label,
-                "F1",
-                "F1",
-                Piece.Role.WALL,
-                1,
-                0,
-                "larch",
-                Length.ofMm(mm),
-                left,
-                right,
-                null,
-                List.of(),
-                "",
-                waits,
-                ground,
-                place,
-                new Piece.Axis(1, 0, 0));
+        return TestPieces.piece("larch", label, mm, left, right, waits, ground);
     }
 
     private static Piece square(String label, double mm) {

@@ -10,9 +10,6 @@ import borderwright.engine.buying.ShoppingProblem;
 import borderwright.engine.garden.CuttingRules;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
-import borderwright.engine.geometry.Point;
-import borderwright.engine.geometry.Prism;
-import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.Demands;
@@ -26,31 +23,13 @@ class NestedBasketTest {
             new SectionNote("bar", Length.ofMm(40), Length.ofMm(100), null, null, null, null, null, true, null, null);
     private static final SawNote SAW =
             new SawNote("saw", SawNote.Kind.MITRE_SAW, Length.ofMm(3), null, null, null, null, null, null, null);
-    private static final EndCut SQUARE = new EndCut(0, 0, EndCut.LongPoint.NONE, 0, "square", "", true);
+    private static final EndCut SQUARE = TestPieces.SQUARE;
     private static final EndCut BEVEL = new EndCut(45, 0, EndCut.LongPoint.MARKED_FACE, 40, "bevel", "", true);
     private static final EndCut MITRE = new EndCut(0, 45, EndCut.LongPoint.UPPER_EDGE, 100, "mitre", "", true);
     private static final CuttingRules NO_TRIM = new CuttingRules(Length.ZERO, null, null, null, null);
 
     private static Piece piece(String label, double mm, EndCut left, EndCut right) {
-        Prism place = new Prism(new Ring(List.of(new Point(0, 0), new Point(1, 0), new Point(1, 1))), 0, 1);
-        return new Piece(
-                label,
-                "F1",
-                "F1",
-                Piece.Role.WALL,
-                1,
-                0,
-                "bar",
-                Length.ofMm(mm),
-                left,
-                right,
-                null,
-                List.of(),
-                "",
-                false,
-                false,
-                place,
-                new Piece.Axis(1, 0, 0));
+        return TestPieces.piece("bar", label, mm, left, right);
     }
 
     private static BoardOffer board(double mm, long price) {

@@ -7,9 +7,6 @@ import borderwright.engine.buildup.Piece;
 import borderwright.engine.garden.CuttingRules;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
-import borderwright.engine.geometry.Point;
-import borderwright.engine.geometry.Prism;
-import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +18,7 @@ class PlaneVerifierTest {
             new SectionNote("bar", Length.ofMm(40), Length.ofMm(100), null, null, null, null, null, true, null, null);
     private static final SawNote SAW =
             new SawNote("saw", SawNote.Kind.MITRE_SAW, Length.ofMm(2), null, null, null, null, null, null, null);
-    private static final EndCut SQUARE = new EndCut(0, 0, EndCut.LongPoint.NONE, 0, "square", "", true);
+    private static final EndCut SQUARE = TestPieces.SQUARE;
     private static final EndCut BEVEL = new EndCut(45, 0, EndCut.LongPoint.MARKED_FACE, 40, "bevel", "", true);
     private static final EndCut UNDER = new EndCut(45, 0, EndCut.LongPoint.HIDDEN_FACE, 40, "bevel", "", true);
     private static final EndCut MITRE = new EndCut(0, 45, EndCut.LongPoint.UPPER_EDGE, 100, "mitre", "", true);
@@ -30,25 +27,7 @@ class PlaneVerifierTest {
             new EndCut(30, 30, EndCut.LongPoint.MARKED_FACE, 40 * 2 / 3.0, "compound", "", true);
 
     private static Piece piece(String label, EndCut left, EndCut right) {
-        Prism place = new Prism(new Ring(List.of(new Point(0, 0), new Point(1, 0), new Point(1, 1))), 0, 1);
-        return new Piece(
-                label,
-                "F1",
-                "F1",
-                Piece.Role.WALL,
-                1,
-                0,
-                "bar",
-                Length.ofMm(500),
-                left,
-                right,
-                null,
-                List.of(),
-                "",
-                false,
-                false,
-                place,
-                new Piece.Axis(1, 0, 0));
+        return TestPieces.piece("bar", label, 500, left, right);
     }
 
     /** Two pieces of 500 mm, the second starting {@code gapMm} after the long point of the first. */

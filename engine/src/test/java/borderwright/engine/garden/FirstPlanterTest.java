@@ -46,30 +46,7 @@ class FirstPlanterTest {
     }
 
     private static List<Double> kerfs(FirstPlanter first, SawNote... saws) {
-        Garden bare = TestGarden.taught(TestGarden.with(null, null, null), first);
-        Garden garden = new Garden(
-                bare.name(),
-                null,
-                null,
-                bare.currency(),
-                null,
-                bare.survey(),
-                bare.runs(),
-                bare.build(),
-                bare.sections(),
-                List.of(),
-                List.of(),
-                List.of(saws),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                first,
-                null,
-                List.of());
+        Garden garden = TestGarden.taught(TestGarden.with(null, null, null), first, List.of(saws));
         return garden.asMeasured().saws().stream().map(SawNote::kerfMm).toList();
     }
 

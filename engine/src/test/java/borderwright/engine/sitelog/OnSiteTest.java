@@ -3,17 +3,14 @@ package borderwright.engine.sitelog;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.TestGarden;
-import borderwright.engine.buildup.EndCut;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.buying.GoodsNeed;
 import borderwright.engine.buying.OwnedStock;
+import borderwright.engine.cutting.TestPieces;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.ReceivedNote;
 import borderwright.engine.garden.ReceivedNote.ReceivedBoard;
 import borderwright.engine.garden.ReceivedNote.ReceivedGoods;
-import borderwright.engine.geometry.Point;
-import borderwright.engine.geometry.Prism;
-import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
 import borderwright.engine.problem.Problem;
 import java.math.BigDecimal;
@@ -22,28 +19,8 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class OnSiteTest {
-    private static final EndCut SQUARE = new EndCut(0, 0, EndCut.LongPoint.NONE, 0, "square", "", true);
-
     private static Piece piece(String label, double mm) {
-        Prism place = new Prism(new Ring(List.of(new Point(0, 0), new Point(1, 0), new Point(1, 1))), 0, 1);
-        return new Piece(
-                label,
-                "F1",
-                "F1",
-                Piece.Role.WALL,
-                1,
-                0,
-                "larch",
-                Length.ofMm(mm),
-                SQUARE,
-                SQUARE,
-                null,
-                List.of(),
-                "",
-                false,
-                false,
-                place,
-                new Piece.Axis(1, 0, 0));
+        return TestPieces.piece("larch", label, mm, TestPieces.SQUARE, TestPieces.SQUARE);
     }
 
     private static ReceivedBoard board(

@@ -113,24 +113,7 @@ class LeastCureTest {
 
     @Test
     void spacingsThatAreWishedAreKeptAndTiesLieAsDeepAsHoldsBest() {
-        BuildRules wished = new BuildRules(
-                RULES.walls(),
-                RULES.braces(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                Length.ofMm(600),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null);
+        BuildRules wished = Footprints.rules("larch 25 x 150", "batten 47 x 50", CornerStyle.LAPPED, Length.ofMm(600));
         FootprintPlan plan = Footprints.run(1200, 600, 450);
         Cure cure = LeastCure.asWished(plan, wished, MEANS, TERMS, LeastCureTest::cost)
                 .orElseThrow();

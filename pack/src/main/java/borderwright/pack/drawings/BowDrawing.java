@@ -3,7 +3,6 @@ package borderwright.pack.drawings;
 import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.buildup.SideFrame;
-import borderwright.engine.geometry.Point;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.strength.SideBow;
@@ -46,8 +45,6 @@ public final class BowDrawing {
             List.of(5.0, 2.0, 1.0, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002);
 
     private static final double GAP_MM = 6;
-    /** A face that stands off a wall by less than this bears on it. */
-    private static final double STAND_OFF_MM = 1.5;
 
     private final Box box;
     private final StrengthReport report;
@@ -61,11 +58,7 @@ public final class BowDrawing {
         this.report = report;
         this.lengths = new LengthFormat(units);
         this.small = small;
-        double longest = 0;
-        for (int i = 0; i < box.plan().outline().size(); i++) {
-            longest = StrictMath.max(longest, box.plan().outline().sideMm(i));
-        }
-        scale = Scale.fitting(units, longest, 1, widthMm - LEFT_MM - RIGHT_MM, 1);
+        scale = Scale.fitting(units, box.plan().outline().longestSideMm(), 1, widthMm - LEFT_MM - RIGHT_MM, 1);
         double worst = StrictMath.max(report.worstBowMm(), LEAST_MM);
         bowScale = BOW_SCALES.stream()
                 .filter(s -> worst * s <= MOST_BOW_MM)
@@ -193,24 +186,12 @@ public final class BowDrawing {
                 .mapToDouble(side::w)
                 .max()
                 .orElse(0);
-        List<Double> found = new ArrayList<>();
-        for (Piece piece : box.pieces()) {
-            if (piece.role() != Piece.Role.POST && piece.role() != Piece.Role.BRACE) {
-                continue;
-            }
-            double from = Double.POSITIVE_INFINITY;
-            double to = Double.NEGATIVE_INFINITY;
-            for (Point p : piece.place().plan().corners()) {
-                if (StrictMath.abs(side.w(p) - wall) < STAND_OFF_MM) {
-                    from = StrictMath.min(from, side.s(p));
-                    to = StrictMath.max(to, side.s(p));
-                }
-            }
-            if (to - from > 5 && from > 0 && to < side.lengthMm()) {
-                found.add((from + to) / 2);
-            }
-        }
-        return found;
+        return box.pieces().stream()
+                .filter(p -> p.role() == Piece.Role.POST || p.role() == Piece.Role.BRACE)
+                .flatMap(p -> side.bearing(p.place().plan(), wall).stream())
+                .filter(bearing -> bearing.fromMm() > 0 && bearing.toMm() < side.lengthMm())
+                .map(SideFrame.Bearing::middleMm)
+                .toList();
     }
 
     private void course(Sketch sketch, BowLine line, double left, double right, double y) {

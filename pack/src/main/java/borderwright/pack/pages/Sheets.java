@@ -145,8 +145,8 @@ public final class Sheets {
                 .map(CuttingPlan.BoardCuts::length)
                 .max(Length::compareTo)
                 .orElseThrow();
-        List<Sheet.BoardCard> boards = AlikeBoards.group(cutting).stream()
-                .map(alike -> new Sheet.BoardCard(
+        List<BoardCard> boards = AlikeBoards.group(cutting).stream()
+                .map(alike -> new BoardCard(
                         alike,
                         BoardDrawing.draw(
                                 alike.get(0),

@@ -36,7 +36,8 @@ public record Materials(
         return new Materials(rules, sections, 0, 0, 0);
     }
 
-    SectionNote section(String name) {
+    /** The section of that name. */
+    public SectionNote section(String name) {
         for (SectionNote section : sections) {
             if (section.name().equals(name)) {
                 return section;

@@ -12,9 +12,6 @@ import java.util.TreeSet;
 
 /** Higher ground against a box that is empty: at rest, moist, pushing the walls in, with no fill behind them. */
 public final class OutsideLoads {
-    private static final double MM_PER_M = 1000;
-    private static final double N_PER_MM2 = 1e-3;
-
     private OutsideLoads() {}
 
     /**
@@ -36,9 +33,10 @@ public final class OutsideLoads {
             }
             any = true;
             double depthMm = levelMm - (top + board.bottomMm()) / 2;
-            double perMm = -ground.effective(depthMm / MM_PER_M) * N_PER_MM2 * (top - board.bottomMm());
+            double perMm =
+                    -ground.effective(depthMm / SoilLoads.MM_PER_M) * SoilLoads.N_PER_MM2 * (top - board.bottomMm());
             for (Board.Part part : board.parts()) {
-                loads.line(part.member(), board.outward(), 0, part.lengthMm(), perMm, perMm);
+                SoilLoads.add(part, board, perMm, loads);
             }
         }
         Set<Integer> empty = new TreeSet<>();

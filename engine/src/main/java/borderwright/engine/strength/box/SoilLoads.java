@@ -13,10 +13,10 @@ import java.util.function.IntPredicate;
  * a course, times its height.
  */
 final class SoilLoads {
-    private static final double MM_PER_M = 1000;
+    static final double MM_PER_M = 1000;
 
     /** N/mm2 in a kN/m2. */
-    private static final double N_PER_MM2 = 1e-3;
+    static final double N_PER_MM2 = 1e-3;
 
     private final BoxFrame frame;
     private final Fill fill;
@@ -72,7 +72,8 @@ final class SoilLoads {
         }
     }
 
-    private static void add(Board.Part part, Board board, double perMm, Loads loads) {
+    /** An even push outwards on one bar, N/mm; below 0 inwards. */
+    static void add(Board.Part part, Board board, double perMm, Loads loads) {
         if (perMm != 0) {
             loads.line(part.member(), board.outward(), 0, part.lengthMm(), perMm, perMm);
         }

@@ -18,7 +18,6 @@ import borderwright.engine.strength.timber.Timber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * The posts and braces of a box as upright bars.
@@ -27,10 +26,6 @@ import java.util.Optional;
  * hang on them without eccentricity, as hinges. Only those that are let into the ground are held by it.
  */
 final class Uprights {
-    private static final double LEAST_BEARING_MM = 5;
-
-    private static final double LEAST_FOOTING_MM = 100;
-
     final List<UprightLine> all = new ArrayList<>();
     final List<Foot> feet = new ArrayList<>();
     private final FrameOfBox frame;
@@ -47,7 +42,8 @@ final class Uprights {
     private UprightLine line(Piece piece) {
         UprightLine line = new UprightLine(piece);
         for (SideFrame side : frame.lines.sides) {
-            bearing(side, piece).ifPresent(line.meetings::add);
+            side.bearing(piece.place().plan(), frame.lines.wallMm)
+                    .ifPresent(b -> line.meetings.add(new Meeting(side.side(), b.fromMm(), b.toMm())));
         }
         if (piece.role() == Role.POST) {
             int before = StrictMath.floorMod(piece.side() - 1, frame.lines.sides.size());
@@ -66,9 +62,7 @@ final class Uprights {
         for (Course course : frame.box.courses()) {
             line.want((course.bottomMm() + course.topMm()) / 2);
         }
-        for (double depth : depthsMm(line)) {
-            line.want(bedMm() - depth);
-        }
+        PostHole.of(piece, bedMm()).ifPresent(hole -> depthsMm(hole).forEach(depth -> line.want(bedMm() - depth)));
         return line;
     }
 
@@ -76,23 +70,15 @@ final class Uprights {
         return frame.box.courses().get(0).bottomMm();
     }
 
-    /** Where springs stand for ground that bears alike all the way down: Gauss's two points; none for one that stands on it. */
-    private List<Double> depthsMm(UprightLine line) {
-        double deepMm = bedMm() - line.piece.place().bottomMm();
-        return deepMm < LEAST_FOOTING_MM
-                ? List.of()
-                : List.of(deepMm / 2 * (1 - 1 / Math.sqrt(3)), deepMm / 2 * (1 + 1 / Math.sqrt(3)));
+    /** Where springs stand for ground that bears alike all the way down: Gauss's two points. */
+    private static List<Double> depthsMm(PostHole hole) {
+        return List.of(hole.depthMm() / 2 * (1 - 1 / Math.sqrt(3)), hole.depthMm() / 2 * (1 + 1 / Math.sqrt(3)));
     }
 
-    private void letIn(UprightLine line) {
-        List<Double> depths = depthsMm(line);
-        if (depths.isEmpty()) {
-            return;
-        }
-        double deepMm = bedMm() - line.piece.place().bottomMm();
-        double widthMm = PostHole.of(line.piece, bedMm()).widthMm();
-        PostFooting footing = new PostFooting(deepMm / 1000, widthMm / 1000, frame.ground);
-        double stiffness = footing.stiffnessNPerMm2() * deepMm / depths.size();
+    private void letIn(UprightLine line, PostHole hole) {
+        PostFooting footing = new PostFooting(hole.depthMm() / 1000, hole.widthMm() / 1000, frame.ground);
+        List<Double> depths = depthsMm(hole);
+        double stiffness = footing.stiffnessNPerMm2() * hole.depthMm() / depths.size();
         List<Foot.Spring> springs = new ArrayList<>();
         for (double depth : depths) {
             Vector at = MiddleLines.at(line.at, bedMm() - depth);
@@ -104,20 +90,6 @@ final class Uprights {
             }
         }
         feet.add(new Foot(line.piece.label(), footing, springs));
-    }
-
-    private Optional<Meeting> bearing(SideFrame side, Piece piece) {
-        double from = Double.POSITIVE_INFINITY;
-        double to = Double.NEGATIVE_INFINITY;
-        for (Point p : piece.place().plan().corners()) {
-            if (StrictMath.abs(side.w(p) - frame.lines.wallMm) <= Touch.STAND_OFF_MM) {
-                from = StrictMath.min(from, side.s(p));
-                to = StrictMath.max(to, side.s(p));
-            }
-        }
-        boolean bears =
-                to - from > LEAST_BEARING_MM && from > -frame.lines.wallMm && to < side.lengthMm() + frame.lines.wallMm;
-        return bears ? Optional.of(new Meeting(side.side(), from, to)) : Optional.empty();
     }
 
     /** Its width on the first wall that it bears on, and its depth; what a rip takes off thins it. */
@@ -150,7 +122,7 @@ final class Uprights {
                                 ? frame.builder.node(at, Freedom.UX, Freedom.UY, Freedom.RX, Freedom.RY, Freedom.RZ)
                                 : frame.boardNode(at));
             }
-            letIn(line);
+            PostHole.of(line.piece, bedMm()).ifPresent(hole -> letIn(line, hole));
         }
     }
 

@@ -57,16 +57,14 @@ final class Eurocode5 implements RuleSet {
             return one.slipModulus();
         }
 
-        /** 2.3.2.2(3) and (4): slip creeps twice as much as timber. */
         @Override
         public double creepFactor() {
-            return 1 + 2 * kdef;
+            return slipCreep(kdef);
         }
 
-        /** 2.2.2(2): Ku = 2/3 Kser. */
         @Override
         public double ultimateShare() {
-            return 2 / 3.0;
+            return ULTIMATE_SHARE;
         }
 
         @Override
@@ -76,12 +74,7 @@ final class Eurocode5 implements RuleSet {
 
         @Override
         public double utilisation(double lateralN, double pullN, int count, LoadDuration duration, Working working) {
-            double factor = working.step(
-                    "kmod / gammaM",
-                    "service class 3, " + duration.words(),
-                    Eurocode5Factors.kmod(ServiceClass.SC3, duration) / Eurocode5Factors.GAMMA_M,
-                    "",
-                    "EN 1995-1-1 tables 3.1, 2.3");
+            double factor = designFactor(duration, working);
             double lateral = share("Fv", lateralN, lateralN == 0 ? 0 : one.lateralN(working) * count * factor, working);
             double number = one.fastener().isScrew() ? Eurocode5Factors.effectiveNumber(count) : count;
             double pull = share("Fax", pullN, pullN == 0 ? 0 : one.withdrawalN(working) * number * factor, working);
@@ -104,6 +97,24 @@ final class Eurocode5 implements RuleSet {
             working.step(symbol + ",Rd", "number that counts x resistance x kmod / gammaM", resistance, "N", "");
             return resistance > 0 ? Math.abs(load) / resistance : NOTHING_HOLDS;
         }
+    }
+
+    /** 2.2.2(2): Ku = 2/3 Kser. */
+    static final double ULTIMATE_SHARE = 2 / 3.0;
+
+    /** 2.3.2.2(3) and (4): slip creeps twice as much as timber. */
+    static double slipCreep(double kdef) {
+        return 1 + 2 * kdef;
+    }
+
+    /** Design over characteristic resistance of a joint out of doors. */
+    static double designFactor(LoadDuration duration, Working working) {
+        return working.step(
+                "kmod / gammaM",
+                "service class 3, " + duration.words(),
+                Eurocode5Factors.kmod(ServiceClass.SC3, duration) / Eurocode5Factors.GAMMA_M,
+                "",
+                "EN 1995-1-1 tables 3.1, 2.3");
     }
 
     /** A utilisation that stands for a load on something that counts zero. */

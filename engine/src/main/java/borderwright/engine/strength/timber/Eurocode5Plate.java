@@ -31,12 +31,12 @@ record Eurocode5Plate(Fastener fastener, double plateMm, double receiverMm, Stre
 
     @Override
     public double creepFactor() {
-        return 1 + 2 * kdef;
+        return Eurocode5.slipCreep(kdef);
     }
 
     @Override
     public double ultimateShare() {
-        return 2 / 3.0;
+        return Eurocode5.ULTIMATE_SHARE;
     }
 
     @Override
@@ -73,12 +73,7 @@ record Eurocode5Plate(Fastener fastener, double plateMm, double receiverMm, Stre
         if (pullN > 0) {
             return Eurocode5.NOTHING_HOLDS;
         }
-        double factor = working.step(
-                "kmod / gammaM",
-                "service class 3, " + duration.words(),
-                Eurocode5Factors.kmod(ServiceClass.SC3, duration) / Eurocode5Factors.GAMMA_M,
-                "",
-                "EN 1995-1-1 tables 3.1, 2.3");
+        double factor = Eurocode5.designFactor(duration, working);
         double resistance =
                 working.step("Fv,Rd", "number x Fv,Rk x kmod / gammaM", lateralN(working) * count * factor, "N", "");
         working.given("Fv,Ed", "all screws together", Math.abs(lateralN), "N", "");

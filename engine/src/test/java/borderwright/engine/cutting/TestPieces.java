@@ -1,0 +1,43 @@
+package borderwright.engine.cutting;
+
+import borderwright.engine.buildup.EndCut;
+import borderwright.engine.buildup.Piece;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Prism;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.measure.Length;
+import java.util.List;
+
+/** Made-up pieces of a wall, for tests of what is cut from which board; where they will stand is of no interest. */
+public final class TestPieces {
+    public static final EndCut SQUARE = new EndCut(0, 0, EndCut.LongPoint.NONE, 0, "square", "", true);
+
+    private TestPieces() {}
+
+    /** A piece that is cut now and does not touch the ground. */
+    public static Piece piece(String section, String label, double mm, EndCut left, EndCut right) {
+        return piece(section, label, mm, left, right, false, false);
+    }
+
+    static Piece piece(
+            String section, String label, double mm, EndCut left, EndCut right, boolean waits, boolean ground) {
+        return new Piece(
+                label,
+                "F1",
+                "F1",
+                Piece.Role.WALL,
+                1,
+                0,
+                section,
+                Length.ofMm(mm),
+                left,
+                right,
+                null,
+                List.of(),
+                "",
+                waits,
+                ground,
+                new Prism(new Ring(List.of(new Point(0, 0), new Point(1, 0), new Point(1, 1))), 0, 1),
+                new Piece.Axis(1, 0, 0));
+    }
+}
