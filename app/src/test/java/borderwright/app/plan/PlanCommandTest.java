@@ -87,6 +87,29 @@ class PlanCommandTest {
         assertThat(plan.at("/survey/suspects/candidates")).hasSizeGreaterThanOrEqualTo(9);
     }
 
+    @Test
+    void postsInTheGroundReachBelowTheBedAndTheirConcreteIsOnTheList() throws IOException {
+        String slope = Files.readString(EXAMPLES.resolve("sloping-border.yaml"));
+        Path footed = Files.writeString(
+                folder.resolve("footed.yaml"), slope.replace("\nbuild:\n", "\nbuild:\n  post footing: 600 mm\n"));
+        Path out = folder.resolve("footed");
+
+        run("plan", footed.toString(), "--out", out.toString());
+
+        JsonNode box =
+                new ObjectMapper().readTree(out.resolve("plan.json").toFile()).at("/boxes/0");
+        int posts = 0;
+        for (JsonNode piece : box.get("pieces")) {
+            if (piece.get("role").asText().equals("post")) {
+                posts++;
+                assertThat(piece.at("/place/bottom_mm").asDouble())
+                        .isEqualTo(box.at("/plan/bed_mm").asDouble() - 600);
+            }
+        }
+        assertThat(posts).isEqualTo(4);
+        assertThat(Files.readString(out.resolve("shopping.csv"))).contains("concrete, 25 kg bag");
+    }
+
     private JsonNode planned(String example) throws IOException {
         Path out = folder.resolve(example);
         run("plan", EXAMPLES.resolve(example).toString(), "--out", out.toString());

@@ -93,11 +93,16 @@ public final class ElevationDrawing {
         return box.pieces().stream().mapToDouble(p -> p.place().topMm()).reduce(rim, StrictMath::max);
     }
 
+    /** Its bed, or the foot of posts that are let into the ground below it. */
+    private static double deepest(Box box) {
+        return box.pieces().stream()
+                .mapToDouble(p -> p.place().bottomMm())
+                .reduce(box.plan().bedMm(), StrictMath::min);
+    }
+
     private static double lowest(FrontLine line, Ground ground) {
-        double low = line.sides().stream()
-                .mapToDouble(s -> s.box().plan().bedMm())
-                .min()
-                .orElseThrow();
+        double low =
+                line.sides().stream().mapToDouble(s -> deepest(s.box())).min().orElseThrow();
         for (int i = 0; i <= GROUND_PARTS; i++) {
             low = StrictMath.min(low, ground.heightMm(place(line, i)));
         }
