@@ -67,6 +67,11 @@ public final class StockCase {
         return new StockCase(size, demand, capacity, cost, pack, newAvailable);
     }
 
+    /** The same pieces and boards at other costs of a pack. */
+    public StockCase withCosts(long[] newCost) {
+        return new StockCase(size, demand, capacity, newCost, pack, available);
+    }
+
     public int sizes() {
         return size.length;
     }
