@@ -61,7 +61,7 @@ final class InstanceClasses {
             case "seven" -> sevenLengths();
             case "longer" -> longer();
             case "augmented" -> seeds(10).mapToObj(OneLength::augmented).toList();
-            case "garden" -> seeds(20).mapToObj(SeveralLengths::garden).toList();
+            case "garden" -> seeds(200).mapToObj(SeveralLengths::garden).toList();
             case "yard" ->
                 seeds(3).mapToObj(s -> SeveralLengths.yard(10_000, 200, s)).toList();
             case "million" -> List.of(SeveralLengths.yard(1_000_000, 200, 1), SeveralLengths.yard(1_000_000, 1000, 2));

@@ -61,7 +61,7 @@ final class AnswerWriter {
     /** More packs of an offer, on its own line if it has one. */
     private static void addTo(List<ShoppingAnswer.BoardLine> lines, BoardOffer offer, int packs) {
         for (int i = 0; i < lines.size(); i++) {
-            if (lines.get(i).offer().equals(offer) && offer.hasBreak()) {
+            if (offer.hasBreak() && lines.get(i).offer().equals(offer)) {
                 lines.set(i, new ShoppingAnswer.BoardLine(offer, lines.get(i).packs() + packs));
                 return;
             }

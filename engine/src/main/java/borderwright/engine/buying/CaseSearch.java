@@ -4,6 +4,7 @@ import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.MaterialBound;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,6 +78,7 @@ final class CaseSearch {
         for (SupplierCase c : cases) {
             c.bound = c.wholeBound(simpleBound(c));
         }
+        tryEach();
         long effort = 2000;
         while (true) {
             SupplierCase next = cases.get(0);
@@ -87,11 +89,8 @@ final class CaseSearch {
             if (next.bound >= incumbent.cost()) {
                 return this;
             }
-            if (incumbent.best() != null && budget.isSpent()) {
-                return this;
-            }
-            if (incumbent.best() == null && next.stage >= TRIED && budget.isSpent()) {
-                tryAll();
+            // Until there is a basket, every case is looked at once, whatever the budget.
+            if (budget.isSpent()) {
                 return this;
             }
             long before = next.bound;
@@ -105,9 +104,13 @@ final class CaseSearch {
         }
     }
 
-    private void tryAll() {
-        for (SupplierCase c : cases) {
-            if (c.stage < TRIED && c.bound < Long.MAX_VALUE && incumbent.best() == null) {
+    /** A first basket for every case that can still be the best: rules of thumb cost next to nothing. */
+    private void tryEach() {
+        List<SupplierCase> promising = new ArrayList<>(cases);
+        promising.sort(Comparator.comparingLong(c -> c.bound));
+        for (SupplierCase c : promising) {
+            if (c.bound < incumbent.cost() && (incumbent.best() == null || !budget.isSpent())) {
+                c.stage = TRIED;
                 offerSeparate(c);
             }
         }
@@ -158,7 +161,7 @@ final class CaseSearch {
             offerSeparate(c);
         } else if (c.stage < COUPLED && c.isCoupled()) {
             c.stage = COUPLED;
-            together(c).solveProgramme(part);
+            together(c).solveProgramme(part, effort);
         } else {
             c.stage = Math.max(COUPLED + 1, c.stage + 1);
             searchOn(c, part, effort);
@@ -170,7 +173,8 @@ final class CaseSearch {
      * every case that allows the same boards, so it has half of the work even where orders miss their marks.
      */
     private void searchOn(SupplierCase c, Budget part, long effort) {
-        boolean apart = !c.isCoupled() || meetsMarks(c, sections.separate(c));
+        Purchase separate = c.isCoupled() ? sections.separate(c) : null;
+        boolean apart = !c.isCoupled() || (separate != null && c.isMetBy(separate.value));
         long each = (apart ? effort : effort / 2) / Math.max(1, shopping.sections.size());
         boolean proven = true;
         for (ShoppingCase.Section section : shopping.sections) {
@@ -185,7 +189,7 @@ final class CaseSearch {
             return;
         }
         CoupledSearch coupled = together(c);
-        coupled.solveProgramme(part);
+        coupled.solveProgramme(part, effort);
         coupled.search(part);
     }
 
@@ -203,18 +207,5 @@ final class CaseSearch {
         if (separate != null) {
             incumbent.offer(c, separate);
         }
-    }
-
-    /** Whether every order has the value that the case demands: then sections need not be searched together. */
-    private static boolean meetsMarks(SupplierCase c, @Nullable Purchase purchase) {
-        if (purchase == null) {
-            return false;
-        }
-        for (int k = 0; k < c.state.length; k++) {
-            if (purchase.value[k] < c.leastValue(k)) {
-                return false;
-            }
-        }
-        return true;
     }
 }

@@ -3,6 +3,7 @@ package borderwright.engine.buying;
 import borderwright.engine.buying.Column.Kind;
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.Packing;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
@@ -20,6 +21,8 @@ import org.jspecify.annotations.Nullable;
 final class CountTree {
     private static final double WHOLE = 1e-6;
     private static final int LEAF_DIVES = 3;
+    /** Work for the first look at how a leaf's boards can be cut; each later look may do four times as much. */
+    private static final long LEAF_WORK = 5000;
 
     private final Master master;
     private final LongUnaryOperator up;
@@ -28,7 +31,7 @@ final class CountTree {
             .thenComparing(n -> -n.depth)
             .thenComparing(n -> -n.number));
     private long target;
-    private long unsettled = Long.MAX_VALUE;
+    private final List<Leaf> leaves = new ArrayList<>();
     private long nodes;
     private boolean found;
     private @Nullable Node follow;
@@ -68,6 +71,7 @@ final class CountTree {
     /** Searches on; whether no answer within the target is left out. */
     boolean run(long newTarget, Budget budget) {
         target = Math.min(target, newTarget);
+        settleLeaves(budget);
         while (bound() <= target && !open.isEmpty() && !budget.isSpent()) {
             Node node = follow != null && open.remove(follow) ? follow : open.poll();
             follow = null;
@@ -89,7 +93,45 @@ final class CountTree {
     long bound() {
         Node node = open.peek();
         long least = node == null ? target + 1 : Math.min(node.bound, target + 1);
-        return Math.min(least, unsettled);
+        for (Leaf leaf : leaves) {
+            least = Math.min(least, leaf.bound);
+        }
+        return least;
+    }
+
+    /** Numbers of boards of which it is not known whether they can be cut to all pieces. */
+    private static final class Leaf {
+        private final long[] at;
+        private final long bound;
+        private long work = LEAF_WORK;
+
+        Leaf(long[] at, long bound) {
+            this.at = at;
+            this.bound = bound;
+        }
+    }
+
+    /** Looks for a way to cut a leaf's boards; whether it is known by now that there is one, or none. */
+    private boolean settle(Leaf leaf, Budget budget) {
+        Budget part = budget.part(leaf.work);
+        leaf.work *= 4;
+        LeafSearch search = new LeafSearch(master, part);
+        List<Packing> packings = search.pack(leaf.at);
+        budget.spend(1000 * part.used());
+        if (packings != null) {
+            offer(packings, packs(leaf.at), extras(leaf.at));
+        }
+        return search.isSettled();
+    }
+
+    private void settleLeaves(Budget budget) {
+        leaves.removeIf(leaf ->
+                leaf.bound > target || (!budget.isSpent() && leaf.bound <= leastOpen() && settle(leaf, budget)));
+    }
+
+    private long leastOpen() {
+        Node node = open.peek();
+        return node == null ? Long.MAX_VALUE : node.bound;
     }
 
     /** Bounds a node and opens its children; whether that was done in full. */
@@ -184,8 +226,11 @@ final class CountTree {
         if (node.bound > target) {
             return;
         }
-        if (!found) {
-            unsettled = Math.min(unsettled, node.bound);
+        if (met && !found) {
+            Leaf leaf = new Leaf(at, node.bound);
+            if (!settle(leaf, budget)) {
+                leaves.add(leaf);
+            }
         }
         long[] low = node.low.clone();
         long[] high = node.high.clone();

@@ -12,12 +12,17 @@ import org.jspecify.annotations.Nullable;
 /** A case whose orders must reach a value: all sections and goods searched together as one model. */
 final class CoupledSearch {
     private static final int MOST_PATTERNS = 20_000;
+    private static final int MOST_ROUNDS = 8;
+    private static final int MOST_FLOORS = 40;
 
     private final ShoppingCase shopping;
     private final SupplierCase c;
     private final SectionSearches sections;
     private final Incumbent incumbent;
-    private final Master master;
+    private final SectionFloors sectionFloors;
+    private final List<Model.Floor> floors = new ArrayList<>();
+    private Master master;
+    private boolean isSharp;
     private @Nullable CountTree tree;
     private int turns;
 
@@ -26,13 +31,36 @@ final class CoupledSearch {
         this.c = c;
         this.sections = sections;
         this.incumbent = incumbent;
-        this.master = new Master(
-                c.model(),
+        this.sectionFloors = new SectionFloors(shopping, c, sections);
+        this.master = programme();
+    }
+
+    private Master programme() {
+        return new Master(
+                c.model().withFloors(floors),
                 incumbent.best() == null ? c.sensibleGrains() : c.targetGrains(incumbent.cost()) + shopping.grain);
     }
 
-    /** Raises the case's bound by column generation. */
-    void solveProgramme(Budget part) {
+    /** Raises the case's bound by column generation, and by what whole boards of each section cost at least. */
+    void solveProgramme(Budget part, long effort) {
+        generate(part);
+        for (int round = 0; round < MOST_ROUNDS && !isSharp && isOpen(part); round++) {
+            List<Model.Floor> missed = sectionFloors.missed(master, part, effort / 4);
+            if (missed.isEmpty()) {
+                isSharp = sectionFloors.isExact();
+                return;
+            }
+            floors.addAll(missed);
+            Master sharper = programme();
+            sharper.addAll(master);
+            master = sharper;
+            tree = null;
+            generate(part);
+        }
+        isSharp |= floors.size() >= MOST_FLOORS;
+    }
+
+    private void generate(Budget part) {
         for (int s = 0; s < shopping.sections.size(); s++) {
             Packing packing = sections.of(c, shopping.sections.get(s)).best();
             for (int p = 0; packing != null && p < packing.kinds(); p++) {

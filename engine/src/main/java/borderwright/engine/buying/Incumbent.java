@@ -35,7 +35,14 @@ final class Incumbent {
 
     /** Takes a basket that was found in a case, lifted to its marks where that costs less. */
     void offer(SupplierCase c, Purchase found) {
-        Purchase better = topUp.better(found);
+        Purchase shifted = c.isMetBy(found.value) ? null : MarkShift.of(shopping, c, found);
+        if (shifted != null) {
+            take(c, topUp.better(shifted));
+        }
+        take(c, topUp.better(found));
+    }
+
+    private void take(SupplierCase c, Purchase better) {
         if (!better.meetsMinimums(shopping)) {
             return;
         }

@@ -92,6 +92,38 @@ final class Master {
         return program.value(firstFixed + column);
     }
 
+    /** What a pack of a board gains by its side row at the present prices, in cost; 0 where it has none. */
+    double sideWorth(int s, int j) {
+        int side = rows.model.sideRow[s][j];
+        if (side < 0) {
+            return 0;
+        }
+        int row = rows.sideFrom + side;
+        return Math.max(0, program.price(row)) * rows.costUnit * rows.unit(row) * rows.model.sideValue[s][j];
+    }
+
+    /** Sum of the packs of a part, each times a number for its board. */
+    double packsTimes(int s, long[] times) {
+        double sum = 0;
+        for (int c = 0; c < fixed.size(); c++) {
+            Column column = fixed.get(c);
+            if (column.kind() == Column.Kind.COUNT && column.part() == s) {
+                sum += fixedValue(c) * times[column.index()];
+            }
+        }
+        return sum;
+    }
+
+    /** Adds all patterns of another programme of the same parts. */
+    void addAll(Master other) {
+        for (Column column : other.patterns) {
+            Pattern pattern = column.pattern();
+            if (pattern != null) {
+                add(column.part(), pattern);
+            }
+        }
+    }
+
     long low(int column) {
         return low[column];
     }

@@ -17,6 +17,7 @@ final class Model {
     final int[][] sideRow;
     final long[][] sideValue;
     final List<Extra> extras;
+    final List<Floor> floors;
 
     /** A whole-number column besides boards: goods. */
     static final class Extra {
@@ -33,19 +34,50 @@ final class Model {
         }
     }
 
-    Model(List<StockCase> parts, long[] need, int[][] sideRow, long[][] sideValue, List<Extra> extras) {
+    /** What the packs of a part come to at least, each counted at a value. */
+    static final class Floor {
+        final int part;
+        final long[] value;
+        final long least;
+
+        /**
+         * @param part index of the part
+         * @param value what a pack of each board counts, at least 0
+         * @param least no packs that serve the part come to less
+         */
+        Floor(int part, long[] value, long least) {
+            this.part = part;
+            this.value = value;
+            this.least = least;
+        }
+    }
+
+    Model(
+            List<StockCase> parts,
+            long[] need,
+            int[][] sideRow,
+            long[][] sideValue,
+            List<Extra> extras,
+            List<Floor> floors) {
         this.parts = List.copyOf(parts);
         this.need = need;
         this.sideRow = sideRow;
         this.sideValue = sideValue;
         this.extras = List.copyOf(extras);
+        this.floors = List.copyOf(floors);
+    }
+
+    /** The same with floors, which follow from the parts and so exclude nothing. */
+    Model withFloors(List<Floor> newFloors) {
+        return new Model(parts, need, sideRow, sideValue, extras, newFloors);
     }
 
     /** One section on its own. */
     static Model of(StockCase stock) {
         int[] none = new int[stock.boards()];
         Arrays.fill(none, -1);
-        return new Model(List.of(stock), new long[0], new int[][] {none}, new long[1][stock.boards()], List.of());
+        return new Model(
+                List.of(stock), new long[0], new int[][] {none}, new long[1][stock.boards()], List.of(), List.of());
     }
 
     boolean isCoupled() {

@@ -31,6 +31,7 @@ final class ModelRows {
 
     private final long[][] totalFrom;
     final int sideFrom;
+    private final int floorFrom;
     /** Least whole value of each row. */
     final long[] required;
     /** Cost of the dearest board: the linear programme's unit of cost. */
@@ -67,7 +68,8 @@ final class ModelRows {
             }
         }
         this.sideFrom = rows;
-        this.count = rows + model.need.length;
+        this.floorFrom = rows + model.need.length;
+        this.count = floorFrom + model.floors.size();
         this.costUnit = dearest;
         this.required = new long[count];
         for (int s = 0; s < parts; s++) {
@@ -76,12 +78,15 @@ final class ModelRows {
             }
         }
         System.arraycopy(model.need, 0, required, sideFrom, model.need.length);
+        for (int f = 0; f < model.floors.size(); f++) {
+            required[floorFrom + f] = model.floors.get(f).least;
+        }
     }
 
     private boolean isCounted(int s) {
         StockCase stock = model.parts.get(s);
         int usable = 0;
-        boolean plain = true;
+        boolean plain = model.floors.stream().noneMatch(f -> f.part == s);
         for (int j = 0; j < stock.boards(); j++) {
             if (isUsable(s, j)) {
                 usable++;
@@ -172,7 +177,10 @@ final class ModelRows {
         while (totals < totalFrom[s].length && totalFrom[s][totals] <= stock.capacity(j)) {
             totals++;
         }
-        int[] row = new int[1 + 2 * totals + (side < 0 ? 0 : 1)];
+        int[] floors = IntStream.range(0, model.floors.size())
+                .filter(f -> model.floors.get(f).part == s)
+                .toArray();
+        int[] row = new int[1 + 2 * totals + (side < 0 ? 0 : 1) + floors.length];
         long[] entry = new long[row.length];
         row[0] = boardRow[s][j];
         entry[0] = pack;
@@ -182,9 +190,14 @@ final class ModelRows {
             row[2 + 2 * t] = totalRow[s][t] + 1;
             entry[2 + 2 * t] = -pack;
         }
+        int at = 1 + 2 * totals;
+        for (int f : floors) {
+            row[at] = floorFrom + f;
+            entry[at++] = model.floors.get(f).value[j];
+        }
         if (side >= 0) {
-            row[row.length - 1] = sideFrom + side;
-            entry[row.length - 1] = model.sideValue[s][j];
+            row[at] = sideFrom + side;
+            entry[at] = model.sideValue[s][j];
         }
         long most = Math.min(stock.available(j) / pack, (boards + pack - 1) / pack);
         return new Column(Kind.COUNT, s, j, null, stock.cost(j), row, entry, most);

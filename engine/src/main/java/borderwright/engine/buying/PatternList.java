@@ -56,16 +56,26 @@ final class PatternList {
         return (stock.sizes() + 1L) * (stock.longest() + 1) <= MOST_ENTRIES;
     }
 
+    /** Fills the table, once; whether the budget was enough for that. */
+    boolean prepare() {
+        if (rest.length == 0) {
+            complete = fillTable();
+        }
+        return complete;
+    }
+
+    /** Greatest worth of any pattern of a board, once prepared. */
+    long bestWorth(int ofBoard) {
+        return rest[0][(int) stock.capacity(ofBoard)];
+    }
+
     /**
      * Adds the patterns of one board that are worth at least {@code leastWorth}.
      *
      * @return whether all of them were listed
      */
     boolean list(int ofBoard, long leastWorth) {
-        if (rest.length == 0) {
-            complete = fillTable();
-        }
-        if (!complete) {
+        if (!prepare()) {
             return false;
         }
         board = ofBoard;

@@ -63,6 +63,17 @@ final class PatternTree {
         }
     }
 
+    /** Takes all boards there are, so that only how they are cut is left open. */
+    void fixBoards() {
+        for (int c = 0; c < columns.size(); c++) {
+            Kind kind = columns.get(c).kind();
+            if (kind == Kind.COUNT || kind == Kind.TOTAL) {
+                double most = columns.get(c).most();
+                program.bound(first + c, most, most);
+            }
+        }
+    }
+
     /** Searches; whether every answer within the target that the patterns allow was found or excluded. */
     boolean search() {
         if (!program.primal(budget)) {

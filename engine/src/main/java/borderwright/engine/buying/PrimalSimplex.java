@@ -12,6 +12,8 @@ final class PrimalSimplex {
     private static final int CANDIDATES = 40;
     /** Steps of no length after which the first column that gains is taken, so that the method leaves the corner. */
     private static final int STALLED = 300;
+    /** Columns passed over in one run before its basis is taken as it is. */
+    private static final int MOST_NO_ENDS = 20;
 
     private final Basis basis;
     private final ColumnStore store;
@@ -19,6 +21,10 @@ final class PrimalSimplex {
     private final double[] candidateGain = new double[CANDIDATES];
     private int candidates;
     private int stalled;
+    /** A column that seemed to gain without end, which only errors of rounding can do: it is passed over. */
+    private int barred;
+
+    private int noEnds;
 
     PrimalSimplex(Basis basis) {
         this.basis = basis;
@@ -28,6 +34,8 @@ final class PrimalSimplex {
     boolean run(Budget budget) {
         candidates = 0;
         stalled = 0;
+        barred = -1;
+        noEnds = 0;
         while (budget.spend(2L * basis.numbers() + 10L * basis.rows)) {
             if (basis.refactorIfStale()) {
                 budget.spend((long) basis.rows * basis.rows / 2);
@@ -36,7 +44,7 @@ final class PrimalSimplex {
             if (entering < 0) {
                 budget.spend(8L * store.awakes());
                 entering = stalled > STALLED ? firstThatGains() : chooseCandidates();
-                if (entering < 0) {
+                if (entering < 0 || noEnds > MOST_NO_ENDS) {
                     return true;
                 }
             }
@@ -48,7 +56,7 @@ final class PrimalSimplex {
 
     private double gain(int j) {
         int place = basis.place(j);
-        if (place >= 0 || store.isFixed(j)) {
+        if (place >= 0 || j == barred || store.isFixed(j)) {
             return 0;
         }
         double d = basis.reducedCost(j);
@@ -116,7 +124,11 @@ final class PrimalSimplex {
             return span;
         }
         if (leaving < 0) {
-            throw new IllegalStateException("a cost below zero has no end: column " + entering);
+            barred = entering;
+            noEnds++;
+            candidates = 0;
+            basis.refactor();
+            return 0;
         }
         boolean toUpper = direction * basis.alpha[leaving] < 0;
         double value = basis.valueOf(entering) + direction * step;

@@ -35,7 +35,8 @@ final class StockSearch {
     private long effort = 20_000;
     private long cost = Long.MAX_VALUE;
     private long bound;
-    private Reach reach;
+    private final Budget first;
+    private @Nullable Reach sums;
 
     /**
      * A search with the first packing and bounds.
@@ -46,7 +47,10 @@ final class StockSearch {
         this.stock = stock;
         this.bound = MaterialBound.of(stock);
         take(GreedyFill.pack(stock));
-        this.reach = new Reach(stock, best == null ? 0 : cost, budget);
+        if (bound < cost && SubsetFill.isQuick(stock)) {
+            take(SubsetFill.pack(stock, 0, cost - 1, budget));
+        }
+        this.first = budget;
         raise(bound);
     }
 
@@ -69,6 +73,14 @@ final class StockSearch {
         return bound >= cost;
     }
 
+    /** Sums of prices, worked out when first asked for: a first answer does not wait for them. */
+    private Reach reach() {
+        if (sums == null) {
+            sums = new Reach(stock, best == null ? 0 : cost, first);
+        }
+        return sums;
+    }
+
     private void take(@Nullable Packing packing) {
         if (packing != null) {
             Packing smaller = Downsize.of(stock, packing);
@@ -84,7 +96,8 @@ final class StockSearch {
         if (newBound == Long.MAX_VALUE) {
             bound = newBound;
         } else {
-            bound = Math.max(bound, best == null ? newBound : Math.min(reach.up(newBound), cost));
+            long up = sums == null ? newBound : sums.up(newBound);
+            bound = Math.max(bound, best == null ? newBound : Math.min(up, cost));
         }
     }
 
@@ -102,6 +115,8 @@ final class StockSearch {
         if (isProven() || solved || stock.sizes() == 0) {
             return;
         }
+        reach();
+        raise(bound);
         fillBoards(budget);
         if (isProven()) {
             return;
@@ -110,7 +125,7 @@ final class StockSearch {
             master = new Master(Model.of(stock), best == null ? safeCeiling() : cost);
             addFirstPatterns(master);
         }
-        solved = master.solve(best == null ? Long.MAX_VALUE : reach.below(cost) + 1, budget);
+        solved = master.solve(best == null ? Long.MAX_VALUE : reach().below(cost) + 1, budget);
         raise(best == null && master.bound() > safeCeiling() ? Long.MAX_VALUE : master.bound());
     }
 
@@ -176,7 +191,7 @@ final class StockSearch {
     }
 
     private long target() {
-        return best == null ? safeCeiling() : reach.below(cost);
+        return best == null ? safeCeiling() : reach().below(cost);
     }
 
     private void dive(Master programme, Budget budget) {
@@ -186,7 +201,7 @@ final class StockSearch {
     /** Searches the numbers of boards; whether that settled the matter. */
     private boolean overCounts(Master programme, Budget budget) {
         if (counts == null) {
-            counts = new CountTree(programme, bound, target(), reach::up, this::accept);
+            counts = new CountTree(programme, bound, target(), reach()::up, this::accept);
         }
         boolean done = counts.run(target(), budget);
         settle(done, counts.bound());
@@ -212,7 +227,7 @@ final class StockSearch {
             return false;
         }
         PatternTree tree = new PatternTree(
-                Model.of(stock), List.of(new ArrayList<>(list.found())), target, this::accept, reach::up, budget);
+                Model.of(stock), List.of(new ArrayList<>(list.found())), target, this::accept, reach()::up, budget);
         boolean done = tree.search();
         settle(done, bound);
         return done;

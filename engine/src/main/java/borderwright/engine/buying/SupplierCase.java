@@ -71,6 +71,16 @@ final class SupplierCase {
         };
     }
 
+    /** Whether orders of such values, as priced, reach what the case demands. */
+    boolean isMetBy(long[] value) {
+        for (int k = 0; k < value.length; k++) {
+            if (value[k] < leastValue(k)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** The only supplier that the case uses, -1 when there are none or several. */
     int onlySupplier() {
         int only = -1;
@@ -208,7 +218,8 @@ final class SupplierCase {
             Arrays.setAll(
                     sideRow[s], j -> section.supplier[j] == ShoppingCase.SHED ? -1 : valueRow[section.supplier[j]]);
         }
-        return new Model(parts, need.stream().mapToLong(Long::longValue).toArray(), sideRow, sideValue, extras);
+        return new Model(
+                parts, need.stream().mapToLong(Long::longValue).toArray(), sideRow, sideValue, extras, List.of());
     }
 
     private Model.Extra extra(Cover cover, int c, int o, int[] valueRow) {

@@ -29,7 +29,8 @@ final class TopUp {
             if (best.value[k] < terms.minimumOrder()) {
                 best = lifted(best, k, terms.minimumOrder());
             }
-            if (terms.freeOver() != SupplierTerms.NEVER && terms.delivery() > 0 && best.value[k] < terms.freeOver()) {
+            // What is added costs its price, so it must be less than the delivery that it saves.
+            if (best.value[k] < terms.freeOver() && terms.freeOver() - best.value[k] < terms.delivery()) {
                 Purchase free = lifted(best, k, terms.freeOver());
                 best = free.meetsMinimums(shopping) && free.cost < best.cost ? free : best;
             }

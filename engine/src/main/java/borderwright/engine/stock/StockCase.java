@@ -118,6 +118,10 @@ public final class StockCase {
         return size.clone();
     }
 
+    public long[] copyOfCapacities() {
+        return capacity.clone();
+    }
+
     public int[] copyOfDemand() {
         return demand.clone();
     }

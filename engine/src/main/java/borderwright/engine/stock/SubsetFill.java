@@ -13,6 +13,8 @@ public final class SubsetFill {
     /** Table words that all boards together may take. */
     private static final double MOST_WORDS = 60_000_000;
 
+    private static final double QUICK_WORDS = 100_000;
+
     private final StockCase stock;
     private final SplittableRandom random;
     private final boolean strays;
@@ -37,17 +39,30 @@ public final class SubsetFill {
 
     /** Whether this rule suits the case and its tables are small. */
     public static boolean suits(StockCase stock) {
+        return words(stock) <= MOST_WORDS;
+    }
+
+    /** Whether this rule suits the case and takes next to no time. */
+    public static boolean isQuick(StockCase stock) {
+        return words(stock) <= QUICK_WORDS;
+    }
+
+    /** Words of tables that a packing fills; more than can be counted where the rule does not suit. */
+    private static double words(StockCase stock) {
         double boards = 1;
         for (int i = 0; i < stock.sizes(); i++) {
             boards += (double) stock.size(i) * stock.demand(i) / Math.max(1, stock.longest());
         }
         for (int j = 0; j < stock.boards(); j++) {
             if (stock.isPacked(j)) {
-                return false;
+                return Double.POSITIVE_INFINITY;
             }
         }
+        if (stock.longest() > PieceTable.MOST_PLAIN) {
+            return Double.POSITIVE_INFINITY;
+        }
         double kinds = Math.min(stock.sizes(), Math.min(boards, 64) + 3.0 * stock.sizes() / 4);
-        return stock.longest() <= PieceTable.MOST_PLAIN && boards * kinds * ((stock.longest() >> 6) + 1) <= MOST_WORDS;
+        return boards * kinds * ((stock.longest() >> 6) + 1);
     }
 
     /**
