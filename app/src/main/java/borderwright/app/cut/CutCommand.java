@@ -7,6 +7,7 @@ import borderwright.engine.buying.Shopper;
 import borderwright.engine.buying.ShoppingAnswer;
 import borderwright.engine.buying.ShoppingProblem;
 import borderwright.engine.stock.Budget;
+import borderwright.engine.stock.OffcutWorth;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -69,6 +70,19 @@ public final class CutCommand implements Callable<Integer> {
             description = "waste at each end of a board, kerf included, mm (default 0)")
     private BigDecimal trim = BigDecimal.ZERO;
 
+    @Option(
+            names = "--keep-from",
+            paramLabel = "MM",
+            converter = MillimetreOption.class,
+            description = "shortest offcut that is worth keeping, mm; goes with --keep-worth")
+    private @Nullable BigDecimal keepFrom;
+
+    @Option(
+            names = "--keep-worth",
+            paramLabel = "PRICE",
+            description = "what a metre of such an offcut is worth to you, weighed against prices (default nothing)")
+    private @Nullable BigDecimal keepWorth;
+
     @Option(names = "--seconds", paramLabel = "S", description = "time allowed for solving, never exceeded")
     private @Nullable Double seconds;
 
@@ -118,6 +132,16 @@ public final class CutCommand implements Callable<Integer> {
     }
 
     private void checkOptions(Faults faults) {
+        if ((keepFrom == null) != (keepWorth == null)) {
+            faults.file(
+                    "--keep-from", "Give --keep-from and --keep-worth together: the shortest offcut, and its worth.");
+        }
+        if (keepFrom != null && keepFrom.signum() <= 0) {
+            faults.file("--keep-from", "The shortest offcut must be above 0 mm, got " + keepFrom + " mm.");
+        }
+        if (keepWorth != null && keepWorth.signum() < 0) {
+            faults.file("--keep-worth", "An offcut must be worth 0 or more a metre, got " + keepWorth + ".");
+        }
         if (seconds != null && !(seconds > 0)) {
             faults.file("--seconds", "The time must be above 0 s, got " + seconds + " s.");
         }
@@ -130,7 +154,7 @@ public final class CutCommand implements Callable<Integer> {
     }
 
     private Integer solve(CutFiles files, PrintWriter err) throws IOException {
-        ShoppingProblem problem = new ShoppingProblem(
+        ShoppingProblem plain = new ShoppingProblem(
                 files.demands(),
                 files.boards(),
                 files.terms(),
@@ -139,6 +163,7 @@ public final class CutCommand implements Callable<Integer> {
                 List.of(),
                 ticks(kerf),
                 ticks(trim));
+        ShoppingProblem problem = plain.keeping(offcutWorth(files.decimals()));
         long start = System.nanoTime();
         Budget budget = budget(start);
         ShoppingAnswer answer = Shopper.buy(problem, budget);
@@ -162,10 +187,21 @@ public final class CutCommand implements Callable<Integer> {
         };
     }
 
+    private OffcutWorth offcutWorth(int decimals) {
+        return keepFrom == null || keepWorth == null || keepWorth.signum() == 0
+                ? OffcutWorth.NONE
+                : new OffcutWorth(
+                        ticks(keepFrom),
+                        keepWorth
+                                .movePointRight(decimals)
+                                .setScale(0, RoundingMode.HALF_UP)
+                                .longValueExact());
+    }
+
     private Budget budget(long start) {
         if (seconds != null) {
             // Writing the answer out of the search and the last pass of a loop still take a moment.
-            long deadline = start + (long) (Math.min(seconds * 0.97, Math.max(seconds / 2, seconds - 0.03)) * 1e9);
+            long deadline = start + (long) (Math.min(seconds * 0.97, Math.max(seconds / 2, seconds - 0.025)) * 1e9);
             return new Budget(Long.MAX_VALUE, () -> System.nanoTime() >= deadline);
         }
         return Budget.ofUnits(work != null ? work : DEFAULT_WORK);

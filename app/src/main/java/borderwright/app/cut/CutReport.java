@@ -35,9 +35,12 @@ final class CutReport {
                 .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN.mappedFeature())) {
             json.writeStartObject();
             if (answer.status() == ShoppingAnswer.Status.FOUND) {
-                json.writeNumberField("cost", money(answer.cost()));
-                json.writeNumberField("bound", money(answer.bound()));
+                json.writeNumberField("cost", money(answer.cost() - answer.counted()));
+                json.writeNumberField("bound", money(answer.bound() - answer.counted()));
                 json.writeNumberField("gap", answer.gap());
+                if (answer.kept() != 0) {
+                    json.writeNumberField("offcuts_worth", money(answer.kept()));
+                }
             }
             json.writeBooleanField("proven", answer.proven());
             json.writeNumberField("seconds", seconds);
@@ -82,8 +85,9 @@ final class CutReport {
     }
 
     void table(ShoppingAnswer answer, Explanation why, double seconds, PrintWriter out) {
-        out.println("Cost " + money(answer.cost()).toPlainString() + ", no basket costs less than "
-                + money(answer.bound()).toPlainString() + (answer.proven() ? " (proven)" : gap(answer)));
+        out.println("Cost " + money(answer.cost() - answer.counted()).toPlainString() + ", no basket costs less than "
+                + money(answer.bound() - answer.counted()).toPlainString()
+                + (answer.proven() ? " (proven)" : gap(answer)));
         for (ShoppingAnswer.Order order : answer.orders()) {
             order(order, out);
         }

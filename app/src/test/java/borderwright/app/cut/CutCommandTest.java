@@ -243,6 +243,21 @@ class CutCommandTest {
     }
 
     @Nested
+    class Offcuts {
+        @Test
+        void aWorthNeedsALengthAndNeitherMayBeBelowZero() throws IOException {
+            String none = "section,length_mm,quantity,label\n";
+            assertThat(cut(none, BOARDS, "--keep-from", "600").err)
+                    .contains("--keep-from: Give --keep-from and --keep-worth together");
+            assertThat(cut(none, BOARDS, "--keep-from", "0", "--keep-worth", "1").err)
+                    .contains("The shortest offcut must be above 0 mm");
+            Run below = cut(none, BOARDS, "--keep-from", "600", "--keep-worth", "-1");
+            assertThat(below.code).isEqualTo(2);
+            assertThat(below.err).contains("An offcut must be worth 0 or more a metre, got -1.");
+        }
+    }
+
+    @Nested
     class Limits {
         private static final String HEAD = "section,length_mm,quantity,label\n";
 
@@ -356,6 +371,20 @@ class CutCommandTest {
                     HEAD + "larch,2000,1000000000,a\n", "section,length_mm,price\nlarch,2400,999999999999.999999\n");
             assertThat(run.code).isEqualTo(2);
             assertThat(run.err).contains("too large");
+        }
+
+        @Test
+        void whatIsLeftOverMayBeWorthALongerBoard() throws IOException {
+            String boards = "supplier,section,length_mm,price\nA,larch,2400,10\nA,larch,4800,19\n";
+            Run plain = cut(HEAD + "larch,2000,1,a\n", boards, "--json");
+            assertThat(plain.json().get("cost").decimalValue()).isEqualByComparingTo("10");
+            assertThat(plain.json().has("offcuts_worth")).isFalse();
+            // 2.797 m are left of the longer board, 0.397 m of the other: too little to keep.
+            Run keeping =
+                    cut(HEAD + "larch,2000,1,a\n", boards, "--json", "--keep-from", "600", "--keep-worth", "3.50");
+            assertThat(keeping.json().get("cost").decimalValue()).isEqualByComparingTo("19");
+            assertThat(keeping.json().get("offcuts_worth").decimalValue()).isEqualByComparingTo("9.78");
+            assertThat(keeping.json().get("proven").asBoolean()).isTrue();
         }
 
         @Test

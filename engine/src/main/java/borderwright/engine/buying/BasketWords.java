@@ -45,6 +45,11 @@ public final class BasketWords {
                 }
             }
         }
+        long kept = answer.kept();
+        if (kept > 0) {
+            reasons.add("Offcuts that are long enough to keep count " + money.apply(kept)
+                    + " in favour of this basket, which nobody pays you; the price of it leaves that out.");
+        }
         for (LaidBoard board : answer.boards()) {
             if (board.isHeldBack()) {
                 reasons.add("A " + board.section() + " of " + length.apply(board.lengthTicks()) + " from "

@@ -226,7 +226,8 @@ final class CountTree {
         if (node.bound > target) {
             return;
         }
-        if (met && !found) {
+        // Where offcuts count, the boards of a leaf may be cut for less.
+        if (met && (!found || master.rows.model.keeps())) {
             Leaf leaf = new Leaf(at, node.bound);
             if (!settle(leaf, budget)) {
                 leaves.add(leaf);

@@ -110,7 +110,7 @@ final class CoupledSearch {
             StockCase stock = master.rows.model.parts.get(s);
             int from = master.rows.rowOfSize(s, 0);
             long[] value = Arrays.copyOfRange(master.bestPrices(), from, from + stock.sizes());
-            PatternList list = new PatternList(stock, value, MOST_PATTERNS, part);
+            PatternList list = new PatternList(stock, value, master.pricing.scale, MOST_PATTERNS, part);
             boolean complete = list.fits();
             for (int j = 0; j < stock.boards() && complete; j++) {
                 if (stock.available(j) >= stock.pack(j)) {

@@ -38,10 +38,14 @@ final class Downsize {
             if (!stock.isPacked(j)
                     && stock.capacity(j) >= need
                     && used[j] < stock.available(j)
-                    && stock.cost(j) < stock.cost(best < 0 ? from : best)) {
+                    && costFor(stock, j, need) < costFor(stock, best < 0 ? from : best, need)) {
                 best = j;
             }
         }
         return best;
+    }
+
+    private static long costFor(StockCase stock, int j, long used) {
+        return stock.cost(j) + stock.use(j, used);
     }
 }

@@ -39,7 +39,8 @@ final class LeafSearch {
     List<Packing> pack(long[] at) {
         settled = true;
         long[] prices = master.bestPrices();
-        if (prices.length == 0) {
+        // Where offcuts count, the numbers of boards do not say what a basket costs.
+        if (prices.length == 0 || master.rows.model.keeps()) {
             settled = false;
             return null;
         }
@@ -49,7 +50,11 @@ final class LeafSearch {
             StockCase stock = master.rows.model.parts.get(s);
             int from = master.rows.rowOfSize(s, 0);
             PatternList list = new PatternList(
-                    stock, Arrays.copyOfRange(prices, from, from + stock.sizes()), MOST_PATTERNS, budget);
+                    stock,
+                    Arrays.copyOfRange(prices, from, from + stock.sizes()),
+                    master.pricing.scale,
+                    MOST_PATTERNS,
+                    budget);
             lists.add(list);
             settled &= list.fits() && list.prepare();
         }

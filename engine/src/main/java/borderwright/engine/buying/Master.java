@@ -282,15 +282,19 @@ final class Master {
         long least = Math.max(1, (long) (pricing.scale * rows.costUnit * LEAST_GAIN));
         int added = 0;
         for (int j = 0; j < stock.boards(); j++) {
-            if (rows.isUsable(s, j) && table.best(stock.capacity(j)) > pricing.worthOf(s, j) + least) {
-                table.counts(stock.capacity(j), counts);
+            if (!rows.isUsable(s, j)) {
+                continue;
+            }
+            long length = pricing.lengthFor(s, j, stock.capacity(j), 0);
+            if (pricing.worthUsing(s, j, length, 0) > pricing.worthOf(s, j) + least) {
+                table.counts(length, counts);
                 added += add(s, Pattern.ofCounts(j, counts)) ? 1 : 0;
             }
         }
         for (int i = 0; i < stock.sizes() && added < most; i++) {
             int j = pricing.limit(s, i) > 0 ? bestThrough(s, i, least) : -1;
             if (j >= 0) {
-                table.counts(stock.capacity(j) - stock.size(i), counts);
+                table.counts(pricing.lengthFor(s, j, stock.capacity(j) - stock.size(i), stock.size(i)), counts);
                 if (counts[i] < pricing.limit(s, i)) {
                     counts[i]++;
                     added += add(s, Pattern.ofCounts(j, counts)) ? 1 : 0;
@@ -309,7 +313,8 @@ final class Master {
         for (int j = 0; j < stock.boards(); j++) {
             long rest = stock.capacity(j) - stock.size(i);
             if (rest >= 0 && rows.isUsable(s, j)) {
-                long gain = pricing.table(s).best(rest) + price - pricing.worthOf(s, j);
+                long length = pricing.lengthFor(s, j, rest, stock.size(i));
+                long gain = pricing.worthUsing(s, j, length, stock.size(i)) + price - pricing.worthOf(s, j);
                 if (gain > most) {
                     most = gain;
                     best = j;

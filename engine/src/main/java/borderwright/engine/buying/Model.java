@@ -80,6 +80,11 @@ final class Model {
                 List.of(stock), new long[0], new int[][] {none}, new long[1][stock.boards()], List.of(), List.of());
     }
 
+    /** Whether offcuts count. */
+    boolean keeps() {
+        return parts.stream().anyMatch(StockCase::keeps);
+    }
+
     boolean isCoupled() {
         return need.length > 0;
     }
@@ -88,10 +93,11 @@ final class Model {
     long mostBoards(int s, int j, long cost) {
         StockCase stock = parts.get(s);
         long most = stock.available(j);
-        if (sideRow[s][j] < 0 || stock.cost(j) == 0) {
-            // Only a side row gives a reason to buy boards that nothing is cut from, beyond the rest of a pack.
-            most = Math.min(most, stock.pieces());
-        }
+        // Only a side row gives a reason to buy boards that nothing is cut from, beyond the rest of a pack.
+        long uncut = sideRow[s][j] < 0 || sideValue[s][j] == 0
+                ? 0
+                : (need[sideRow[s][j]] / sideValue[s][j] + 1) * stock.pack(j);
+        most = Math.min(most, stock.pieces() + uncut);
         return stock.cost(j) > 0 ? Math.min(most, (cost / stock.cost(j)) * stock.pack(j)) : most;
     }
 }

@@ -86,7 +86,7 @@ final class ModelRows {
     private boolean isCounted(int s) {
         StockCase stock = model.parts.get(s);
         int usable = 0;
-        boolean plain = model.floors.stream().noneMatch(f -> f.part == s);
+        boolean plain = !stock.keeps() && model.floors.stream().noneMatch(f -> f.part == s);
         for (int j = 0; j < stock.boards(); j++) {
             if (isUsable(s, j)) {
                 usable++;
@@ -223,7 +223,8 @@ final class ModelRows {
             entry[n] = -1;
         }
         long most = Math.min(stock.available(j), needed);
-        return new Column(Kind.PATTERN, s, j, pattern, counted ? 0 : stock.cost(j), row, entry, most);
+        long use = stock.keeps() ? stock.use(j, pattern.used(stock)) : 0;
+        return new Column(Kind.PATTERN, s, j, pattern, (counted ? 0 : stock.cost(j)) + use, row, entry, most);
     }
 
     /** Adds a column to a linear programme; its number there. */

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Every full pattern that an answer below a target may use: those whose reduced cost, in whole numbers, is within the gap.
+ * Every full pattern, or every one where offcuts are kept, that an answer below a target may use: those whose reduced cost, in whole numbers, is within the gap.
  * A pattern is full when no further wanted piece fits; any answer can be made of full ones, since more pieces than wanted
  * do no harm.
  *
@@ -18,6 +18,7 @@ final class PatternList {
 
     private final StockCase stock;
     private final long[] value;
+    private final long scale;
     private final int most;
     private final Budget budget;
     private final List<Pattern> found = new ArrayList<>();
@@ -34,11 +35,13 @@ final class PatternList {
      *
      * @param stock the section
      * @param value worth of one piece of each size, scaled
+     * @param scale what a unit of cost is in units of worth
      * @param most patterns after which the list is given up
      */
-    PatternList(StockCase stock, long[] value, int most, Budget budget) {
+    PatternList(StockCase stock, long[] value, long scale, int most, Budget budget) {
         this.stock = stock;
         this.value = value;
+        this.scale = scale;
         this.most = most;
         this.budget = budget;
         int n = stock.sizes();
@@ -122,7 +125,8 @@ final class PatternList {
             return;
         }
         if (i == size.length) {
-            if (isFull(room)) {
+            long used = stock.capacity(board) - room;
+            if (stock.keeps() ? worth - useOf(used) >= least : isFull(room)) {
                 found.add(Pattern.ofCounts(board, counts));
                 complete = found.size() <= most && budget.spend(size.length);
             }
@@ -138,6 +142,10 @@ final class PatternList {
                 counts[i] = 0;
             }
         }
+    }
+
+    private long useOf(long used) {
+        return Math.min(stock.use(board, used), (1L << 60) / scale) * scale;
     }
 
     private boolean isFull(int room) {

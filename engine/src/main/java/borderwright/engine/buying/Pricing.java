@@ -204,7 +204,28 @@ final class Pricing {
     }
 
     private long overWorth(int s, int j) {
-        return Math.max(0, tables[s].best(rows.model.parts.get(s).capacity(j)) - worthOf(s, j));
+        StockCase stock = rows.model.parts.get(s);
+        return Math.max(0, worthUsing(s, j, lengthFor(s, j, stock.capacity(j), 0), 0) - worthOf(s, j));
+    }
+
+    /**
+     * The length of the best pieces for {@code room} of board {@code j}, what cutting costs considered.
+     *
+     * @param beside length that is used besides
+     */
+    long lengthFor(int s, int j, long room, long beside) {
+        StockCase stock = rows.model.parts.get(s);
+        return stock.keeps() ? tables[s].bestLength(room, used -> useOf(s, j, used + beside)) : room;
+    }
+
+    /** What the best pieces for a length of board {@code j} are worth, less what cutting costs. */
+    long worthUsing(int s, int j, long length, long beside) {
+        return tables[s].best(length) - useOf(s, j, length + beside);
+    }
+
+    private long useOf(int s, int j, long used) {
+        StockCase stock = rows.model.parts.get(s);
+        return stock.keeps() ? scaled(stock.use(j, used), scaleNow) : 0;
     }
 
     /** The bound, in scaled units, by scaling prices down; only where no side rows and no least counts matter. */

@@ -28,15 +28,19 @@ final class Purchase {
         for (int k = 0; k < value.length; k++) {
             sum = Math.addExact(sum, buysFrom(shopping, k) ? shopping.paid(k, value[k]) : 0);
         }
-        this.cost = Math.addExact(sum, counted(shopping, packs));
+        this.cost = Math.addExact(sum, counted(shopping, packings, packs));
     }
 
-    /** What boards of other sections count besides their prices. */
-    private static long counted(ShoppingCase shopping, int[][] packs) {
+    /** What boards of other sections count besides their prices, less what offcuts are worth. */
+    private static long counted(ShoppingCase shopping, List<Packing> packings, int[][] packs) {
         long counted = shopping.firstCounted();
         for (int s = 0; s < packs.length; s++) {
+            var stock = shopping.sections.get(s).stock;
+            counted = Math.addExact(counted, packings.get(s).use(stock) / shopping.grain);
             for (int j = 0; j < packs[s].length; j++) {
-                long each = shopping.sections.get(s).sources.get(j).counted();
+                long kept =
+                        shopping.sections.get(s).isBought(j) ? stock.pack(j) * stock.wholeWorth(j) / shopping.grain : 0;
+                long each = shopping.sections.get(s).sources.get(j).counted() - kept;
                 counted = Math.addExact(counted, Math.multiplyExact(packs[s][j], each));
             }
         }

@@ -28,8 +28,9 @@ final class Reach {
      * @param budget for the tables; where it is spent only the common divisor is used
      */
     Reach(StockCase stock, long ceiling, Budget budget) {
-        this.divisor = Math.max(1, MaterialBound.costDivisor(stock));
-        long most = ceiling / divisor;
+        // Offcuts that are kept make sums that no boards cost.
+        this.divisor = stock.keeps() ? 1 : Math.max(1, MaterialBound.costDivisor(stock));
+        long most = stock.keeps() ? MOST_SUMS + 1 : ceiling / divisor;
         long sum = 0;
         for (int i = 0; i < stock.sizes(); i++) {
             sum = saturated(sum, stock.size(i), stock.demand(i));

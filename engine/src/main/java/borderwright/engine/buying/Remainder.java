@@ -61,7 +61,7 @@ final class Remainder {
         return taken.size();
     }
 
-    /** Cost of boards taken that are in no count of the programme. */
+    /** Cost of boards taken that are in no count of the programme, and of cutting what was taken. */
     double uncounted() {
         return uncounted;
     }
@@ -137,10 +137,12 @@ final class Remainder {
             master.program.require(rows.rowOfSize(s, i), left[s][i]);
             master.pricing.limit(s, i, left[s][i]);
         }
+        StockCase stock = rows.model.parts.get(s);
+        uncounted += stock.keeps() ? (double) times * stock.use(j, pattern.used(stock)) : 0;
         if (rows.boardRow[s][j] >= 0) {
             master.program.require(rows.boardRow[s][j], boardsUsed[s][j]);
         } else {
-            uncounted += (double) times * rows.model.parts.get(s).cost(j);
+            uncounted += (double) times * stock.cost(j);
         }
     }
 

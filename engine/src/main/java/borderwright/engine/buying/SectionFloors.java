@@ -37,7 +37,7 @@ final class SectionFloors {
         List<Model.Floor> missed = new ArrayList<>();
         for (int s = 0; s < shopping.sections.size(); s++) {
             StockCase stock = master.rows.model.parts.get(s);
-            if (stock.sizes() == 0) {
+            if (stock.sizes() == 0 || stock.keeps()) {
                 continue;
             }
             ShoppingCase.Section section = shopping.sections.get(s);

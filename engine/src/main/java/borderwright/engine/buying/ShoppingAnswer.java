@@ -6,7 +6,7 @@ import java.util.List;
  * What to buy, how every board is cut, and how good that is known to be.
  *
  * @param status whether there is a basket
- * @param cost what is paid in all, and what stand-ins count, minor units; 0 without a basket
+ * @param cost what is paid in all, and what stand-ins count, less what offcuts are worth, minor units; 0 without a basket
  * @param bound no basket that serves the list costs less, minor units
  * @param orders one for each supplier that is bought from, in the order of the problem's boards and goods
  * @param boards every board that is cut into
@@ -56,7 +56,18 @@ public record ShoppingAnswer(
         STOPPED
     }
 
-    /** What boards that stand in for others count, minor units: in the cost, paid to nobody. */
+    /** What offcuts that are kept count, minor units: taken off the cost, paid by nobody. */
+    public long kept() {
+        long standIns = 0;
+        for (Order order : orders) {
+            for (BoardLine line : order.boards()) {
+                standIns += line.packs() * line.offer().instead().counted();
+            }
+        }
+        return standIns - counted();
+    }
+
+    /** What boards that stand in for others count, less what offcuts are worth, minor units: in the cost, paid to nobody. */
     public long counted() {
         return cost - orders.stream().mapToLong(Order::total).sum();
     }

@@ -106,11 +106,18 @@ final class ShoppingCase {
         return problem.first().contains(offer) ? Math.toIntExact(offer.leastPacks() * offer.pack()) : 0;
     }
 
-    /** What the boards that are bought in any case count besides their prices, minor units. */
+    /** What the boards that are bought in any case count besides their prices, less what they are worth whole, minor units. */
     long firstCounted() {
-        return problem.first().stream()
+        long counted = problem.first().stream()
                 .mapToLong(b -> Math.multiplyExact(b.leastPacks(), b.instead().counted()))
                 .sum();
+        for (Section section : sections) {
+            for (int j = 0; j < section.supplier.length; j++) {
+                BoardSource source = section.sources.get(j);
+                counted -= source.isBoughtFirst() ? source.available() * section.stock.wholeWorth(j) / grain : 0;
+            }
+        }
+        return counted;
     }
 
     /** Whether anything is bought from supplier {@code k} in any case. */
@@ -213,7 +220,28 @@ final class ShoppingCase {
             for (int i = 0; i < size.length; i++) {
                 size[i] /= common;
             }
-            this.stock = new StockCase(size, count, capacity, cost, pack, available);
+            StockCase plain = new StockCase(size, count, capacity, cost, pack, available);
+            this.stock = problem.offcuts().counts() ? keeping(plain, shopping, common) : plain;
+        }
+
+        /** Whether boards of a type are bought here, not owned and not bought in any case. */
+        boolean isBought(int j) {
+            return supplier[j] != SHED;
+        }
+
+        private StockCase keeping(StockCase plain, ShoppingCase shopping, long common) {
+            ShoppingProblem problem = shopping.problem;
+            long[] most = new long[sources.size()];
+            boolean[] isBought = new boolean[most.length];
+            long[] beyond = new long[most.length];
+            for (int j = 0; j < most.length; j++) {
+                BoardSource source = sources.get(j);
+                isBought[j] = isBought(j);
+                long usable = source.lengthTicks() - 2 * source.trimTicks(problem.trimTicks());
+                beyond[j] = usable - plain.capacity(j) * common;
+                most[j] = source.isOwned() ? Long.MAX_VALUE / shopping.grain : source.pricePerBoard();
+            }
+            return plain.keeping(problem.offcuts(), common, beyond, shopping.grain, most, isBought);
         }
 
         /** Boards of an offer beyond those that are bought first. */

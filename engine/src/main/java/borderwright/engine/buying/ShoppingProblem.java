@@ -1,6 +1,7 @@
 package borderwright.engine.buying;
 
 import borderwright.engine.stock.Demand;
+import borderwright.engine.stock.OffcutWorth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
@@ -17,6 +18,7 @@ import java.util.stream.LongStream;
  * @param kerfTicks width of a cut, ticks, at least 0
  * @param trimTicks waste at each end of a bought board, ticks, kerf included, at least 0
  * @param first boards that are bought in any case, each as many as its price holds from
+ * @param offcuts what an offcut that is kept counts against prices
  */
 public record ShoppingProblem(
         List<Demand> demands,
@@ -27,7 +29,8 @@ public record ShoppingProblem(
         List<GoodsOffer> goods,
         long kerfTicks,
         long trimTicks,
-        List<BoardOffer> first) {
+        List<BoardOffer> first,
+        OffcutWorth offcuts) {
     public ShoppingProblem {
         demands = List.copyOf(demands);
         boards = List.copyOf(boards);
@@ -41,7 +44,7 @@ public record ShoppingProblem(
         }
     }
 
-    /** Nothing is bought in advance. */
+    /** Nothing is bought in advance, and offcuts count nothing. */
     public ShoppingProblem(
             List<Demand> demands,
             List<BoardOffer> boards,
@@ -51,24 +54,30 @@ public record ShoppingProblem(
             List<GoodsOffer> goods,
             long kerfTicks,
             long trimTicks) {
-        this(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, List.of());
+        this(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, List.of(), OffcutWorth.NONE);
     }
 
     /** The same with as many boards bought first as a price holds from. */
     ShoppingProblem buyingFirst(BoardOffer offer) {
         List<BoardOffer> all = new ArrayList<>(first);
         all.add(offer);
-        return new ShoppingProblem(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, all);
+        return new ShoppingProblem(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, all, offcuts);
+    }
+
+    /** The same where offcuts are worth something to who keeps them. */
+    public ShoppingProblem keeping(OffcutWorth worth) {
+        return new ShoppingProblem(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, first, worth);
     }
 
     /** The same list from other boards and goods. */
     public ShoppingProblem withOffers(List<BoardOffer> otherBoards, List<GoodsOffer> otherGoods) {
-        return new ShoppingProblem(demands, otherBoards, terms, owned, needs, otherGoods, kerfTicks, trimTicks, first);
+        return new ShoppingProblem(
+                demands, otherBoards, terms, owned, needs, otherGoods, kerfTicks, trimTicks, first, offcuts);
     }
 
     /** Another list from the same boards and goods. */
     public ShoppingProblem withDemands(List<Demand> others) {
-        return new ShoppingProblem(others, boards, terms, owned, needs, goods, kerfTicks, trimTicks, first);
+        return new ShoppingProblem(others, boards, terms, owned, needs, goods, kerfTicks, trimTicks, first, offcuts);
     }
 
     /** What boards of a section that are there or to be had can give, between their trims, ticks. */

@@ -215,8 +215,12 @@ final class StockSearch {
         if (gap < 0 || programme.bestPrices().length == 0) {
             return false;
         }
-        PatternList list =
-                new PatternList(stock, Arrays.copyOf(programme.bestPrices(), stock.sizes()), MOST_PATTERNS, budget);
+        PatternList list = new PatternList(
+                stock,
+                Arrays.copyOf(programme.bestPrices(), stock.sizes()),
+                programme.pricing.scale,
+                MOST_PATTERNS,
+                budget);
         boolean complete = list.fits();
         for (int j = 0; j < stock.boards() && complete; j++) {
             if (stock.available(j) >= stock.pack(j)) {

@@ -4,6 +4,7 @@ import borderwright.engine.buildup.EndCut;
 import borderwright.engine.buildup.Piece;
 import borderwright.engine.measure.Length;
 import borderwright.engine.stock.Budget;
+import borderwright.engine.stock.OffcutWorth;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -14,15 +15,19 @@ import java.util.Set;
 
 /**
  * Moves pieces between boards of one section, one or two at a time, as long as that makes things better: first so that every
- * board gives its pieces, then so that each board is taken to fewer settings of a saw, then so that what is left over is left
+ * board gives its pieces, then so that offcuts are worth more, then so that each board is taken to fewer settings of a saw, then so that what is left over is left
  * over in one length.
  *
  * <p>The boards stay as they are, so nothing more is bought.
  */
 final class BoardSwaps {
+    /** Offcuts are only compared here, so any fine unit of money will do. */
+    private static final int WORTH_DECIMALS = 4;
+
     private final CuttingJob job;
     private final Map<BoardInHand, List<Piece>> byBoard;
     private final Budget budget;
+    private final OffcutWorth worth;
     private final Map<List<Object>, Score> known = new HashMap<>();
     private final IdentityHashMap<Piece, List<Object>> kinds = new IdentityHashMap<>();
 
@@ -30,23 +35,32 @@ final class BoardSwaps {
         this.job = job;
         this.byBoard = byBoard;
         this.budget = budget;
+        this.worth = OffcutWorth.of(job.rules(), WORTH_DECIMALS);
     }
 
     /**
      * How good a board is: less is better, the first before the second.
      *
      * @param overrunTicks how far its pieces reach beyond it
+     * @param kept what an offcut that is long enough to keep is worth, taken off
      * @param settings different cuts that are made on it
      * @param scattered less for one long offcut than for two short ones: the square of the offcut in mm, taken off
      */
-    private record Score(long overrunTicks, int settings, long scattered) {
+    private record Score(long overrunTicks, long kept, int settings, long scattered) {
         Score plus(Score other) {
-            return new Score(overrunTicks + other.overrunTicks, settings + other.settings, scattered + other.scattered);
+            return new Score(
+                    overrunTicks + other.overrunTicks,
+                    kept + other.kept,
+                    settings + other.settings,
+                    scattered + other.scattered);
         }
 
         boolean isBetterThan(Score other) {
             if (overrunTicks != other.overrunTicks) {
                 return overrunTicks < other.overrunTicks;
+            }
+            if (kept != other.kept) {
+                return kept < other.kept;
             }
             return settings != other.settings ? settings < other.settings : scattered < other.scattered;
         }
@@ -148,7 +162,8 @@ final class BoardSwaps {
             budget.spend(1L << (2 + 2 * Math.min(on.size(), 8)));
             BoardRow row = BoardRow.of(job, board, on);
             long offcutMm = row.roomTicks() / Length.TICKS_PER_MM;
-            return new Score(row.overrunTicks(), settings(on), -offcutMm * offcutMm);
+            long kept = worth.of(Math.max(0, row.roomTicks()));
+            return new Score(row.overrunTicks(), -kept, settings(on), -offcutMm * offcutMm);
         });
     }
 

@@ -48,7 +48,7 @@ public record CuttingJob(
     }
 
     Length keepFrom() {
-        return rules.keep() != null ? rules.keep() : Length.ofMm(400);
+        return rules.keepOrHabit();
     }
 
     /** The section of a piece or board; null when it is not described. */

@@ -1,6 +1,7 @@
 package borderwright.engine.garden;
 
 import borderwright.engine.measure.Length;
+import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /** Habits at the saw. */
@@ -35,13 +36,26 @@ public record CuttingRules(
         Length waitAllowance,
 
         @Says(value = "offcuts at least this long are kept", otherwise = "400 mm", atLeast = 50) @Nullable
-        Length keep) {
+        Length keep,
+
+        @Says(
+                value =
+                        "what a metre of an offcut that is kept is worth to you, weighed against prices and paid by nobody",
+                otherwise = "0",
+                atLeast = 0)
+        @Nullable
+        BigDecimal offcutPerMetre) {
     /** Habits when nothing is said. */
-    public static final CuttingRules HABIT = new CuttingRules(null, null, null, null, null);
+    public static final CuttingRules HABIT = new CuttingRules(null, null, null, null, null, null);
 
     /** The same with another share of unusable boards, in percent. */
     CuttingRules withRejects(double percent) {
-        return new CuttingRules(trim, percent, holdBack, waitAllowance, keep);
+        return new CuttingRules(trim, percent, holdBack, waitAllowance, keep, offcutPerMetre);
+    }
+
+    /** Shortest offcut that is kept. */
+    public Length keepOrHabit() {
+        return keep != null ? keep : Length.ofMm(400);
     }
 
     public Length trimOrHabit() {

@@ -51,7 +51,7 @@ final class FirstEstimator {
     /** Work allowed for each design: far more than a straight run needs. */
     private static final long WORK_UNITS = 20_000;
 
-    private static final CuttingRules CUTTING = new CuttingRules(Length.ofMm(10), null, null, null, null);
+    private static final CuttingRules CUTTING = new CuttingRules(Length.ofMm(10), null, null, null, null, null);
 
     private FirstEstimator() {}
 

@@ -29,6 +29,7 @@ import borderwright.engine.sequence.BuildSequence;
 import borderwright.engine.sitelog.OnSite;
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.Demands;
+import borderwright.engine.stock.OffcutWorth;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.StrengthTerms;
 import borderwright.engine.survey.BorderSurvey;
@@ -210,7 +211,7 @@ public final class Planner {
         List<GoodsNeed> needs = shopping.stream()
                 .map(item -> new GoodsNeed(item.item(), item.quantity(), item.unit()))
                 .toList();
-        return new ShoppingProblem(
+        ShoppingProblem problem = new ShoppingProblem(
                 Demands.of(here.open(), garden.cuttingOrHabit(), kerf),
                 prices.boards(),
                 prices.terms(),
@@ -219,5 +220,7 @@ public final class Planner {
                 prices.goods(),
                 kerf.ticks(),
                 garden.cuttingOrHabit().trimOrHabit().ticks());
+        return problem.keeping(
+                OffcutWorth.of(garden.cuttingOrHabit(), garden.currencyUnit().getDecimalPlaces()));
     }
 }

@@ -80,7 +80,7 @@ public final class GreedyFill {
                 continue;
             }
             long used = fill(j, first);
-            double rate = unitCost[j] / used;
+            double rate = (unitCost[j] + stock.use(j, used)) / used;
             double filled = used / (double) stock.capacity(j);
             if (rate < bestRate || (rate == bestRate && filled > bestFill)) {
                 bestRate = rate;
@@ -136,10 +136,14 @@ public final class GreedyFill {
         long used = pattern.used(stock);
         int best = pattern.board();
         for (int j = 0; j < unitCost.length; j++) {
-            if (boardsLeft[j] > 0 && stock.capacity(j) >= used && unitCost[j] < unitCost[best]) {
+            if (boardsLeft[j] > 0 && stock.capacity(j) >= used && costFor(j, used) < costFor(best, used)) {
                 best = j;
             }
         }
         return pattern.on(best);
+    }
+
+    private double costFor(int j, long used) {
+        return unitCost[j] + stock.use(j, used);
     }
 }

@@ -1,6 +1,7 @@
 package borderwright.engine.stock;
 
 import java.util.Arrays;
+import java.util.function.LongUnaryOperator;
 
 /**
  * The most valuable pieces for every length of board at once: an exact table over whole lengths, with a limit on the
@@ -107,6 +108,19 @@ public final class Knapsack implements PieceTable {
     @Override
     public long best(long length) {
         return best[(int) length];
+    }
+
+    @Override
+    public long bestLength(long length, LongUnaryOperator charge) {
+        int at = 0;
+        long most = best[0] - charge.applyAsLong(0);
+        for (int c = 1; c <= length; c++) {
+            if (best[c] > best[c - 1] && best[c] - charge.applyAsLong(c) > most) {
+                at = c;
+                most = best[c] - charge.applyAsLong(c);
+            }
+        }
+        return at;
     }
 
     @Override

@@ -1,6 +1,7 @@
 package borderwright.engine.stock;
 
 import java.util.Arrays;
+import java.util.function.LongUnaryOperator;
 
 /**
  * The most valuable pieces for boards whose length is too great for a plain table: the list of all fillings of which none
@@ -110,6 +111,20 @@ public final class ListKnapsack implements PieceTable {
     @Override
     public long best(long length) {
         return worth[find(length)];
+    }
+
+    @Override
+    public long bestLength(long length, LongUnaryOperator charge) {
+        long at = 0;
+        long most = -charge.applyAsLong(0);
+        for (int f = 0; f < fronts && weight[front[f]] <= length; f++) {
+            long left = worth[front[f]] - charge.applyAsLong(weight[front[f]]);
+            if (left > most) {
+                at = weight[front[f]];
+                most = left;
+            }
+        }
+        return at;
     }
 
     @Override

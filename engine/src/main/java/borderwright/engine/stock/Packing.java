@@ -42,7 +42,7 @@ public final class Packing {
         return boards;
     }
 
-    /** What the boards cost, whole packs where they are sold in packs. */
+    /** What the boards cost, whole packs where they are sold in packs, and what cutting them costs. */
     public long cost(StockCase stock) {
         int[] boards = boards(stock);
         long cost = 0;
@@ -50,7 +50,17 @@ public final class Packing {
             long packs = (boards[j] + (long) stock.pack(j) - 1) / stock.pack(j);
             cost = Math.addExact(cost, Math.multiplyExact(packs, stock.cost(j)));
         }
-        return cost;
+        return Math.addExact(cost, use(stock));
+    }
+
+    /** What cutting the boards costs besides them: offcuts that could have been kept. */
+    public long use(StockCase stock) {
+        long use = 0;
+        for (int p = 0; p < kinds() && stock.keeps(); p++) {
+            long each = stock.use(pattern(p).board(), pattern(p).used(stock));
+            use = Math.addExact(use, Math.multiplyExact(times(p), each));
+        }
+        return use;
     }
 
     /** Number of boards. */

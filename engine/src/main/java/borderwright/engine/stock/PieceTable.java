@@ -1,5 +1,7 @@
 package borderwright.engine.stock;
 
+import java.util.function.LongUnaryOperator;
+
 /** The most valuable pieces for boards of every length, exactly, with a limit on the pieces of each size. */
 public interface PieceTable {
     /** Longest board, in whole sizes, for which a plain table is kept; longer ones are listed. */
@@ -27,6 +29,15 @@ public interface PieceTable {
 
     /** Worth of the best pieces for a board. */
     long best(long length);
+
+    /**
+     * The length that the best pieces for a board take where taking a length is charged for: what they are worth less the
+     * charge is then greatest.
+     *
+     * @param length of the board
+     * @param charge for each length taken; never falls
+     */
+    long bestLength(long length, LongUnaryOperator charge);
 
     /** Writes how many pieces of each size are the best for a board. */
     void counts(long length, int[] counts);

@@ -1,6 +1,7 @@
 package borderwright.engine.stock;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One section's pieces and boards in whole numbers, resolved for the search.
@@ -18,8 +19,11 @@ public final class StockCase {
     private final long[] cost;
     private final int[] pack;
     private final int[] available;
+    private final @Nullable Keeping keeping;
 
     /**
+     * Boards whose offcuts count nothing.
+     *
      * @param size distinct sizes, falling, each at least 1
      * @param demand pieces of each size, at least 1 each
      * @param capacity capacity of each type of board, at least 0
@@ -28,6 +32,17 @@ public final class StockCase {
      * @param available boards to be had of each type, {@link #UNLIMITED} for no limit; only whole packs count
      */
     public StockCase(long[] size, int[] demand, long[] capacity, long[] cost, int[] pack, int[] available) {
+        this(size, demand, capacity, cost, pack, available, null);
+    }
+
+    private StockCase(
+            long[] size,
+            int[] demand,
+            long[] capacity,
+            long[] cost,
+            int[] pack,
+            int[] available,
+            @Nullable Keeping keeping) {
         for (int i = 0; i < size.length; i++) {
             if (size[i] <= 0 || demand[i] <= 0 || (i > 0 && size[i] >= size[i - 1])) {
                 throw new IllegalArgumentException("sizes must be positive and fall, demands positive, at " + i);
@@ -44,6 +59,7 @@ public final class StockCase {
         this.cost = cost.clone();
         this.pack = pack.clone();
         this.available = available.clone();
+        this.keeping = keeping;
         for (int j = 0; j < pack.length; j++) {
             if (available[j] != UNLIMITED) {
                 this.available[j] -= available[j] % pack[j];
@@ -59,17 +75,53 @@ public final class StockCase {
             sizes[i] = size[keptIndex[i]];
             demands[i] = newDemand[keptIndex[i]];
         }
-        return new StockCase(sizes, demands, capacity, cost, pack, available);
+        return new StockCase(sizes, demands, capacity, cost, pack, available, keeping);
     }
 
     /** The same pieces with other numbers of boards to be had. */
     public StockCase withAvailable(int[] newAvailable) {
-        return new StockCase(size, demand, capacity, cost, pack, newAvailable);
+        return new StockCase(size, demand, capacity, cost, pack, newAvailable, keeping);
     }
 
     /** The same pieces and boards at other costs of a pack. */
     public StockCase withCosts(long[] newCost) {
-        return new StockCase(size, demand, capacity, newCost, pack, available);
+        return new StockCase(size, demand, capacity, newCost, pack, available, keeping);
+    }
+
+    /**
+     * The same where offcuts are worth something: a bought board is then cheaper by what all of it is worth, and cutting it
+     * costs what that takes off ({@link #use}).
+     *
+     * @param worth what they are worth
+     * @param unitTicks ticks in one whole size
+     * @param beyond length of each board that its whole sizes leave out, less the cut that an offcut takes, ticks
+     * @param grains units of cost in a minor unit
+     * @param most most that an offcut of each board counts, minor units
+     * @param isBought whether each board is bought for its cost; what is there already is kept whole if it is not cut
+     */
+    public StockCase keeping(
+            OffcutWorth worth, long unitTicks, long[] beyond, long grains, long[] most, boolean[] isBought) {
+        Keeping kept = new Keeping(worth, unitTicks, beyond, grains, most);
+        long[] less = cost.clone();
+        for (int j = 0; j < less.length; j++) {
+            less[j] -= isBought[j] ? pack[j] * kept.worth(j, capacity[j]) : 0;
+        }
+        return new StockCase(size, demand, capacity, less, pack, available, kept);
+    }
+
+    /** Whether offcuts are worth something. */
+    public boolean keeps() {
+        return keeping != null;
+    }
+
+    /** What cutting so much off board {@code j} costs besides the board, at least 0; it never falls as more is cut off. */
+    public long use(int j, long used) {
+        return keeping == null ? 0 : keeping.worth(j, capacity[j]) - keeping.worth(j, capacity[j] - used);
+    }
+
+    /** What all of board {@code j} is worth as an offcut, in units of cost. */
+    public long wholeWorth(int j) {
+        return keeping == null ? 0 : keeping.worth(j, capacity[j]);
     }
 
     public int sizes() {

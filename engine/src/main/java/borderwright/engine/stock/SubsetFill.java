@@ -106,7 +106,9 @@ public final class SubsetFill {
                 left[i] -= counts[i] * times;
             }
             boardsLeft[board] -= boardsLeft[board] == StockCase.UNLIMITED ? 0 : times;
-            cost += (double) times * stock.cost(board);
+            cost += (double) times
+                    * (stock.cost(board)
+                            + stock.use(board, Pattern.ofCounts(board, counts).used(stock)));
             if (cost > mostCost) {
                 return null;
             }
@@ -143,7 +145,7 @@ public final class SubsetFill {
             if (boardsLeft[j] > 0 && stock.capacity(j) >= stock.size(first)) {
                 double filled =
                         stock.size(first) + (double) best(lengths, (int) (stock.capacity(j) - stock.size(first)));
-                double rate = stock.cost(j) / filled;
+                double rate = (stock.cost(j) + stock.use(j, (long) filled)) / filled;
                 if (rate < bestRate || (rate == bestRate && filled > bestFilled)) {
                     best = j;
                     bestRate = rate;

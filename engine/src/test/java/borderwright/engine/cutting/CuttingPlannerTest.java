@@ -246,7 +246,11 @@ class CuttingPlannerTest {
                 3200);
         List<Piece> pieces = List.of(square("a", 1000), square("b", 700));
         CuttingJob job = new CuttingJob(
-                List.of(), pieces, List.of(LARCH), List.of(MITRE_SAW), new CuttingRules(null, null, 1, null, null));
+                List.of(),
+                pieces,
+                List.of(LARCH),
+                List.of(MITRE_SAW),
+                new CuttingRules(null, null, 1, null, null, null));
         HeldBoards.Bought bought = HeldBoards.buy(job, problem, Budget.ofUnits(10_000));
         assertThat(bought.met()).isTrue();
         // 1000 for both pieces and 600 for a board of 1200 mm, the shortest that could give the longer piece again.

@@ -26,7 +26,7 @@ class NestedBasketTest {
     private static final EndCut SQUARE = TestPieces.SQUARE;
     private static final EndCut BEVEL = new EndCut(45, 0, EndCut.LongPoint.MARKED_FACE, 40, "bevel", "", true);
     private static final EndCut MITRE = new EndCut(0, 45, EndCut.LongPoint.UPPER_EDGE, 100, "mitre", "", true);
-    private static final CuttingRules NO_TRIM = new CuttingRules(Length.ZERO, null, null, null, null);
+    private static final CuttingRules NO_TRIM = new CuttingRules(Length.ZERO, null, null, null, null, null);
 
     private static Piece piece(String label, double mm, EndCut left, EndCut right) {
         return TestPieces.piece("bar", label, mm, left, right);

@@ -39,7 +39,7 @@ class PlaneVerifierTest {
                 List.of(a, b),
                 List.of(BAR),
                 List.of(SAW),
-                new CuttingRules(Length.ZERO, null, null, null, null));
+                new CuttingRules(Length.ZERO, null, null, null, null, null));
         List<CuttingPlan.SetUp> setUps = new ArrayList<>();
         EndCut last = swapped ? b.left() : b.right();
         setUps.add(new CuttingPlan.SetUp(
