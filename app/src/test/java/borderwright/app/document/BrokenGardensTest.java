@@ -92,6 +92,14 @@ class BrokenGardensTest {
             names-twice.yaml:21:12: saws[1].name: Two saws are named `saw`. Give each a name of its own.
             nothing.yaml:1:1: The document is not a group of keys. Begin with `name: ` and the name of the garden.
             number-hexadecimal.yaml:9:39: runs[0].planters: `0x10` is not a number. Write a whole number, such as `8`.
+            first-faults.yaml:19:28: first.saw: No saw is named `mitre saw`. The only one is `table saw`.
+            first-faults.yaml:19:72: first.unusable: `unusable` is more than the boards that were looked over. Write how many were looked over, such as `boards: 12`, and how many of these were of no use.
+            near-faults.yaml:19:7: ground.near[0]: How far a tree's roots reach follows from its trunk, which is not said. Measure across the trunk 1.5 m above the ground, and write it, such as `trunk: 180 mm`.
+            near-faults.yaml:20:7: ground.near[1]: Whether a planter stands in the way follows from its lower edge, which is not said. Write its height above the datum, such as `bottom: 160 mm`.
+            near-faults.yaml:20:31: ground.near[1].edge: No corner is named `C`. The corners are A B.
+            near-faults.yaml:21:46: ground.near[2].to: It ends before it begins. Name the edge from its other corner, or exchange `along` and `to`.
+            near-misspelt.yaml:19:14: ground.near[0].what: `telephon` is not one of the choices. Write one of `tree`, `gas`, `electricity`, `water`, `telephone`, `drain`, `air brick`, `cladding`. Perhaps you meant `telephone`.
+            near-misspelt.yaml:19:54: ground.near[0].trunk: `2 mm` is out of range. Write a length from 10 mm to 3000 mm.
             number-huge-exponent.yaml:16:48: suppliers[0].boards[0].price: `1e999999999` is not a number. Write a number without a unit or a currency sign, such as `9.60`.
             number-in-quotes.yaml:16:48: suppliers[0].boards[0].price: `9.60` is in quotes, so it is a text, not a number. Write it without them.
             number-infinite.yaml:16:48: suppliers[0].boards[0].price: `.inf` is not a number. Write a number without a unit or a currency sign, such as `9.60`.

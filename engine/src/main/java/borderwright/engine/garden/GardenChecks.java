@@ -50,6 +50,7 @@ public final class GardenChecks {
         checkReceived(sections);
         checkSubstitutes(sections);
         checkGround();
+        checkNear();
         KnownNames saws =
                 KnownNames.of("saw", garden.saws().stream().map(SawNote::name).toList());
         saws.reportTwice("saws", found);
@@ -116,6 +117,39 @@ public final class GardenChecks {
                         where + ".unusable",
                         board.unusable() + " of " + count + " cannot be unusable.",
                         "Write how many arrived as `count`."));
+            }
+        }
+    }
+
+    private void checkNear() {
+        BorderEdges edges = new BorderEdges(garden.survey());
+        List<NearbyThing> near = garden.groundOrHabit().near();
+        for (int i = 0; i < near.size() && found.size() < MOST_FAULTS; i++) {
+            NearbyThing thing = near.get(i);
+            String where = "ground.near[" + i + "]";
+            edges.requireEdge(thing.edge(), where + ".edge", found);
+            boolean needsBottom =
+                    thing.what() == NearbyThing.Kind.AIR_BRICK || thing.what() == NearbyThing.Kind.CLADDING;
+            if (thing.what() == NearbyThing.Kind.TREE && thing.trunk() == null) {
+                found.add(new Problem(
+                        "near-trunk",
+                        where + ".trunk",
+                        "How far a tree's roots reach follows from its trunk, which is not said.",
+                        "Measure across the trunk 1.5 m above the ground, and write it, such as `trunk: 180 mm`."));
+            }
+            if (needsBottom && thing.bottom() == null) {
+                found.add(new Problem(
+                        "near-bottom",
+                        where + ".bottom",
+                        "Whether a planter stands in the way follows from its lower edge, which is not said.",
+                        "Write its height above the datum, such as `bottom: 160 mm`."));
+            }
+            if (thing.toMm() < thing.along().mm()) {
+                found.add(new Problem(
+                        "near-ends",
+                        where + ".to",
+                        "It ends before it begins.",
+                        "Name the edge from its other corner, or exchange `along` and `to`."));
             }
         }
     }

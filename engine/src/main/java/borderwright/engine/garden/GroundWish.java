@@ -1,6 +1,7 @@
 package borderwright.engine.garden;
 
 import borderwright.engine.measure.Length;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What the planters stand on, and how the ground is made ready for them. */
@@ -71,10 +72,17 @@ public record GroundWish(
                 atLeast = 0.1,
                 atMost = 1000)
         @Nullable
-        Double loadLimit) {
+        Double loadLimit,
+
+        @Says("trees, services in the ground, air bricks and cladding near the planters")
+        List<NearbyThing> near) {
+    public GroundWish {
+        near = List.copyOf(near);
+    }
+
     /** Habits when nothing is said. */
     public static final GroundWish HABIT =
-            new GroundWish(null, null, null, null, null, null, null, null, null, null, null, null);
+            new GroundWish(null, null, null, null, null, null, null, null, null, null, null, null, List.of());
 
     /** Compacted depth under low and under tall walls, and where tall begins, mm (common practice, no source). */
     private static final double LOW_GRAVEL_MM = 50;

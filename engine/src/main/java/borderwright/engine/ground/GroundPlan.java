@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param gravelM3 gravel, m3 compacted
  * @param gravelLooseM3 gravel to order, m3 loose
  * @param sheet the sheet in the dug bed; empty where none is wished
+ * @param clearances how far planters keep from what they have to keep clear of
  * @param notes what a person should know of it, each a sentence with numbers
  * @param unmet what stops the work until someone has decided, with the reason
  */
@@ -21,10 +22,12 @@ public record GroundPlan(
         double gravelM3,
         double gravelLooseM3,
         Optional<SheetPlan> sheet,
+        List<Clearance> clearances,
         List<String> notes,
         List<Problem> unmet) {
     public GroundPlan {
         boxes = List.copyOf(boxes);
+        clearances = List.copyOf(clearances);
         notes = List.copyOf(notes);
         unmet = List.copyOf(unmet);
     }

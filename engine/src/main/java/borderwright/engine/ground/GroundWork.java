@@ -45,9 +45,10 @@ public final class GroundWork {
         List<Geometry> areas = DugAreas.of(boxes, outline.ring(), wish);
         BoxGroundMaker maker = new BoxGroundMaker(outline.ground(), wish);
         List<BoxGround> grounds = new ArrayList<>();
+        List<Geometry> dug = new ArrayList<>();
         for (int i = 0; i < boxes.size(); i++) {
-            Geometry dug = DugAreas.dug(boxes.get(i), areas.get(i), wish);
-            grounds.add(maker.make(boxes.get(i), areas.get(i), dug));
+            dug.add(DugAreas.dug(boxes.get(i), areas.get(i), wish));
+            grounds.add(maker.make(boxes.get(i), areas.get(i), dug.get(i)));
         }
         Spoil spoil = Spoil.of(
                 grounds.stream().mapToDouble(BoxGround::turfM3).sum(),
@@ -61,7 +62,16 @@ public final class GroundWork {
         List<Problem> unmet = new ArrayList<>();
         tell(boxes, notes);
         new DampCourse(outline, format).check(survey.edges(), boxes, soil.belowRimMm(), notes, unmet);
-        return new GroundPlan(grounds, spoil, gravel, gravel * wish.looseFactor(), sheet, notes, unmet);
+        List<Clearance> clearances = new ArrayList<>();
+        boolean hard = wish.surfaceOrHabit().isHard();
+        if (hard) {
+            clearances.addAll(
+                    new RunOff(outline, format, wish.feetOrHabit().leastMm()).of(boxes, grounds, notes, unmet));
+        }
+        clearances.addAll(
+                new Clearances(outline, format, boxes, grounds, hard ? List.of() : dug, soil.belowRimMm(), notes, unmet)
+                        .of(wish.near()));
+        return new GroundPlan(grounds, spoil, gravel, gravel * wish.looseFactor(), sheet, clearances, notes, unmet);
     }
 
     /** With fewest seams, unless least sheet saves a roll. */

@@ -23,6 +23,8 @@
  *   <li>Sheet: strips side by side along the side of the box that gives fewest seams, or least sheet where that saves a roll ({@link
  *       borderwright.engine.ground.SheetStrips}), packed into the fewest rolls ({@link
  *       borderwright.engine.ground.RollPacking}).
+ *   <li>Clearances: distances between what is dug or built and what has to be kept clear of ({@link
+ *       borderwright.engine.ground.Clearances}, {@link borderwright.engine.ground.RunOff}).
  * </ol>
  *
  * <p><b>Sources.</b> Swell: US military soil conversion table (1.00 in place to loose: sand 1.11, common earth 1.25, clay

@@ -24,6 +24,13 @@ public record Outline(Ring ring, List<String> cornerNames, List<OutlineEdge> edg
         }
     }
 
+    /** The two corners of edge {@code i}, in the order of their names, such as {@code A B}. */
+    public String edgeName(int i) {
+        String a = cornerNames.get(i);
+        String b = cornerNames.get((i + 1) % cornerNames.size());
+        return a.compareTo(b) <= 0 ? a + " " + b : b + " " + a;
+    }
+
     /** The straight line between two corners by their names; empty where one is none of the outline's, or both are the same. */
     public Optional<Segment> between(String first, String last) {
         int a = cornerNames.indexOf(first);

@@ -102,7 +102,19 @@ class FillingTest {
         @Test
         void earthDugIsUsedAgainAndNotBought() {
             GroundWish dug = new GroundWish(
-                    null, null, null, null, Length.ofMm(100), Length.ofMm(0), null, null, null, null, null, null);
+                    null,
+                    null,
+                    null,
+                    null,
+                    Length.ofMm(100),
+                    Length.ofMm(0),
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    List.of());
             FillPlan plan = plan(mix(List.of(), null, 50.0), dug, List.of(BOX));
             // Dug 2.4 x 1.2 x 0.1 in place, a quarter more loose, half of it used.
             assertThat(plan.materials().get(0).orderedM3()).isCloseTo(2.88 * 0.1 * 1.25 / 2, within(1e-9));
@@ -152,7 +164,19 @@ class FillingTest {
     class Loads {
         private FillPlan onRoof(@Nullable Double limit) {
             GroundWish roof = new GroundWish(
-                    GroundWish.Surface.ROOF, null, null, null, null, null, null, null, null, null, null, limit);
+                    GroundWish.Surface.ROOF,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    limit,
+                    List.of());
             return plan(FillingWish.HABIT, roof, List.of(BOX));
         }
 

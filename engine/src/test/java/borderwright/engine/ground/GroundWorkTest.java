@@ -46,7 +46,19 @@ class GroundWorkTest {
 
     private static GroundWish wish(Surface surface, @Nullable Bed bed) {
         return new GroundWish(
-                surface, null, null, bed, Length.ofMm(50), Length.ofMm(100), null, null, null, 1.0, null, null);
+                surface,
+                null,
+                null,
+                bed,
+                Length.ofMm(50),
+                Length.ofMm(100),
+                null,
+                null,
+                null,
+                1.0,
+                null,
+                null,
+                List.of());
     }
 
     private static GroundPlan plan(List<Box> boxes, Ground ground, GroundWish wish, SurveyNotes.EdgeNote... edges) {
@@ -115,8 +127,8 @@ class GroundWorkTest {
                 "6111.11 yd3 in place at swell 1.2987 are 7936.5 loose: 662 loads of 12 (worked problem, loads rounded up)")
         void loadsAreRoundedUp() {
             assertThat((int) Math.ceil(6111.11 * 3000 / 2310 / 12)).isEqualTo(662);
-            GroundWish clay =
-                    new GroundWish(Surface.SOIL, Soil.CLAY, null, null, null, null, null, null, 65.0, 4.5, null, null);
+            GroundWish clay = new GroundWish(
+                    Surface.SOIL, Soil.CLAY, null, null, null, null, null, null, 65.0, 4.5, null, null, List.of());
             Spoil spoil = Spoil.of(0, 10, clay);
             assertThat(spoil.looseM3()).isCloseTo(14.3, within(1e-9));
             assertThat(spoil.barrows()).isEqualTo(220);

@@ -4,6 +4,7 @@ import borderwright.engine.filling.BoxWeight;
 import borderwright.engine.filling.LinerPlan;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.ground.BoxGround;
+import borderwright.engine.ground.Clearance;
 import borderwright.engine.ground.SheetPlan;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.PegList;
@@ -57,6 +58,31 @@ public interface SiteSheet extends Sheet.Site {
             StringBuilder out = new StringBuilder();
             box.corners().forEach(c -> out.append('|').append(f.dig(c.cutMm())).append(f.dig(c.fillMm())));
             return out.toString();
+        }
+
+        /** What planters keep clear of, those that read the same in one row. */
+        public List<Alike<Clearance>> clearances(Figures f) {
+            return Alike.group(
+                    plan.site().ground().clearances(),
+                    Clearance::box,
+                    c -> c.what()
+                            + '|'
+                            + c.from()
+                            + '|'
+                            + f.length(c.wantedMm())
+                            + '|'
+                            + f.length(c.gotMm())
+                            + '|'
+                            + c.verdict());
+        }
+
+        /** A verdict in words. */
+        public static String said(Clearance.Verdict verdict) {
+            return switch (verdict) {
+                case HOLDS -> "holds";
+                case DOES_NOT_HOLD -> "does not hold";
+                case NOT_SHOWN -> "not shown to hold";
+            };
         }
 
         /** Number of the peg at a box's first corner. */

@@ -1,0 +1,95 @@
+package borderwright.engine.garden;
+
+import borderwright.engine.measure.Length;
+import org.jspecify.annotations.Nullable;
+
+/** Something near the planters that has to be kept clear of. */
+@Says("a tree, a service in the ground, an air brick or cladding that has to be kept clear of")
+public record NearbyThing(
+        @Says("what it is") Kind what,
+
+        @Says(value = "the edge it is measured from, named from the corner where `along` starts", example = "A B")
+        Names edge,
+
+        @Says(value = "how far along that edge it is, or begins", example = "2.4 m")
+        Length along,
+
+        @Says(value = "how far along the edge it ends", example = "2.7 m", otherwise = "the same") @Nullable
+        Length to,
+
+        @Says(
+                value = "its distance from the edge into the border; outside the border it is negative",
+                example = "-1.8 m",
+                otherwise = "0, on the edge")
+        @Nullable
+        Length into,
+
+        @Says(value = "the same where it ends", otherwise = "the same") @Nullable
+        Length endInto,
+
+        @Says(value = "a tree's trunk across, 1.5 m above the ground", example = "180 mm", atLeast = 10, atMost = 3000)
+        @Nullable
+        Length trunk,
+
+        @Says(value = "how deep a service lies below the ground, if that is known", atLeast = 0, atMost = 5000)
+        @Nullable
+        Length depth,
+
+        @Says(value = "height above the datum of the lower edge of an air brick or of cladding", example = "160 mm")
+        @Nullable
+        Length bottom) {
+
+    /** What it is. */
+    public enum Kind {
+        @Says("a tree, with its `trunk`: nothing is dug among its roots")
+        TREE,
+        @Says("a gas pipe")
+        GAS,
+        @Says("an electricity cable")
+        ELECTRICITY,
+        @Says("a water pipe")
+        WATER,
+        @Says("a telephone or data cable")
+        TELEPHONE,
+        @Says("a drain or its cover")
+        DRAIN,
+        @Says("an air brick or vent, with its `bottom`: air must reach it")
+        AIR_BRICK,
+        @Says("cladding or render that must stay dry, with its `bottom`")
+        CLADDING;
+
+        /** Whether it lies in the ground and belongs to who supplies it. */
+        public boolean isService() {
+            return this == GAS || this == ELECTRICITY || this == WATER || this == TELEPHONE || this == DRAIN;
+        }
+
+        /** In a sentence, with its article. */
+        public String inWords() {
+            return switch (this) {
+                case TREE -> "the tree";
+                case GAS -> "the gas pipe";
+                case ELECTRICITY -> "the electricity cable";
+                case WATER -> "the water pipe";
+                case TELEPHONE -> "the telephone cable";
+                case DRAIN -> "the drain";
+                case AIR_BRICK -> "the air brick";
+                case CLADDING -> "the cladding";
+            };
+        }
+    }
+
+    /** Along the edge where it ends, mm. */
+    public double toMm() {
+        return to == null ? along.mm() : to.mm();
+    }
+
+    /** Into the border where it begins, mm. */
+    public double intoMm() {
+        return into == null ? 0 : into.mm();
+    }
+
+    /** Into the border where it ends, mm. */
+    public double endIntoMm() {
+        return endInto == null ? intoMm() : endInto.mm();
+    }
+}
