@@ -115,7 +115,7 @@ public record SupplierNote(
 
             @Says(
                     value =
-                            "how much is in it, in the shopping list's unit: pieces, litres, or m3 of soil, gravel and other loose goods (cubic yards with imperial units)",
+                            "how much is in it, in the shopping list's unit: pieces, litres (US quarts with imperial units), or m3 of soil, gravel and other loose goods (cubic yards with imperial units)",
                     example = "200",
                     otherwise = "1",
                     atLeast = 0.001)

@@ -14,6 +14,8 @@ import java.math.RoundingMode;
 public record LengthFormat(UnitSystem units) {
     private static final long TICKS_PER_SIXTEENTH = Length.TICKS_PER_INCH / 16;
     private static final long TICKS_PER_TENTH_MM = Length.TICKS_PER_MM / 10;
+    /** A US liquid quart in litres. */
+    public static final double LITRES_PER_QUART = 0.946352946;
     /** A square foot in m2, exact by the international foot. */
     public static final double M2_PER_SQ_FT = 0.09290304;
 

@@ -41,17 +41,19 @@ record FillItems(LengthFormat format) {
                     "staple", BigDecimal.valueOf(liner.staples()), "pieces", "rows under the rim and at the bottom"));
         });
         FinishPlan finish = filling.finish();
+        double litres = imperial ? LengthFormat.LITRES_PER_QUART : 1;
+        String liquid = imperial ? "quarts" : "litres";
         measured(
                 items,
                 "finish",
-                finish.finishLitres(),
-                "litres",
+                finish.finishLitres() / litres,
+                liquid,
                 finish.coats() + " coats on " + format.area(finish.outerM2()) + " of outer faces");
         measured(
                 items,
                 "preservative",
-                finish.preservativeLitres(),
-                "litres",
+                finish.preservativeLitres() / litres,
+                liquid,
                 "two coats on " + finish.cutEnds() + " cut ends of treated boards");
         return items;
     }

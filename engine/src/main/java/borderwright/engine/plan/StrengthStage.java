@@ -43,7 +43,9 @@ final class StrengthStage {
                 wish.bow() == null ? habit.bowLimitMm() : wish.bow().mm(),
                 or(wish.bedFriction(), habit.bedFriction()),
                 ground(wish.ground(), dug(garden.groundOrHabit())),
-                garden.groundOrHabit().gravelMm(0),
+                garden.groundOrHabit().surfaceOrHabit().isHard()
+                        ? 0
+                        : garden.groundOrHabit().gravelMm(0),
                 N_PER_KN * or(wish.strap(), 0),
                 habit.units());
     }
@@ -61,8 +63,11 @@ final class StrengthStage {
         return wet == null ? null : wet * KN_PER_KG;
     }
 
-    /** What is dug lies under the gravel too; earth may be anything down to clay. */
+    /** What is dug lies under the gravel too; earth may be anything down to clay. Nobody knows what bears paving. */
     private static GroundKind dug(GroundWish ground) {
+        if (ground.surfaceOrHabit().isHard()) {
+            return GroundKind.UNKNOWN;
+        }
         return ground.soilOrHabit() == GroundWish.Soil.SAND ? GroundKind.SAND : GroundKind.CLAY;
     }
 

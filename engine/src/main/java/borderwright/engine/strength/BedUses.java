@@ -30,14 +30,25 @@ final class BedUses {
                         GroundKind.GRAVEL.bearingKnPerM2(),
                         "kN/m2",
                         "IBC 2012 table 1806.2");
-        worst.take(
-                "gravel bed", Clauses.GROUND, "under the bottom course", "own weight and a person on the edge", onBed);
+        if (terms.gravelMm() > 0) {
+            worst.take(
+                    "gravel bed",
+                    Clauses.GROUND,
+                    "under the bottom course",
+                    "own weight and a person on the edge",
+                    onBed);
+        }
         double bears = terms.ground().bearingKnPerM2();
         if (bears > 0) {
             WorstUses.Rule below = working ->
                     pressure(terms, heightM, thicknessM, densityKgPerM3, terms.gravelMm() * M_PER_MM, working)
                             / working.given("q bears", terms.ground().words(), bears, "kN/m2", "IBC 2012 table 1806.2");
-            worst.take("ground", Clauses.GROUND, "under the gravel", "own weight and a person on the edge", below);
+            worst.take(
+                    "ground",
+                    Clauses.GROUND,
+                    terms.gravelMm() > 0 ? "under the gravel" : "under the bottom course",
+                    "own weight and a person on the edge",
+                    below);
         }
     }
 

@@ -105,7 +105,10 @@ final class Verdicts {
         timbers.forEach(
                 name -> taken.add(name + ": " + frame.materials().timber(name).says() + "."));
         taken.add("Screws pulled out give way as softly as in shear, unless their maker's stiffness is given.");
-        taken.add("The bottom course stands on " + Figures.length(terms, terms.gravelMm()) + " of compacted gravel"
+        String bed = terms.gravelMm() > 0
+                ? Figures.length(terms, terms.gravelMm()) + " of compacted gravel"
+                : "its bed without gravel, which is taken to bear it";
+        taken.add("The bottom course stands on " + bed
                 + (terms.bedFriction() > 0
                         ? String.format(Locale.ROOT, ", with friction %.2f.", terms.bedFriction())
                         : " and is not held by friction."));

@@ -77,6 +77,13 @@ public record Figures(LengthFormat lengths) {
         return lengths.weight(Math.rint(kg / step) * step);
     }
 
+    /** Of a piece: to a tenth of a kilogram, or half a pound. */
+    public String pieceWeight(double kg) {
+        return units() == UnitSystem.IMPERIAL
+                ? decimal(Math.rint(kg / 0.45359237 * 2) / 2, 1) + " lb"
+                : decimal(kg, 1) + " kg";
+    }
+
     public String metres(double m) {
         return lengths.site(m * 1000);
     }
@@ -280,7 +287,7 @@ public record Figures(LengthFormat lengths) {
     public String liquid(double litres) {
         String metric = decimal(litres, litres < 1 ? 2 : 1) + " litres";
         return units() == UnitSystem.IMPERIAL
-                ? decimal(litres / 0.946352946, 1) + " US quarts (" + metric + ")"
+                ? decimal(litres / LengthFormat.LITRES_PER_QUART, 1) + " US quarts (" + metric + ")"
                 : metric;
     }
 

@@ -1,7 +1,11 @@
 package borderwright.pack.pages;
 
 import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.Piece;
 import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.filling.Filling;
+import borderwright.engine.filling.Weights;
+import borderwright.engine.garden.SectionNote;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.PegList;
 import borderwright.engine.plan.PegString;
@@ -241,7 +245,8 @@ public sealed interface Sheet {
      * @param layers one drawing for each layer
      * @param wide whether the box is so long that it needs the long side of the paper
      */
-    record BoxSheet(List<Box> alike, List<Drawing> layers, boolean wide) implements Sheet {
+    record BoxSheet(List<Box> alike, List<Drawing> layers, boolean wide, Map<String, SectionNote> sections)
+            implements Sheet {
         public BoxSheet {
             alike = List.copyOf(alike);
             layers = List.copyOf(layers);
@@ -261,6 +266,12 @@ public sealed interface Sheet {
         /** Names of all of them, in short. */
         public String names() {
             return Alike.said(alike.stream().map(box -> box.plan().name()).toList());
+        }
+
+        /** What a piece weighs as it arrives, and who should lift it where that is more than one person's. */
+        public String weight(Piece piece, Figures f) {
+            double kg = Weights.pieceKg(piece, sections);
+            return kg == 0 ? "" : f.pieceWeight(kg) + (kg > Filling.LIFT_KG ? ", two people" : "");
         }
 
         /** Pieces of the first box by what they do. */

@@ -2,6 +2,7 @@ package borderwright.pack.pages;
 
 import borderwright.engine.buildup.Box;
 import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.garden.SectionNote;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
@@ -25,7 +26,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** All sheets of a pack, in the order in which a person needs them. */
 public final class Sheets {
@@ -111,7 +114,9 @@ public final class Sheets {
                 .map(layer -> CourseDrawing.draw(
                         box, layer, units, paper.roomWidthMm(wide), paper.roomHeightMm(wide) / 3 - 4))
                 .toList();
-        return new Sheet.BoxSheet(alike, layers, wide);
+        Map<String, SectionNote> sections = new TreeMap<>();
+        plan.garden().sections().forEach(s -> sections.put(s.name(), s));
+        return new Sheet.BoxSheet(alike, layers, wide, sections);
     }
 
     /** Boxes alike in their pieces may differ in what stands behind them: the weakest speaks for all. */

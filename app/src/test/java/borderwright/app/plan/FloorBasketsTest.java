@@ -1,0 +1,53 @@
+package borderwright.app.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import borderwright.app.document.DocumentAnswer;
+import borderwright.app.document.GardenReader;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.measure.Length;
+import borderwright.engine.plan.Plan;
+import borderwright.engine.plan.PlanAnswer;
+import borderwright.engine.plan.Planner;
+import borderwright.engine.plan.PlatformChoice;
+import borderwright.engine.stock.Budget;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Floors are compared by whole baskets: that of the garden as wished, and that of one other floor planned as a garden. */
+class FloorBasketsTest {
+    private static Garden patio() throws IOException {
+        byte[] document = Files.readAllBytes(Path.of("..", "examples", "patio-planter.yaml"));
+        return ((DocumentAnswer.Sound) GardenReader.read(document)).document().garden();
+    }
+
+    private static Plan plan(Garden garden) {
+        return ((PlanAnswer.Planned) Planner.plan(garden, Budget.ofUnits(4_000_000))).plan();
+    }
+
+    @Test
+    void theOtherFloorCostsWhatAGardenBuiltSoCosts() throws IOException {
+        Garden garden = patio();
+        Plan plan = plan(garden);
+        List<PlatformChoice> rows = plan.site().platforms();
+        assertThat(rows.stream().filter(PlatformChoice::asWished))
+                .hasSize(1)
+                .allSatisfy(
+                        row -> assertThat(row.basket()).contains(plan.totals().boardsAndFixings()));
+        List<PlatformChoice> others = rows.stream()
+                .filter(row -> !row.asWished() && row.basket().isPresent())
+                .toList();
+        assertThat(others).hasSize(1);
+        PlatformChoice other = others.get(0);
+        // It is the one that the cheapest prices favour.
+        assertThat(rows.stream().filter(row -> !row.asWished()))
+                .allMatch(row -> row.total().compareTo(other.total()) >= 0);
+        Plan floored = plan(garden.withPlatform(Length.ofMm(other.heightMm())));
+        assertThat(floored.basket().proven()).isTrue();
+        assertThat(other.basket()).contains(floored.totals().boardsAndFixings());
+        assertThat(other.unmet()).hasSameSizeAs(floored.shortfalls());
+    }
+}

@@ -1,0 +1,99 @@
+package borderwright.engine.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import borderwright.engine.TestBoxes;
+import borderwright.engine.TestGarden;
+import borderwright.engine.buildup.Box;
+import borderwright.engine.garden.FirstPlanter;
+import borderwright.engine.garden.Garden;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.problem.Problem;
+import borderwright.engine.strength.SideBow;
+import borderwright.engine.strength.StrengthReport;
+import borderwright.engine.strength.Verdict;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+/** Three boxes of which the first was built; they are reckoned to bow 4, 5 and 8 mm in the end, and may bow 10. */
+class TaughtTest {
+    private static final List<Box> BOXES = List.of(box("F1", 0), box("F2", 2000), box("F3", 4000));
+    private static final List<StrengthReport> STRENGTH = List.of(report("F1", 4), report("F2", 5), report("F3", 8));
+
+    private static Box box(String name, double from) {
+        return TestBoxes.box(name, Ring.rectangle(from, 0, from + 1500, 600), 0, 450, 0);
+    }
+
+    private static StrengthReport report(String box, double bowMm) {
+        return new StrengthReport(
+                box,
+                new Verdict(Verdict.Kind.HOLDS, ""),
+                "",
+                10,
+                List.of(new SideBow(0, "a", bowMm, 2, 700, 1, true)),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                StrengthReport.GUIDANCE);
+    }
+
+    private static Taught taught(@Nullable FirstPlanter first) {
+        Garden garden = TestGarden.with(null, null);
+        return new Taught(
+                first == null ? garden : TestGarden.taught(garden, first), new LengthFormat(UnitSystem.METRIC));
+    }
+
+    private static FirstPlanter bows(double mm) {
+        return new FirstPlanter(null, null, null, null, null, null, Length.ofMm(mm));
+    }
+
+    @Test
+    void nothingSaidTeachesNothing() {
+        assertThat(taught(null).sentences(BOXES, STRENGTH)).isEmpty();
+        assertThat(taught(null).unmet(BOXES, STRENGTH)).isEmpty();
+    }
+
+    @Test
+    void lessBowThanReckonedIsNoProofYet() {
+        assertThat(taught(bows(3)).sentences(BOXES, STRENGTH))
+                .containsExactly(
+                        "The first planter, of box F1, bows 3 mm; 4 mm was reckoned as the end of it, so nothing"
+                                + " speaks against the reckoning yet.");
+        assertThat(taught(bows(3)).unmet(BOXES, STRENGTH)).isEmpty();
+    }
+
+    @Test
+    void moreBowSpeaksAgainstEveryBoxThatWouldPassItsLimitAtThatRate() {
+        // 5 instead of 4: a quarter more; 8 becomes 10, which is just allowed.
+        assertThat(taught(bows(5)).unmet(BOXES, STRENGTH)).isEmpty();
+        assertThat(taught(bows(5.1)).unmet(BOXES, STRENGTH)).hasSize(1).allSatisfy(problem -> {
+            assertThat(problem.code()).isEqualTo("first-planter-bows");
+            assertThat(problem.where()).isEqualTo("first.bow");
+            assertThat(problem.what()).contains("F3 would bow more than 10 mm");
+        });
+        assertThat(taught(bows(9)).unmet(BOXES, STRENGTH))
+                .extracting(Problem::what)
+                .allMatch(what -> what.contains("2 boxes, F2 first, would bow"));
+    }
+
+    @Test
+    void withoutAReportForEachBoxNothingIsCompared() {
+        assertThat(taught(bows(9)).unmet(BOXES, STRENGTH.subList(0, 2))).isEmpty();
+    }
+
+    @Test
+    void kerfAndUnusableBoardsAreSaidWithTheirFigures() {
+        FirstPlanter first = new FirstPlanter(null, null, Length.ofMm(3.2), null, 12, 3, null);
+        // 3 of 12 beside what 20 boards would have shown at nothing: 3 of 32.
+        assertThat(taught(first).sentences(BOXES, STRENGTH))
+                .containsExactly(
+                        "Boards are cut up with the kerf measured, 3.2 mm.",
+                        "3 of 12 boards were of no use: 9.4 % are reckoned to be, not 0.0 %.");
+    }
+}
