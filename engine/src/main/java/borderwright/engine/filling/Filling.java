@@ -86,7 +86,7 @@ public final class Filling {
         BoxWeight worst = weights.stream()
                 .max((a, b) -> Double.compare(a.kgPerM2(), b.kgPerM2()))
                 .orElseThrow();
-        RoofLoad load = RoofLoad.in(garden.unitsOrMetric());
+        AreaLoad load = AreaLoad.in(garden.unitsOrMetric());
         double reached = load.ofKgPerM2(worst.kgPerM2());
         String said = "Filled and soaked, " + worst.box() + " loads the roof with " + load.words(reached)
                 + ", people and snow not counted";

@@ -115,6 +115,11 @@ public record StrengthWish(
     public static final StrengthWish HABIT = new StrengthWish(
             null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
 
+    /** How far a side may end up bowing out, mm (habit: common practice, no source). */
+    public double bowMm() {
+        return bow == null ? 10 : bow.mm();
+    }
+
     /** Rules for timber and screws. */
     public enum Rules {
         @Says("EN 1995-1-1, out of doors")

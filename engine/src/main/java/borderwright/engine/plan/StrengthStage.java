@@ -3,6 +3,7 @@ package borderwright.engine.plan;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.StrengthWish;
+import borderwright.engine.measure.Gravity;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.StrengthTerms;
@@ -18,7 +19,6 @@ import org.jspecify.annotations.Nullable;
 /** The strength of a garden's boxes: what the person said of it, the reports, and what they come to. */
 final class StrengthStage {
     private static final double N_PER_KN = 1000;
-    private static final double KN_PER_KG = 9.80665e-3;
 
     private StrengthStage() {}
 
@@ -40,7 +40,7 @@ final class StrengthStage {
                         wetKnPerM3(garden),
                         garden.soilOrHabit().belowRimMm()),
                 wish.person() == null ? habit.kneelingN() : N_PER_KN * wish.person(),
-                wish.bow() == null ? habit.bowLimitMm() : wish.bow().mm(),
+                wish.bowMm(),
                 or(wish.bedFriction(), habit.bedFriction()),
                 ground(wish.ground(), dug(garden.groundOrHabit())),
                 garden.groundOrHabit().surfaceOrHabit().isHard()
@@ -60,7 +60,7 @@ final class StrengthStage {
     /** Weight of the soaked filling where it is said; nothing otherwise. */
     private static @Nullable Double wetKnPerM3(Garden garden) {
         Double wet = garden.fillingOrHabit().wet();
-        return wet == null ? null : wet * KN_PER_KG;
+        return wet == null ? null : wet * Gravity.KN_PER_KG;
     }
 
     /** What is dug lies under the gravel too; earth may be anything down to clay. Nobody knows what bears paving. */

@@ -1,6 +1,7 @@
 package borderwright.engine.strength;
 
 import borderwright.engine.buildup.Box;
+import borderwright.engine.measure.Gravity;
 import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.worked.Working;
 
@@ -8,7 +9,6 @@ import borderwright.engine.strength.worked.Working;
 final class BedUses {
     private static final double KN_PER_N = 1e-3;
     private static final double M_PER_MM = 1e-3;
-    private static final double KN_PER_M3_PER_KG = 9.81e-3;
 
     private BedUses() {}
 
@@ -61,8 +61,8 @@ final class BedUses {
             Working working) {
         double own = working.step(
                 "w own",
-                "density x 9.81 x height x thickness",
-                densityKgPerM3 * KN_PER_M3_PER_KG * heightM * thicknessM,
+                "density x 9.80665 x height x thickness",
+                densityKgPerM3 * Gravity.KN_PER_KG * heightM * thicknessM,
                 "kN/m",
                 "");
         double person = working.step(

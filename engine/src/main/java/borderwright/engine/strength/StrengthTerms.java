@@ -1,6 +1,7 @@
 package borderwright.engine.strength;
 
 import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.StrengthWish;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.strength.box.Materials;
 import borderwright.engine.strength.soil.Fill;
@@ -44,7 +45,6 @@ public record StrengthTerms(
 
     private static final double BELOW_RIM_MM = 30;
     private static final double KNEELING_N = 1000;
-    private static final double BOW_LIMIT_MM = 10;
     private static final double GRAVEL_MM = 50;
 
     public StrengthTerms {
@@ -65,7 +65,7 @@ public record StrengthTerms(
                 Materials.of(rules, sections),
                 habitFill(),
                 KNEELING_N,
-                BOW_LIMIT_MM,
+                StrengthWish.HABIT.bowMm(),
                 0,
                 GroundKind.CLAY,
                 GRAVEL_MM,

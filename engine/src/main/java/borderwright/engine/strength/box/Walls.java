@@ -7,6 +7,7 @@ import borderwright.engine.buildup.Piece.Role;
 import borderwright.engine.buildup.SideFrame;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.measure.Gravity;
 import borderwright.engine.strength.box.UprightLine.Meeting;
 import borderwright.engine.strength.frame.Rigidity;
 import borderwright.engine.strength.frame.SpringLaw;
@@ -29,7 +30,6 @@ final class Walls {
     private static final double SAME_MM = 0.5;
     private static final double LEAST_OVERLAP_MM = 5;
     private static final int COURSES = 1000;
-    private static final double N_PER_KG = 9.81;
 
     /** Movement into loose fill at which it stands against a wall as much as it can (careful default, no source). */
     private static final double PASSIVE_AT_MM = 10;
@@ -284,7 +284,7 @@ final class Walls {
                 frame.box.courses().get(frame.box.courses().size() - 1).topMm()
                         - frame.box.courses().get(0).bottomMm();
         double kgPerM3 = frame.materials.section(piece.section()).densityKgPerM3();
-        double weightPerMm = kgPerM3 * N_PER_KG * 1e-9 * heightMm * frame.lines.wallMm;
+        double weightPerMm = kgPerM3 * Gravity.N_PER_KG * 1e-9 * heightMm * frame.lines.wallMm;
         for (int i = 0; i < nodes.size(); i++) {
             double share = share(i, parts);
             SpringLaw law = SpringLaw.slipping(frame.bedFriction * weightPerMm * share);

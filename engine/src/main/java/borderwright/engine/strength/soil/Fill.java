@@ -1,5 +1,7 @@
 package borderwright.engine.strength.soil;
 
+import borderwright.engine.measure.Gravity;
+
 /**
  * What a planter is filled with, and how it pushes on the walls.
  *
@@ -23,7 +25,8 @@ public record Fill(
         double treadingKnPerM2,
         double belowRimMm,
         boolean arching) {
-    private static final double WATER_KN_PER_M3 = 9.81;
+    /** Water of 1000 kg/m3. */
+    static final double WATER_KN_PER_M3 = 1000 * Gravity.KN_PER_KG;
 
     /** Friction between wall and fill over that of the fill, for arching only (common practice, no source). */
     private static final double WALL_FRICTION_SHARE = 2 / 3.0;

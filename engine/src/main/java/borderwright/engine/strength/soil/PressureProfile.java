@@ -29,7 +29,7 @@ public record PressureProfile(
                 Double.POSITIVE_INFINITY,
                 Double.POSITIVE_INFINITY,
                 surchargeKnPerM2,
-                9.81);
+                Fill.WATER_KN_PER_M3);
     }
 
     /** Pressure of grains, kN/m2. */
