@@ -185,9 +185,17 @@ public record Figures(LengthFormat lengths) {
         return row.equals(asSaid) ? all + ", see above" : more == 0 ? all + ", as above" : all + ", " + more + " below";
     }
 
-    /** Shortfalls of a design that the garden as said does not have. */
+    /** Shortfalls of a design that the garden as said does not have; what would be right stands in plan.json. */
     public List<String> moreShortfalls(Comparison.Row row, Comparison.Row asSaid) {
-        return row.unmet().stream().filter(s -> !asSaid.unmet().contains(s)).toList();
+        return row.unmet().stream()
+                .filter(s -> !asSaid.unmet().contains(s))
+                .map(Figures::firstSentence)
+                .toList();
+    }
+
+    private static String firstSentence(String text) {
+        int end = text.indexOf(". ");
+        return end < 0 ? text : text.substring(0, end + 1);
     }
 
     /** A sentence begun with a capital letter and ended with a stop. */

@@ -47,7 +47,7 @@ final class PageStyle {
         out.append("; vertical-align: ").append(top ? "bottom" : "top");
         out.append(top ? "; padding-bottom: 3mm" : "; padding-top: 3mm");
         out.append("; font-family: '").append(TypeFace.FAMILY).append("'; font-size: ");
-        out.append(top ? "9pt; font-weight: 700" : "6.8pt").append("; }\n");
+        out.append(top ? "8.4pt; font-weight: 700" : "7.4pt").append("; }\n");
     }
 
     private static String foot(Garden garden) {
@@ -87,9 +87,9 @@ final class PageStyle {
             body { margin: 0; font-family: '%1$s'; font-size: 8.4pt; line-height: 1.35; color: #111111; }
             .sheet { page-break-before: always; }
             #sheet0 { page-break-before: auto; }
-            h1 { font-size: 19pt; line-height: 1.15; margin: 0 0 1.5mm 0; word-wrap: break-word; }
+            h1 { font-size: 21pt; line-height: 1.15; margin: 0 0 1.5mm 0; word-wrap: break-word; }
             h2 { font-size: 11pt; margin: 5mm 0 1.6mm 0; page-break-after: avoid; }
-            h3 { font-size: 9pt; margin: 3.5mm 0 1mm 0; page-break-after: avoid; }
+            h3 { font-size: 8.4pt; margin: 3.5mm 0 1mm 0; page-break-after: avoid; }
             p { margin: 0 0 1.6mm 0; word-wrap: break-word; }
             ul { margin: 0 0 1.6mm 0; padding-left: 4.5mm; }
             li { margin: 0 0 0.7mm 0; word-wrap: break-word; }
@@ -124,8 +124,8 @@ final class PageStyle {
             a.page:after { content: target-counter(attr(href), page); }
             .card { border: 0.5mm solid #111111; padding: 2.5mm 3.5mm 1.5mm 3.5mm; margin: 0 0 4mm 0; }
             .card .big { font-size: 21pt; font-weight: 700; line-height: 1.25; }
-            .card .mid { font-size: 12pt; line-height: 1.35; }
-            .card .ticks { font-size: 11.5pt; line-height: 1.5; margin-top: 1mm; }
+            .card .mid { font-size: 11pt; line-height: 1.35; }
+            .card .ticks { font-size: 11pt; line-height: 1.5; margin-top: 1mm; }
             .card .label { font-weight: 400; }
             table.cuts { margin-bottom: 4mm; }
             table.list th.group { font-size: 8.4pt; padding-top: 2.4mm; }

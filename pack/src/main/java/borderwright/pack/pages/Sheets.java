@@ -84,7 +84,7 @@ public final class Sheets {
     }
 
     private Sheet survey() {
-        return new Sheet.SurveySheet(plan, SurveyDrawing.draw(plan, paper.roomWidthMm(false), 95));
+        return new Sheet.SurveySheet(plan, SurveyDrawing.draw(plan, paper.roomWidthMm(false), 80));
     }
 
     private Sheet planView() {

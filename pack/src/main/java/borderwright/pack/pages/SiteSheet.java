@@ -9,6 +9,7 @@ import borderwright.engine.ground.SheetPlan;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.PegList;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.plan.PlatformChoice;
 import borderwright.engine.planting.CropFit;
 import borderwright.engine.planting.PlantingPlan;
 import borderwright.engine.sequence.WorkDay;
@@ -164,6 +165,15 @@ public interface SiteSheet extends Sheet.Site {
         @Override
         public String title() {
             return "Fill sheet";
+        }
+
+        /** What does not hold or cannot be met with another floor, beyond what is so with the floor as wished. */
+        public List<String> floorTrouble(PlatformChoice row) {
+            List<String> already = plan.site().platforms().stream()
+                    .filter(PlatformChoice::asWished)
+                    .flatMap(own -> own.unmet().stream())
+                    .toList();
+            return row.unmet().stream().filter(s -> !already.contains(s)).toList();
         }
 
         /** Planters that take the same. */

@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -50,6 +51,19 @@ class PackPagesTest {
                     .contains("Invented data, not a real garden.")
                     .contains("not a licensed engineer's design");
         }
+    }
+
+    @Test
+    void allTextStandsOnOneScaleOfSixSizes() {
+        String css = PageStyle.css(SamplePlan.metric().garden(), List.of(), PaperSize.A4);
+        List<String> sizes = Pattern.compile("font-size: *([^;]+);")
+                .matcher(css)
+                .results()
+                .map(found -> found.group(1).trim())
+                .distinct()
+                .sorted()
+                .toList();
+        assertThat(sizes).containsExactly("10pt", "11pt", "17pt", "21pt", "7.4pt", "8.4pt");
     }
 
     @Test
