@@ -338,6 +338,7 @@ public final class SamplePlan {
                         new Basket.Line("larch 25 x 150", Length.ofMm(3800), (int) larch, 1, gbp("9.60"), larchSum),
                         new Basket.Line("batten 47 x 50", Length.ofMm(3000), (int) batten, 1, gbp("4.20"), battenSum)),
                 goods,
+                false,
                 delivery,
                 gbp("0.00"),
                 goods.plus(delivery));
@@ -345,6 +346,7 @@ public final class SamplePlan {
                 "Birch",
                 List.of(new Basket.Line("screw 5 x 70", Length.ZERO, 1, 1, gbp("12.80"), gbp("12.80"))),
                 gbp("12.80"),
+                true,
                 gbp("0.00"),
                 gbp("2.56"),
                 gbp("15.36"));

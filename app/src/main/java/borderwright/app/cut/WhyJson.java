@@ -85,8 +85,12 @@ final class WhyJson {
             json.writeStartObject();
             json.writeStringField("supplier", delivery.supplier());
             json.writeNumberField("charge", money.apply(delivery.charge()));
-            if (delivery.shortOfFree() != SupplierTerms.NEVER) {
-                json.writeNumberField("goods_short_of_free", money.apply(delivery.shortOfFree()));
+            json.writeBooleanField("fetched", delivery.fetched());
+            if (delivery.shortOfNext() != SupplierTerms.NEVER) {
+                json.writeNumberField(
+                        delivery.nextCharge() == 0 ? "goods_short_of_free" : "goods_short_of_next",
+                        money.apply(delivery.shortOfNext()));
+                json.writeNumberField("next_charge", money.apply(delivery.nextCharge()));
             }
             json.writeEndObject();
         }

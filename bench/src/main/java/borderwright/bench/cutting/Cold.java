@@ -150,12 +150,12 @@ public final class Cold {
         for (SupplierTerms t : problem.terms()) {
             terms.append(t.name()).append(',').append(t.taxPercent().toPlainString());
             terms.append(',')
-                    .append(BigDecimal.valueOf(t.delivery(), 2).toPlainString())
+                    .append(BigDecimal.valueOf(t.ways().get(0).charge(), 2).toPlainString())
                     .append(',');
             terms.append(
-                    t.freeOver() == SupplierTerms.NEVER
+                    t.ways().size() == 1
                             ? ""
-                            : BigDecimal.valueOf(t.freeOver(), 2).toPlainString());
+                            : BigDecimal.valueOf(t.ways().get(1).fromValue(), 2).toPlainString());
             terms.append(',')
                     .append(BigDecimal.valueOf(t.minimumOrder(), 2).toPlainString())
                     .append('\n');

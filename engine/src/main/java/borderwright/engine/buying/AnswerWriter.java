@@ -4,7 +4,9 @@ import borderwright.engine.stock.Demand;
 import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.Pattern;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Turns a purchase into orders and laid boards with the pieces' labels on them. */
 final class AnswerWriter {
@@ -43,19 +45,29 @@ final class AnswerWriter {
             }
         }
         List<ShoppingAnswer.GoodsLine> goods = new ArrayList<>();
+        Set<GoodsOffer> first = new HashSet<>();
         for (int c = 0; c < purchase.goods.length; c++) {
             Cover cover = shopping.covers.get(c);
             for (int o = 0; o < purchase.goods[c].length; o++) {
-                if (cover.supplier[o] == k && purchase.goods[c][o] > 0) {
-                    goods.add(new ShoppingAnswer.GoodsLine(cover.offers.get(o), purchase.goods[c][o]));
+                GoodsOffer offer = cover.offers.get(o);
+                int count = purchase.goods[c][o] + (first.add(offer) ? shopping.boughtFirst(offer) : 0);
+                if (cover.supplier[o] == k && count > 0) {
+                    goods.add(new ShoppingAnswer.GoodsLine(offer, count));
                 }
             }
         }
         SupplierTerms terms = shopping.suppliers.get(k);
         long value = purchase.value[k];
-        long delivery = terms.deliveryFor(value);
+        Carriage way = purchase.way(k);
+        long charge = way == null ? 0 : way.charge();
         return new ShoppingAnswer.Order(
-                terms.name(), boards, goods, value, delivery, shopping.paid(k, value) - value - delivery);
+                terms.name(),
+                boards,
+                goods,
+                value,
+                charge,
+                shopping.paid(k, value, way) - value - charge,
+                way != null && way.fetched());
     }
 
     /** More packs of an offer, on its own line if it has one. */

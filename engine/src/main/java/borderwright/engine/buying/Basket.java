@@ -28,11 +28,13 @@ public record Basket(
      * @param supplier its name
      * @param lines what is bought
      * @param goods sum of the lines as priced
-     * @param delivery delivery charge as priced; zero when free or collected
+     * @param fetched whether you fetch it yourself; else it is delivered
+     * @param delivery delivery charge as priced, or what fetching it costs; zero when free
      * @param tax tax added; zero when prices include it
      * @param total goods, delivery and tax
      */
-    public record Order(String supplier, List<Line> lines, Money goods, Money delivery, Money tax, Money total) {
+    public record Order(
+            String supplier, List<Line> lines, Money goods, boolean fetched, Money delivery, Money tax, Money total) {
         public Order {
             lines = List.copyOf(lines);
         }

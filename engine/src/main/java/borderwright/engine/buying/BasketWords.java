@@ -109,13 +109,37 @@ public final class BasketWords {
     }
 
     private String delivery(Explanation.Delivery delivery, boolean proven) {
-        String paid = "Delivery by " + (delivery.supplier().isEmpty() ? "the supplier" : delivery.supplier())
-                + " costs " + money.apply(delivery.charge()) + " as priced";
-        if (delivery.shortOfFree() == SupplierTerms.NEVER || delivery.shortOfFree() <= 0) {
-            return paid + ".";
+        String supplier = delivery.supplier().isEmpty() ? "the supplier" : delivery.supplier();
+        if (delivery.fetched()) {
+            return fetched(delivery, supplier);
         }
-        return paid + "; it is free for " + money.apply(delivery.shortOfFree()) + " more of goods"
-                + (proven ? ", which would cost more." : ".");
+        String paid = "Delivery by " + supplier
+                + (delivery.charge() == 0 ? " is free" : " costs " + money.apply(delivery.charge()) + " as priced");
+        if (delivery.shortOfNext() != SupplierTerms.NEVER) {
+            paid += "; it "
+                    + (delivery.nextCharge() == 0 ? "is free" : "costs " + money.apply(delivery.nextCharge())) + " for "
+                    + money.apply(delivery.shortOfNext()) + " more of goods"
+                    + (proven ? ", which would cost more" : "");
+        }
+        Carriage other = delivery.other();
+        return paid
+                + (other == null
+                        ? "."
+                        : ". Fetching it yourself would cost " + money.apply(other.charge())
+                                + travels(other.longestTicks())
+                                + (proven ? ", and a basket fetched costs no less." : "."));
+    }
+
+    private String fetched(Explanation.Delivery delivery, String supplier) {
+        Carriage other = delivery.other();
+        return "The order from " + supplier + " is fetched"
+                + (delivery.charge() == 0 ? "" : " for " + money.apply(delivery.charge()))
+                + travels(delivery.longestTicks())
+                + (other == null ? "." : "; its delivery would cost " + money.apply(other.charge()) + " as priced.");
+    }
+
+    private String travels(long longestTicks) {
+        return longestTicks == Carriage.ANY_LENGTH ? "" : ": nothing over " + length.apply(longestTicks) + " travels";
     }
 
     private String spare(Explanation.Spare spare) {

@@ -104,6 +104,7 @@ public final class Baskets {
                 order.supplier(),
                 lines,
                 Money.ofMinor(currency, order.value()),
+                order.fetched(),
                 Money.ofMinor(currency, order.delivery()),
                 Money.ofMinor(currency, order.tax()),
                 Money.ofMinor(currency, order.total()));

@@ -55,6 +55,11 @@ record BoardSource(@Nullable BoardOffer offer, @Nullable OwnedStock owned, int f
         return offer != null && first == 0 ? offer.pack() : 1;
     }
 
+    /** Whether it need not travel, or travels that way. */
+    boolean isCarriedBy(Carriage way) {
+        return offer == null || way.carries(offer);
+    }
+
     int available() {
         if (first > 0) {
             return first;

@@ -2,8 +2,8 @@ package borderwright.engine.buying;
 
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.MaterialBound;
+import borderwright.engine.stock.OffcutWorth;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -73,7 +73,8 @@ final class CaseSearch {
     CaseSearch run() {
         cases.addAll(SupplierCase.all(shopping, MOST_CASES));
         if (cases.isEmpty()) {
-            cases.add(loosest());
+            bound = Long.MAX_VALUE;
+            return this;
         }
         for (SupplierCase c : cases) {
             c.bound = c.wholeBound(simpleBound(c));
@@ -116,13 +117,6 @@ final class CaseSearch {
         }
     }
 
-    /** With very many suppliers: all of them, as if nobody charged for delivery; true as a bound. */
-    private SupplierCase loosest() {
-        int[] state = new int[shopping.suppliers.size()];
-        Arrays.fill(state, SupplierCase.FREE);
-        return new SupplierCase(shopping, state);
-    }
-
     private long simpleBound(SupplierCase c) {
         long grains = 0;
         for (ShoppingCase.Section section : shopping.sections) {
@@ -133,7 +127,11 @@ final class CaseSearch {
             grains = Math.addExact(grains, part);
         }
         long goods = leastGoodsGrains(c);
-        return goods < 0 ? Long.MAX_VALUE : grains + goods;
+        if (goods < 0) {
+            return Long.MAX_VALUE;
+        }
+        boolean paysBack = !shopping.problem.offcuts().equals(OffcutWorth.NONE);
+        return paysBack ? grains + goods : Math.max(grains + goods, c.leastGrains());
     }
 
     /** What the goods of a case cost at least, grains; -1 when a need cannot be met. */

@@ -17,6 +17,7 @@ final class Cover {
     final GoodsNeed need;
     final List<GoodsOffer> offers;
     final int[] supplier;
+    private final int[] available;
     /** How much is needed, and how much is in one of each offer, on one whole scale. */
     final long wanted;
 
@@ -30,12 +31,22 @@ final class Cover {
     private long bestCost;
     private int nodes;
 
-    Cover(GoodsNeed need, List<GoodsOffer> offers, int[] supplier) {
+    /**
+     * A need and what covers it.
+     *
+     * @param need what is needed
+     * @param open how much of it is not bought in any case, at least 0
+     * @param offers what covers it
+     * @param available how many of each offer are to be had
+     * @param supplier of each offer
+     */
+    Cover(GoodsNeed need, BigDecimal open, List<GoodsOffer> offers, int[] available, int[] supplier) {
         this.need = need;
+        this.available = available.clone();
         this.offers = List.copyOf(offers);
         this.supplier = supplier.clone();
         List<BigDecimal> numbers = new ArrayList<>();
-        numbers.add(need.quantity());
+        numbers.add(open);
         offers.forEach(o -> numbers.add(o.contains()));
         long[] whole = ShoppingCase.onOneScale(numbers);
         this.wanted = whole[0];
@@ -43,11 +54,12 @@ final class Cover {
     }
 
     boolean canBeMet() {
-        int[] all = new int[offers.size()];
-        for (int o = 0; o < all.length; o++) {
-            all[o] = offers.get(o).available();
-        }
-        return reaches(all);
+        return reaches(available);
+    }
+
+    /** How many of an offer are to be had besides what is bought in any case. */
+    int available(int o) {
+        return available[o];
     }
 
     /** Whether so many of each offer cover the need. */
@@ -56,10 +68,10 @@ final class Cover {
     }
 
     /** In whole numbers, whatever their size: what is still wanted never grows, so nothing runs over. */
-    private boolean reaches(int[] available) {
+    private boolean reaches(int[] counts) {
         long left = wanted;
-        for (int o = 0; o < available.length && left > 0; o++) {
-            left = available[o] >= pieces(left, o) ? 0 : left - available[o] * content[o];
+        for (int o = 0; o < counts.length && left > 0; o++) {
+            left = counts[o] >= pieces(left, o) ? 0 : left - counts[o] * content[o];
         }
         return left <= 0;
     }
@@ -100,7 +112,7 @@ final class Cover {
         cost = costs;
         limit = new int[offers.size()];
         for (int o = 0; o < limit.length; o++) {
-            long most = wanted <= 0 ? 0 : Math.min(offers.get(o).available(), pieces(wanted, o));
+            long most = wanted <= 0 ? 0 : Math.min(available[o], pieces(wanted, o));
             limit[o] = allowed[o] ? (int) most : 0;
         }
         if (!reaches(limit)) {

@@ -219,7 +219,17 @@ public final class Explainer {
             if (value < shopping.suppliers.get(k).minimumOrder()) {
                 return Long.MAX_VALUE;
             }
-            sum = Math.addExact(sum, shopping.paid(k, value));
+            long paid = Long.MAX_VALUE;
+            for (Carriage way : shopping.suppliers.get(k).ways()) {
+                boolean carries = value >= way.fromValue()
+                        && order.boards().stream().allMatch(line -> way.carries(line.offer()))
+                        && order.goods().stream().allMatch(line -> way.carries(line.offer()));
+                paid = carries ? Math.min(paid, shopping.paid(k, value, way)) : paid;
+            }
+            if (paid == Long.MAX_VALUE) {
+                return paid;
+            }
+            sum = Math.addExact(sum, paid);
         }
         return sum;
     }
@@ -300,12 +310,27 @@ public final class Explainer {
     private List<Explanation.Delivery> deliveries() {
         List<Explanation.Delivery> deliveries = new ArrayList<>();
         for (ShoppingAnswer.Order order : answer.orders()) {
-            long freeOver = shopping.suppliers.get(supplier(order.supplier())).freeOver();
-            if (order.delivery() > 0) {
+            SupplierTerms terms = shopping.suppliers.get(supplier(order.supplier()));
+            Optional<Carriage> next = terms.ways().stream()
+                    .filter(w -> !w.fetched() && !order.fetched())
+                    .filter(w -> w.fromValue() > order.value() && w.charge() < order.delivery())
+                    .min(Comparator.comparingLong(Carriage::fromValue));
+            Optional<Carriage> other = terms.ways().stream()
+                    .filter(w -> w.fetched() != order.fetched() && w.fromValue() <= order.value())
+                    .min(Comparator.comparingLong(Carriage::charge));
+            if (order.delivery() > 0 || other.isPresent()) {
                 deliveries.add(new Explanation.Delivery(
                         order.supplier(),
+                        order.fetched(),
                         order.delivery(),
-                        freeOver == SupplierTerms.NEVER ? SupplierTerms.NEVER : freeOver - order.value()));
+                        next.map(w -> w.fromValue() - order.value()).orElse(SupplierTerms.NEVER),
+                        next.map(Carriage::charge).orElse(0L),
+                        other.orElse(null),
+                        terms.ways().stream()
+                                .filter(w -> w.fetched() == order.fetched())
+                                .mapToLong(Carriage::longestTicks)
+                                .min()
+                                .orElse(Carriage.ANY_LENGTH)));
             }
         }
         return deliveries;

@@ -1,6 +1,7 @@
 package borderwright.engine.buying;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Why a basket is the cheapest, in figures: what each thing would have to cost to be bought instead, and what this basket
@@ -69,13 +70,24 @@ public record Explanation(
             long offcutWithoutTicks) {}
 
     /**
-     * A delivery charge that is paid.
+     * How an order gets home, where that costs anything or there is another way.
      *
-     * @param supplier who is paid
-     * @param charge as priced
-     * @param shortOfFree goods that are missing for free delivery, as priced; {@link SupplierTerms#NEVER} where there is none
+     * @param supplier whose order it is
+     * @param fetched whether the buyer fetches it
+     * @param charge for delivery as priced, or for fetching it
+     * @param shortOfNext goods that are missing for cheaper delivery, as priced; {@link SupplierTerms#NEVER} where there is none
+     * @param nextCharge what delivery costs then, as priced; 0 when it is free
+     * @param other the cheapest way of the other kind at this value of goods, null where there is none
+     * @param longestTicks longest board that travels this way, ticks; {@link Carriage#ANY_LENGTH} for no limit
      */
-    public record Delivery(String supplier, long charge, long shortOfFree) {}
+    public record Delivery(
+            String supplier,
+            boolean fetched,
+            long charge,
+            long shortOfNext,
+            long nextCharge,
+            @Nullable Carriage other,
+            long longestTicks) {}
 
     /**
      * Boards that are bought for a whole pack, or to bring an order to its mark, and not cut.

@@ -43,7 +43,7 @@ final class Incumbent {
     }
 
     private void take(SupplierCase c, Purchase better) {
-        if (!better.meetsMinimums(shopping)) {
+        if (!better.canBeHad(shopping)) {
             return;
         }
         c.cost = Math.min(c.cost, better.cost);

@@ -105,7 +105,11 @@ final class MarkShift {
         ShoppingCase.Section section = shopping.sections.get(cut.part);
         StockCase stock = section.stock;
         int before = cut.pattern.board();
-        if (section.supplier[j] != k || stock.isPacked(j) || stock.isPacked(before) || stock.capacity(j) < cut.used) {
+        if (section.supplier[j] != k
+                || !c.allows(section, j)
+                || stock.isPacked(j)
+                || stock.isPacked(before)
+                || stock.capacity(j) < cut.used) {
             return null;
         }
         int donor = section.supplier[before];

@@ -118,9 +118,12 @@ public record PriceLists(
             terms.add(new SupplierTerms(
                     note.name(),
                     taxed && note.taxPercent() != null ? note.taxPercent() : BigDecimal.ZERO,
-                    collected ? 0 : minor(note.delivery(), RoundingMode.HALF_UP, 0),
-                    minor(note.freeOver(), RoundingMode.CEILING, SupplierTerms.NEVER),
-                    minor(note.minimumOrder(), RoundingMode.CEILING, 0)));
+                    minor(note.minimumOrder(), RoundingMode.CEILING, 0),
+                    collected
+                            ? List.of(new Carriage(true, 0, 0, Carriage.ANY_LENGTH))
+                            : SupplierTerms.delivery(
+                                    minor(note.delivery(), RoundingMode.HALF_UP, 0),
+                                    minor(note.freeOver(), RoundingMode.CEILING, SupplierTerms.NEVER))));
             for (int b = 0; b < note.boards().size(); b++) {
                 addBoards(note, note.boards().get(b), where + ".boards[" + b + "]");
             }

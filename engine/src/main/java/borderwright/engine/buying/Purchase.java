@@ -2,6 +2,7 @@ package borderwright.engine.buying;
 
 import borderwright.engine.stock.Packing;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One way to buy everything: how boards are cut, packs bought of each type and goods of each offer. Its cost is exact.
@@ -12,6 +13,8 @@ final class Purchase {
     final int[][] goods;
     final long[] value;
     final long cost;
+    /** How each order gets home at the least cost; null where nothing is bought, or no way carries it. */
+    private final @Nullable Carriage[] ways;
 
     /**
      * @param shopping the problem
@@ -24,11 +27,58 @@ final class Purchase {
         this.packs = packs;
         this.goods = goods;
         this.value = values(shopping, packs, goods);
+        this.ways = new @Nullable Carriage[value.length];
         long sum = 0;
         for (int k = 0; k < value.length; k++) {
-            sum = Math.addExact(sum, buysFrom(shopping, k) ? shopping.paid(k, value[k]) : 0);
+            if (buysFrom(shopping, k)) {
+                ways[k] = cheapestWay(shopping, k);
+                sum = Math.addExact(sum, shopping.paid(k, value[k], ways[k]));
+            }
         }
         this.cost = Math.addExact(sum, counted(shopping, packings, packs));
+    }
+
+    private @Nullable Carriage cheapestWay(ShoppingCase shopping, int k) {
+        Carriage best = null;
+        for (Carriage way : shopping.ways.of(k)) {
+            if (value[k] >= way.fromValue()
+                    && isCarried(shopping, k, way)
+                    && (best == null || shopping.paid(k, value[k], way) < shopping.paid(k, value[k], best))) {
+                best = way;
+            }
+        }
+        return best;
+    }
+
+    private boolean isCarried(ShoppingCase shopping, int k, Carriage way) {
+        if (!shopping.ways.carryFirst(k, way)) {
+            return false;
+        }
+        for (int s = 0; s < packs.length; s++) {
+            ShoppingCase.Section section = shopping.sections.get(s);
+            for (int j = 0; j < packs[s].length; j++) {
+                if (packs[s][j] > 0
+                        && section.supplier[j] == k
+                        && !section.sources.get(j).isCarriedBy(way)) {
+                    return false;
+                }
+            }
+        }
+        for (int c = 0; c < goods.length; c++) {
+            Cover cover = shopping.covers.get(c);
+            for (int o = 0; o < goods[c].length; o++) {
+                if (goods[c][o] > 0 && cover.supplier[o] == k && !way.carries(cover.offers.get(o))) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** How the order to supplier {@code k} gets home; null where nothing is bought, or no way carries it. */
+    @Nullable
+    Carriage way(int k) {
+        return ways[k];
     }
 
     /** What boards of other sections count besides their prices, less what offcuts are worth. */
@@ -113,10 +163,12 @@ final class Purchase {
         return boards;
     }
 
-    /** Whether every supplier's smallest order is reached. */
-    boolean meetsMinimums(ShoppingCase shopping) {
+    /** Whether every supplier's smallest order is reached, and every order gets home. */
+    boolean canBeHad(ShoppingCase shopping) {
         for (int k = 0; k < value.length; k++) {
-            if (value[k] < shopping.suppliers.get(k).minimumOrder() && buysFrom(shopping, k)) {
+            boolean isHad =
+                    ways[k] != null && value[k] >= shopping.suppliers.get(k).minimumOrder();
+            if (!isHad && buysFrom(shopping, k)) {
                 return false;
             }
         }

@@ -10,7 +10,7 @@ import java.util.PriorityQueue;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Prices that hold from a number of boards on.
+ * Prices that hold from a number of boards or of goods on.
  *
  * <p>A tree over these prices. At its root every price holds for any number: what that costs is a bound. Where a basket takes
  * a price without reaching its number, one branch leaves the price out, the other buys the number first and goes on from
@@ -26,6 +26,7 @@ final class QuantityBreaks {
 
     private @Nullable ShoppingAnswer best;
     private int made;
+    private int unpriced;
 
     private QuantityBreaks(Budget budget, Progress progress) {
         this.budget = budget;
@@ -36,22 +37,50 @@ final class QuantityBreaks {
      * A basket that takes a price without reaching its number.
      *
      * @param problem what it serves
-     * @param price the price
+     * @param boards the price, of boards
+     * @param goods the price, of goods; one of the two is null
      * @param bound nothing below this node costs less
      * @param number in the order of making
      */
-    private record Node(ShoppingProblem problem, BoardOffer price, long bound, int number) {}
+    private record Node(
+            ShoppingProblem problem,
+            @Nullable BoardOffer boards,
+            @Nullable GoodsOffer goods,
+            long bound,
+            int number) {
+        ShoppingProblem withoutPrice() {
+            return problem.withOffers(
+                    problem.boards().stream().filter(b -> !b.equals(boards)).toList(),
+                    problem.goods().stream().filter(g -> !g.equals(goods)).toList());
+        }
+
+        Optional<ShoppingProblem> buyingFirst() {
+            if (boards != null) {
+                return boards.available() >= boards.leastPacks() * boards.pack()
+                        ? Optional.of(problem.buyingFirst(boards))
+                        : Optional.empty();
+            }
+            return Optional.ofNullable(goods).map(problem::buyingFirst);
+        }
+    }
 
     static boolean has(ShoppingProblem problem) {
-        return problem.boards().stream().anyMatch(BoardOffer::hasBreak);
+        return problem.boards().stream().anyMatch(BoardOffer::hasBreak)
+                || problem.goods().stream().anyMatch(GoodsOffer::hasBreak);
     }
 
     static ShoppingAnswer buy(ShoppingProblem problem, Budget budget, Progress progress) {
         return new QuantityBreaks(budget, progress).run(problem);
     }
 
-    private ShoppingAnswer run(ShoppingProblem problem) {
+    private ShoppingAnswer run(ShoppingProblem asked) {
+        // Goods whose number cannot be had at all have no price; boards fall out on their own, since every piece is
+        // needed.
+        ShoppingProblem problem = asked.withOffers(
+                asked.boards(),
+                asked.goods().stream().filter(g -> g.available() >= g.least()).toList());
         ShoppingAnswer root = Shopper.buyAsPriced(problem, budget);
+        unpriced = root.unpriced().size();
         take(problem, root, 0);
         while (!open.isEmpty()) {
             Node next = open.peek();
@@ -59,15 +88,11 @@ final class QuantityBreaks {
                 break;
             }
             open.remove();
-            ShoppingProblem without = next.problem.withOffers(
-                    next.problem.boards().stream()
-                            .filter(b -> !b.equals(next.price))
-                            .toList(),
-                    next.problem.goods());
+            ShoppingProblem without = next.withoutPrice();
             take(without, Shopper.buyAsPriced(without, budget), next.bound);
-            if (next.price.available() >= next.price.leastPacks() * next.price.pack()) {
-                ShoppingProblem first = next.problem.buyingFirst(next.price);
-                take(first, Shopper.buyAsPriced(first, budget), next.bound);
+            Optional<ShoppingProblem> first = next.buyingFirst();
+            if (first.isPresent()) {
+                take(first.get(), Shopper.buyAsPriced(first.get(), budget), next.bound);
             }
         }
         long bound = Math.min(unsettled, open.isEmpty() ? Long.MAX_VALUE : open.peek().bound);
@@ -78,7 +103,9 @@ final class QuantityBreaks {
     }
 
     private void take(ShoppingProblem problem, ShoppingAnswer answer, long above) {
-        if (answer.status() == ShoppingAnswer.Status.IMPOSSIBLE) {
+        // Without a price that some goods need, they are not served.
+        if (answer.status() == ShoppingAnswer.Status.IMPOSSIBLE
+                || answer.unpriced().size() > unpriced) {
             return;
         }
         if (answer.status() == ShoppingAnswer.Status.STOPPED) {
@@ -87,8 +114,9 @@ final class QuantityBreaks {
         }
         long bound = Math.max(above, answer.bound());
         Optional<BoardOffer> price = shortOf(problem, answer);
-        if (price.isPresent()) {
-            open.add(new Node(problem, price.get(), bound, made++));
+        Optional<GoodsOffer> goodsPrice = price.isPresent() ? Optional.empty() : shortOfGoods(answer);
+        if (price.isPresent() || goodsPrice.isPresent()) {
+            open.add(new Node(problem, price.orElse(null), goodsPrice.orElse(null), bound, made++));
             return;
         }
         if (best == null || answer.cost() < best.cost()) {
@@ -108,6 +136,14 @@ final class QuantityBreaks {
         }
         return problem.boards().stream()
                 .filter(b -> b.hasBreak() && packs.containsKey(b) && packs.getOrDefault(b, 0L) < b.leastPacks())
+                .findFirst();
+    }
+
+    private static Optional<GoodsOffer> shortOfGoods(ShoppingAnswer answer) {
+        return answer.orders().stream()
+                .flatMap(order -> order.goods().stream())
+                .filter(line -> line.count() < line.offer().least())
+                .map(ShoppingAnswer.GoodsLine::offer)
                 .findFirst();
     }
 

@@ -29,7 +29,7 @@ final class SectionSearches {
     StockSearch of(SupplierCase c, ShoppingCase.Section section) {
         StringBuilder key = new StringBuilder(section.name).append('\0');
         for (int j = 0; j < section.supplier.length; j++) {
-            key.append(c.uses(section.supplier[j]) ? '1' : '0');
+            key.append(c.allows(section, j) ? '1' : '0');
         }
         return searches.computeIfAbsent(key.toString(), k -> new StockSearch(c.restricted(section), budget));
     }

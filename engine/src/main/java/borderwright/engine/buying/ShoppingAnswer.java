@@ -104,11 +104,18 @@ public record ShoppingAnswer(
      * @param boards packs of boards
      * @param goods everything else
      * @param value boards and goods as priced
-     * @param delivery delivery as priced
+     * @param delivery delivery as priced, or what fetching it costs
      * @param tax tax added, rounded half up to a minor unit for the whole order
+     * @param fetched whether the buyer fetches it; else it is delivered
      */
     public record Order(
-            String supplier, List<BoardLine> boards, List<GoodsLine> goods, long value, long delivery, long tax) {
+            String supplier,
+            List<BoardLine> boards,
+            List<GoodsLine> goods,
+            long value,
+            long delivery,
+            long tax,
+            boolean fetched) {
         public Order {
             boards = List.copyOf(boards);
             goods = List.copyOf(goods);

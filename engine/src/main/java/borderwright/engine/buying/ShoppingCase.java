@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A shopping problem in whole numbers: one stock case for each section, one small cover for each other need.
@@ -29,6 +30,8 @@ final class ShoppingCase {
     final List<GoodsNeed> unpriced = new ArrayList<>();
     /** Value of what is bought in any case from each supplier, as priced, minor units. */
     final long[] firstValue;
+    /** Ways of getting an order home that may be of use. */
+    final OrderWays ways;
 
     private final long[] taxFactor;
 
@@ -51,11 +54,15 @@ final class ShoppingCase {
             firstValue[number.getOrDefault(offer.supplier(), 0)] +=
                     Math.multiplyExact(offer.leastPacks(), offer.packPrice());
         }
+        for (GoodsOffer offer : problem.firstGoods()) {
+            firstValue[number.getOrDefault(offer.supplier(), 0)] += Math.multiplyExact(offer.least(), offer.price());
+        }
+        this.ways = new OrderWays(this);
         Map<String, List<Demand>> bySection = new LinkedHashMap<>();
         for (Demand demand : problem.demands()) {
             bySection.computeIfAbsent(demand.section(), s -> new ArrayList<>()).add(demand);
         }
-        if (suppliers.stream().anyMatch(t -> t.minimumOrder() > 0 || t.freeOver() != SupplierTerms.NEVER)) {
+        if (ways.haveMarks()) {
             // Boards that nothing is cut from may still bring an order to its mark.
             problem.boards().forEach(b -> bySection.computeIfAbsent(b.section(), s -> new ArrayList<>()));
         }
@@ -84,13 +91,21 @@ final class ShoppingCase {
     private void addCover(GoodsNeed need, Map<String, Integer> number) {
         List<GoodsOffer> offers = new ArrayList<>();
         for (GoodsOffer offer : problem.goods()) {
-            if (offer.item().equals(need.item()) && offer.available() > 0) {
+            if (offer.item().equals(need.item())
+                    && offer.available() > 0
+                    && ways.carry(number.getOrDefault(offer.supplier(), SHED), offer)) {
                 offers.add(offer);
             }
         }
+        BigDecimal first = problem.firstGoods().stream()
+                .filter(g -> g.item().equals(need.item()))
+                .map(g -> g.contains().multiply(BigDecimal.valueOf(g.least())))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
         Cover cover = new Cover(
                 need,
+                need.quantity().subtract(first).max(BigDecimal.ZERO),
                 offers,
+                offers.stream().mapToInt(o -> o.available() - boughtFirst(o)).toArray(),
                 offers.stream()
                         .mapToInt(o -> number.getOrDefault(o.supplier(), SHED))
                         .toArray());
@@ -104,6 +119,11 @@ final class ShoppingCase {
     /** Boards of an offer that are bought in any case. */
     int boughtFirst(BoardOffer offer) {
         return problem.first().contains(offer) ? Math.toIntExact(offer.leastPacks() * offer.pack()) : 0;
+    }
+
+    /** Goods of an offer that are bought in any case. */
+    int boughtFirst(GoodsOffer offer) {
+        return problem.firstGoods().contains(offer) ? offer.least() : 0;
     }
 
     /** What the boards that are bought in any case count besides their prices, less what they are worth whole, minor units. */
@@ -122,8 +142,9 @@ final class ShoppingCase {
 
     /** Whether anything is bought from supplier {@code k} in any case. */
     boolean buysFirst(int k) {
-        return problem.first().stream()
-                .anyMatch(b -> b.supplier().equals(suppliers.get(k).name()));
+        String name = suppliers.get(k).name();
+        return problem.first().stream().anyMatch(b -> b.supplier().equals(name))
+                || problem.firstGoods().stream().anyMatch(g -> g.supplier().equals(name));
     }
 
     /** Cost in grains of a price as priced, minor units, by supplier {@code k}. */
@@ -131,10 +152,23 @@ final class ShoppingCase {
         return k == SHED ? 0 : Math.multiplyExact(price, taxFactor[k]);
     }
 
-    /** What supplier {@code k} is paid for goods of a value, delivery and tax included, minor units. */
-    long paid(int k, long value) {
-        long asPriced = Math.addExact(value, suppliers.get(k).deliveryFor(value));
-        return roundedHalfUp(grains(asPriced, k));
+    /**
+     * What an order costs, tax and the way home included, minor units.
+     *
+     * @param k the supplier
+     * @param value goods as priced, minor units
+     * @param way how it gets home; null for nothing
+     */
+    long paid(int k, long value, @Nullable Carriage way) {
+        long charge = way == null ? 0 : way.charge();
+        return way != null && way.fetched()
+                ? Math.addExact(roundedHalfUp(grains(value, k)), charge)
+                : roundedHalfUp(grains(Math.addExact(value, charge), k));
+    }
+
+    /** What a way home costs, grains. */
+    long grains(Carriage way, int k) {
+        return way.fetched() ? Math.multiplyExact(way.charge(), grain) : grains(way.charge(), k);
     }
 
     /** The rounding rule of an order: grains to the nearest minor unit, halves up. */
@@ -192,7 +226,8 @@ final class ShoppingCase {
                     if (first > 0) {
                         sources.add(new BoardSource(offer, null, first));
                     }
-                    if (offer.available() - first >= offer.pack()) {
+                    if (offer.available() - first >= offer.pack()
+                            && shopping.ways.carry(number.getOrDefault(offer.supplier(), SHED), offer)) {
                         sources.add(new BoardSource(offer, null, 0));
                     }
                 }

@@ -18,6 +18,7 @@ import java.util.stream.LongStream;
  * @param kerfTicks width of a cut, ticks, at least 0
  * @param trimTicks waste at each end of a bought board, ticks, kerf included, at least 0
  * @param first boards that are bought in any case, each as many as its price holds from
+ * @param firstGoods goods that are bought in any case, each as many as its price holds from
  * @param offcuts what an offcut that is kept counts against prices
  */
 public record ShoppingProblem(
@@ -30,6 +31,7 @@ public record ShoppingProblem(
         long kerfTicks,
         long trimTicks,
         List<BoardOffer> first,
+        List<GoodsOffer> firstGoods,
         OffcutWorth offcuts) {
     public ShoppingProblem {
         demands = List.copyOf(demands);
@@ -39,6 +41,7 @@ public record ShoppingProblem(
         needs = List.copyOf(needs);
         goods = List.copyOf(goods);
         first = List.copyOf(first);
+        firstGoods = List.copyOf(firstGoods);
         if (kerfTicks < 0 || trimTicks < 0) {
             throw new IllegalArgumentException("kerf and trim must not be negative: " + kerfTicks + ", " + trimTicks);
         }
@@ -54,30 +57,51 @@ public record ShoppingProblem(
             List<GoodsOffer> goods,
             long kerfTicks,
             long trimTicks) {
-        this(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, List.of(), OffcutWorth.NONE);
+        this(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, List.of(), List.of(), OffcutWorth.NONE);
     }
 
     /** The same with as many boards bought first as a price holds from. */
     ShoppingProblem buyingFirst(BoardOffer offer) {
         List<BoardOffer> all = new ArrayList<>(first);
         all.add(offer);
-        return new ShoppingProblem(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, all, offcuts);
+        return new ShoppingProblem(
+                demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, all, firstGoods, offcuts);
+    }
+
+    /** The same with as many goods bought first as a price holds from. */
+    ShoppingProblem buyingFirst(GoodsOffer offer) {
+        List<GoodsOffer> all = new ArrayList<>(firstGoods);
+        all.add(offer);
+        return new ShoppingProblem(
+                demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, first, all, offcuts);
     }
 
     /** The same where offcuts are worth something to who keeps them. */
     public ShoppingProblem keeping(OffcutWorth worth) {
-        return new ShoppingProblem(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, first, worth);
+        return new ShoppingProblem(
+                demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, first, firstGoods, worth);
     }
 
     /** The same list from other boards and goods. */
     public ShoppingProblem withOffers(List<BoardOffer> otherBoards, List<GoodsOffer> otherGoods) {
         return new ShoppingProblem(
-                demands, otherBoards, terms, owned, needs, otherGoods, kerfTicks, trimTicks, first, offcuts);
+                demands,
+                otherBoards,
+                terms,
+                owned,
+                needs,
+                otherGoods,
+                kerfTicks,
+                trimTicks,
+                first,
+                firstGoods,
+                offcuts);
     }
 
     /** Another list from the same boards and goods. */
     public ShoppingProblem withDemands(List<Demand> others) {
-        return new ShoppingProblem(others, boards, terms, owned, needs, goods, kerfTicks, trimTicks, first, offcuts);
+        return new ShoppingProblem(
+                others, boards, terms, owned, needs, goods, kerfTicks, trimTicks, first, firstGoods, offcuts);
     }
 
     /** What boards of a section that are there or to be had can give, between their trims, ticks. */

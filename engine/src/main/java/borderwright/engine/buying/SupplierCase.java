@@ -4,20 +4,17 @@ import borderwright.engine.stock.StockCase;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
- * One answer to the question which suppliers are bought from, and on which terms each: not at all, paying for delivery,
- * or with goods enough for free delivery. Within a case the delivery charges are fixed.
+ * One answer to the question which suppliers are bought from, and how each order gets home. Within a case the charges are
+ * fixed, and so is what may be bought.
  */
 final class SupplierCase {
-    /** Nothing is bought from the supplier. */
-    static final int UNUSED = 0;
-    /** Delivery is paid. */
-    static final int PAYS = 1;
-    /** Goods reach the value from which delivery is free. */
-    static final int FREE = 2;
+    /** How each supplier's order gets home; null where nothing is bought from it. */
+    private final @Nullable Carriage[] ways;
 
-    final int[] state;
+    private final boolean loose;
     private final ShoppingCase shopping;
     /** No basket of this case costs less, minor units. */
     long bound;
@@ -27,48 +24,74 @@ final class SupplierCase {
 
     int stage;
 
-    SupplierCase(ShoppingCase shopping, int[] state) {
+    private SupplierCase(ShoppingCase shopping, @Nullable Carriage[] ways, boolean loose) {
         this.shopping = shopping;
-        this.state = state.clone();
+        this.ways = ways.clone();
+        this.loose = loose;
+    }
+
+    /** With very many suppliers: all of them, as if no journey cost anything and no order had a mark; true as a bound. */
+    static SupplierCase loosest(ShoppingCase shopping) {
+        @Nullable Carriage[] ways = new @Nullable Carriage[shopping.suppliers.size()];
+        for (int k = 0; k < ways.length; k++) {
+            ways[k] = Carriage.delivered(0, 0);
+        }
+        return new SupplierCase(shopping, ways, true);
     }
 
     /** Every case of a problem; empty when there are more than {@code most}. */
     static List<SupplierCase> all(ShoppingCase shopping, int most) {
-        List<int[]> states = new ArrayList<>();
-        states.add(new int[shopping.suppliers.size()]);
+        List<@Nullable Carriage[]> cases = new ArrayList<>();
+        cases.add(new @Nullable Carriage[shopping.suppliers.size()]);
         for (int k = 0; k < shopping.suppliers.size(); k++) {
-            SupplierTerms terms = shopping.suppliers.get(k);
-            boolean canBeFree = terms.delivery() > 0 && terms.freeOver() != SupplierTerms.NEVER;
-            List<int[]> more = new ArrayList<>();
-            for (int[] s : states) {
-                for (int choice = shopping.buysFirst(k) ? PAYS : UNUSED;
-                        choice <= (canBeFree ? FREE : PAYS);
-                        choice++) {
-                    int[] next = s.clone();
-                    next[k] = choice;
+            List<@Nullable Carriage[]> more = new ArrayList<>();
+            for (@Nullable Carriage[] each : cases) {
+                if (!shopping.buysFirst(k)) {
+                    more.add(each);
+                }
+                for (Carriage way : shopping.ways.of(k)) {
+                    @Nullable Carriage[] next = each.clone();
+                    next[k] = way;
                     more.add(next);
                 }
             }
-            states = more;
-            if (states.size() > most) {
-                return List.of();
+            cases = more;
+            if (cases.size() > most) {
+                return List.of(loosest(shopping));
             }
         }
-        return states.stream().map(s -> new SupplierCase(shopping, s)).toList();
+        return cases.stream().map(w -> new SupplierCase(shopping, w, false)).toList();
     }
 
-    boolean uses(int supplier) {
-        return supplier == ShoppingCase.SHED || state[supplier] != UNUSED;
+    private boolean uses(int k) {
+        return ways[k] != null;
+    }
+
+    /** Whether boards of a type of a section may be used. */
+    boolean allows(ShoppingCase.Section section, int j) {
+        int k = section.supplier[j];
+        Carriage way = k == ShoppingCase.SHED ? null : ways[k];
+        return k == ShoppingCase.SHED || (way != null && section.sources.get(j).isCarriedBy(way));
+    }
+
+    private boolean allows(Cover cover, int o) {
+        Carriage way = ways[cover.supplier[o]];
+        return way != null && way.carries(cover.offers.get(o));
     }
 
     /** Least value of goods from a supplier that the case demands, as priced. */
     long leastValue(int k) {
-        SupplierTerms terms = shopping.suppliers.get(k);
-        return switch (state[k]) {
-            case PAYS -> terms.minimumOrder();
-            case FREE -> Math.max(terms.minimumOrder(), terms.freeOver());
-            default -> 0;
-        };
+        Carriage way = ways[k];
+        return way == null || loose ? 0 : Math.max(shopping.suppliers.get(k).minimumOrder(), way.fromValue());
+    }
+
+    /** Boards and goods cost at least what the orders must come to, grains. */
+    long leastGrains() {
+        long grains = 0;
+        for (int k = 0; k < ways.length; k++) {
+            grains = Math.addExact(grains, shopping.grains(openValue(k), k));
+        }
+        return grains;
     }
 
     /** Whether orders of such values, as priced, reach what the case demands. */
@@ -84,8 +107,8 @@ final class SupplierCase {
     /** The only supplier that the case uses, -1 when there are none or several. */
     int onlySupplier() {
         int only = -1;
-        for (int k = 0; k < state.length; k++) {
-            if (state[k] != UNUSED) {
+        for (int k = 0; k < ways.length; k++) {
+            if (uses(k)) {
                 if (only >= 0) {
                     return -1;
                 }
@@ -101,7 +124,7 @@ final class SupplierCase {
     }
 
     boolean isCoupled() {
-        for (int k = 0; k < state.length; k++) {
+        for (int k = 0; k < ways.length; k++) {
             if (openValue(k) > 0) {
                 return true;
             }
@@ -109,12 +132,12 @@ final class SupplierCase {
         return false;
     }
 
-    /** Delivery charges of the case, and what is bought in any case, in grains. */
+    /** Charges of the case, and what is bought in any case, in grains. */
     long deliveryGrains() {
         long grains = Math.multiplyExact(shopping.firstCounted(), shopping.grain);
-        for (int k = 0; k < state.length; k++) {
-            SupplierTerms terms = shopping.suppliers.get(k);
-            grains += state[k] == PAYS ? shopping.grains(terms.delivery(), k) : 0;
+        for (int k = 0; k < ways.length; k++) {
+            Carriage way = ways[k];
+            grains += way == null ? 0 : shopping.grains(way, k);
             grains += shopping.grains(shopping.firstValue[k], k);
         }
         return grains;
@@ -123,8 +146,8 @@ final class SupplierCase {
     /** How many grains rounding may take off all orders together. */
     long roundingGrains() {
         long grains = 0;
-        for (int k = 0; k < state.length; k++) {
-            grains += state[k] != UNUSED && shopping.roundsTax(k) ? (shopping.grain - 1) / 2 : 0;
+        for (int k = 0; k < ways.length; k++) {
+            grains += uses(k) && shopping.roundsTax(k) ? (shopping.grain - 1) / 2 : 0;
         }
         return grains;
     }
@@ -149,7 +172,7 @@ final class SupplierCase {
         for (ShoppingCase.Section section : shopping.sections) {
             for (int j = 0; j < section.supplier.length; j++) {
                 double packs = Math.min(section.stock.available(j), section.stock.pieces() + 1);
-                sum += uses(section.supplier[j]) ? packs * section.stock.cost(j) : 0;
+                sum += allows(section, j) ? packs * section.stock.cost(j) : 0;
             }
         }
         for (Cover cover : shopping.covers) {
@@ -158,17 +181,17 @@ final class SupplierCase {
                 sum += most * shopping.grains(cover.offers.get(o).price(), cover.supplier[o]);
             }
         }
-        for (int k = 0; k < state.length; k++) {
+        for (int k = 0; k < ways.length; k++) {
             sum += 2.0 * shopping.grains(leastValue(k), k);
         }
         return (long) Math.min(2 * sum + 1, Math.scalb(1.0, 55));
     }
 
-    /** The section's boards from the suppliers of this case. */
+    /** The section's boards that the case allows. */
     StockCase restricted(ShoppingCase.Section section) {
         int[] available = section.stock.copyOfAvailable();
         for (int j = 0; j < available.length; j++) {
-            if (!uses(section.supplier[j])) {
+            if (!allows(section, j)) {
                 available[j] = 0;
             }
         }
@@ -181,7 +204,7 @@ final class SupplierCase {
         boolean[] allowed = new boolean[costs.length];
         for (int o = 0; o < costs.length; o++) {
             costs[o] = shopping.grains(cover.offers.get(o).price(), cover.supplier[o]);
-            allowed[o] = uses(cover.supplier[o]);
+            allowed[o] = allows(cover, o);
         }
         return cover.cheapest(costs, allowed);
     }
@@ -193,8 +216,8 @@ final class SupplierCase {
         for (Cover cover : shopping.covers) {
             need.add(cover.wanted);
         }
-        int[] valueRow = new int[state.length];
-        for (int k = 0; k < state.length; k++) {
+        int[] valueRow = new int[ways.length];
+        for (int k = 0; k < ways.length; k++) {
             valueRow[k] = openValue(k) > 0 ? need.size() : -1;
             if (valueRow[k] >= 0) {
                 need.add(openValue(k));
@@ -234,6 +257,6 @@ final class SupplierCase {
                 shopping.grains(offer.price(), k),
                 side < 0 ? new int[] {c} : new int[] {c, side},
                 side < 0 ? new long[] {cover.content[o]} : new long[] {cover.content[o], offer.price()},
-                uses(k) ? (int) Math.min(most, offer.available()) : 0);
+                allows(cover, o) ? (int) Math.min(most, cover.available(o)) : 0);
     }
 }

@@ -2,23 +2,55 @@ package borderwright.engine.buying;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 
 /**
  * What a supplier charges beyond its prices.
  *
+ * <p>Of two ways of delivering, the one for goods of a greater value never costs more: a basket that reaches a mark would
+ * otherwise have to be kept from the charges below it.
+ *
  * @param name the supplier's name
  * @param taxPercent tax added to goods and delivery, percent, not below 0; 0 where prices include it
- * @param delivery delivery charge as priced, minor units, 0 when free or collected
- * @param freeOver value of goods as priced from which delivery is free, minor units; {@link #NEVER} for never
  * @param minimumOrder least value of goods as priced, minor units, 0 for none
+ * @param ways how an order may be got home; none where nothing can be had
  */
-public record SupplierTerms(String name, BigDecimal taxPercent, long delivery, long freeOver, long minimumOrder) {
+public record SupplierTerms(String name, BigDecimal taxPercent, long minimumOrder, List<Carriage> ways) {
     public static final long NEVER = Long.MAX_VALUE;
 
     public SupplierTerms {
-        if (taxPercent.signum() < 0 || delivery < 0 || freeOver < 0 || minimumOrder < 0) {
+        ways = List.copyOf(ways);
+        if (taxPercent.signum() < 0 || minimumOrder < 0) {
             throw new IllegalArgumentException("terms of " + name + " must not be negative");
         }
+        long charge = NEVER;
+        for (Carriage way : ways.stream()
+                .filter(w -> !w.fetched())
+                .sorted(Comparator.comparingLong(Carriage::fromValue))
+                .toList()) {
+            if (way.charge() > charge) {
+                throw new IllegalArgumentException("delivery by " + name + " costs more from " + way.fromValue()
+                        + " on than below; charges must not rise with the value");
+            }
+            charge = way.charge();
+        }
+    }
+
+    /** One delivery charge, minor units, and a value of goods from which it is free; {@link #NEVER} for never. */
+    public SupplierTerms(String name, BigDecimal taxPercent, long delivery, long freeOver, long minimumOrder) {
+        this(name, taxPercent, minimumOrder, delivery(delivery, freeOver));
+    }
+
+    /** One charge, and delivery for nothing from a value on; {@link #NEVER} for never. */
+    static List<Carriage> delivery(long charge, long freeOver) {
+        List<Carriage> ways = new ArrayList<>();
+        ways.add(Carriage.delivered(0, charge));
+        if (freeOver != NEVER) {
+            ways.add(Carriage.delivered(freeOver, 0));
+        }
+        return ways;
     }
 
     /** Terms of a supplier that has none: prices include tax, delivery is free. */
@@ -42,10 +74,5 @@ public record SupplierTerms(String name, BigDecimal taxPercent, long delivery, l
         BigInteger top = bottom.add(percent.unscaledValue());
         BigInteger common = top.gcd(bottom);
         return new BigInteger[] {top.divide(common), bottom.divide(common)};
-    }
-
-    /** Delivery charge for goods of a value, as priced, minor units. */
-    long deliveryFor(long goods) {
-        return goods >= freeOver ? 0 : delivery;
     }
 }

@@ -29,13 +29,24 @@ final class TopUp {
             if (best.value[k] < terms.minimumOrder()) {
                 best = lifted(best, k, terms.minimumOrder());
             }
-            // What is added costs its price, so it must be less than the delivery that it saves.
-            if (best.value[k] < terms.freeOver() && terms.freeOver() - best.value[k] < terms.delivery()) {
-                Purchase free = lifted(best, k, terms.freeOver());
-                best = free.meetsMinimums(shopping) && free.cost < best.cost ? free : best;
+            for (Carriage way : shopping.ways.of(k)) {
+                best = way.fromValue() > best.value[k] ? cheaper(best, k, way) : best;
             }
         }
         return best;
+    }
+
+    private Purchase cheaper(Purchase from, int k, Carriage way) {
+        Carriage now = from.way(k);
+        // What is added costs its price, so it must be less than the charge that it saves.
+        if (now != null
+                && shopping.paid(k, way.fromValue(), way) >= shopping.paid(k, from.value[k], now)
+                && from.canBeHad(shopping)) {
+            return from;
+        }
+        Purchase lifted = lifted(from, k, way.fromValue());
+        boolean isBetter = lifted.cost < from.cost || !from.canBeHad(shopping);
+        return isBetter && lifted.canBeHad(shopping) ? lifted : from;
     }
 
     private Purchase lifted(Purchase from, int k, long mark) {
@@ -73,7 +84,7 @@ final class TopUp {
             Cover cover = shopping.covers.get(c);
             for (int o = 0; o < from.goods[c].length; o++) {
                 long price = cover.offers.get(o).price();
-                int more = cover.offers.get(o).available() - from.goods[c][o];
+                int more = cover.available(o) - from.goods[c][o];
                 if (cover.supplier[o] == k && more > 0 && price > 0 && price <= MOST_GAP) {
                     extras.add(new int[] {1, c, o, (int) price, more});
                 }

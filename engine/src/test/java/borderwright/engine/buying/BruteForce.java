@@ -85,7 +85,11 @@ final class BruteForce {
         }
         long least = best;
         GoodsOffer offer = problem.goods().get(at);
-        for (int n = 0; n <= Math.max(8, most(offer.price(), offer.available())); n++) {
+        int most = Math.min(offer.available(), Math.max(8, most(offer.price(), offer.available())));
+        for (int n = 0; n <= most; n++) {
+            if (n > 0 && n < offer.least()) {
+                continue;
+            }
             goods[at] = n;
             least = overGoods(packs, goods, at + 1, spent + n * offer.price(), least);
         }
@@ -107,18 +111,24 @@ final class BruteForce {
             }
         }
         Map<String, Long> value = new HashMap<>();
+        Map<String, Long> longest = new HashMap<>();
+        Set<String> byLorry = new HashSet<>();
         long counted = 0;
         for (int j = 0; j < packs.length; j++) {
             BoardOffer offer = problem.boards().get(j);
             counted += packs[j] * offer.instead().counted();
             if (packs[j] > 0) {
                 value.merge(offer.supplier(), packs[j] * offer.packPrice(), Long::sum);
+                longest.merge(offer.supplier(), offer.lengthTicks(), Math::max);
             }
         }
         for (int g = 0; g < goods.length; g++) {
             GoodsOffer offer = problem.goods().get(g);
             if (goods[g] > 0) {
                 value.merge(offer.supplier(), goods[g] * offer.price(), Long::sum);
+                if (offer.deliveredOnly()) {
+                    byLorry.add(offer.supplier());
+                }
             }
         }
         long sum = counted;
@@ -130,7 +140,15 @@ final class BruteForce {
             if (order.getValue() < terms.minimumOrder()) {
                 return Long.MAX_VALUE;
             }
-            sum += ShoppingCheck.paid(terms, order.getValue());
+            long paid = ShoppingCheck.leastPaid(
+                    terms,
+                    order.getValue(),
+                    longest.getOrDefault(order.getKey(), 0L),
+                    byLorry.contains(order.getKey()));
+            if (paid == Long.MAX_VALUE) {
+                return paid;
+            }
+            sum += paid;
         }
         return sum;
     }

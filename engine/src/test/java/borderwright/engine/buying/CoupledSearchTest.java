@@ -6,7 +6,6 @@ import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.Demand;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -65,7 +64,7 @@ class CoupledSearchTest {
 
     private static SupplierCase bothFree(ShoppingCase shopping) {
         return SupplierCase.all(shopping, 100).stream()
-                .filter(c -> Arrays.stream(c.state).allMatch(s -> s == SupplierCase.FREE))
+                .filter(c -> c.leastValue(0) > 0 && c.leastValue(1) > 0)
                 .findFirst()
                 .orElseThrow();
     }

@@ -14,7 +14,8 @@ class CoverTest {
         List<GoodsOffer> offers = IntStream.range(0, content.length)
                 .mapToObj(o -> new GoodsOffer("A", "screws", 1, BigDecimal.valueOf(content[o]), available[o]))
                 .toList();
-        return new Cover(new GoodsNeed("screws", BigDecimal.valueOf(wanted), "each"), offers, new int[content.length]);
+        BigDecimal much = BigDecimal.valueOf(wanted);
+        return new Cover(new GoodsNeed("screws", much, "each"), much, offers, available, new int[content.length]);
     }
 
     private static boolean[] all(int n) {

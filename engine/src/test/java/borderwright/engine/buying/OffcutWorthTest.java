@@ -176,7 +176,15 @@ class OffcutWorthTest {
                         buys |= packs[j] > 0;
                     }
                 }
-                sum += value + (buys && value < terms.freeOver() ? terms.delivery() : 0);
+                long reached = value;
+                sum += value
+                        + (buys
+                                ? terms.ways().stream()
+                                        .filter(w -> w.fromValue() <= reached)
+                                        .mapToLong(Carriage::charge)
+                                        .min()
+                                        .orElseThrow()
+                                : 0);
             }
             return sum;
         }

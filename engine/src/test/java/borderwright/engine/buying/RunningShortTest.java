@@ -48,7 +48,7 @@ class RunningShortTest {
                     1000,
                     1000,
                     List.of(new ShoppingAnswer.Order(
-                            "A", List.of(new ShoppingAnswer.BoardLine(offer, 1)), List.of(), 1000, 0, 0)),
+                            "A", List.of(new ShoppingAnswer.BoardLine(offer, 1)), List.of(), 1000, 0, 0, false)),
                     List.of(laid),
                     List.of(),
                     List.of(),

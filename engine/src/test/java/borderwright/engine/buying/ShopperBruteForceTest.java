@@ -72,6 +72,27 @@ class ShopperBruteForceTest {
         }
     }
 
+    /** Delivery in bands, or none, and fetching with a longest board. */
+    private static SupplierTerms withWays(SupplierTerms terms, SplittableRandom random) {
+        List<Carriage> ways = new ArrayList<>();
+        long limit = random.nextInt(3) == 0 ? random.nextInt(50, 110) : Carriage.ANY_LENGTH;
+        long from = random.nextInt(4) == 0 ? random.nextInt(0, 40) : 0;
+        long charge = random.nextInt(10, 40);
+        for (int bands = random.nextInt(0, 4); bands > 0; bands--) {
+            ways.add(new Carriage(false, from, charge, limit));
+            from += random.nextInt(5, 30);
+            charge = random.nextLong(0, charge + 1);
+        }
+        if (random.nextInt(3) > 0 || (ways.isEmpty() && random.nextInt(4) > 0)) {
+            ways.add(new Carriage(
+                    true,
+                    0,
+                    random.nextInt(0, 15),
+                    random.nextBoolean() ? random.nextInt(40, 110) : Carriage.ANY_LENGTH));
+        }
+        return new SupplierTerms(terms.name(), terms.taxPercent(), terms.minimumOrder(), ways);
+    }
+
     /** A few pieces of one or two sections, two suppliers, terms, packs, limits, owned boards and goods. */
     static ShoppingProblem small(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
@@ -145,6 +166,19 @@ class ShopperBruteForceTest {
                         random.nextBoolean() ? random.nextInt(10, 90) : SupplierTerms.NEVER,
                         random.nextInt(3) == 0 ? random.nextInt(0, 60) : 0));
             }
+        }
+        // Drawn apart, so that the other figures of old seeds stay.
+        SplittableRandom more = new SplittableRandom(~seed);
+        terms.replaceAll(t -> more.nextInt(2) == 0 ? t : withWays(t, more));
+        if (!needs.isEmpty() && more.nextBoolean()) {
+            goods.add(new GoodsOffer(
+                    more.nextBoolean() ? "A" : "B",
+                    "screws",
+                    more.nextInt(3, 12),
+                    BigDecimal.valueOf(more.nextInt(1, 4)),
+                    more.nextBoolean() ? ANY : more.nextInt(1, 5),
+                    more.nextInt(1, 5),
+                    more.nextInt(3) == 0));
         }
         return new ShoppingProblem(
                 demands, boards, terms, owned, needs, goods, random.nextInt(0, 4), random.nextInt(0, 3));

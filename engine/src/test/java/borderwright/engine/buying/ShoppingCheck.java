@@ -108,7 +108,8 @@ public final class ShoppingCheck {
                     if (line.offer().item().equals(need.item())) {
                         got = got.add(line.offer().contains().multiply(BigDecimal.valueOf(line.count())));
                     }
-                    if (line.count() > line.offer().available()) {
+                    if (line.count() > line.offer().available()
+                            || line.count() < line.offer().least()) {
                         faults.add(line.count() + " bought of " + line.offer());
                     }
                 }
@@ -134,7 +135,7 @@ public final class ShoppingCheck {
             for (ShoppingAnswer.GoodsLine line : order.goods()) {
                 value += line.count() * line.offer().price();
             }
-            long total = paid(terms, value);
+            long total = leastPaid(terms, order, value);
             if (total != order.total() || value != order.value()) {
                 faults.add("order of " + order.supplier() + " is " + total + ", not " + order.total());
             }
@@ -148,10 +149,30 @@ public final class ShoppingCheck {
         }
     }
 
-    /** Goods of a value with delivery and tax, rounded half up. */
-    static long paid(SupplierTerms terms, long value) {
-        long delivered = value + (value >= terms.freeOver() ? 0 : terms.delivery());
-        return BigDecimal.valueOf(delivered)
+    /** What an order costs by the cheapest way that carries it; {@link Long#MAX_VALUE} where none does. */
+    private static long leastPaid(SupplierTerms terms, ShoppingAnswer.Order order, long value) {
+        long longest = order.boards().stream()
+                .mapToLong(line -> line.offer().lengthTicks())
+                .max()
+                .orElse(0);
+        boolean byLorry = order.goods().stream().anyMatch(line -> line.offer().deliveredOnly());
+        return leastPaid(terms, value, longest, byLorry);
+    }
+
+    static long leastPaid(SupplierTerms terms, long value, long longest, boolean byLorry) {
+        long least = Long.MAX_VALUE;
+        for (Carriage way : terms.ways()) {
+            if (value >= way.fromValue() && longest <= way.longestTicks() && !(byLorry && way.fetched())) {
+                least = Math.min(
+                        least, way.fetched() ? taxed(terms, value) + way.charge() : taxed(terms, value + way.charge()));
+            }
+        }
+        return least;
+    }
+
+    /** With tax, rounded half up. */
+    private static long taxed(SupplierTerms terms, long value) {
+        return BigDecimal.valueOf(value)
                 .multiply(BigDecimal.valueOf(100).add(terms.taxPercent()))
                 .divide(BigDecimal.valueOf(100), 0, RoundingMode.HALF_UP)
                 .longValueExact();

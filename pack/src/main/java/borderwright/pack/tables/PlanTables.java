@@ -121,7 +121,11 @@ public final class PlanTables {
             for (Basket.Line line : order.lines()) {
                 lineRow(table, plan, order, line);
             }
-            charge(table, order.supplier(), "delivery", order.delivery().getAmount());
+            charge(
+                    table,
+                    order.supplier(),
+                    order.fetched() ? "fetching it" : "delivery",
+                    order.delivery().getAmount());
             charge(table, order.supplier(), "tax", order.tax().getAmount());
             charge(table, order.supplier(), "total", order.total().getAmount());
         }

@@ -1,0 +1,107 @@
+package borderwright.engine.buying;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The ways of getting each supplier's order home that may be of use: none that is never better than another, none whose
+ * value what is to be had does not reach, and none that leaves behind what is bought in any case.
+ */
+final class OrderWays {
+    private final ShoppingCase shopping;
+    private final List<List<Carriage>> ways = new ArrayList<>();
+
+    OrderWays(ShoppingCase shopping) {
+        this.shopping = shopping;
+        for (int k = 0; k < shopping.suppliers.size(); k++) {
+            ways.add(useful(k));
+        }
+    }
+
+    List<Carriage> of(int k) {
+        return ways.get(k);
+    }
+
+    /** Whether any order must reach a value for anything. */
+    boolean haveMarks() {
+        return shopping.suppliers.stream().anyMatch(t -> t.minimumOrder() > 0)
+                || ways.stream().flatMap(List::stream).anyMatch(w -> w.fromValue() > 0);
+    }
+
+    /** Whether boards of supplier {@code k} can be got home at all. */
+    boolean carry(int k, BoardOffer offer) {
+        return ways.get(k).stream().anyMatch(w -> w.carries(offer));
+    }
+
+    /** Whether goods of supplier {@code k} can be got home at all. */
+    boolean carry(int k, GoodsOffer offer) {
+        return ways.get(k).stream().anyMatch(w -> w.carries(offer));
+    }
+
+    /** Whether a way carries what is bought from supplier {@code k} in any case. */
+    boolean carryFirst(int k, Carriage way) {
+        String name = shopping.suppliers.get(k).name();
+        return shopping.problem.first().stream()
+                        .filter(b -> b.supplier().equals(name))
+                        .allMatch(way::carries)
+                && shopping.problem.firstGoods().stream()
+                        .filter(g -> g.supplier().equals(name))
+                        .allMatch(way::carries);
+    }
+
+    private List<Carriage> useful(int k) {
+        List<Carriage> useful = new ArrayList<>();
+        double most = mostValue(k);
+        for (Carriage way : shopping.suppliers.get(k).ways()) {
+            if (way.fromValue() > most
+                    || !carryFirst(k, way)
+                    || useful.stream().anyMatch(other -> isNoWorse(other, way, k))) {
+                continue;
+            }
+            useful.removeIf(other -> isNoWorse(way, other, k));
+            useful.add(way);
+        }
+        return useful;
+    }
+
+    /** What an order can come to, as priced; an estimate from above. */
+    private double mostValue(int k) {
+        String name = shopping.suppliers.get(k).name();
+        double most = 0;
+        for (BoardOffer b : shopping.problem.boards()) {
+            if (b.supplier().equals(name) && b.packPrice() > 0) {
+                double packs = (double) b.available() / b.pack();
+                most += b.available() == Integer.MAX_VALUE ? Double.POSITIVE_INFINITY : b.packPrice() * packs;
+            }
+        }
+        for (GoodsOffer g : shopping.problem.goods()) {
+            if (g.supplier().equals(name) && g.price() > 0) {
+                most += g.available() == Integer.MAX_VALUE
+                        ? Double.POSITIVE_INFINITY
+                        : (double) g.price() * g.available();
+            }
+        }
+        return most * (1 + 1e-9);
+    }
+
+    /**
+     * Whether one way carries all that another does, from no greater value, for no more. Rounding an order keeps this order:
+     * it never falls with what is rounded, and a journey of one's own is in whole minor units.
+     */
+    private boolean isNoWorse(Carriage way, Carriage other, int k) {
+        long least = shopping.suppliers.get(k).minimumOrder();
+        return Math.max(least, way.fromValue()) <= Math.max(least, other.fromValue())
+                && shopping.grains(way, k) <= shopping.grains(other, k)
+                && carriesAllOf(way, other, k);
+    }
+
+    private boolean carriesAllOf(Carriage way, Carriage other, int k) {
+        String name = shopping.suppliers.get(k).name();
+        return shopping.problem.boards().stream()
+                        .filter(b -> b.supplier().equals(name) && other.carries(b))
+                        .allMatch(way::carries)
+                && shopping.problem.goods().stream()
+                        .filter(g -> g.supplier().equals(name) && other.carries(g))
+                        .allMatch(way::carries);
+    }
+}
