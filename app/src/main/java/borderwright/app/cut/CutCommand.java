@@ -53,7 +53,8 @@ public final class CutCommand implements Callable<Integer> {
     @Option(
             names = "--terms",
             paramLabel = "T.csv",
-            description = "terms: supplier,tax_percent,delivery,free_over,minimum_order")
+            description = "terms: supplier,tax_percent,delivery,free_over,minimum_order (further columns from_value: a"
+                    + " row more for each band of delivery; collection, collect_up_to_mm)")
     private @Nullable Path terms;
 
     @Option(

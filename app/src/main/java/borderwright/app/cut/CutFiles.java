@@ -7,9 +7,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Reads the files of pieces, boards and terms, and gathers all that is wrong with them. */
@@ -23,7 +21,7 @@ final class CutFiles {
     private final Faults faults;
     private final List<Demand> demands = new ArrayList<>();
     private final List<PricedBoard> priced = new ArrayList<>();
-    private final List<PricedTerms> pricedTerms = new ArrayList<>();
+    private final TermsRows termsRows = new TermsRows(this);
     private int decimals = 2;
     private @Nullable String lengthColumn;
 
@@ -33,13 +31,6 @@ final class CutFiles {
 
     private record PricedBoard(
             String supplier, String section, long ticks, BigDecimal price, int pack, int available, int least) {}
-
-    private record PricedTerms(
-            String supplier,
-            BigDecimal tax,
-            BigDecimal delivery,
-            @Nullable BigDecimal freeOver,
-            BigDecimal minimum) {}
 
     List<Demand> demands() {
         return demands;
@@ -67,16 +58,7 @@ final class CutFiles {
     }
 
     List<SupplierTerms> terms() {
-        List<SupplierTerms> terms = new ArrayList<>();
-        for (PricedTerms t : pricedTerms) {
-            terms.add(new SupplierTerms(
-                    t.supplier,
-                    t.tax,
-                    minor(t.delivery),
-                    t.freeOver == null ? SupplierTerms.NEVER : minor(t.freeOver),
-                    minor(t.minimum)));
-        }
-        return terms;
+        return termsRows.terms();
     }
 
     /** Whether what is asked for could cost more than can be counted. */
@@ -90,27 +72,14 @@ final class CutFiles {
             dearest = dearest.max(
                     board.price.multiply(BigDecimal.valueOf(board.pack)).multiply(BigDecimal.valueOf(board.least)));
         }
-        BigDecimal marks = BigDecimal.ZERO;
-        // Taxes are counted in whole parts of the least unit of money: hundredths, or less with decimals in the rate.
-        int parts = 0;
-        for (PricedTerms terms : pricedTerms) {
-            parts = terms.tax.signum() > 0
-                    ? Math.max(
-                            parts,
-                            2 + Math.max(0, terms.tax.stripTrailingZeros().scale()))
-                    : parts;
-            marks = marks.add(terms.delivery)
-                    .add(terms.minimum)
-                    .add(terms.freeOver == null ? BigDecimal.ZERO : terms.freeOver);
-        }
         return dearest.multiply(pieces)
-                        .add(marks)
-                        .movePointRight(decimals + parts)
+                        .add(termsRows.marks())
+                        .movePointRight(decimals + termsRows.parts())
                         .compareTo(MOST_MONEY)
                 > 0;
     }
 
-    private long minor(BigDecimal amount) {
+    long minor(BigDecimal amount) {
         return amount.movePointRight(decimals).longValueExact();
     }
 
@@ -142,19 +111,7 @@ final class CutFiles {
 
     void readTerms(Path path) {
         CsvTable table = new CsvTable(path, faults);
-        Set<String> seen = new HashSet<>();
-        table.read(() -> hasColumn(table, "supplier"), row -> {
-            if (!seen.add(row.text("supplier"))) {
-                row.fault("Supplier '" + row.text("supplier") + "' has terms already.");
-            }
-            BigDecimal tax = money(row, "tax_percent", BigDecimal.ZERO);
-            BigDecimal delivery = money(row, "delivery", BigDecimal.ZERO);
-            BigDecimal freeOver = row.text("free_over").isEmpty() ? null : money(row, "free_over", null);
-            BigDecimal minimum = money(row, "minimum_order", BigDecimal.ZERO);
-            if (!row.isBad() && tax != null && delivery != null && minimum != null) {
-                pricedTerms.add(new PricedTerms(row.text("supplier"), tax, delivery, freeOver, minimum));
-            }
-        });
+        table.read(() -> hasColumn(table, "supplier"), termsRows::read);
     }
 
     private boolean hasLength(CsvTable table) {
@@ -203,7 +160,8 @@ final class CutFiles {
         return least;
     }
 
-    private @Nullable BigDecimal money(CsvTable.Row row, String column, @Nullable BigDecimal otherwise) {
+    @Nullable
+    BigDecimal money(CsvTable.Row row, String column, @Nullable BigDecimal otherwise) {
         String text = row.number(column, column.replace('_', ' '));
         if (text.isEmpty() && otherwise != null) {
             return otherwise;
@@ -216,7 +174,7 @@ final class CutFiles {
             return null;
         }
         BigDecimal amount = new BigDecimal(text);
-        if (!column.equals("tax_percent")) {
+        if (!column.equals("tax_percent") && !column.equals("collect_up_to_mm")) {
             decimals = Math.max(decimals, amount.stripTrailingZeros().scale());
         }
         return amount;

@@ -120,7 +120,7 @@ final class CutReport {
         out.println();
         out.println("From " + (order.supplier().isEmpty() ? "the supplier" : order.supplier()) + ": "
                 + money(order.total()).toPlainString() + " in all (goods "
-                + money(order.value()).toPlainString() + ", delivery "
+                + money(order.value()).toPlainString() + (order.fetched() ? ", fetching it " : ", delivery ")
                 + money(order.delivery()).toPlainString() + ", tax "
                 + money(order.tax()).toPlainString() + ")");
         for (ShoppingAnswer.BoardLine line : order.boards()) {

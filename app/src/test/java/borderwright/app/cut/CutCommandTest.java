@@ -91,6 +91,44 @@ class CutCommandTest {
         }
 
         @Test
+        void deliveryComesInBandsAndShortBoardsMayBeFetched() throws IOException {
+            String pieces = "section,length_mm,quantity,label\nlarch,1000,2,side\n";
+            String head =
+                    "supplier,tax_percent,delivery,free_over,minimum_order,from_value,collection,collect_up_to_mm\n";
+            Path near = file("T.csv", head + "A,,35,,,,4.50,2400\nA,,2,,,14,,\n");
+            assertThat(cut(pieces, BOARDS, "--terms", near.toString()).out)
+                    .contains("Cost 12, no basket costs less than 12 (proven)")
+                    .contains("fetching it 4.5")
+                    .contains("The order from A is fetched for 4.5: nothing over 2400 mm travels");
+            // Too long to fetch: a second board costs less than the charge for one.
+            Path far = file("U.csv", head + "A,,35,,,,4.50,2399\nA,,2,,,14,,\n");
+            assertThat(cut(pieces, BOARDS, "--terms", far.toString()).out)
+                    .contains("Cost 17, no basket costs less than 17 (proven)")
+                    .contains("delivery 2");
+            // Without a charge for delivery it is only fetched, and nothing is short enough.
+            Path none = file("V.csv", head + "A,,,,,,0,2399\n");
+            assertThat(cut(pieces, BOARDS, "--terms", none.toString()).code).isEqualTo(1);
+        }
+
+        @Test
+        void bandsThatCannotBeAreNamed() throws IOException {
+            String pieces = "section,length_mm,quantity,label\nlarch,1000,2,side\n";
+            String head =
+                    "supplier,tax_percent,delivery,free_over,minimum_order,from_value,collection,collect_up_to_mm\n";
+            Path terms = file(
+                    "T.csv",
+                    head + "A,,35,,,,,\nA,,40,,,100,,\nA,,20,,,0,,\nA,20,20,,,50,,\nA,,20,,,,,\nB,,5,,,,,2400\n");
+            Run run = cut(pieces, BOARDS, "--terms", terms.toString());
+            assertThat(run.code).isEqualTo(2);
+            assertThat(run.err)
+                    .contains("T.csv:3: Delivery must not cost more for more goods: 40 from 100 on, but 35 below.")
+                    .contains("T.csv:4: Bands of delivery go upwards: the value 0 comes after 0.")
+                    .contains("T.csv:5: The tax percent of 'A' belongs in its first row; here it must be empty.")
+                    .contains("T.csv:6: Supplier 'A' has terms already.")
+                    .contains("T.csv:7: A longest board to collect is given, but no cost of collection");
+        }
+
+        @Test
         void theBasketIsExplained() throws IOException {
             String pieces = "section,length_mm,quantity,label\nlarch,1000,2,side\n";
             String boards = BOARDS + "B,larch,2400,7.60,,\n";

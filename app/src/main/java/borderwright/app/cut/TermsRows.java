@@ -1,0 +1,134 @@
+package borderwright.app.cut;
+
+import borderwright.engine.buying.Carriage;
+import borderwright.engine.buying.SupplierTerms;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** The rows of a file of terms: one for each supplier, and one more for each further band of delivery charges. */
+final class TermsRows {
+    private static final List<String> ONCE =
+            List.of("tax_percent", "free_over", "minimum_order", "collection", "collect_up_to_mm");
+
+    private final CutFiles files;
+    private final Map<String, Supplier> suppliers = new LinkedHashMap<>();
+
+    TermsRows(CutFiles files) {
+        this.files = files;
+    }
+
+    private record Band(BigDecimal from, BigDecimal charge) {}
+
+    private record Supplier(
+            BigDecimal tax,
+            BigDecimal minimum,
+            List<Band> bands,
+            @Nullable BigDecimal collection,
+            @Nullable BigDecimal collectUpTo) {}
+
+    void read(CsvTable.Row row) {
+        String name = row.text("supplier");
+        Supplier known = suppliers.get(name);
+        BigDecimal from = files.money(row, "from_value", BigDecimal.ZERO);
+        BigDecimal charge = files.money(row, "delivery", BigDecimal.ZERO);
+        if (known != null) {
+            if (row.text("from_value").isEmpty()) {
+                row.fault("Supplier '" + name + "' has terms already.");
+            } else if (from != null && charge != null) {
+                addBand(known, new Band(from, charge), row);
+            }
+            return;
+        }
+        BigDecimal tax = files.money(row, "tax_percent", BigDecimal.ZERO);
+        BigDecimal minimum = files.money(row, "minimum_order", BigDecimal.ZERO);
+        BigDecimal freeOver = optional(row, "free_over");
+        BigDecimal collection = optional(row, "collection");
+        BigDecimal collectUpTo = optional(row, "collect_up_to_mm");
+        if (collection == null && collectUpTo != null) {
+            row.fault(
+                    "A longest board to collect is given, but no cost of collection; write 0 where it costs nothing.");
+        }
+        if (row.isBad() || from == null || charge == null || tax == null || minimum == null) {
+            return;
+        }
+        List<Band> bands = new ArrayList<>();
+        if (collection == null || !row.text("delivery").isEmpty()) {
+            bands.add(new Band(from, charge));
+        }
+        if (freeOver != null) {
+            bands.add(new Band(freeOver, BigDecimal.ZERO));
+        }
+        suppliers.put(name, new Supplier(tax, minimum, bands, collection, collectUpTo));
+    }
+
+    private @Nullable BigDecimal optional(CsvTable.Row row, String column) {
+        return row.text(column).isEmpty() ? null : files.money(row, column, null);
+    }
+
+    private static void addBand(Supplier known, Band band, CsvTable.Row row) {
+        for (String column : ONCE) {
+            if (!row.text(column).isEmpty()) {
+                row.fault("The " + column.replace('_', ' ') + " of '" + row.text("supplier")
+                        + "' belongs in its first row; here it must be empty.");
+                return;
+            }
+        }
+        Band last = known.bands.isEmpty() ? null : known.bands.get(known.bands.size() - 1);
+        if (last != null && band.from.compareTo(last.from) <= 0) {
+            row.fault("Bands of delivery go upwards: the value " + band.from.toPlainString() + " comes after "
+                    + last.from.toPlainString() + ".");
+        } else if (last != null && band.charge.compareTo(last.charge) > 0) {
+            row.fault("Delivery must not cost more for more goods: " + band.charge.toPlainString() + " from "
+                    + band.from.toPlainString() + " on, but " + last.charge.toPlainString() + " below.");
+        } else {
+            known.bands.add(band);
+        }
+    }
+
+    List<SupplierTerms> terms() {
+        List<SupplierTerms> terms = new ArrayList<>();
+        suppliers.forEach((name, s) -> {
+            List<Carriage> ways = new ArrayList<>();
+            s.bands.forEach(b -> ways.add(Carriage.delivered(files.minor(b.from), files.minor(b.charge))));
+            if (s.collection != null) {
+                ways.add(new Carriage(true, 0, files.minor(s.collection), longest(s.collectUpTo)));
+            }
+            terms.add(new SupplierTerms(name, s.tax, files.minor(s.minimum), ways));
+        });
+        return terms;
+    }
+
+    private static long longest(@Nullable BigDecimal mm) {
+        return mm == null
+                ? Carriage.ANY_LENGTH
+                : mm.multiply(BigDecimal.valueOf(320))
+                        .setScale(0, RoundingMode.FLOOR)
+                        .longValueExact();
+    }
+
+    /** More than all charges and values that orders must reach. */
+    BigDecimal marks() {
+        BigDecimal marks = BigDecimal.ZERO;
+        for (Supplier s : suppliers.values()) {
+            marks = marks.add(s.minimum).add(s.collection == null ? BigDecimal.ZERO : s.collection);
+            for (Band band : s.bands) {
+                marks = marks.add(band.from).add(band.charge);
+            }
+        }
+        return marks;
+    }
+
+    /** Decimals that taxes add to the parts of money that are counted: hundredths, or less with decimals in the rate. */
+    int parts() {
+        return suppliers.values().stream()
+                .filter(s -> s.tax.signum() > 0)
+                .mapToInt(s -> 2 + Math.max(0, s.tax.stripTrailingZeros().scale()))
+                .max()
+                .orElse(0);
+    }
+}
