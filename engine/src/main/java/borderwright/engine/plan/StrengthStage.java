@@ -63,10 +63,10 @@ final class StrengthStage {
         return wet == null ? null : wet * Gravity.KN_PER_KG;
     }
 
-    /** What is dug lies under the gravel too; earth may be anything down to clay. Nobody knows what bears paving. */
+    /** What is dug lies under the gravel too; earth may be anything down to clay. Paving is dug nowhere. */
     private static GroundKind dug(GroundWish ground) {
         if (ground.surfaceOrHabit().isHard()) {
-            return GroundKind.UNKNOWN;
+            return GroundKind.PAVED;
         }
         return ground.soilOrHabit() == GroundWish.Soil.SAND ? GroundKind.SAND : GroundKind.CLAY;
     }

@@ -7,6 +7,8 @@ public enum GroundKind {
     SAND("sand, silty sand, clayey gravel", 2000, 0.25, 150),
     /** The code gives clay a cohesion of 130 psf instead of friction; friction is left at nothing here. */
     CLAY("clay, sandy clay, silt", 1500, 0, 100),
+    /** Not ground at all: it is taken to bear a box, and a roof's load limit is a check of its own. */
+    PAVED("paving, concrete or a roof", 0, 0, 0),
     /** Made ground and topsoil: the table gives none without an investigation. */
     UNKNOWN("unknown ground, fill or topsoil", 0, 0, 0);
 

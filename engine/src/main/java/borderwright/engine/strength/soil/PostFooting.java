@@ -27,7 +27,7 @@ public record PostFooting(double depthM, double widthM, GroundKind ground) {
             case GRAVEL -> 3;
             case SAND -> 2;
             case CLAY -> 1.5;
-            case UNKNOWN -> 0.5;
+            case UNKNOWN, PAVED -> 0.5;
         };
     }
 
