@@ -33,6 +33,15 @@ public final class TestBoxes {
         return box(name, outline, dividers, planters, 0, 450, 0, Map.of(LARCH.name(), longestMm));
     }
 
+    /** A box 450 mm high at the datum whose posts and braces are let into the ground in concrete. */
+    public static Box footed(String name, Ring outline, double depthMm) {
+        Box plain = box(name, outline, 0, 450, 0);
+        return BoxBuilder.build(
+                plain.plan(),
+                BuildRules.of(LARCH.name(), BATTEN.name()).withPostFooting(Length.ofMm(depthMm)),
+                new BuildMeans(List.of(LARCH, BATTEN), List.of(), Map.of(), UnitSystem.METRIC));
+    }
+
     private static Box box(
             String name,
             Ring outline,

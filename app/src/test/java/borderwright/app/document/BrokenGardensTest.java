@@ -94,10 +94,11 @@ class BrokenGardensTest {
             number-hexadecimal.yaml:9:39: runs[0].planters: `0x10` is not a number. Write a whole number, such as `8`.
             first-faults.yaml:19:28: first.saw: No saw is named `mitre saw`. The only one is `table saw`.
             first-faults.yaml:19:72: first.unusable: `unusable` is more than the boards that were looked over. Write how many were looked over, such as `boards: 12`, and how many of these were of no use.
-            near-faults.yaml:19:7: ground.near[0]: How far a tree's roots reach follows from its trunk, which is not said. Measure across the trunk 1.5 m above the ground, and write it, such as `trunk: 180 mm`.
+            near-faults.yaml:19:7: ground.near[0]: How far a tree's roots reach follows from its trunk, which is not said. Measure it 1.5 m above the ground, and write `trunk: 180 mm` across it, or `girth: 560 mm` round it.
             near-faults.yaml:20:7: ground.near[1]: Whether a planter stands in the way follows from its lower edge, which is not said. Write its height above the datum, such as `bottom: 160 mm`.
             near-faults.yaml:20:31: ground.near[1].edge: No corner is named `C`. The corners are A B.
             near-faults.yaml:21:46: ground.near[2].to: It ends before it begins. Name the edge from its other corner, or exchange `along` and `to`.
+            near-faults.yaml:22:62: ground.near[3].trunk: How far a tree's roots reach follows from its trunk, which is said twice, across and round. Measure it 1.5 m above the ground, and write `trunk: 180 mm` across it, or `girth: 560 mm` round it.
             near-misspelt.yaml:19:14: ground.near[0].what: `telephon` is not one of the choices. Write one of `tree`, `gas`, `electricity`, `water`, `telephone`, `drain`, `air brick`, `cladding`. Perhaps you meant `telephone`.
             near-misspelt.yaml:19:54: ground.near[0].trunk: `2 mm` is out of range. Write a length from 10 mm to 3000 mm.
             number-huge-exponent.yaml:16:48: suppliers[0].boards[0].price: `1e999999999` is not a number. Write a number without a unit or a currency sign, such as `9.60`.
@@ -127,12 +128,16 @@ class BrokenGardensTest {
             range-half.yaml:9:49: runs[0].depth: `to` is missing in this range. Write `{from: 1.2 m, to: 2.4 m}`, or one length.
             range-wrong-key.yaml:9:49: runs[0].depth: `to` is missing in this range. Write `{from: 1.2 m, to: 2.4 m}`, or one length.
             range-wrong-key.yaml:9:64: runs[0].depth.till: `till` is not a key of this group. Its keys are from, to.
+            received-faults.yaml:20:46: received.boards[0].count: A board that is cut into is one board, here it is 2. Give each its own line.
+            received-faults.yaml:21:59: received.boards[1].unusable: 3 of 2 cannot be unusable. Write how many arrived as `count`.
             run-size-not-said.yaml:9:5: runs[0]: The run `run` does not say how many planters it has, nor how long one is. Write `planters: 8` or `length: 1.2 m`.
             run-size-said-twice.yaml:9:50: runs[0].length: The run `run` gives both the number of planters and the length of one. Keep `planters` or `length`; the other follows.
             run-turns-nowhere.yaml:9:61: runs[0].corners[0].corner: The run does not turn at `B`. It follows one edge and turns nowhere.
             section-unknown-in-price.yaml:16:19: suppliers[0].boards[0].section: No section is named `spruce`. The only one is `larch`.
             section-unknown-in-price.yaml:18:15: owned[0].section: No section is named `larsh`. Perhaps you meant `larch`.
             section-unknown.yaml:10:16: build.walls: No section is named `lurch`. Perhaps you meant `larch`.
+            substitute-and-footing.yaml:10:37: build.post footing: Posts cannot be let into paving or a roof. Leave `post footing` out, or say another `ground.surface`.
+            substitute-and-footing.yaml:20:5: substitutes[0]: `oak` is not as thick and wide as `larch`, so pieces would not fit. Name a section of the same size; for another size write a variant.
             text-empty.yaml:1:7: name: This text is empty. Write a text, such as `Fence to shed`.
             text-for-a-group.yaml:10:8: build: `larch` stands here. Write a group of keys: walls, braces, posts, ties, dividers, capping, bearers, slats, corners, brace spacing, tie spacing, slat gap, bearer spacing, capping overhang, face out, screws, post footing.
             text-for-a-list.yaml:13:12: suppliers: `Alder` stands where a list belongs. Begin each item with `- ` on a line of its own, or write them in brackets: `[..., ...]`.

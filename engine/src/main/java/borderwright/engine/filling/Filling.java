@@ -7,6 +7,7 @@ import borderwright.engine.garden.GroundWish.Surface;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.GroundPlan;
+import borderwright.engine.ground.GroundPlan.StandsOver;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
@@ -66,6 +67,7 @@ public final class Filling {
         List<Problem> unmet = new ArrayList<>();
         roof(weights, notes, unmet);
         heavy(weights, notes);
+        standsOver(weights, ground.standsOver(), notes);
         return new FillPlan(
                 planters,
                 materials,
@@ -104,6 +106,21 @@ public final class Filling {
                     "Wish a platform, a lighter filling or lower walls; the building's engineer decides."));
         } else {
             notes.add(said + ", under nine tenths of its limit of " + load.words(limit) + ".");
+        }
+    }
+
+    private void standsOver(List<BoxWeight> weights, List<StandsOver> over, List<String> notes) {
+        AreaLoad load = AreaLoad.in(garden.unitsOrMetric());
+        for (StandsOver one : over) {
+            double kgPerM2 = weights.stream()
+                    .filter(weight -> weight.box().equals(one.box()))
+                    .mapToDouble(BoxWeight::kgPerM2)
+                    .findFirst()
+                    .orElseThrow();
+            notes.add("Not shown to hold: " + one.box() + " stands over "
+                    + (one.lengthMm() > 0 ? format.site(one.lengthMm()) + " of " : "") + one.service()
+                    + " and presses on the ground with " + load.words(load.ofKgPerM2(kgPerM2))
+                    + ", filled and soaked; its owner may have to dig it up. Ask before you build.");
         }
     }
 

@@ -130,12 +130,14 @@ public final class GardenChecks {
             edges.requireEdge(thing.edge(), where + ".edge", found);
             boolean needsBottom =
                     thing.what() == NearbyThing.Kind.AIR_BRICK || thing.what() == NearbyThing.Kind.CLADDING;
-            if (thing.what() == NearbyThing.Kind.TREE && thing.trunk() == null) {
+            if (thing.what() == NearbyThing.Kind.TREE && (thing.trunk() == null) == (thing.girth() == null)) {
                 found.add(new Problem(
                         "near-trunk",
                         where + ".trunk",
-                        "How far a tree's roots reach follows from its trunk, which is not said.",
-                        "Measure across the trunk 1.5 m above the ground, and write it, such as `trunk: 180 mm`."));
+                        "How far a tree's roots reach follows from its trunk, which is "
+                                + (thing.trunk() == null ? "not said." : "said twice, across and round."),
+                        "Measure it 1.5 m above the ground, and write `trunk: 180 mm` across it, or `girth: 560 mm` round"
+                                + " it."));
             }
             if (needsBottom && thing.bottom() == null) {
                 found.add(new Problem(

@@ -31,6 +31,14 @@ public record NearbyThing(
         @Nullable
         Length trunk,
 
+        @Says(
+                value = "a tree's girth there, the tape round its trunk, in the place of `trunk`",
+                example = "560 mm",
+                atLeast = 30,
+                atMost = 9500)
+        @Nullable
+        Length girth,
+
         @Says(value = "how deep a service lies below the ground, if that is known", atLeast = 0, atMost = 5000)
         @Nullable
         Length depth,
@@ -63,6 +71,11 @@ public record NearbyThing(
             return this == GAS || this == ELECTRICITY || this == WATER || this == TELEPHONE || this == DRAIN;
         }
 
+        /** Whether a struck one can kill. */
+        public boolean canKill() {
+            return this == GAS || this == ELECTRICITY;
+        }
+
         /** In a sentence, with its article. */
         public String inWords() {
             return switch (this) {
@@ -76,6 +89,15 @@ public record NearbyThing(
                 case CLADDING -> "the cladding";
             };
         }
+    }
+
+    private static final double TRUNKS = 12;
+    private static final double MOST_ROOTS_MM = 15_000;
+
+    /** How far a tree's roots are taken to reach, mm: 12 trunks, 15 m at most (BS 5837:2012 4.6.1, from memory); 0 of no tree. */
+    public double rootsMm() {
+        double across = trunk != null ? trunk.mm() : girth != null ? girth.mm() / Math.PI : 0;
+        return Math.min(MOST_ROOTS_MM, TRUNKS * across);
     }
 
     /** Along the edge where it ends, mm. */

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param gravelLooseM3 gravel to order, m3 loose
  * @param sheet the sheet in the dug bed; empty where none is wished
  * @param clearances how far planters keep from what they have to keep clear of
+ * @param standsOver boxes that stand over services in the ground
  * @param notes what a person should know of it, each a sentence with numbers
  * @param unmet what stops the work until someone has decided, with the reason
  */
@@ -23,14 +24,25 @@ public record GroundPlan(
         double gravelLooseM3,
         Optional<SheetPlan> sheet,
         List<Clearance> clearances,
+        List<StandsOver> standsOver,
         List<String> notes,
         List<Problem> unmet) {
     public GroundPlan {
         boxes = List.copyOf(boxes);
         clearances = List.copyOf(clearances);
+        standsOver = List.copyOf(standsOver);
         notes = List.copyOf(notes);
         unmet = List.copyOf(unmet);
     }
+
+    /**
+     * A box over a service.
+     *
+     * @param box its name
+     * @param service in words
+     * @param lengthMm how much of the service lies under it, mm; 0 for a cover or another point
+     */
+    public record StandsOver(String box, String service, double lengthMm) {}
 
     /** Area made ready, m2. */
     public double areaM2() {

@@ -34,21 +34,27 @@ public final class GroundWork {
      * @param survey what was said of its edges, for damp-proof courses
      * @param wish how the ground is made ready
      * @param soil for how far soil stays below the rim
+     * @param bowMm how far a wall may bow out, for fences, mm
      * @param format for sentences
      */
     public static GroundPlan plan(
-            List<Box> boxes, Outline outline, SurveyNotes survey, GroundWish wish, SoilWish soil, LengthFormat format) {
-        return new GroundWork(outline, wish, format).plan(boxes, survey, soil);
+            List<Box> boxes,
+            Outline outline,
+            SurveyNotes survey,
+            GroundWish wish,
+            SoilWish soil,
+            double bowMm,
+            LengthFormat format) {
+        return new GroundWork(outline, wish, format).plan(boxes, survey, soil, bowMm);
     }
 
-    private GroundPlan plan(List<Box> boxes, SurveyNotes survey, SoilWish soil) {
+    private GroundPlan plan(List<Box> boxes, SurveyNotes survey, SoilWish soil, double bowMm) {
         List<Geometry> areas = DugAreas.of(boxes, outline.ring(), wish);
         BoxGroundMaker maker = new BoxGroundMaker(outline.ground(), wish);
         List<BoxGround> grounds = new ArrayList<>();
-        List<Geometry> dug = new ArrayList<>();
         for (int i = 0; i < boxes.size(); i++) {
-            dug.add(DugAreas.dug(boxes.get(i), areas.get(i), wish));
-            grounds.add(maker.make(boxes.get(i), areas.get(i), dug.get(i)));
+            Geometry dug = DugAreas.dug(boxes.get(i), areas.get(i), wish);
+            grounds.add(maker.make(boxes.get(i), areas.get(i), dug));
         }
         Spoil spoil = Spoil.of(
                 grounds.stream().mapToDouble(BoxGround::turfM3).sum(),
@@ -61,17 +67,19 @@ public final class GroundWork {
         List<String> notes = new ArrayList<>();
         List<Problem> unmet = new ArrayList<>();
         tell(boxes, notes);
-        new DampCourse(outline, format).check(survey.edges(), boxes, soil.belowRimMm(), notes, unmet);
         List<Clearance> clearances = new ArrayList<>();
-        boolean hard = wish.surfaceOrHabit().isHard();
-        if (hard) {
+        if (wish.surfaceOrHabit().isHard()) {
             clearances.addAll(
                     new RunOff(outline, format, wish.feetOrHabit().leastMm()).of(boxes, grounds, notes, unmet));
         }
-        clearances.addAll(
-                new Clearances(outline, format, boxes, grounds, hard ? List.of() : dug, soil.belowRimMm(), notes, unmet)
-                        .of(wish.near()));
-        return new GroundPlan(grounds, spoil, gravel, gravel * wish.looseFactor(), sheet, clearances, notes, unmet);
+        List<BoxWork> works = BoxWork.of(boxes, grounds, areas, wish, soil.belowRimMm());
+        Clearances keeps = new Clearances(outline, format, works, notes, unmet);
+        new DampCourse(outline, format, notes, unmet)
+                .check(survey.edges(), works)
+                .forEach(keeps::keep);
+        clearances.addAll(keeps.of(wish.near(), bowMm));
+        return new GroundPlan(
+                grounds, spoil, gravel, gravel * wish.looseFactor(), sheet, clearances, keeps.standing(), notes, unmet);
     }
 
     /** With fewest seams, unless least sheet saves a roll. */

@@ -38,8 +38,14 @@ public final class SiteWorks {
     /** The same without the other ways to buy and floor it, which no comparison of designs shows. */
     static SiteWork ofVariant(Garden garden, Outline outline, List<Box> boxes) {
         LengthFormat format = new LengthFormat(garden.unitsOrMetric());
-        GroundPlan ground =
-                GroundWork.plan(boxes, outline, garden.survey(), garden.groundOrHabit(), garden.soilOrHabit(), format);
+        GroundPlan ground = GroundWork.plan(
+                boxes,
+                outline,
+                garden.survey(),
+                garden.groundOrHabit(),
+                garden.soilOrHabit(),
+                garden.strengthOrHabit().bowMm(),
+                format);
         FillPlan filling = Filling.plan(garden, boxes, ground);
         PlantingPlan planting = Planting.plan(garden, outline, boxes, ground, filling);
         return new SiteWork(ground, filling, planting, List.of(), List.of());

@@ -13,6 +13,8 @@ import borderwright.engine.garden.FillingWish.LinerWish;
 import borderwright.engine.garden.FillingWish.MixPart;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundWish;
+import borderwright.engine.garden.Names;
+import borderwright.engine.garden.NearbyThing;
 import borderwright.engine.garden.SoilWish;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.GroundPlan;
@@ -22,6 +24,7 @@ import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DisplayName;
@@ -39,8 +42,37 @@ class FillingTest {
                 garden.survey(),
                 garden.groundOrHabit(),
                 garden.soilOrHabit(),
+                10,
                 new LengthFormat(UnitSystem.METRIC));
         return Filling.plan(garden, boxes, made);
+    }
+
+    @Test
+    void whatPressesOnAServiceIsToldWithItsLoad() {
+        NearbyThing drain = new NearbyThing(
+                NearbyThing.Kind.DRAIN,
+                Names.of("A", "B"),
+                Length.ofMm(9000),
+                Length.ofMm(11_000),
+                Length.ofMm(10_500),
+                null,
+                null,
+                null,
+                Length.ofMm(900),
+                null);
+        GroundWish ground =
+                new GroundWish(null, null, null, null, null, null, null, null, null, null, null, null, List.of(drain));
+        FillPlan plan = plan(FillingWish.HABIT, ground, List.of(BOX));
+        double load = plan.weights().get(0).kgPerM2() * 9.80665e-3;
+        // The border's corner A is at (-10 m, -10 m): the drain lies at y = 500 mm from x = -1 m to 1 m, the box begins
+        // at 0.
+        assertThat(plan.notes())
+                .contains(String.format(
+                        Locale.ROOT,
+                        "Not shown to hold: F1 stands over 1.000 m of the drain at A B and presses on the ground with %.1f"
+                                + " kN/m2, filled and soaked; its owner may have to dig it up. Ask before you build.",
+                        load));
+        assertThat(load).isBetween(4.0, 8.0);
     }
 
     private static FillingWish mix(List<MixPart> mix, @Nullable BaseLayer base, @Nullable Double reuse) {

@@ -64,7 +64,7 @@ class GroundWorkTest {
     private static GroundPlan plan(List<Box> boxes, Ground ground, GroundWish wish, SurveyNotes.EdgeNote... edges) {
         SurveyNotes survey = new SurveyNotes(Names.of("A", "B", "C", "D"), null, null, List.of(edges), List.of(), null);
         return GroundWork.plan(
-                boxes, outline(ground), survey, wish, SoilWish.HABIT, new LengthFormat(UnitSystem.METRIC));
+                boxes, outline(ground), survey, wish, SoilWish.HABIT, 10, new LengthFormat(UnitSystem.METRIC));
     }
 
     private static Box box(String name, double x0, double x1, double bedMm) {

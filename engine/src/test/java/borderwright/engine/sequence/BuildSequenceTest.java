@@ -61,6 +61,7 @@ class BuildSequenceTest {
                 garden.survey(),
                 garden.groundOrHabit(),
                 SoilWish.HABIT,
+                10,
                 new LengthFormat(UnitSystem.METRIC));
         FillPlan filling = Filling.plan(garden, built, ground);
         return BuildSequence.plan(

@@ -2,6 +2,7 @@ package borderwright.pack.pages;
 
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.GroundWish;
+import borderwright.engine.garden.NearbyThing;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.plan.Plan;
 import java.util.ArrayList;
@@ -88,14 +89,31 @@ public final class Cautions {
                             "Keep run-off away from doors, air bricks and neighbours; leave the gaps under the boards open."));
             return;
         }
-        add(
-                "Digging",
-                List.of(
-                        "Call the dig-enquiry service before the spade goes in. Take every cable and pipe as live; dig trial"
-                                + " holes by hand.",
-                        "Never dig below the footing of a wall, nor near a tree's main roots.",
-                        "Gas or a struck main: leave, keep others away, call from outside.",
-                        "Tamper or plate: boots, ears, gloves, and short turns."));
+        List<String> said = new ArrayList<>();
+        said.add("Call the dig-enquiry service before the spade goes in. Take every cable and pipe as live; dig trial"
+                + " holes by hand.");
+        plan.garden().groundOrHabit().near().forEach(thing -> near(thing, said));
+        said.add("Never dig below the footing of a wall, nor near a tree's main roots.");
+        said.add("Gas or a struck main: leave, keep others away, call from outside.");
+        said.add("Tamper or plate: boots, ears, gloves, and short turns.");
+        add("Digging", said);
+    }
+
+    /** What was said to lie here; others may lie here too. */
+    private void near(NearbyThing thing, List<String> said) {
+        String words = thing.what().inWords() + " at " + thing.edge();
+        String name = Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        if (thing.what().isService()) {
+            said.add(name
+                    + (thing.depth() == null
+                            ? ", its depth not known"
+                            : ", said to lie " + f.length(thing.depth().mm()) + " deep")
+                    + ": have it traced, dig by hand near it, drive nothing over it. Others may lie here that nobody"
+                    + " stated.");
+        } else if (thing.what() == NearbyThing.Kind.TREE) {
+            said.add(name + ": leave the ground within " + f.length(thing.rootsMm())
+                    + " of its trunk as it is; no digging, no heaps, no barrow runs.");
+        }
     }
 
     private void wood() {
