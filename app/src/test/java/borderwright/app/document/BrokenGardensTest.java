@@ -41,6 +41,12 @@ class BrokenGardensTest {
             date.yaml:15:13: suppliers[0].quoted: `2026-02-30` is not a date. Write a date as year-month-day, such as `2026-03-02`.
             edge-unknown.yaml:7:14: survey.edges[0].edge: The border has no edge from `A` to `C`. Its edges join neighbours in A B C.
             edge-unknown.yaml:9:14: survey.edges[2].edge: The edge `A B` is described twice. Keep one of them.
+            delivery-bands.yaml:17:7: suppliers[0].delivery bands: Delivery has bands, and a charge of its own, a free value or `collect: yes` besides. Keep the bands, or leave them out.
+            delivery-bands.yaml:17:18: suppliers[0].delivery bands[0].within: The band holds within a distance, but how far away the supplier is is not given. Write `distance` beside the supplier's name, in the same unit.
+            delivery-bands.yaml:18:18: suppliers[0].delivery bands[1].within: The band holds within a distance, but how far away the supplier is is not given. Write `distance` beside the supplier's name, in the same unit.
+            delivery-bands.yaml:18:41: suppliers[0].delivery bands[1].charge: Delivery must not cost more for more goods: 40 from 100 on, but 35 from 0 on. Give the greater value the lesser charge.
+            delivery-bands.yaml:19:24: suppliers[0].collection.cost: 4.505 has more decimals than GBP, which has 2. Round it to what is paid.
+            delivery-bands.yaml:23:17: suppliers[1].collection: The order may be fetched, but what delivery costs is not given. Write `delivery` or `delivery bands`, or `collect: yes` where it can only be fetched.
             empty.yaml:1:1: The document is empty. Begin with `name: ` and the name of the garden.
             free-delivery-without-charge.yaml:15:16: suppliers[0].free over: Delivery is free over 250, but no delivery charge is given. Write the charge as `delivery`, or leave `free over` out.
             group-for-a-list.yaml:9:5: runs: A group of keys stands where a list belongs. Begin each item with `- ` on a line of its own, or write them in brackets: `[..., ...]`.

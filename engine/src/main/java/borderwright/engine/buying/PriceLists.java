@@ -114,16 +114,11 @@ public record PriceLists(
 
         void add(SupplierNote note, String where) {
             boolean taxed = !note.isTaxIncluded() && note.taxPercent() != null;
-            boolean collected = note.collect() != null && note.collect();
             terms.add(new SupplierTerms(
                     note.name(),
                     taxed && note.taxPercent() != null ? note.taxPercent() : BigDecimal.ZERO,
                     minor(note.minimumOrder(), RoundingMode.CEILING, 0),
-                    collected
-                            ? List.of(new Carriage(true, 0, 0, Carriage.ANY_LENGTH))
-                            : SupplierTerms.delivery(
-                                    minor(note.delivery(), RoundingMode.HALF_UP, 0),
-                                    minor(note.freeOver(), RoundingMode.CEILING, SupplierTerms.NEVER))));
+                    ways(note)));
             for (int b = 0; b < note.boards().size(); b++) {
                 addBoards(note, note.boards().get(b), where + ".boards[" + b + "]");
             }
@@ -133,8 +128,41 @@ public record PriceLists(
                         price.item(),
                         minor(price.price(), RoundingMode.HALF_UP, 0),
                         price.contains() != null ? price.contains() : BigDecimal.ONE,
-                        price.available() != null ? price.available() : Integer.MAX_VALUE));
+                        price.available() != null ? price.available() : Integer.MAX_VALUE,
+                        price.from() != null ? price.from() : 1,
+                        price.deliveredOnly() != null && price.deliveredOnly()));
             }
+        }
+
+        private List<Carriage> ways(SupplierNote note) {
+            List<Carriage> ways = new ArrayList<>();
+            long byLorry = ticks(note.longest());
+            if (!note.isFetchedOnly() && note.deliveryBands().isEmpty()) {
+                SupplierTerms.delivery(
+                                minor(note.delivery(), RoundingMode.HALF_UP, 0),
+                                minor(note.freeOver(), RoundingMode.CEILING, SupplierTerms.NEVER))
+                        .forEach(w -> ways.add(new Carriage(false, w.fromValue(), w.charge(), byLorry)));
+            } else if (!note.isFetchedOnly()) {
+                for (SupplierNote.DeliveryBand band : note.bandsHere()) {
+                    ways.add(new Carriage(
+                            false,
+                            minor(band.fromValue(), RoundingMode.CEILING, 0),
+                            minor(band.charge(), RoundingMode.HALF_UP, 0),
+                            byLorry));
+                }
+            }
+            SupplierNote.Collection collection = note.collection();
+            if (collection != null) {
+                long longest = collection.longest() == null ? byLorry : ticks(collection.longest());
+                ways.add(new Carriage(true, 0, minor(collection.cost(), RoundingMode.HALF_UP, 0), longest));
+            } else if (note.isFetchedOnly()) {
+                ways.add(new Carriage(true, 0, 0, byLorry));
+            }
+            return ways;
+        }
+
+        private static long ticks(@Nullable Length longest) {
+            return longest == null ? Carriage.ANY_LENGTH : longest.ticks();
         }
 
         private void addBoards(SupplierNote note, SupplierNote.BoardPrice price, String where) {
@@ -153,7 +181,7 @@ public record PriceLists(
                             "Give a price for a whole board, or one per metre, foot or board foot."));
                     return;
                 }
-                if (note.longest() == null || length.compareTo(note.longest()) <= 0) {
+                if (ways(note).stream().anyMatch(w -> length.ticks() <= w.longestTicks())) {
                     boards.add(new BoardOffer(
                             note.name(),
                             price.section(),

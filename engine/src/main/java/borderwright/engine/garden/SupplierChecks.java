@@ -42,6 +42,7 @@ final class SupplierChecks {
                             + ", but no delivery charge is given.",
                     "Write the charge as `delivery`, or leave `free over` out."));
         }
+        checkWays(supplier, where);
         money(where + ".delivery", Optional.ofNullable(supplier.delivery()));
         money(where + ".free over", Optional.ofNullable(supplier.freeOver()));
         money(where + ".minimum order", Optional.ofNullable(supplier.minimumOrder()));
@@ -52,6 +53,62 @@ final class SupplierChecks {
             money(
                     where + ".goods[" + i + "].price",
                     Optional.of(supplier.goods().get(i).price()));
+        }
+    }
+
+    private void checkWays(SupplierNote supplier, String where) {
+        List<SupplierNote.DeliveryBand> bands = supplier.deliveryBands();
+        if (!bands.isEmpty()
+                && (supplier.delivery() != null || supplier.freeOver() != null || supplier.isFetchedOnly())) {
+            found.add(new Problem(
+                    "delivery",
+                    where + ".delivery bands",
+                    "Delivery has bands, and a charge of its own, a free value or `collect: yes` besides.",
+                    "Keep the bands, or leave them out."));
+        }
+        if (supplier.collection() != null
+                && bands.isEmpty()
+                && supplier.delivery() == null
+                && !supplier.isFetchedOnly()) {
+            found.add(new Problem(
+                    "delivery",
+                    where + ".collection",
+                    "The order may be fetched, but what delivery costs is not given.",
+                    "Write `delivery` or `delivery bands`, or `collect: yes` where it can only be fetched."));
+        }
+        for (int i = 0; i < bands.size() && found.size() < GardenChecks.MOST_FAULTS; i++) {
+            checkBand(supplier, i, where + ".delivery bands[" + i + "]");
+        }
+        SupplierNote.Collection collection = supplier.collection();
+        money(where + ".collection.cost", Optional.ofNullable(collection == null ? null : collection.cost()));
+    }
+
+    private void checkBand(SupplierNote supplier, int i, String where) {
+        SupplierNote.DeliveryBand band = supplier.deliveryBands().get(i);
+        money(where + ".from", Optional.ofNullable(band.from()));
+        money(where + ".charge", Optional.of(band.charge()));
+        if (band.within() != null && supplier.distance() == null) {
+            found.add(new Problem(
+                    "delivery",
+                    where + ".within",
+                    "The band holds within a distance, but how far away the supplier is is not given.",
+                    "Write `distance` beside the supplier's name, in the same unit."));
+        }
+        for (SupplierNote.DeliveryBand lower : supplier.deliveryBands()) {
+            boolean sameReach = band.isOf(lower.within());
+            int order = lower.fromValue().compareTo(band.fromValue());
+            if (sameReach && order < 0 && lower.charge().compareTo(band.charge()) < 0) {
+                found.add(new Problem(
+                        "delivery",
+                        where + ".charge",
+                        "Delivery must not cost more for more goods: "
+                                + band.charge().toPlainString() + " from "
+                                + band.fromValue().toPlainString() + " on, but "
+                                + lower.charge().toPlainString() + " from "
+                                + lower.fromValue().toPlainString() + " on.",
+                        "Give the greater value the lesser charge."));
+                return;
+            }
         }
     }
 

@@ -30,6 +30,20 @@ public record SupplierNote(
         @Nullable
         BigDecimal freeOver,
 
+        @Says(
+                value =
+                        "charges for delivery in bands, by value of goods or by distance, in place of `delivery` and `free over`",
+                otherwise = "one charge")
+        List<DeliveryBand> deliveryBands,
+
+        @Says(
+                value = "how far away the supplier is, in the unit of the bands' `within`",
+                example = "12",
+                otherwise = "bands hold at any distance",
+                atLeast = 0)
+        @Nullable
+        BigDecimal distance,
+
         @Says(value = "smallest order, as priced", otherwise = "none", atLeast = 0) @Nullable
         BigDecimal minimumOrder,
 
@@ -43,6 +57,12 @@ public record SupplierNote(
         @Says(value = "whether you fetch it yourself: no delivery charge", otherwise = "no") @Nullable
         Boolean collect,
 
+        @Says(
+                value = "fetching it yourself, where that may be chosen",
+                otherwise = "delivered, unless `collect` says yes")
+        @Nullable
+        Collection collection,
+
         @Says(value = "date of the quote", example = "2026-03-02") @Nullable
         LocalDate quoted,
 
@@ -51,12 +71,79 @@ public record SupplierNote(
         @Says("everything else, by the piece, box, roll, bag or load")
         List<GoodsPrice> goods) {
     public SupplierNote {
+        deliveryBands = List.copyOf(deliveryBands);
         boards = List.copyOf(boards);
         goods = List.copyOf(goods);
     }
 
+    public boolean isFetchedOnly() {
+        return collect != null && collect;
+    }
+
     public boolean isTaxIncluded() {
         return taxIncluded == null || taxIncluded;
+    }
+
+    /** A charge for delivery, and where it holds. */
+    @Says("a charge for delivery, and where it holds")
+    public record DeliveryBand(
+            @Says(
+                    value =
+                            "greatest distance, in kilometres or miles as `distance` is; of the bands that reach the garden the"
+                                    + " nearest hold",
+                    example = "10",
+                    otherwise = "any distance",
+                    atLeast = 0)
+            @Nullable
+            BigDecimal within,
+
+            @Says(value = "least value of goods, as priced", example = "100", otherwise = "0", atLeast = 0) @Nullable
+            BigDecimal from,
+
+            @Says(value = "charge, tax in or out as the prices are", example = "35", atLeast = 0)
+            BigDecimal charge) {
+        /** Whether it is one of the bands within a distance; of those of any distance where that is null. */
+        boolean isOf(@Nullable BigDecimal other) {
+            if (within == null || other == null) {
+                return within == null && other == null;
+            }
+            return within.compareTo(other) == 0;
+        }
+
+        public BigDecimal fromValue() {
+            return from == null ? BigDecimal.ZERO : from;
+        }
+    }
+
+    /** Fetching an order yourself. */
+    @Says("fetching an order yourself")
+    public record Collection(
+            @Says(
+                    value = "what the journey costs you: fuel, a hired van",
+                    example = "4.50",
+                    otherwise = "0",
+                    atLeast = 0)
+            @Nullable
+            BigDecimal cost,
+
+            @Says(value = "longest board that travels", example = "2.4 m", otherwise = "as `longest`", atLeast = 100)
+            @Nullable
+            Length longest) {}
+
+    /** The bands that hold at the supplier's distance; none where it does not deliver so far. */
+    public List<DeliveryBand> bandsHere() {
+        BigDecimal nearest = null;
+        for (DeliveryBand band : deliveryBands) {
+            BigDecimal within = band.within();
+            if (within != null
+                    && distance != null
+                    && distance.compareTo(within) <= 0
+                    && (nearest == null || within.compareTo(nearest) < 0)) {
+                nearest = within;
+            }
+        }
+        BigDecimal holds = nearest;
+        return deliveryBands.stream().filter(b -> b.isOf(holds)).toList();
     }
 
     /** The price of one board, or of a metre, foot or board foot of it, in the lengths in which it is sold. */
@@ -123,5 +210,19 @@ public record SupplierNote(
             BigDecimal contains,
 
             @Says(value = "how many are to be had", otherwise = "as many as needed", atLeast = 0) @Nullable
-            Integer available) {}
+            Integer available,
+
+            @Says(
+                    value =
+                            "how many from which the price holds, for all of them; give the usual price a line of its own",
+                    example = "5",
+                    otherwise = "any number",
+                    atLeast = 1,
+                    atMost = 1000000)
+            @Nullable
+            Integer from,
+
+            @Says(value = "whether it comes by the supplier's lorry only, as a load of soil does", otherwise = "no")
+            @Nullable
+            Boolean deliveredOnly) {}
 }

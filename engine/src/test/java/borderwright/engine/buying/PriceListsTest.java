@@ -49,8 +49,11 @@ class PriceListsTest {
                 new BigDecimal("20"),
                 new BigDecimal("25"),
                 new BigDecimal("300"),
+                List.of(),
+                null,
                 null,
                 longest,
+                null,
                 null,
                 null,
                 List.of(price),
@@ -109,5 +112,51 @@ class PriceListsTest {
         assertThat(standIn.packPrice()).isEqualTo(1200);
         // 2 boards of 3 m at 0.40 a metre.
         assertThat(standIn.instead().counted()).isEqualTo(240);
+    }
+
+    /** Three bands of two distances, and fetching with a longest board. */
+    private static SupplierNote banded(@Nullable String distance) {
+        return new SupplierNote(
+                "Alder",
+                null,
+                null,
+                null,
+                null,
+                List.of(band("20", null, "35"), band("20", "100", "20"), band("40", null, "60")),
+                number(distance),
+                null,
+                null,
+                null,
+                new SupplierNote.Collection(number("4.50"), new Length(3000 * 320)),
+                null,
+                List.of(
+                        price(List.of(new Length(2400 * 320)), "6", null, null, null, null),
+                        price(List.of(new Length(4800 * 320)), "12", null, null, null, null)),
+                List.of());
+    }
+
+    private static SupplierNote.DeliveryBand band(@Nullable String within, @Nullable String from, String charge) {
+        return new SupplierNote.DeliveryBand(number(within), number(from), new BigDecimal(charge));
+    }
+
+    private static List<String> ways(PriceLists lists) {
+        return lists.terms().get(0).ways().stream()
+                .map(w -> (w.fetched() ? "fetched " : "from " + w.fromValue() + " ") + w.charge())
+                .toList();
+    }
+
+    @Test
+    void theNearestBandsThatReachTheGardenHold() {
+        assertThat(ways(PriceLists.resolve(List.of(banded("20")), List.of(CEDAR), POUND)))
+                .containsExactly("from 0 3500", "from 10000 2000", "fetched 450");
+        assertThat(ways(PriceLists.resolve(List.of(banded("20.1")), List.of(CEDAR), POUND)))
+                .containsExactly("from 0 6000", "fetched 450");
+    }
+
+    @Test
+    void beyondTheLastBandOnlyWhatCanBeFetchedIsThere() {
+        PriceLists far = PriceLists.resolve(List.of(banded("41")), List.of(CEDAR), POUND);
+        assertThat(ways(far)).containsExactly("fetched 450");
+        assertThat(far.boards()).extracting(BoardOffer::packPrice).containsExactly(600L);
     }
 }

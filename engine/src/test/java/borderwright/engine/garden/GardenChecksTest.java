@@ -43,8 +43,8 @@ class GardenChecksTest {
     }
 
     private static Garden garden(SurveyNotes survey, List<RunWish> runs, List<BoardPrice> boards) {
-        SupplierNote alder =
-                new SupplierNote("Alder", null, null, null, null, null, null, null, null, boards, List.of());
+        SupplierNote alder = new SupplierNote(
+                "Alder", null, null, null, null, List.of(), null, null, null, null, null, null, boards, List.of());
         return new Garden(
                 "Test",
                 null,
