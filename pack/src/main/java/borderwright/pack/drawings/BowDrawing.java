@@ -45,6 +45,8 @@ public final class BowDrawing {
             List.of(5.0, 2.0, 1.0, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01, 0.005, 0.002);
 
     private static final double GAP_MM = 6;
+    /** How much of the width the longest side may take at the lesser of two scales. */
+    private static final double LESSER = 0.7;
 
     private final Box box;
     private final StrengthReport report;
@@ -53,12 +55,12 @@ public final class BowDrawing {
     private final Scale scale;
     private final double bowScale;
 
-    private BowDrawing(Box box, StrengthReport report, UnitSystem units, DoubleFunction<String> small, double widthMm) {
+    private BowDrawing(Box box, StrengthReport report, UnitSystem units, DoubleFunction<String> small, Scale scale) {
         this.box = box;
         this.report = report;
         this.lengths = new LengthFormat(units);
         this.small = small;
-        scale = Scale.fitting(units, box.plan().outline().longestSideMm(), 1, widthMm - LEFT_MM - RIGHT_MM, 1);
+        this.scale = scale;
         double worst = StrictMath.max(report.worstBowMm(), LEAST_MM);
         bowScale = BOW_SCALES.stream()
                 .filter(s -> worst * s <= MOST_BOW_MM)
@@ -80,12 +82,24 @@ public final class BowDrawing {
      */
     public static List<Drawing> all(
             Box box, StrengthReport report, UnitSystem units, DoubleFunction<String> small, double widthMm) {
-        BowDrawing drawing = new BowDrawing(box, report, units, small, widthMm);
+        double longest = box.plan().outline().longestSideMm();
+        double room = widthMm - LEFT_MM - RIGHT_MM;
+        BowDrawing large = new BowDrawing(box, report, units, small, Scale.fitting(units, longest, 1, room, 1));
+        BowDrawing lesser =
+                new BowDrawing(box, report, units, small, Scale.fitting(units, longest, 1, room * LESSER, 1));
+        // A short side alone in a row leaves the rest of it empty: a step down in scale is worth a row.
+        BowDrawing drawing = lesser.rows(widthMm).size() < large.rows(widthMm).size() ? lesser : large;
+        return drawing.rows(widthMm).stream()
+                .map(row -> drawing.draw(row, units, widthMm))
+                .toList();
+    }
+
+    private List<List<Face>> rows(double widthMm) {
         List<List<Face>> rows = new ArrayList<>();
-        for (Face face : drawing.faces()) {
-            drawing.place(face, rows, widthMm);
+        for (Face face : faces()) {
+            place(face, rows, widthMm);
         }
-        return rows.stream().map(row -> drawing.draw(row, units, widthMm)).toList();
+        return rows;
     }
 
     /** Into the first row with room. */

@@ -6,9 +6,13 @@ import borderwright.pack.paper.Tone;
 import borderwright.pack.paper.TypeFace;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 
 /** The look of the pages: one grid, one type scale, black on white. */
 final class PageStyle {
+    /** The type scale, points: notes; text; leads; headings and ticks; money; the garden's name and stops on cards. */
+    static final Set<Double> SIZES_PT = Set.of(7.4, 8.4, 10.0, 11.0, 17.0, 21.0);
+
     private static final int LONGEST_NAME = 64;
 
     private PageStyle() {}
@@ -89,7 +93,7 @@ final class PageStyle {
             #sheet0 { page-break-before: auto; }
             h1 { font-size: 21pt; line-height: 1.15; margin: 0 0 1.5mm 0; word-wrap: break-word; }
             h2 { font-size: 11pt; margin: 5mm 0 1.6mm 0; page-break-after: avoid; }
-            h3 { font-size: 8.4pt; margin: 3.5mm 0 1mm 0; page-break-after: avoid; }
+            h3 { font-size: 8.4pt; margin: 2.4mm 0 0.6mm 0; page-break-after: avoid; }
             p { margin: 0 0 1.6mm 0; word-wrap: break-word; }
             ul { margin: 0 0 1.6mm 0; padding-left: 4.5mm; }
             li { margin: 0 0 0.7mm 0; word-wrap: break-word; }
@@ -118,6 +122,7 @@ final class PageStyle {
             .k { white-space: nowrap; }
             .label { white-space: nowrap; font-weight: 700; margin-right: 2.5mm; }
             table.fixed { table-layout: fixed; }
+            .name { font-size: 11pt; font-weight: 700; line-height: 1.2; }
             .tick { font-size: 11pt; line-height: 1; }
             object { display: block; }
             a { color: #111111; text-decoration: none; }
@@ -128,6 +133,5 @@ final class PageStyle {
             .card .ticks { font-size: 11pt; line-height: 1.5; margin-top: 1mm; }
             .card .label { font-weight: 400; }
             table.cuts { margin-bottom: 4mm; }
-            table.list th.group { font-size: 8.4pt; padding-top: 2.4mm; }
             """;
 }
