@@ -202,7 +202,7 @@ public final class CutCommand implements Callable<Integer> {
     private Budget budget(long start) {
         if (seconds != null) {
             // Writing the answer out of the search and the last pass of a loop still take a moment.
-            long deadline = start + (long) (Math.min(seconds * 0.97, Math.max(seconds / 2, seconds - 0.025)) * 1e9);
+            long deadline = start + (long) (Math.min(seconds * 0.97, Math.max(seconds / 3, seconds - 0.04)) * 1e9);
             return new Budget(Long.MAX_VALUE, () -> System.nanoTime() >= deadline);
         }
         return Budget.ofUnits(work != null ? work : DEFAULT_WORK);
