@@ -71,7 +71,7 @@ final class Platform {
         }
         draft.note("The floor of " + draft.plan.name() + " lies " + draft.format.length(wanted)
                 + " above the bed. Stand its " + (lay.legMm > 0 ? "legs" : "bearers")
-                + " on the compacted gravel, not on soil, and lay a strong fabric over the slats"
+                + " on the compacted gravel or on the paving, not on soil, and lay a strong fabric over the slats"
                 + (slats.widestGapMm() > 0 ? ", whose gaps are up to " + draft.format.piece(slats.widestGapMm()) : "")
                 + ".");
         return wanted;
