@@ -3,7 +3,6 @@ package borderwright.engine.buying;
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.Pattern;
-import borderwright.engine.stock.StockCase;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -11,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 
 /** A case whose orders must reach a value: all sections and goods searched together as one model. */
 final class CoupledSearch {
-    private static final int MOST_PATTERNS = 20_000;
     private static final int MOST_ROUNDS = 8;
     private static final int MOST_FLOORS = 40;
 
@@ -107,20 +105,11 @@ final class CoupledSearch {
         long gap = target * master.pricing.scale - master.bestTotal();
         List<List<Pattern>> patterns = new ArrayList<>();
         for (int s = 0; s < shopping.sections.size(); s++) {
-            StockCase stock = master.rows.model.parts.get(s);
-            int from = master.rows.rowOfSize(s, 0);
-            long[] value = Arrays.copyOfRange(master.bestPrices(), from, from + stock.sizes());
-            PatternList list = new PatternList(stock, value, master.pricing.scale, MOST_PATTERNS, part);
-            boolean complete = list.fits();
-            for (int j = 0; j < stock.boards() && complete; j++) {
-                if (stock.available(j) >= stock.pack(j)) {
-                    complete = list.list(j, master.pricing.worthOf(master.bestPrices(), s, j) - gap);
-                }
-            }
-            if (!complete) {
+            List<Pattern> ofPart = PatternList.within(master, s, gap, part);
+            if (ofPart == null) {
                 return;
             }
-            patterns.add(list.found());
+            patterns.add(ofPart);
         }
         PatternTree listed = new PatternTree(master.rows.model, patterns, target, this::accept, b -> b, part);
         if (listed.search()) {

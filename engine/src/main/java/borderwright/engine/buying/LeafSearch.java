@@ -18,8 +18,6 @@ import org.jspecify.annotations.Nullable;
  * of boards leave of their cost, and when it wastes no more than all boards together have to spare.
  */
 final class LeafSearch {
-    private static final int MOST_PATTERNS = 20_000;
-
     private final Master master;
     private final Budget budget;
     private boolean settled = true;
@@ -47,14 +45,7 @@ final class LeafSearch {
         int parts = master.rows.model.parts.size();
         List<PatternList> lists = new ArrayList<>();
         for (int s = 0; s < parts; s++) {
-            StockCase stock = master.rows.model.parts.get(s);
-            int from = master.rows.rowOfSize(s, 0);
-            PatternList list = new PatternList(
-                    stock,
-                    Arrays.copyOfRange(prices, from, from + stock.sizes()),
-                    master.pricing.scale,
-                    MOST_PATTERNS,
-                    budget);
+            PatternList list = PatternList.atBestPrices(master, s, budget);
             lists.add(list);
             settled &= list.fits() && list.prepare();
         }

@@ -4,7 +4,9 @@ import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.Pattern;
 import borderwright.engine.stock.StockCase;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Every full pattern, or every one where offcuts are kept, that an answer below a target may use: those whose reduced cost, in whole numbers, is within the gap.
@@ -15,6 +17,8 @@ import java.util.List;
  */
 final class PatternList {
     private static final long MOST_ENTRIES = 40_000_000;
+    /** Patterns listed before a tree over them is thought hopeless. */
+    private static final int MOST_PATTERNS = 20_000;
 
     private final StockCase stock;
     private final long[] value;
@@ -38,7 +42,7 @@ final class PatternList {
      * @param scale what a unit of cost is in units of worth
      * @param most patterns after which the list is given up
      */
-    PatternList(StockCase stock, long[] value, long scale, int most, Budget budget) {
+    private PatternList(StockCase stock, long[] value, long scale, int most, Budget budget) {
         this.stock = stock;
         this.value = value;
         this.scale = scale;
@@ -52,6 +56,36 @@ final class PatternList {
             size[i] = (int) stock.size(i);
             limit[i] = stock.demand(i);
         }
+    }
+
+    /** A list for one part of a programme, at the prices of its best bound; there must be one. */
+    static PatternList atBestPrices(Master master, int s, Budget budget) {
+        StockCase stock = master.rows.model.parts.get(s);
+        int from = master.rows.rowOfSize(s, 0);
+        return new PatternList(
+                stock,
+                Arrays.copyOfRange(master.bestPrices(), from, from + stock.sizes()),
+                master.pricing.scale,
+                MOST_PATTERNS,
+                budget);
+    }
+
+    /**
+     * Every pattern of one part that an answer within a gap of the best bound may use.
+     *
+     * @param gap scaled
+     * @return the patterns; null where there are too many to list, or the budget did not suffice
+     */
+    static @Nullable List<Pattern> within(Master master, int s, long gap, Budget budget) {
+        StockCase stock = master.rows.model.parts.get(s);
+        PatternList list = atBestPrices(master, s, budget);
+        boolean complete = list.fits();
+        for (int j = 0; j < stock.boards() && complete; j++) {
+            if (stock.available(j) >= stock.pack(j)) {
+                complete = list.list(j, master.pricing.worthOf(master.bestPrices(), s, j) - gap);
+            }
+        }
+        return complete ? list.found() : null;
     }
 
     /** Whether the table fits in memory. */

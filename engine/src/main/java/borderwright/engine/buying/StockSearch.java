@@ -7,7 +7,6 @@ import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.Pattern;
 import borderwright.engine.stock.StockCase;
 import borderwright.engine.stock.SubsetFill;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -19,9 +18,6 @@ import org.jspecify.annotations.Nullable;
  * tree over them; then more dives that stray, while the budget lasts.
  */
 final class StockSearch {
-    /** Patterns listed before a tree is thought hopeless. */
-    private static final int MOST_PATTERNS = 20_000;
-
     private static final int MOST_DIVES = 10_000;
     private static final int MOST_FILLS = 20;
     private static final long FILL_WORK = 20_000;
@@ -215,23 +211,12 @@ final class StockSearch {
         if (gap < 0 || programme.bestPrices().length == 0) {
             return false;
         }
-        PatternList list = new PatternList(
-                stock,
-                Arrays.copyOf(programme.bestPrices(), stock.sizes()),
-                programme.pricing.scale,
-                MOST_PATTERNS,
-                budget);
-        boolean complete = list.fits();
-        for (int j = 0; j < stock.boards() && complete; j++) {
-            if (stock.available(j) >= stock.pack(j)) {
-                complete = list.list(j, programme.pricing.worthOf(programme.bestPrices(), 0, j) - gap);
-            }
-        }
-        if (!complete || budget.isSpent()) {
+        List<Pattern> patterns = PatternList.within(programme, 0, gap, budget);
+        if (patterns == null || budget.isSpent()) {
             return false;
         }
-        PatternTree tree = new PatternTree(
-                Model.of(stock), List.of(new ArrayList<>(list.found())), target, this::accept, reach()::up, budget);
+        PatternTree tree =
+                new PatternTree(Model.of(stock), List.of(patterns), target, this::accept, reach()::up, budget);
         boolean done = tree.search();
         settle(done, bound);
         return done;

@@ -11,8 +11,6 @@ import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.operation.buffer.BufferOp;
-import org.locationtech.jts.operation.buffer.BufferParameters;
 
 /**
  * What is done on the ground for one box, on the plan in mm.
@@ -38,7 +36,6 @@ record BoxWork(
         double soilMm,
         double topMm) {
     private static final GeometryFactory MM = new GeometryFactory();
-    private static final double MITRE_LIMIT = 3;
 
     /** The work for each box; the lists go together. */
     static List<BoxWork> of(
@@ -81,7 +78,8 @@ record BoxWork(
             if (piece.role() == Piece.Role.POST || piece.role() == Piece.Role.BRACE) {
                 Ring post = piece.place().plan();
                 PostHole.of(piece, box.plan().bedMm())
-                        .ifPresent(hole -> holes.add(grown(post.toJts(), (hole.widthMm() - post.longestSideMm()) / 2)));
+                        .ifPresent(hole ->
+                                holes.add(DugAreas.grown(post.toJts(), (hole.widthMm() - post.longestSideMm()) / 2)));
             }
         }
         return MM.buildGeometry(holes);
@@ -96,14 +94,7 @@ record BoxWork(
         return MM.createMultiPointFromCoords(corners);
     }
 
-    private static Coordinate coordinate(Point at) {
+    static Coordinate coordinate(Point at) {
         return new Coordinate(at.xMm(), at.yMm());
-    }
-
-    private static Geometry grown(Geometry area, double byMm) {
-        return BufferOp.bufferOp(
-                area,
-                byMm,
-                new BufferParameters(1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE_LIMIT));
     }
 }

@@ -108,7 +108,7 @@ final class Clearances {
         Point at = edge.from()
                 .plus(direction.times(alongMm))
                 .plus(direction.left().times(leftIsInside ? intoMm : -intoMm));
-        return new Coordinate(at.xMm(), at.yMm());
+        return BoxWork.coordinate(at);
     }
 
     private List<Clearance> of(NearbyThing thing, String where, Geometry place) {
@@ -147,7 +147,8 @@ final class Clearances {
             return rows;
         }
         Geometry line = new GeometryFactory().createLineString(new Coordinate[] {
-            coordinate(outline.ring().corner(e)), coordinate(outline.ring().corner(e + 1))
+            BoxWork.coordinate(outline.ring().corner(e)),
+            BoxWork.coordinate(outline.ring().corner(e + 1))
         });
         boolean fence = edge.kind() == EdgeKind.FENCE;
         String name = "the " + edge.kind().name().toLowerCase(Locale.ROOT) + " " + outline.edgeName(e);
@@ -166,9 +167,5 @@ final class Clearances {
             }
         }
         return rows;
-    }
-
-    private static Coordinate coordinate(Point at) {
-        return new Coordinate(at.xMm(), at.yMm());
     }
 }

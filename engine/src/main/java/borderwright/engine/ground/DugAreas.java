@@ -61,7 +61,7 @@ final class DugAreas {
     }
 
     /** Moved outwards with sharp corners; inwards where negative. */
-    private static Geometry grown(Geometry area, double byMm) {
+    static Geometry grown(Geometry area, double byMm) {
         BufferParameters sharp =
                 new BufferParameters(1, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE_LIMIT);
         return byMm == 0 ? area : BufferOp.bufferOp(area, byMm, sharp);
