@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** The classes of the table in docs/cutting.md, as seeded samples. */
+/** The classes of the table in docs/cutting.md, as many instances as were published, drawn anew from seeds. */
 final class InstanceClasses {
     /** Every class. */
     static final List<String> NAMES = List.of(
@@ -45,7 +45,7 @@ final class InstanceClasses {
             case "waescher" ->
                 seeds(17).mapToObj(s -> OneLength.waescher(57 + 10 * s, s)).toList();
             case "schwerin" ->
-                seeds(50)
+                seeds(200)
                         .mapToObj(s -> OneLength.schwerin(s % 2 == 0 ? 100 : 120, s))
                         .toList();
             case "schoenfield" ->
@@ -60,7 +60,7 @@ final class InstanceClasses {
             case "variable" -> variable();
             case "seven" -> sevenLengths();
             case "longer" -> longer();
-            case "augmented" -> seeds(10).mapToObj(OneLength::augmented).toList();
+            case "augmented" -> seeds(100).mapToObj(OneLength::augmented).toList();
             case "garden" -> seeds(200).mapToObj(SeveralLengths::garden).toList();
             case "yard" ->
                 seeds(3).mapToObj(s -> SeveralLengths.yard(10_000, 200, s)).toList();
@@ -103,7 +103,7 @@ final class InstanceClasses {
 
     private static List<Instance> schollOne() {
         List<Instance> list = new ArrayList<>();
-        for (int[] g : grid(5, 50, 100, 200, 500)) {
+        for (int[] g : grid(20, 50, 100, 200, 500)) {
             for (int capacity : new int[] {100, 120, 150}) {
                 for (int least : new int[] {1, 20, 30}) {
                     list.add(OneLength.schollOne(g[0], capacity, least, g[1]));
@@ -115,7 +115,7 @@ final class InstanceClasses {
 
     private static List<Instance> schollTwo() {
         List<Instance> list = new ArrayList<>();
-        for (int[] g : grid(3, 50, 100, 200, 500)) {
+        for (int[] g : grid(10, 50, 100, 200, 500)) {
             for (int perBoard : new int[] {3, 5, 7, 9}) {
                 for (int spread : new int[] {20, 50, 90}) {
                     list.add(OneLength.schollTwo(g[0], perBoard, spread, g[1]));
@@ -127,7 +127,7 @@ final class InstanceClasses {
 
     private static List<Instance> random() {
         List<Instance> list = new ArrayList<>();
-        for (int[] g : grid(1, 50, 100, 200, 300, 400, 500, 750, 1000)) {
+        for (int[] g : grid(10, 50, 100, 200, 300, 400, 500, 750, 1000)) {
             for (int capacity : new int[] {50, 75, 100, 120, 125, 150, 200, 300, 400, 500, 750, 1000}) {
                 for (double low : new double[] {0.1, 0.2}) {
                     for (double high : new double[] {0.7, 0.8}) {
@@ -141,7 +141,7 @@ final class InstanceClasses {
 
     private static List<Instance> variable() {
         List<Instance> list = new ArrayList<>();
-        for (int[] g : grid(1, 25, 50, 100, 200, 500, 1000, 2000)) {
+        for (int[] g : grid(2, 25, 50, 100, 200, 500, 1000, 2000)) {
             for (SeveralLengths.Price price : SeveralLengths.Price.values()) {
                 for (int kinds : new int[] {3, 5}) {
                     for (int least : new int[] {1, 20, 50}) {
@@ -155,7 +155,7 @@ final class InstanceClasses {
 
     private static List<Instance> sevenLengths() {
         List<Instance> list = new ArrayList<>();
-        for (int[] g : grid(2, 100, 200, 500, 1000, 2000)) {
+        for (int[] g : grid(10, 100, 200, 500, 1000, 2000)) {
             for (SeveralLengths.Price price : SeveralLengths.Price.values()) {
                 list.add(SeveralLengths.sevenLengths(g[0], price, g[1]));
             }

@@ -2,7 +2,6 @@ package borderwright.engine.buying;
 
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.MaterialBound;
-import borderwright.engine.stock.OffcutWorth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -130,7 +129,7 @@ final class CaseSearch {
         if (goods < 0) {
             return Long.MAX_VALUE;
         }
-        boolean paysBack = !shopping.problem.offcuts().equals(OffcutWorth.NONE);
+        boolean paysBack = shopping.problem.offcuts().counts();
         return paysBack ? grains + goods : Math.max(grains + goods, c.leastGrains());
     }
 

@@ -148,17 +148,23 @@ final class Master {
         bound = 0;
     }
 
-    /**
-     * Solves the programme to the end, or until the bound reaches {@code enough} or the budget is spent.
-     *
-     * @return whether it came to the end or the bound is enough
-     */
+    /** {@link #solve(long, double, Budget)} whatever the programme costs. */
     boolean solve(long enough, Budget budget) {
+        return solve(enough, Double.NEGATIVE_INFINITY, budget);
+    }
+
+    /**
+     * Solves the programme to the end, or until the bound reaches {@code enough}, the programme costs no more than
+     * {@code roughly}, or the budget is spent.
+     *
+     * @return whether it came to one of these ends before the budget was spent
+     */
+    boolean solve(long enough, double roughly, Budget budget) {
         if (!disturbs) {
-            return solveExactly(enough, budget);
+            return solveExactly(enough, roughly, budget);
         }
         require(DISTURBANCE, budget);
-        boolean solved = solveExactly(enough, budget);
+        boolean solved = solveExactly(enough, roughly, budget);
         require(0, budget);
         return solved;
     }
@@ -174,10 +180,16 @@ final class Master {
         program.dual(Double.POSITIVE_INFINITY, budget);
     }
 
-    private boolean solveExactly(long enough, Budget budget) {
+    private boolean solveExactly(long enough, double roughly, Budget budget) {
         double before = Double.POSITIVE_INFINITY;
+        if (disturbs && isRoot && nodePrices.length == 0) {
+            startFromLengths(budget);
+        }
         while (program.primal(budget)) {
             double now = program.objective();
+            if (now * rows.costUnit <= roughly) {
+                return true;
+            }
             // Blended prices may miss what the programme's own prices find, so these have the last word.
             boolean blended = nodePrices.length > 0 && now < before - 1e-9 * Math.abs(now);
             before = now;
@@ -195,6 +207,15 @@ final class Master {
             }
         }
         return false;
+    }
+
+    /** A first bound and first patterns at prices that go by length, so that prices swing less at the start. */
+    private void startFromLengths(Budget budget) {
+        pricing.takeByLength(budget);
+        takeBound();
+        for (int s = 0; s < rows.itemRow.length; s++) {
+            addPatterns(s, Integer.MAX_VALUE);
+        }
     }
 
     /** Passes over the patterns that cost most beyond what they gain, where there are many; pricing may find them again. */

@@ -110,6 +110,30 @@ final class Pricing {
             scaleNow = (long) Math.max(1, Math.floor(scale / (1.01 * excess)));
             wholePrices(program, 0, earlier);
         }
+        fillTables(budget);
+    }
+
+    /** The same with prices that go by length, as dear as the cheapest board for its length allows. */
+    void takeByLength(Budget budget) {
+        scaleNow = scale;
+        Arrays.fill(prices, 0);
+        for (int s = 0; s < tables.length; s++) {
+            StockCase stock = rows.model.parts.get(s);
+            double least = Double.POSITIVE_INFINITY;
+            for (int j = 0; j < stock.boards(); j++) {
+                if (rows.isUsable(s, j) && stock.capacity(j) > 0) {
+                    least = Math.min(least, (double) worthOf(s, j) / stock.capacity(j));
+                }
+            }
+            for (int i = 0; i < stock.sizes() && least < Double.POSITIVE_INFINITY; i++) {
+                int row = rows.rowOfSize(s, i);
+                prices[row] = (long) Math.min(Math.floor(least * stock.size(i)), highestPrice[row]);
+            }
+        }
+        fillTables(budget);
+    }
+
+    private void fillTables(Budget budget) {
         for (int s = 0; s < tables.length; s++) {
             StockCase stock = rows.model.parts.get(s);
             long[] value = Arrays.copyOfRange(prices, rows.itemRow[s], rows.itemRow[s] + stock.sizes());

@@ -7,7 +7,6 @@ import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.Pattern;
 import borderwright.engine.stock.StockCase;
 import borderwright.engine.stock.SubsetFill;
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -100,6 +99,10 @@ final class StockSearch {
     /** Searches until the answer is proven or the budget is spent; may be called again to go on. */
     StockSearch run(Budget budget) {
         solveProgramme(budget);
+        if (!isProven() && !solved && master != null && !budget.isSpent()) {
+            dive(master, budget);
+            solveProgramme(budget);
+        }
         if (!isProven() && !budget.isSpent() && master != null) {
             improve(master, budget);
         }
@@ -114,14 +117,17 @@ final class StockSearch {
         reach();
         raise(bound);
         fillBoards(budget);
-        if (isProven()) {
+        if (isProven() || budget.isSpent()) {
             return;
         }
         if (master == null) {
             master = new Master(Model.of(stock), best == null ? safeCeiling() : cost);
             addFirstPatterns(master);
         }
-        solved = master.solve(best == null ? Long.MAX_VALUE : reach().below(cost) + 1, budget);
+        // Once the programme costs no more than the bound, a dive may end the matter before the programme does.
+        double roughly = best == null || dives > 0 ? Double.NEGATIVE_INFINITY : (double) bound;
+        solved = master.solve(best == null ? Long.MAX_VALUE : reach().below(cost) + 1, roughly, budget)
+                && master.objective() > roughly;
         raise(best == null && master.bound() > safeCeiling() ? Long.MAX_VALUE : master.bound());
     }
 
@@ -151,14 +157,11 @@ final class StockSearch {
                 master.add(0, best.pattern(p));
             }
         }
-        int[] counts = new int[stock.sizes()];
         for (int j = 0; j < stock.boards(); j++) {
-            for (int i = 0; i < counts.length && stock.available(j) >= stock.pack(j); i++) {
+            for (int i = 0; i < stock.sizes() && stock.available(j) >= stock.pack(j); i++) {
                 long most = Math.min(stock.demand(i), stock.capacity(j) / stock.size(i));
                 if (most > 0) {
-                    Arrays.fill(counts, 0);
-                    counts[i] = (int) most;
-                    master.add(0, Pattern.ofCounts(j, counts));
+                    master.add(0, new Pattern(j, new int[] {i}, new int[] {(int) most}));
                 }
             }
         }

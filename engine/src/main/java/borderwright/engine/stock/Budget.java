@@ -10,9 +10,13 @@ import java.util.function.BooleanSupplier;
  * stop signal may be raised from any.
  */
 public final class Budget {
+    /** Passes after which the signal is asked again, besides when {@link #isSpent} is. */
+    private static final long ASKING = 2_000;
+
     private final long limit;
     private final BooleanSupplier stop;
     private long spentThousandths;
+    private long askAt;
     private boolean stopped;
 
     /**
@@ -43,14 +47,18 @@ public final class Budget {
     /** Counts {@code passes} passes of an innermost loop; answers whether work may go on. */
     public boolean spend(long passes) {
         spentThousandths += passes;
-        if (!stopped && (spentThousandths > limit || stop.getAsBoolean())) {
-            stopped = true;
+        if (spentThousandths >= askAt) {
+            // To ask a clock takes as long as a short loop.
+            askAt = spentThousandths + ASKING;
+            return !isSpent();
         }
+        stopped |= spentThousandths > limit;
         return !stopped;
     }
 
     public boolean isSpent() {
-        return !spend(0);
+        stopped = stopped || spentThousandths > limit || stop.getAsBoolean();
+        return stopped;
     }
 
     /** Work units used so far. */

@@ -13,14 +13,16 @@ public final class ListKnapsack implements PieceTable {
 
     private final long[] size;
     private final long capacity;
-    private long[] weight = new long[1024];
-    private long[] worth = new long[1024];
+    /** Each filling that was made: the one it came from, the size put to it and how often. */
     private int[] before = new int[1024];
+
     private int[] item = new int[1024];
     private int[] count = new int[1024];
     private int states;
-    private int[] front = new int[1024];
-    private int fronts;
+    /** The list, shortest first; length and worth lie side by side, for the list is passed over once for every size. */
+    private Front list = new Front();
+
+    private Front next = new Front();
     private boolean exact = true;
 
     ListKnapsack(long[] size, long capacity) {
@@ -28,33 +30,51 @@ public final class ListKnapsack implements PieceTable {
         this.capacity = capacity;
     }
 
+    private static final class Front {
+        private long[] weight = new long[1024];
+        private long[] worth = new long[1024];
+        private int[] state = new int[1024];
+        private int length;
+
+        void clear(int most) {
+            length = 0;
+            if (most > weight.length) {
+                weight = new long[2 * most];
+                worth = new long[2 * most];
+                state = new int[2 * most];
+            }
+        }
+
+        void add(long w, long v, int s) {
+            weight[length] = w;
+            worth[length] = v;
+            state[length++] = s;
+        }
+    }
+
     @Override
     public void solve(long[] value, int[] limit, Budget budget) {
         states = 0;
-        fronts = 1;
         exact = true;
-        front[0] = state(0, 0, -1, -1, 0);
+        list.clear(1);
+        list.add(0, 0, state(-1, -1, 0));
         for (int i = 0; i < size.length; i++) {
             int left = value[i] <= 0 ? 0 : (int) Math.min(limit[i], capacity / size[i]);
             for (int part = 1; left > 0 && exact; part *= 2) {
                 int n = Math.min(part, left);
-                exact = budget.spend(2L * fronts) && merge(i, n, value[i] * n);
+                exact = budget.spend(2L * list.length) && merge(i, n, value[i] * n);
                 left -= n;
             }
         }
     }
 
-    private int state(long w, long v, int from, int of, int n) {
-        if (states == weight.length) {
+    private int state(int from, int of, int n) {
+        if (states == before.length) {
             int more = 2 * states;
-            weight = Arrays.copyOf(weight, more);
-            worth = Arrays.copyOf(worth, more);
             before = Arrays.copyOf(before, more);
             item = Arrays.copyOf(item, more);
             count = Arrays.copyOf(count, more);
         }
-        weight[states] = w;
-        worth[states] = v;
         before[states] = from;
         item[states] = of;
         count[states] = n;
@@ -63,64 +83,69 @@ public final class ListKnapsack implements PieceTable {
 
     /** Every filling with and without {@code n} more pieces of a size, those that another one beats left out; whether it fits. */
     private boolean merge(int of, int n, long more) {
-        if (states + fronts > MOST) {
+        Front old = list;
+        if (states + old.length > MOST) {
             return false;
         }
+        next.clear(2 * old.length);
         long longer = size[of] * n;
-        int[] merged = new int[2 * fronts];
-        int at = 0;
         int without = 0;
         int with = 0;
         long last = -1;
-        while (without < fronts || (with < fronts && weight[front[with]] + longer <= capacity)) {
-            boolean canAdd = with < fronts && weight[front[with]] + longer <= capacity;
-            long plain = without < fronts ? weight[front[without]] : Long.MAX_VALUE;
-            if (!canAdd || plain <= weight[front[with]] + longer) {
-                int s = front[without++];
-                if (worth[s] > last) {
-                    last = worth[s];
-                    merged[at++] = s;
+        while (true) {
+            long plain = without < old.length ? old.weight[without] : Long.MAX_VALUE;
+            long added = with < old.length ? old.weight[with] + longer : Long.MAX_VALUE;
+            if (added > capacity && plain == Long.MAX_VALUE) {
+                break;
+            }
+            if (added > capacity || plain <= added) {
+                long v = old.worth[without];
+                if (v > last) {
+                    last = v;
+                    next.add(plain, v, old.state[without]);
                 }
+                without++;
             } else {
-                int s = front[with++];
-                if (worth[s] + more > last) {
-                    last = worth[s] + more;
-                    merged[at++] = state(weight[s] + longer, last, s, of, n);
+                long v = old.worth[with] + more;
+                if (v > last) {
+                    last = v;
+                    next.add(added, v, state(old.state[with], of, n));
                 }
+                with++;
             }
         }
-        front = merged;
-        fronts = at;
+        list = next;
+        next = old;
         return true;
     }
 
     private int find(long length) {
         int low = 0;
-        int high = fronts - 1;
+        int high = list.length - 1;
         while (low < high) {
             int middle = (low + high + 1) >>> 1;
-            if (weight[front[middle]] <= length) {
+            if (list.weight[middle] <= length) {
                 low = middle;
             } else {
                 high = middle - 1;
             }
         }
-        return front[low];
+        return low;
     }
 
     @Override
     public long best(long length) {
-        return worth[find(length)];
+        return list.worth[find(length)];
     }
 
     @Override
     public long bestLength(long length, LongUnaryOperator charge) {
         long at = 0;
         long most = -charge.applyAsLong(0);
-        for (int f = 0; f < fronts && weight[front[f]] <= length; f++) {
-            long left = worth[front[f]] - charge.applyAsLong(weight[front[f]]);
+        for (int f = 0; f < list.length && list.weight[f] <= length; f++) {
+            long left = list.worth[f] - charge.applyAsLong(list.weight[f]);
             if (left > most) {
-                at = weight[front[f]];
+                at = list.weight[f];
                 most = left;
             }
         }
@@ -130,7 +155,7 @@ public final class ListKnapsack implements PieceTable {
     @Override
     public void counts(long length, int[] counts) {
         Arrays.fill(counts, 0);
-        for (int s = find(length); item[s] >= 0; s = before[s]) {
+        for (int s = list.state[find(length)]; item[s] >= 0; s = before[s]) {
             counts[item[s]] += count[s];
         }
     }
