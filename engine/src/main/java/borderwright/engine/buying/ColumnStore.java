@@ -120,6 +120,15 @@ final class ColumnStore {
         return from[column + 1] - from[column];
     }
 
+    /** Row of a column's first entry. */
+    int firstRow(int column) {
+        return row[from[column]];
+    }
+
+    double firstEntry(int column) {
+        return entry[from[column]];
+    }
+
     double cost(int column) {
         return cost[column];
     }

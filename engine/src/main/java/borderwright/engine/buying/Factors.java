@@ -59,6 +59,17 @@ final class Factors {
         Arrays.fill(basis, -1);
         int step = 0;
         for (int column : old) {
+            if (store.size(column) == 1 && !taken[store.firstRow(column)]) {
+                // Nothing so far changes such a column, and it changes none.
+                int r = store.firstRow(column);
+                diagonal[step] = store.firstEntry(column);
+                lower.end();
+                upper.end();
+                taken[r] = true;
+                basis[r] = column;
+                pivotRow[step++] = r;
+                continue;
+            }
             Arrays.fill(work, 0);
             store.addTo(work, column, 1);
             throughLower(work, step);
