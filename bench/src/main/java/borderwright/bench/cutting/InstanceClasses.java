@@ -23,6 +23,8 @@ final class InstanceClasses {
             "longer",
             "augmented",
             "garden",
+            "steps",
+            "offcuts",
             "yard",
             "million");
 
@@ -62,6 +64,12 @@ final class InstanceClasses {
             case "longer" -> longer();
             case "augmented" -> seeds(100).mapToObj(OneLength::augmented).toList();
             case "garden" -> seeds(200).mapToObj(SeveralLengths::garden).toList();
+            case "steps" ->
+                seeds(200)
+                        .mapToObj(s -> SeveralLengths.gardenWithSteps(s, 8, 5))
+                        .toList();
+            case "offcuts" ->
+                seeds(200).mapToObj(SeveralLengths::gardenWithOffcuts).toList();
             case "yard" ->
                 seeds(3).mapToObj(s -> SeveralLengths.yard(10_000, 200, s)).toList();
             case "million" -> List.of(SeveralLengths.yard(1_000_000, 200, 1), SeveralLengths.yard(1_000_000, 1000, 2));

@@ -4,6 +4,7 @@ import borderwright.engine.buying.BoardOffer;
 import borderwright.engine.buying.ShoppingProblem;
 import borderwright.engine.buying.SupplierTerms;
 import borderwright.engine.stock.Demand;
+import borderwright.engine.stock.OffcutWorth;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -140,5 +141,38 @@ final class SeveralLengths {
         return new Instance(
                 "garden_" + seed,
                 new ShoppingProblem(demands, boards, terms, List.of(), List.of(), List.of(), 3L * MM, 10L * MM));
+    }
+
+    /** The garden case where every board costs {@code percent} less once {@code from} of it are bought. */
+    static Instance gardenWithSteps(long seed, int from, int percent) {
+        ShoppingProblem plain = garden(seed).problem();
+        List<BoardOffer> boards = new ArrayList<>(plain.boards());
+        for (BoardOffer b : plain.boards()) {
+            boards.add(new BoardOffer(
+                    b.supplier(),
+                    b.section(),
+                    b.lengthTicks(),
+                    b.packPrice() * (100 - percent) / 100,
+                    b.pack(),
+                    b.available(),
+                    from,
+                    BoardOffer.Instead.NOTHING));
+        }
+        return new Instance(
+                "steps_" + seed,
+                new ShoppingProblem(
+                        plain.demands(),
+                        boards,
+                        plain.terms(),
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        plain.kerfTicks(),
+                        plain.trimTicks()));
+    }
+
+    /** The garden case where offcuts from 600 mm on are worth 0.80 a metre. */
+    static Instance gardenWithOffcuts(long seed) {
+        return new Instance("offcuts_" + seed, garden(seed).problem().keeping(new OffcutWorth(600L * MM, 80)));
     }
 }
