@@ -1,6 +1,7 @@
 package borderwright.app.cut;
 
 import borderwright.engine.buying.BoardOffer;
+import borderwright.engine.buying.Carriage;
 import borderwright.engine.buying.Explanation;
 import borderwright.engine.buying.ShoppingAnswer;
 import borderwright.engine.buying.SupplierTerms;
@@ -91,6 +92,16 @@ final class WhyJson {
                         delivery.nextCharge() == 0 ? "goods_short_of_free" : "goods_short_of_next",
                         money.apply(delivery.shortOfNext()));
                 json.writeNumberField("next_charge", money.apply(delivery.nextCharge()));
+            }
+            Carriage other = delivery.other();
+            if (other != null) {
+                json.writeObjectFieldStart("other_way");
+                json.writeBooleanField("fetched", other.fetched());
+                json.writeNumberField("charge", money.apply(other.charge()));
+                if (other.longestTicks() != Carriage.ANY_LENGTH) {
+                    json.writeNumberField("longest_mm", mm.apply(other.longestTicks()));
+                }
+                json.writeEndObject();
             }
             json.writeEndObject();
         }

@@ -100,6 +100,12 @@ class CutCommandTest {
                     .contains("Cost 12, no basket costs less than 12 (proven)")
                     .contains("fetching it 4.5")
                     .contains("The order from A is fetched for 4.5: nothing over 2400 mm travels");
+            JsonNode fetched = cut(pieces, BOARDS, "--terms", near.toString(), "--json")
+                    .json()
+                    .at("/why/delivery/0");
+            assertThat(fetched.get("fetched").booleanValue()).isTrue();
+            assertThat(fetched.at("/other_way/fetched").booleanValue()).isFalse();
+            assertThat(fetched.at("/other_way/charge").decimalValue()).isEqualByComparingTo("35");
             // Too long to fetch: a second board costs less than the charge for one.
             Path far = file("U.csv", head + "A,,35,,,,4.50,2399\nA,,2,,,14,,\n");
             assertThat(cut(pieces, BOARDS, "--terms", far.toString()).out)

@@ -4,9 +4,7 @@ import borderwright.engine.stock.Demand;
 import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.Pattern;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 
 /** Turns a purchase into orders and laid boards with the pieces' labels on them. */
 final class AnswerWriter {
@@ -30,27 +28,21 @@ final class AnswerWriter {
 
     private ShoppingAnswer.Order order(int k) {
         List<ShoppingAnswer.BoardLine> boards = new ArrayList<>();
-        for (BoardOffer first : shopping.problem.first()) {
-            if (first.supplier().equals(shopping.suppliers.get(k).name())) {
-                boards.add(new ShoppingAnswer.BoardLine(first, Math.toIntExact(first.leastPacks())));
-            }
-        }
         for (int s = 0; s < purchase.packs.length; s++) {
             ShoppingCase.Section section = shopping.sections.get(s);
             for (int j = 0; j < purchase.packs[s].length; j++) {
                 BoardOffer offer = section.sources.get(j).offer();
                 if (offer != null && section.supplier[j] == k && purchase.packs[s][j] > 0) {
-                    addTo(boards, offer, purchase.packs[s][j]);
+                    boards.add(new ShoppingAnswer.BoardLine(offer, purchase.packs[s][j]));
                 }
             }
         }
         List<ShoppingAnswer.GoodsLine> goods = new ArrayList<>();
-        Set<GoodsOffer> first = new HashSet<>();
         for (int c = 0; c < purchase.goods.length; c++) {
             Cover cover = shopping.covers.get(c);
             for (int o = 0; o < purchase.goods[c].length; o++) {
                 GoodsOffer offer = cover.offers.get(o);
-                int count = purchase.goods[c][o] + (first.add(offer) ? shopping.boughtFirst(offer) : 0);
+                int count = purchase.goods[c][o];
                 if (cover.supplier[o] == k && count > 0) {
                     goods.add(new ShoppingAnswer.GoodsLine(offer, count));
                 }
@@ -68,17 +60,6 @@ final class AnswerWriter {
                 charge,
                 shopping.paid(k, value, way) - value - charge,
                 way != null && way.fetched());
-    }
-
-    /** More packs of an offer, on its own line if it has one. */
-    private static void addTo(List<ShoppingAnswer.BoardLine> lines, BoardOffer offer, int packs) {
-        for (int i = 0; i < lines.size(); i++) {
-            if (offer.hasBreak() && lines.get(i).offer().equals(offer)) {
-                lines.set(i, new ShoppingAnswer.BoardLine(offer, lines.get(i).packs() + packs));
-                return;
-            }
-        }
-        lines.add(new ShoppingAnswer.BoardLine(offer, packs));
     }
 
     List<LaidBoard> boards() {

@@ -7,20 +7,15 @@ import org.jspecify.annotations.Nullable;
  *
  * @param offer what is bought, null when owned
  * @param owned what is owned, null when bought
- * @param first boards of the offer that are bought in any case and paid for already; 0 for the offer itself
  */
-record BoardSource(@Nullable BoardOffer offer, @Nullable OwnedStock owned, int first) {
-    boolean isBoughtFirst() {
-        return first > 0;
-    }
-
+record BoardSource(@Nullable BoardOffer offer, @Nullable OwnedStock owned) {
     boolean isOwned() {
         return offer == null;
     }
 
     /** The supplier's name; for owned boards where they lie. */
     String supplierName() {
-        return offer != null && first == 0 ? offer.supplier() : "\0shed";
+        return offer != null ? offer.supplier() : "\0shed";
     }
 
     /** For a person: the supplier, or the label of what is owned. */
@@ -38,21 +33,26 @@ record BoardSource(@Nullable BoardOffer offer, @Nullable OwnedStock owned, int f
     }
 
     long packPrice() {
-        return offer != null && first == 0 ? offer.packPrice() : 0;
+        return offer != null ? offer.packPrice() : 0;
     }
 
     /** What a pack counts besides its price. */
     long counted() {
-        return offer != null && first == 0 ? offer.instead().counted() : 0;
+        return offer != null ? offer.instead().counted() : 0;
     }
 
-    /** Of one board, rounded down; also of one that is paid for already. */
+    /** Of one board, rounded down. */
     long pricePerBoard() {
         return offer != null ? offer.packPrice() / offer.pack() : 0;
     }
 
     int pack() {
-        return offer != null && first == 0 ? offer.pack() : 1;
+        return offer != null ? offer.pack() : 1;
+    }
+
+    /** Packs below which none is sold, at least 1. */
+    int leastPacks() {
+        return offer != null ? (int) Math.min(offer.leastPacks(), Integer.MAX_VALUE) : 1;
     }
 
     /** Whether it need not travel, or travels that way. */
@@ -61,9 +61,6 @@ record BoardSource(@Nullable BoardOffer offer, @Nullable OwnedStock owned, int f
     }
 
     int available() {
-        if (first > 0) {
-            return first;
-        }
         return offer != null ? offer.available() : owned != null ? owned.count() : 0;
     }
 }

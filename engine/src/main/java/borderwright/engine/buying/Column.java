@@ -13,6 +13,7 @@ final class Column {
     private final int[] row;
     private final long[] entry;
     private final long most;
+    private final long least;
 
     /** What a column stands for, in the order in which a search branches on them. */
     enum Kind {
@@ -35,8 +36,18 @@ final class Column {
      * @param row rows with an entry
      * @param entry whole entries
      * @param most the most that any sensible answer takes
+     * @param least below which none can be taken, at least 1
      */
-    Column(Kind kind, int part, int index, @Nullable Pattern pattern, long cost, int[] row, long[] entry, long most) {
+    Column(
+            Kind kind,
+            int part,
+            int index,
+            @Nullable Pattern pattern,
+            long cost,
+            int[] row,
+            long[] entry,
+            long most,
+            long least) {
         this.kind = kind;
         this.part = part;
         this.index = index;
@@ -45,6 +56,7 @@ final class Column {
         this.row = row;
         this.entry = entry;
         this.most = most;
+        this.least = least;
     }
 
     Kind kind() {
@@ -82,6 +94,16 @@ final class Column {
 
     long most() {
         return most;
+    }
+
+    /** Below which none can be taken: an answer has 0 of it or at least so many. */
+    long least() {
+        return least;
+    }
+
+    /** Whether a number lies between 0 and the least that can be taken, by more than {@code hair}. */
+    boolean isTooFew(double number, double hair) {
+        return number > hair && number < least - hair;
     }
 
     /** What whole row prices ask of one of it. */

@@ -65,7 +65,20 @@ final class CountTree {
         this.target = target;
         this.up = up;
         this.answers = answers;
-        open.add(new Node(new long[master.fixed.size()], naturalHigh(), 0, 0, bound));
+        open(new Node(new long[master.fixed.size()], naturalHigh(), 0, 0, bound));
+    }
+
+    /** Opens a node, its bounds drawn in to what can be bought at all. */
+    private void open(Node node) {
+        for (int c = 0; c < node.low.length; c++) {
+            long least = master.fixed.get(c).least();
+            node.low[c] = node.low[c] > 0 ? Math.max(node.low[c], least) : 0;
+            node.high[c] = node.high[c] < least ? 0 : node.high[c];
+            if (node.low[c] > node.high[c]) {
+                return;
+            }
+        }
+        open.add(node);
     }
 
     /** Searches on; whether no answer within the target is left out. */
@@ -167,27 +180,34 @@ final class CountTree {
 
     /** Opens both sides of a count; the nearer one is looked at next, so that leaves are reached soon. */
     private void split(Node node, int branch, double at) {
-        long floor = (long) Math.floor(at + WHOLE);
+        Column column = master.fixed.get(branch);
+        boolean few = column.isTooFew(at, WHOLE);
+        long floor = few ? 0 : (long) Math.floor(at + WHOLE);
+        long ceiling = few ? column.least() : floor + 1;
         long[] high = node.high.clone();
         high[branch] = floor;
-        Node below = new Node(node.low, high, node.depth + 1, 2 * nodes, node.bound);
+        Node below = new Node(node.low.clone(), high, node.depth + 1, 2 * nodes, node.bound);
         long[] low = node.low.clone();
-        low[branch] = floor + 1;
-        Node above = new Node(low, node.high, node.depth + 1, 2 * nodes + 1, node.bound);
-        open.add(below);
-        open.add(above);
-        follow = at - floor < 0.5 ? below : above;
+        low[branch] = ceiling;
+        Node above = new Node(low, node.high.clone(), node.depth + 1, 2 * nodes + 1, node.bound);
+        open(below);
+        open(above);
+        follow = at - floor < 0.5 * (ceiling - floor) ? below : above;
     }
 
-    /** Of the first kind that is not whole the column nearest to a half; -1 when all are whole. */
+    /**
+     * Of the first kind that is not whole the column nearest to a half, before these one with fewer than can be bought; -1
+     * when all are whole and can be bought.
+     */
     private int fractional() {
         int best = -1;
         Kind bestKind = Kind.PATTERN;
         double bestScore = 0;
         for (int c = 0; c < master.fixed.size(); c++) {
             double x = master.fixedValue(c);
-            double score = Math.min(x - Math.floor(x), Math.ceil(x) - x);
-            Kind kind = master.fixed.get(c).kind();
+            Column column = master.fixed.get(c);
+            double score = column.isTooFew(x, WHOLE) ? 1 : Math.min(x - Math.floor(x), Math.ceil(x) - x);
+            Kind kind = column.kind();
             boolean earlier = kind.compareTo(bestKind) < 0;
             if (score > WHOLE && (earlier || (kind == bestKind && score > bestScore))) {
                 best = c;
@@ -239,12 +259,12 @@ final class CountTree {
             if (high[c] > at[c]) {
                 long[] above = low.clone();
                 above[c] = at[c] + 1;
-                open.add(new Node(above, high.clone(), node.depth + 1, 2 * nodes, node.bound));
+                open(new Node(above, high.clone(), node.depth + 1, 2 * nodes, node.bound));
             }
             if (low[c] < at[c]) {
                 long[] below = high.clone();
                 below[c] = at[c] - 1;
-                open.add(new Node(low.clone(), below, node.depth + 1, 2 * nodes + 1, node.bound));
+                open(new Node(low.clone(), below, node.depth + 1, 2 * nodes + 1, node.bound));
             }
             low[c] = at[c];
             high[c] = at[c];

@@ -3,6 +3,7 @@ package borderwright.engine.buying;
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.Pattern;
+import borderwright.engine.stock.StockCase;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -138,6 +139,13 @@ final class CoupledSearch {
             }
         }
         incumbent.offer(c, new Purchase(shopping, packings, needed, goods));
+        if (master.rows.model.parts.stream().anyMatch(StockCase::isAnySoldFrom)) {
+            List<Packing> gathered = new ArrayList<>();
+            for (int s = 0; s < packings.size(); s++) {
+                gathered.add(Gathering.of(master.rows.model.parts.get(s), packings.get(s)));
+            }
+            incumbent.offer(c, new Purchase(shopping, gathered, Purchase.packsFor(shopping, gathered), goods));
+        }
         return incumbent.target(c);
     }
 }

@@ -35,18 +35,16 @@ final class Cover {
      * A need and what covers it.
      *
      * @param need what is needed
-     * @param open how much of it is not bought in any case, at least 0
-     * @param offers what covers it
-     * @param available how many of each offer are to be had
+     * @param offers what covers it, each as many as its price holds from at least
      * @param supplier of each offer
      */
-    Cover(GoodsNeed need, BigDecimal open, List<GoodsOffer> offers, int[] available, int[] supplier) {
+    Cover(GoodsNeed need, List<GoodsOffer> offers, int[] supplier) {
         this.need = need;
-        this.available = available.clone();
+        this.available = offers.stream().mapToInt(GoodsOffer::available).toArray();
         this.offers = List.copyOf(offers);
         this.supplier = supplier.clone();
         List<BigDecimal> numbers = new ArrayList<>();
-        numbers.add(open);
+        numbers.add(need.quantity().max(BigDecimal.ZERO));
         offers.forEach(o -> numbers.add(o.contains()));
         long[] whole = ShoppingCase.onOneScale(numbers);
         this.wanted = whole[0];
@@ -57,13 +55,18 @@ final class Cover {
         return reaches(available);
     }
 
-    /** How many of an offer are to be had besides what is bought in any case. */
+    /** How many of an offer are to be had. */
     int available(int o) {
         return available[o];
     }
 
-    /** Whether so many of each offer cover the need. */
+    /** Whether so many of each offer cover the need, and are none or no fewer than its price holds from. */
     boolean isMetBy(int[] counts) {
+        for (int o = 0; o < counts.length; o++) {
+            if (counts[o] > 0 && counts[o] < offers.get(o).least()) {
+                return false;
+            }
+        }
         return reaches(counts);
     }
 
@@ -79,6 +82,11 @@ final class Cover {
     /** How many of an offer hold so much; so much is above 0. */
     private long pieces(long much, int o) {
         return (much - 1) / content[o] + 1;
+    }
+
+    /** The same, or as many as the price holds from where these are more. */
+    private long enough(long much, int o) {
+        return Math.max(pieces(much, o), offers.get(o).least());
     }
 
     /** How many of each offer are bought. */
@@ -112,7 +120,7 @@ final class Cover {
         cost = costs;
         limit = new int[offers.size()];
         for (int o = 0; o < limit.length; o++) {
-            long most = wanted <= 0 ? 0 : Math.min(available[o], pieces(wanted, o));
+            long most = wanted <= 0 ? 0 : Math.min(available[o], enough(wanted, o));
             limit[o] = allowed[o] ? (int) most : 0;
         }
         if (!reaches(limit)) {
@@ -161,8 +169,9 @@ final class Cover {
         if (toSpend < 0 || compareProducts(cost[o], left, toSpend, content[o]) > 0) {
             return;
         }
-        int most = (int) Math.min(limit[o], pieces(left, o));
-        for (int n = most; n >= 0; n--) {
+        int most = (int) Math.min(limit[o], enough(left, o));
+        int least = offers.get(o).least();
+        for (int n = most; n >= 0; n = n > least || n == 0 ? n - 1 : 0) {
             count[o] = n;
             choose(k + 1, left - n * content[o], spent + n * cost[o]);
         }

@@ -25,12 +25,18 @@ final class Model {
         final int[] row;
         final long[] value;
         final int most;
+        final int least;
 
-        Extra(long cost, int[] row, long[] value, int most) {
+        /**
+         * @param most the most that any sensible answer takes
+         * @param least below which none can be taken, at least 1
+         */
+        Extra(long cost, int[] row, long[] value, int most, int least) {
             this.cost = cost;
             this.row = row;
             this.value = value;
             this.most = most;
+            this.least = least;
         }
     }
 
@@ -97,7 +103,7 @@ final class Model {
         long uncut = sideRow[s][j] < 0 || sideValue[s][j] == 0
                 ? 0
                 : (need[sideRow[s][j]] / sideValue[s][j] + 1) * stock.pack(j);
-        most = Math.min(most, stock.pieces() + uncut);
+        most = Math.min(most, Math.max(stock.pieces() + uncut, (long) stock.least(j) * stock.pack(j)));
         return stock.cost(j) > 0 ? Math.min(most, (cost / stock.cost(j)) * stock.pack(j)) : most;
     }
 }

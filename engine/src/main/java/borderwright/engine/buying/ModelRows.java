@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
  * The rows of a model and its columns in whole numbers: pieces first, then boards that are counted, then side rows.
  *
  * <p>Boards are counted, that is have a column for packs bought and a row "packs less patterns", where they are limited,
- * sold in packs, or couple with a side row, and wherever there is a choice of boards: how many of each are bought is what
+ * sold in packs or from a number on, or couple with a side row, and wherever there is a choice of boards: how many of each are bought is what
  * decides the cost, so it is what a search branches on. Where one board is to be had without limit its patterns carry the
  * cost.
  */
@@ -90,7 +90,10 @@ final class ModelRows {
         for (int j = 0; j < stock.boards(); j++) {
             if (isUsable(s, j)) {
                 usable++;
-                plain &= !stock.isPacked(j) && stock.available(j) >= stock.pieces() && model.sideRow[s][j] < 0;
+                plain &= !stock.isPacked(j)
+                        && stock.least(j) == 1
+                        && stock.available(j) >= stock.pieces()
+                        && model.sideRow[s][j] < 0;
             }
         }
         return usable > 1 || !plain;
@@ -148,7 +151,7 @@ final class ModelRows {
             Model.Extra extra = model.extras.get(e);
             int[] row = extra.row.clone();
             Arrays.setAll(row, k -> extra.row[k] + sideFrom);
-            columns.add(new Column(Kind.EXTRA, -1, e, null, extra.cost, row, extra.value, extra.most));
+            columns.add(new Column(Kind.EXTRA, -1, e, null, extra.cost, row, extra.value, extra.most, extra.least));
         }
         return columns;
     }
@@ -165,7 +168,7 @@ final class ModelRows {
         }
         int row = totalRow[s][t];
         long whole = (long) Math.min(most, Math.scalb(1.0, 40));
-        return new Column(Kind.TOTAL, s, row, null, 0, new int[] {row, row + 1}, new long[] {-1, 1}, whole);
+        return new Column(Kind.TOTAL, s, row, null, 0, new int[] {row, row + 1}, new long[] {-1, 1}, whole, 1);
     }
 
     private Column count(int s, int j, long ceiling) {
@@ -200,7 +203,7 @@ final class ModelRows {
             entry[at] = model.sideValue[s][j];
         }
         long most = Math.min(stock.available(j) / pack, (boards + pack - 1) / pack);
-        return new Column(Kind.COUNT, s, j, null, stock.cost(j), row, entry, most);
+        return new Column(Kind.COUNT, s, j, null, stock.cost(j), row, entry, most, stock.least(j));
     }
 
     /** The column of a pattern. */
@@ -224,7 +227,7 @@ final class ModelRows {
         }
         long most = Math.min(stock.available(j), needed);
         long use = stock.keeps() ? stock.use(j, pattern.used(stock)) : 0;
-        return new Column(Kind.PATTERN, s, j, pattern, (counted ? 0 : stock.cost(j)) + use, row, entry, most);
+        return new Column(Kind.PATTERN, s, j, pattern, (counted ? 0 : stock.cost(j)) + use, row, entry, most, 1);
     }
 
     /** Adds a column to a linear programme; its number there. */

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The ways of getting each supplier's order home that may be of use: none that is never better than another, none whose
- * value what is to be had does not reach, and none that leaves behind what is bought in any case.
+ * The ways of getting each supplier's order home that may be of use: none that is never better than another, and none whose
+ * value what is to be had does not reach.
  */
 final class OrderWays {
     private final ShoppingCase shopping;
@@ -38,24 +38,11 @@ final class OrderWays {
         return ways.get(k).stream().anyMatch(w -> w.carries(offer));
     }
 
-    /** Whether a way carries what is bought from supplier {@code k} in any case. */
-    boolean carryFirst(int k, Carriage way) {
-        String name = shopping.suppliers.get(k).name();
-        return shopping.problem.first().stream()
-                        .filter(b -> b.supplier().equals(name))
-                        .allMatch(way::carries)
-                && shopping.problem.firstGoods().stream()
-                        .filter(g -> g.supplier().equals(name))
-                        .allMatch(way::carries);
-    }
-
     private List<Carriage> useful(int k) {
         List<Carriage> useful = new ArrayList<>();
         double most = mostValue(k);
         for (Carriage way : shopping.suppliers.get(k).ways()) {
-            if (way.fromValue() > most
-                    || !carryFirst(k, way)
-                    || useful.stream().anyMatch(other -> isNoWorse(other, way, k))) {
+            if (way.fromValue() > most || useful.stream().anyMatch(other -> isNoWorse(other, way, k))) {
                 continue;
             }
             useful.removeIf(other -> isNoWorse(way, other, k));

@@ -104,15 +104,20 @@ final class PatternTree {
         int column = first + branch;
         double low = program.lower(column);
         double high = program.upper(column);
-        double floor = Math.floor(program.value(column) + WHOLE);
-        program.bound(column, floor + 1, high);
+        Column kind = columns.get(branch);
+        boolean few = kind.isTooFew(program.value(column), WHOLE);
+        double floor = few ? 0 : Math.floor(program.value(column) + WHOLE);
+        program.bound(column, few ? Math.max(low, (double) kind.least()) : floor + 1, high);
         visit();
         program.bound(column, low, floor);
         visit();
         program.bound(column, low, high);
     }
 
-    /** The first kind of column that is not whole; of counts the one nearest to a half, of patterns the fullest. */
+    /**
+     * The first kind of column that is not whole; of counts the one nearest to a half, before these one with fewer than can be
+     * bought, of patterns the fullest.
+     */
     private int branchColumn() {
         int best = -1;
         Kind bestKind = Kind.PATTERN;
@@ -124,8 +129,9 @@ final class PatternTree {
             }
             double x = program.value(first + c);
             double part = x - Math.floor(x + WHOLE);
-            if (part > WHOLE) {
-                double score = kind == Kind.PATTERN ? part : 1 - Math.abs(part - 0.5);
+            boolean few = columns.get(c).isTooFew(x, WHOLE);
+            if (part > WHOLE || few) {
+                double score = few ? 2 : kind == Kind.PATTERN ? part : 1 - Math.abs(part - 0.5);
                 if (kind != bestKind || score > bestScore) {
                     best = c;
                     bestKind = kind;

@@ -51,9 +51,6 @@ final class Purchase {
     }
 
     private boolean isCarried(ShoppingCase shopping, int k, Carriage way) {
-        if (!shopping.ways.carryFirst(k, way)) {
-            return false;
-        }
         for (int s = 0; s < packs.length; s++) {
             ShoppingCase.Section section = shopping.sections.get(s);
             for (int j = 0; j < packs[s].length; j++) {
@@ -83,7 +80,7 @@ final class Purchase {
 
     /** What boards of other sections count besides their prices, less what offcuts are worth. */
     private static long counted(ShoppingCase shopping, List<Packing> packings, int[][] packs) {
-        long counted = shopping.firstCounted();
+        long counted = 0;
         for (int s = 0; s < packs.length; s++) {
             var stock = shopping.sections.get(s).stock;
             counted = Math.addExact(counted, packings.get(s).use(stock) / shopping.grain);
@@ -97,21 +94,21 @@ final class Purchase {
         return counted;
     }
 
-    /** Packs that the packings need and no more. */
+    /** Packs that the packings need and no more than are sold at least. */
     static int[][] packsFor(ShoppingCase shopping, List<Packing> packings) {
         int[][] packs = new int[packings.size()][];
         for (int s = 0; s < packs.length; s++) {
             var stock = shopping.sections.get(s).stock;
             packs[s] = packings.get(s).boards(stock);
             for (int j = 0; j < packs[s].length; j++) {
-                packs[s][j] = (int) ((packs[s][j] + (long) stock.pack(j) - 1) / stock.pack(j));
+                packs[s][j] = (int) stock.packsFor(j, packs[s][j]);
             }
         }
         return packs;
     }
 
     private static long[] values(ShoppingCase shopping, int[][] packs, int[][] goods) {
-        long[] value = shopping.firstValue.clone();
+        long[] value = new long[shopping.suppliers.size()];
         for (int s = 0; s < packs.length; s++) {
             ShoppingCase.Section section = shopping.sections.get(s);
             for (int j = 0; j < packs[s].length; j++) {
@@ -132,9 +129,6 @@ final class Purchase {
 
     /** Whether anything at all is bought from supplier {@code k}, even for nothing. */
     boolean buysFrom(ShoppingCase shopping, int k) {
-        if (shopping.buysFirst(k)) {
-            return true;
-        }
         for (int s = 0; s < packs.length; s++) {
             for (int j = 0; j < packs[s].length; j++) {
                 if (packs[s][j] > 0 && shopping.sections.get(s).supplier[j] == k) {

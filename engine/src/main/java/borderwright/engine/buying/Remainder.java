@@ -183,7 +183,8 @@ final class Remainder {
         }
         Packing packing = new Packing();
         if (n > 0) {
-            Packing packed = packed(stock.withDemand(left, kept).withAvailable(boardsLeft));
+            Packing packed = packed(
+                    stock.withDemand(left, kept).withAvailable(boardsLeft).soldInAnyNumber());
             if (packed == null) {
                 return null;
             }

@@ -23,17 +23,6 @@ public final class Shopper {
      * @param progress told of every better basket
      */
     public static ShoppingAnswer buy(ShoppingProblem problem, Budget budget, Progress progress) {
-        return QuantityBreaks.has(problem)
-                ? QuantityBreaks.buy(problem, budget, progress)
-                : buyAsPriced(problem, budget, progress);
-    }
-
-    /** The cheapest basket as if every price held for any number. */
-    static ShoppingAnswer buyAsPriced(ShoppingProblem problem, Budget budget) {
-        return buyAsPriced(problem, budget, (cost, bound) -> {});
-    }
-
-    private static ShoppingAnswer buyAsPriced(ShoppingProblem problem, Budget budget, Progress progress) {
         ShoppingCase shopping = new ShoppingCase(problem);
         List<String> impossible = impossible(shopping);
         if (!impossible.isEmpty()) {

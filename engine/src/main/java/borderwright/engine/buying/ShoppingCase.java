@@ -28,8 +28,6 @@ final class ShoppingCase {
     final List<Section> sections = new ArrayList<>();
     final List<Cover> covers = new ArrayList<>();
     final List<GoodsNeed> unpriced = new ArrayList<>();
-    /** Value of what is bought in any case from each supplier, as priced, minor units. */
-    final long[] firstValue;
     /** Ways of getting an order home that may be of use. */
     final OrderWays ways;
 
@@ -48,14 +46,6 @@ final class ShoppingCase {
             SupplierTerms terms = suppliers.get(k);
             taxFactor[k] =
                     terms.taxTop().multiply(bottom).divide(terms.taxBottom()).longValueExact();
-        }
-        this.firstValue = new long[suppliers.size()];
-        for (BoardOffer offer : problem.first()) {
-            firstValue[number.getOrDefault(offer.supplier(), 0)] +=
-                    Math.multiplyExact(offer.leastPacks(), offer.packPrice());
-        }
-        for (GoodsOffer offer : problem.firstGoods()) {
-            firstValue[number.getOrDefault(offer.supplier(), 0)] += Math.multiplyExact(offer.least(), offer.price());
         }
         this.ways = new OrderWays(this);
         Map<String, List<Demand>> bySection = new LinkedHashMap<>();
@@ -92,20 +82,14 @@ final class ShoppingCase {
         List<GoodsOffer> offers = new ArrayList<>();
         for (GoodsOffer offer : problem.goods()) {
             if (offer.item().equals(need.item())
-                    && offer.available() > 0
+                    && offer.available() >= offer.least()
                     && ways.carry(number.getOrDefault(offer.supplier(), SHED), offer)) {
                 offers.add(offer);
             }
         }
-        BigDecimal first = problem.firstGoods().stream()
-                .filter(g -> g.item().equals(need.item()))
-                .map(g -> g.contains().multiply(BigDecimal.valueOf(g.least())))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
         Cover cover = new Cover(
                 need,
-                need.quantity().subtract(first).max(BigDecimal.ZERO),
                 offers,
-                offers.stream().mapToInt(o -> o.available() - boughtFirst(o)).toArray(),
                 offers.stream()
                         .mapToInt(o -> number.getOrDefault(o.supplier(), SHED))
                         .toArray());
@@ -114,37 +98,6 @@ final class ShoppingCase {
         } else {
             unpriced.add(need);
         }
-    }
-
-    /** Boards of an offer that are bought in any case. */
-    int boughtFirst(BoardOffer offer) {
-        return problem.first().contains(offer) ? Math.toIntExact(offer.leastPacks() * offer.pack()) : 0;
-    }
-
-    /** Goods of an offer that are bought in any case. */
-    int boughtFirst(GoodsOffer offer) {
-        return problem.firstGoods().contains(offer) ? offer.least() : 0;
-    }
-
-    /** What the boards that are bought in any case count besides their prices, less what they are worth whole, minor units. */
-    long firstCounted() {
-        long counted = problem.first().stream()
-                .mapToLong(b -> Math.multiplyExact(b.leastPacks(), b.instead().counted()))
-                .sum();
-        for (Section section : sections) {
-            for (int j = 0; j < section.supplier.length; j++) {
-                BoardSource source = section.sources.get(j);
-                counted -= source.isBoughtFirst() ? source.available() * section.stock.wholeWorth(j) / grain : 0;
-            }
-        }
-        return counted;
-    }
-
-    /** Whether anything is bought from supplier {@code k} in any case. */
-    boolean buysFirst(int k) {
-        String name = suppliers.get(k).name();
-        return problem.first().stream().anyMatch(b -> b.supplier().equals(name))
-                || problem.firstGoods().stream().anyMatch(g -> g.supplier().equals(name));
     }
 
     /** Cost in grains of a price as priced, minor units, by supplier {@code k}. */
@@ -217,18 +170,14 @@ final class ShoppingCase {
             }
             for (OwnedStock owned : problem.owned()) {
                 if (owned.section().equals(name) && owned.count() > 0) {
-                    sources.add(new BoardSource(null, owned, 0));
+                    sources.add(new BoardSource(null, owned));
                 }
             }
             for (BoardOffer offer : problem.boards()) {
                 if (offer.section().equals(name)) {
-                    int first = shopping.boughtFirst(offer);
-                    if (first > 0) {
-                        sources.add(new BoardSource(offer, null, first));
-                    }
-                    if (offer.available() - first >= offer.pack()
+                    if (offer.available() / offer.pack() >= offer.leastPacks()
                             && shopping.ways.carry(number.getOrDefault(offer.supplier(), SHED), offer)) {
-                        sources.add(new BoardSource(offer, null, 0));
+                        sources.add(new BoardSource(offer, null));
                     }
                 }
             }
@@ -239,6 +188,7 @@ final class ShoppingCase {
             long[] cost = new long[types];
             int[] pack = new int[types];
             int[] available = new int[types];
+            int[] least = new int[types];
             for (int j = 0; j < types; j++) {
                 BoardSource source = sources.get(j);
                 supplier[j] = number.getOrDefault(source.supplierName(), SHED);
@@ -248,18 +198,17 @@ final class ShoppingCase {
                 cost[j] = Math.addExact(
                         shopping.grains(value[j], supplier[j]), Math.multiplyExact(source.counted(), shopping.grain));
                 pack[j] = source.pack();
-                available[j] = source.offer() == null || source.isBoughtFirst()
-                        ? source.available()
-                        : moreOf(source, shopping);
+                available[j] = source.available();
+                least[j] = source.leastPacks();
             }
             for (int i = 0; i < size.length; i++) {
                 size[i] /= common;
             }
-            StockCase plain = new StockCase(size, count, capacity, cost, pack, available);
+            StockCase plain = new StockCase(size, count, capacity, cost, pack, available).soldFrom(least);
             this.stock = problem.offcuts().counts() ? keeping(plain, shopping, common) : plain;
         }
 
-        /** Whether boards of a type are bought here, not owned and not bought in any case. */
+        /** Whether boards of a type are bought and not owned. */
         boolean isBought(int j) {
             return supplier[j] != SHED;
         }
@@ -277,14 +226,6 @@ final class ShoppingCase {
                 most[j] = source.isOwned() ? Long.MAX_VALUE / shopping.grain : source.pricePerBoard();
             }
             return plain.keeping(problem.offcuts(), common, beyond, shopping.grain, most, isBought);
-        }
-
-        /** Boards of an offer beyond those that are bought first. */
-        private static int moreOf(BoardSource source, ShoppingCase shopping) {
-            BoardOffer offer = source.offer();
-            return offer == null || offer.available() == Integer.MAX_VALUE
-                    ? source.available()
-                    : offer.available() - shopping.boughtFirst(offer);
         }
 
         private static long gcd(long a, long b) {

@@ -2,7 +2,6 @@ package borderwright.engine.buying;
 
 import borderwright.engine.stock.Demand;
 import borderwright.engine.stock.OffcutWorth;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.LongStream;
 
@@ -17,8 +16,6 @@ import java.util.stream.LongStream;
  * @param goods what everything else can be bought as
  * @param kerfTicks width of a cut, ticks, at least 0
  * @param trimTicks waste at each end of a bought board, ticks, kerf included, at least 0
- * @param first boards that are bought in any case, each as many as its price holds from
- * @param firstGoods goods that are bought in any case, each as many as its price holds from
  * @param offcuts what an offcut that is kept counts against prices
  */
 public record ShoppingProblem(
@@ -30,8 +27,6 @@ public record ShoppingProblem(
         List<GoodsOffer> goods,
         long kerfTicks,
         long trimTicks,
-        List<BoardOffer> first,
-        List<GoodsOffer> firstGoods,
         OffcutWorth offcuts) {
     public ShoppingProblem {
         demands = List.copyOf(demands);
@@ -40,14 +35,12 @@ public record ShoppingProblem(
         owned = List.copyOf(owned);
         needs = List.copyOf(needs);
         goods = List.copyOf(goods);
-        first = List.copyOf(first);
-        firstGoods = List.copyOf(firstGoods);
         if (kerfTicks < 0 || trimTicks < 0) {
             throw new IllegalArgumentException("kerf and trim must not be negative: " + kerfTicks + ", " + trimTicks);
         }
     }
 
-    /** Nothing is bought in advance, and offcuts count nothing. */
+    /** Offcuts count nothing. */
     public ShoppingProblem(
             List<Demand> demands,
             List<BoardOffer> boards,
@@ -57,51 +50,23 @@ public record ShoppingProblem(
             List<GoodsOffer> goods,
             long kerfTicks,
             long trimTicks) {
-        this(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, List.of(), List.of(), OffcutWorth.NONE);
-    }
-
-    /** The same with as many boards bought first as a price holds from. */
-    ShoppingProblem buyingFirst(BoardOffer offer) {
-        List<BoardOffer> all = new ArrayList<>(first);
-        all.add(offer);
-        return new ShoppingProblem(
-                demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, all, firstGoods, offcuts);
-    }
-
-    /** The same with as many goods bought first as a price holds from. */
-    ShoppingProblem buyingFirst(GoodsOffer offer) {
-        List<GoodsOffer> all = new ArrayList<>(firstGoods);
-        all.add(offer);
-        return new ShoppingProblem(
-                demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, first, all, offcuts);
+        this(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, OffcutWorth.NONE);
     }
 
     /** The same where offcuts are worth something to who keeps them. */
     public ShoppingProblem keeping(OffcutWorth worth) {
-        return new ShoppingProblem(
-                demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, first, firstGoods, worth);
+        return new ShoppingProblem(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, worth);
     }
 
     /** The same list from other boards and goods. */
     public ShoppingProblem withOffers(List<BoardOffer> otherBoards, List<GoodsOffer> otherGoods) {
         return new ShoppingProblem(
-                demands,
-                otherBoards,
-                terms,
-                owned,
-                needs,
-                otherGoods,
-                kerfTicks,
-                trimTicks,
-                first,
-                firstGoods,
-                offcuts);
+                demands, otherBoards, terms, owned, needs, otherGoods, kerfTicks, trimTicks, offcuts);
     }
 
     /** Another list from the same boards and goods. */
     public ShoppingProblem withDemands(List<Demand> others) {
-        return new ShoppingProblem(
-                others, boards, terms, owned, needs, goods, kerfTicks, trimTicks, first, firstGoods, offcuts);
+        return new ShoppingProblem(others, boards, terms, owned, needs, goods, kerfTicks, trimTicks, offcuts);
     }
 
     /** What boards of a section that are there or to be had can give, between their trims, ticks. */

@@ -77,13 +77,20 @@ final class StockSearch {
     }
 
     private void take(@Nullable Packing packing) {
-        if (packing != null) {
-            Packing smaller = Downsize.of(stock, packing);
-            long smallerCost = smaller.cost(stock);
-            if (smallerCost < cost) {
-                best = smaller;
-                cost = smallerCost;
-            }
+        if (packing == null) {
+            return;
+        }
+        keep(Gathering.of(stock, Downsize.of(stock, packing)));
+        if (stock.isAnySoldFrom()) {
+            keep(Gathering.of(stock, packing));
+        }
+    }
+
+    private void keep(Packing packing) {
+        long itsCost = packing.cost(stock);
+        if (itsCost < cost) {
+            best = packing;
+            cost = itsCost;
         }
     }
 
@@ -146,7 +153,7 @@ final class StockSearch {
         double sum = 0;
         for (int j = 0; j < stock.boards(); j++) {
             double boards = Math.min((double) stock.available(j), (double) stock.pieces());
-            sum += boards * stock.cost(j);
+            sum += Math.max(boards, stock.least(j)) * stock.cost(j);
         }
         return (long) Math.min(sum, Math.scalb(1.0, 55));
     }

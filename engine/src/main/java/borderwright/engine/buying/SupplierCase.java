@@ -46,9 +46,7 @@ final class SupplierCase {
         for (int k = 0; k < shopping.suppliers.size(); k++) {
             List<@Nullable Carriage[]> more = new ArrayList<>();
             for (@Nullable Carriage[] each : cases) {
-                if (!shopping.buysFirst(k)) {
-                    more.add(each);
-                }
+                more.add(each);
                 for (Carriage way : shopping.ways.of(k)) {
                     @Nullable Carriage[] next = each.clone();
                     next[k] = way;
@@ -89,7 +87,7 @@ final class SupplierCase {
     long leastGrains() {
         long grains = 0;
         for (int k = 0; k < ways.length; k++) {
-            grains = Math.addExact(grains, shopping.grains(openValue(k), k));
+            grains = Math.addExact(grains, shopping.grains(leastValue(k), k));
         }
         return grains;
     }
@@ -118,27 +116,21 @@ final class SupplierCase {
         return only;
     }
 
-    /** Least value that must be bought besides what is bought in any case. */
-    private long openValue(int k) {
-        return Math.max(0, leastValue(k) - shopping.firstValue[k]);
-    }
-
     boolean isCoupled() {
         for (int k = 0; k < ways.length; k++) {
-            if (openValue(k) > 0) {
+            if (leastValue(k) > 0) {
                 return true;
             }
         }
         return false;
     }
 
-    /** Charges of the case, and what is bought in any case, in grains. */
+    /** Charges of the case, grains. */
     long deliveryGrains() {
-        long grains = Math.multiplyExact(shopping.firstCounted(), shopping.grain);
+        long grains = 0;
         for (int k = 0; k < ways.length; k++) {
             Carriage way = ways[k];
             grains += way == null ? 0 : shopping.grains(way, k);
-            grains += shopping.grains(shopping.firstValue[k], k);
         }
         return grains;
     }
@@ -171,13 +163,16 @@ final class SupplierCase {
         double sum = 0;
         for (ShoppingCase.Section section : shopping.sections) {
             for (int j = 0; j < section.supplier.length; j++) {
-                double packs = Math.min(section.stock.available(j), section.stock.pieces() + 1);
+                double packs = Math.min(
+                        section.stock.available(j), Math.max(section.stock.pieces() + 1, section.stock.least(j)));
                 sum += allows(section, j) ? packs * section.stock.cost(j) : 0;
             }
         }
         for (Cover cover : shopping.covers) {
             for (int o = 0; o < cover.offers.size(); o++) {
-                double most = cover.wanted / (double) cover.content[o] + 1;
+                double most = Math.max(
+                        cover.wanted / (double) cover.content[o] + 1,
+                        cover.offers.get(o).least());
                 sum += most * shopping.grains(cover.offers.get(o).price(), cover.supplier[o]);
             }
         }
@@ -218,9 +213,9 @@ final class SupplierCase {
         }
         int[] valueRow = new int[ways.length];
         for (int k = 0; k < ways.length; k++) {
-            valueRow[k] = openValue(k) > 0 ? need.size() : -1;
+            valueRow[k] = leastValue(k) > 0 ? need.size() : -1;
             if (valueRow[k] >= 0) {
-                need.add(openValue(k));
+                need.add(leastValue(k));
             }
         }
         for (int c = 0; c < shopping.covers.size(); c++) {
@@ -257,6 +252,7 @@ final class SupplierCase {
                 shopping.grains(offer.price(), k),
                 side < 0 ? new int[] {c} : new int[] {c, side},
                 side < 0 ? new long[] {cover.content[o]} : new long[] {cover.content[o], offer.price()},
-                allows(cover, o) ? (int) Math.min(most, cover.available(o)) : 0);
+                allows(cover, o) ? (int) Math.min(Math.max(most, offer.least()), offer.available()) : 0,
+                offer.least());
     }
 }

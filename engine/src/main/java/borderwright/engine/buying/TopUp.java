@@ -75,7 +75,12 @@ final class TopUp {
             ShoppingCase.Section section = shopping.sections.get(s);
             for (int j = 0; j < from.packs[s].length; j++) {
                 int more = section.stock.available(j) / section.stock.pack(j) - from.packs[s][j];
-                if (section.supplier[j] == k && more > 0 && section.value[j] > 0 && section.value[j] <= MOST_GAP) {
+                boolean sold = from.packs[s][j] > 0 || section.stock.least(j) == 1;
+                if (section.supplier[j] == k
+                        && sold
+                        && more > 0
+                        && section.value[j] > 0
+                        && section.value[j] <= MOST_GAP) {
                     extras.add(new int[] {0, s, j, (int) section.value[j], more});
                 }
             }
@@ -85,7 +90,8 @@ final class TopUp {
             for (int o = 0; o < from.goods[c].length; o++) {
                 long price = cover.offers.get(o).price();
                 int more = cover.available(o) - from.goods[c][o];
-                if (cover.supplier[o] == k && more > 0 && price > 0 && price <= MOST_GAP) {
+                boolean sold = from.goods[c][o] > 0 || !cover.offers.get(o).hasBreak();
+                if (cover.supplier[o] == k && sold && more > 0 && price > 0 && price <= MOST_GAP) {
                     extras.add(new int[] {1, c, o, (int) price, more});
                 }
             }

@@ -42,13 +42,12 @@ public final class Packing {
         return boards;
     }
 
-    /** What the boards cost, whole packs where they are sold in packs, and what cutting them costs. */
+    /** What the boards cost, whole packs and no fewer than are sold, and what cutting them costs. */
     public long cost(StockCase stock) {
         int[] boards = boards(stock);
         long cost = 0;
         for (int j = 0; j < boards.length; j++) {
-            long packs = (boards[j] + (long) stock.pack(j) - 1) / stock.pack(j);
-            cost = Math.addExact(cost, Math.multiplyExact(packs, stock.cost(j)));
+            cost = Math.addExact(cost, Math.multiplyExact(stock.packsFor(j, boards[j]), stock.cost(j)));
         }
         return Math.addExact(cost, use(stock));
     }

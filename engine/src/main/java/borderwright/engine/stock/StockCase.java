@@ -19,6 +19,7 @@ public final class StockCase {
     private final long[] cost;
     private final int[] pack;
     private final int[] available;
+    private final int[] least;
     private final @Nullable Keeping keeping;
 
     /**
@@ -32,7 +33,7 @@ public final class StockCase {
      * @param available boards to be had of each type, {@link #UNLIMITED} for no limit; only whole packs count
      */
     public StockCase(long[] size, int[] demand, long[] capacity, long[] cost, int[] pack, int[] available) {
-        this(size, demand, capacity, cost, pack, available, null);
+        this(size, demand, capacity, cost, pack, available, new int[capacity.length], null);
     }
 
     private StockCase(
@@ -42,6 +43,7 @@ public final class StockCase {
             long[] cost,
             int[] pack,
             int[] available,
+            int[] least,
             @Nullable Keeping keeping) {
         for (int i = 0; i < size.length; i++) {
             if (size[i] <= 0 || demand[i] <= 0 || (i > 0 && size[i] >= size[i - 1])) {
@@ -59,6 +61,7 @@ public final class StockCase {
         this.cost = cost.clone();
         this.pack = pack.clone();
         this.available = available.clone();
+        this.least = least.clone();
         this.keeping = keeping;
         for (int j = 0; j < pack.length; j++) {
             if (available[j] != UNLIMITED) {
@@ -75,17 +78,31 @@ public final class StockCase {
             sizes[i] = size[keptIndex[i]];
             demands[i] = newDemand[keptIndex[i]];
         }
-        return new StockCase(sizes, demands, capacity, cost, pack, available, keeping);
+        return new StockCase(sizes, demands, capacity, cost, pack, available, least, keeping);
     }
 
     /** The same pieces with other numbers of boards to be had. */
     public StockCase withAvailable(int[] newAvailable) {
-        return new StockCase(size, demand, capacity, cost, pack, newAvailable, keeping);
+        return new StockCase(size, demand, capacity, cost, pack, newAvailable, least, keeping);
     }
 
     /** The same pieces and boards at other costs of a pack. */
     public StockCase withCosts(long[] newCost) {
-        return new StockCase(size, demand, capacity, newCost, pack, available, keeping);
+        return new StockCase(size, demand, capacity, newCost, pack, available, least, keeping);
+    }
+
+    /**
+     * The same where some boards are sold from a number on only.
+     *
+     * @param newLeast packs of each type below which none is sold; 0 or 1 for any number
+     */
+    public StockCase soldFrom(int[] newLeast) {
+        return new StockCase(size, demand, capacity, cost, pack, available, newLeast, keeping);
+    }
+
+    /** The same where all boards are sold in any number. */
+    public StockCase soldInAnyNumber() {
+        return isAnySoldFrom() ? soldFrom(new int[least.length]) : this;
     }
 
     /**
@@ -106,7 +123,7 @@ public final class StockCase {
         for (int j = 0; j < less.length; j++) {
             less[j] -= isBought[j] ? pack[j] * kept.worth(j, capacity[j]) : 0;
         }
-        return new StockCase(size, demand, capacity, less, pack, available, kept);
+        return new StockCase(size, demand, capacity, less, pack, available, least, kept);
     }
 
     /** Whether offcuts are worth something. */
@@ -155,6 +172,21 @@ public final class StockCase {
 
     public int available(int j) {
         return available[j];
+    }
+
+    /** Packs of a type below which none is sold, at least 1. */
+    public int least(int j) {
+        return Math.max(1, least[j]);
+    }
+
+    /** Whether any type is sold from a number of packs on only. */
+    public boolean isAnySoldFrom() {
+        return Arrays.stream(least).anyMatch(l -> l > 1);
+    }
+
+    /** Packs that must be bought for so many boards of a type. */
+    public long packsFor(int j, int boards) {
+        return boards == 0 ? 0 : Math.max(least(j), (boards + (long) pack[j] - 1) / pack[j]);
     }
 
     /** Whether packs of this type must be counted apart from boards. */

@@ -11,11 +11,17 @@ import org.junit.jupiter.api.Test;
 
 class CoverTest {
     private static Cover cover(long wanted, long[] content, int[] available) {
+        int[] any = new int[content.length];
+        Arrays.fill(any, 1);
+        return cover(wanted, content, available, any);
+    }
+
+    private static Cover cover(long wanted, long[] content, int[] available, int[] from) {
         List<GoodsOffer> offers = IntStream.range(0, content.length)
-                .mapToObj(o -> new GoodsOffer("A", "screws", 1, BigDecimal.valueOf(content[o]), available[o]))
+                .mapToObj(o ->
+                        new GoodsOffer("A", "screws", 1, BigDecimal.valueOf(content[o]), available[o], from[o], false))
                 .toList();
-        BigDecimal much = BigDecimal.valueOf(wanted);
-        return new Cover(new GoodsNeed("screws", much, "each"), much, offers, available, new int[content.length]);
+        return new Cover(new GoodsNeed("screws", BigDecimal.valueOf(wanted), "each"), offers, new int[content.length]);
     }
 
     private static boolean[] all(int n) {
@@ -40,12 +46,14 @@ class CoverTest {
             SplittableRandom random = new SplittableRandom(seed);
             int n = random.nextInt(1, 4);
             long[] content = random.longs(n, 1, 12).toArray();
-            int[] available = random.ints(n, 0, 5).toArray();
+            int[] from = random.ints(n, 1, 4).toArray();
+            int[] available =
+                    Arrays.stream(from).map(f -> f + random.nextInt(0, 4)).toArray();
             long[] cost = random.longs(n, 0, 20).toArray();
             long wanted = random.nextInt(1, 30);
-            Cover cover = cover(wanted, content, available);
+            Cover cover = cover(wanted, content, available, from);
             Cover.Choice choice = cover.cheapest(cost, all(n));
-            long least = least(cost, content, available, 0, wanted);
+            long least = least(cost, content, available, from, 0, wanted);
             assertThat(cover.isMetBy(choice.counts())).as("seed %d", seed).isEqualTo(least < Long.MAX_VALUE);
             if (least < Long.MAX_VALUE) {
                 long paid = IntStream.range(0, n)
@@ -77,14 +85,16 @@ class CoverTest {
         assertThat(choice.least()).isLessThanOrEqualTo(paid).isGreaterThanOrEqualTo(wanted);
     }
 
-    private static long least(long[] cost, long[] content, int[] available, int from, long wanted) {
+    private static long least(long[] cost, long[] content, int[] available, int[] from, int o, long wanted) {
         if (wanted <= 0) {
             return 0;
         }
         long best = Long.MAX_VALUE;
-        for (int count = 0; from < cost.length && count <= available[from]; count++) {
-            long rest = least(cost, content, available, from + 1, wanted - count * content[from]);
-            best = rest == Long.MAX_VALUE ? best : Math.min(best, rest + count * cost[from]);
+        for (int count = 0; o < cost.length && count <= available[o]; count++) {
+            long rest = count > 0 && count < from[o]
+                    ? Long.MAX_VALUE
+                    : least(cost, content, available, from, o + 1, wanted - count * content[o]);
+            best = rest == Long.MAX_VALUE ? best : Math.min(best, rest + count * cost[o]);
         }
         return best;
     }
