@@ -94,10 +94,14 @@ public record NearbyThing(
     private static final double TRUNKS = 12;
     private static final double MOST_ROOTS_MM = 15_000;
 
+    /** A tree's trunk across, mm; 0 where it is not known. */
+    public double trunkMm() {
+        return trunk != null ? trunk.mm() : girth != null ? girth.mm() / Math.PI : 0;
+    }
+
     /** How far a tree's roots are taken to reach, mm: 12 trunks, 15 m at most (BS 5837:2012 4.6.1, from memory); 0 of no tree. */
     public double rootsMm() {
-        double across = trunk != null ? trunk.mm() : girth != null ? girth.mm() / Math.PI : 0;
-        return Math.min(MOST_ROOTS_MM, TRUNKS * across);
+        return Math.min(MOST_ROOTS_MM, TRUNKS * trunkMm());
     }
 
     /** Along the edge where it ends, mm. */

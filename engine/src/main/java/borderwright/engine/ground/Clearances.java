@@ -3,8 +3,6 @@ package borderwright.engine.ground;
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.NearbyThing;
 import borderwright.engine.garden.NearbyThing.Kind;
-import borderwright.engine.geometry.Point;
-import borderwright.engine.geometry.Segment;
 import borderwright.engine.ground.Clearance.Verdict;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
@@ -26,9 +24,6 @@ import org.locationtech.jts.geom.GeometryFactory;
  * walls. The rules stand at {@link RootClearances}, {@link ServiceClearances} and {@link WallClearances}.
  */
 final class Clearances {
-    /** Across an air brick where no other end is said: the usual one of two courses. */
-    private static final double AIR_BRICK_MM = 225;
-
     private final Outline outline;
     private final LengthFormat format;
     private final List<BoxWork> works;
@@ -52,15 +47,15 @@ final class Clearances {
         this.unmet = unmet;
     }
 
-    /** All that were looked at: of each thing and part of the work the nearest planter, and every other that does not hold. */
-    List<Clearance> of(List<NearbyThing> things, double bowMm) {
-        for (int i = 0; i < things.size(); i++) {
-            NearbyThing thing = things.get(i);
-            Optional<Segment> edge =
-                    outline.between(thing.edge().first(), thing.edge().last());
-            if (edge.isPresent()) {
-                keep(of(thing, "ground.near[" + i + "]", place(thing, edge.get())));
-            }
+    /**
+     * All that were looked at: of each thing and part of the work the nearest planter, and every other that does not hold.
+     *
+     * @param places of the things near the planters, in the order of their notes
+     */
+    List<Clearance> of(List<Optional<NearbyPlace>> places, double bowMm) {
+        for (int i = 0; i < places.size(); i++) {
+            String where = "ground.near[" + i + "]";
+            places.get(i).ifPresent(place -> keep(of(place, where)));
         }
         for (int e = 0; e < outline.edges().size(); e++) {
             keep(gaps(e, bowMm));
@@ -89,31 +84,11 @@ final class Clearances {
         }
     }
 
-    /** Where a thing lies: a line, or a point where both its ends are one. */
-    private Geometry place(NearbyThing thing, Segment edge) {
-        double to = thing.what() == Kind.AIR_BRICK && thing.to() == null
-                ? thing.along().mm() + AIR_BRICK_MM
-                : thing.toMm();
-        Coordinate start = at(edge, thing.along().mm(), thing.intoMm());
-        Coordinate end = at(edge, to, thing.endIntoMm());
-        GeometryFactory factory = new GeometryFactory();
-        return start.equals2D(end)
-                ? factory.createPoint(start)
-                : factory.createLineString(new Coordinate[] {start, end});
-    }
-
-    private Coordinate at(Segment edge, double alongMm, double intoMm) {
-        Point direction = edge.to().minus(edge.from()).unit();
-        boolean leftIsInside = outline.ring().contains(edge.middle().plus(direction.left()), 0);
-        Point at = edge.from()
-                .plus(direction.times(alongMm))
-                .plus(direction.left().times(leftIsInside ? intoMm : -intoMm));
-        return BoxWork.coordinate(at);
-    }
-
-    private List<Clearance> of(NearbyThing thing, String where, Geometry place) {
+    private List<Clearance> of(NearbyPlace nearby, String where) {
         List<Clearance> rows = new ArrayList<>();
-        String name = thing.what().inWords() + " at " + thing.edge();
+        NearbyThing thing = nearby.thing();
+        Geometry place = nearby.shape();
+        String name = nearby.name();
         WallClearances walls = new WallClearances(format, unmet);
         for (BoxWork work : works) {
             if (thing.what() == Kind.TREE) {

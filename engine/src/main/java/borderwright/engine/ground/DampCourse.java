@@ -26,8 +26,6 @@ import org.locationtech.jts.geom.GeometryFactory;
  * @param unmet where what does not hold is added
  */
 record DampCourse(Outline outline, LengthFormat format, List<String> notes, List<Problem> unmet) {
-    private static final double BELOW_MM = 150;
-    private static final double NEAR_MM = 500;
 
     /** Edge by edge, how far soil in the boxes near it stays below the course. */
     List<List<Clearance>> check(List<EdgeNote> edges, List<BoxWork> works) {
@@ -49,7 +47,7 @@ record DampCourse(Outline outline, LengthFormat format, List<String> notes, List
         Length course = edge.dampCourse();
         for (BoxWork work : works) {
             double gap = work.outline().distance(wall);
-            if (gap < NEAR_MM) {
+            if (gap < nearMm()) {
                 near.add(work.name());
                 if (course != null) {
                     rows.add(row(edge, where, work, gap, course.mm()));
@@ -58,8 +56,8 @@ record DampCourse(Outline outline, LengthFormat format, List<String> notes, List
         }
         if (course == null && !near.isEmpty()) {
             notes.add("Not shown to hold: soil in " + String.join(", ", near) + " stands within "
-                    + format.length(NEAR_MM) + " of the house " + edge.edge()
-                    + ". Find its damp-proof course and air bricks, keep soil " + format.length(BELOW_MM)
+                    + format.length(nearMm()) + " of the house " + edge.edge()
+                    + ". Find its damp-proof course and air bricks, keep soil " + format.length(belowMm())
                     + " below the one and clear of the others, and say `damp course` at that edge.");
         }
         return rows;
@@ -67,21 +65,21 @@ record DampCourse(Outline outline, LengthFormat format, List<String> notes, List
 
     private Clearance row(EdgeNote edge, String where, BoxWork work, double gapMm, double courseMm) {
         double below = courseMm - work.soilMm();
-        Verdict verdict = Clearance.of(BELOW_MM, below);
+        Verdict verdict = Clearance.of(belowMm(), below);
         if (verdict == Verdict.DOES_NOT_HOLD) {
             unmet.add(new Problem(
                     "damp-course",
                     where,
                     "Soil in " + work.name() + " would stand " + format.length(Math.abs(below))
                             + (below < 0 ? " above" : " below") + " the damp-proof course of " + edge.edge() + ", "
-                            + format.length(gapMm) + " from the wall; " + format.length(BELOW_MM)
+                            + format.length(gapMm) + " from the wall; " + format.length(belowMm())
                             + " below it is the usual least.",
-                    "Make the wall " + format.length(Math.ceil(BELOW_MM - below))
-                            + " lower, fill it less, or keep the box " + format.length(NEAR_MM)
+                    "Make the wall " + format.length(Math.ceil(belowMm() - below))
+                            + " lower, fill it less, or keep the box " + format.length(nearMm())
                             + " off; ask a builder who knows the house."));
         }
         return new Clearance(
-                work.name(), "the damp-proof course of " + edge.edge(), "soil, below", BELOW_MM, below, verdict);
+                work.name(), "the damp-proof course of " + edge.edge(), "soil, below", belowMm(), below, verdict);
     }
 
     private static Geometry wall(Segment line) {
@@ -89,5 +87,13 @@ record DampCourse(Outline outline, LengthFormat format, List<String> notes, List
             new Coordinate(line.from().xMm(), line.from().yMm()),
             new Coordinate(line.to().xMm(), line.to().yMm())
         });
+    }
+
+    private double nearMm() {
+        return format.rule(500);
+    }
+
+    private double belowMm() {
+        return format.rule(150);
     }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param gravelM3 gravel, m3 compacted
  * @param gravelLooseM3 gravel to order, m3 loose
  * @param sheet the sheet in the dug bed; empty where none is wished
+ * @param near what has to be kept clear of, and where it lies
  * @param clearances how far planters keep from what they have to keep clear of
  * @param standsOver boxes that stand over services in the ground
  * @param notes what a person should know of it, each a sentence with numbers
@@ -23,12 +24,14 @@ public record GroundPlan(
         double gravelM3,
         double gravelLooseM3,
         Optional<SheetPlan> sheet,
+        List<NearbyPlace> near,
         List<Clearance> clearances,
         List<StandsOver> standsOver,
         List<String> notes,
         List<Problem> unmet) {
     public GroundPlan {
         boxes = List.copyOf(boxes);
+        near = List.copyOf(near);
         clearances = List.copyOf(clearances);
         standsOver = List.copyOf(standsOver);
         notes = List.copyOf(notes);

@@ -77,9 +77,19 @@ public final class GroundWork {
         new DampCourse(outline, format, notes, unmet)
                 .check(survey.edges(), works)
                 .forEach(keeps::keep);
-        clearances.addAll(keeps.of(wish.near(), bowMm));
+        List<Optional<NearbyPlace>> near = NearbyPlace.of(wish.near(), outline, format);
+        clearances.addAll(keeps.of(near, bowMm));
         return new GroundPlan(
-                grounds, spoil, gravel, gravel * wish.looseFactor(), sheet, clearances, keeps.standing(), notes, unmet);
+                grounds,
+                spoil,
+                gravel,
+                gravel * wish.looseFactor(),
+                sheet,
+                near.stream().flatMap(Optional::stream).toList(),
+                clearances,
+                keeps.standing(),
+                notes,
+                unmet);
     }
 
     /** With fewest seams, unless least sheet saves a roll. */

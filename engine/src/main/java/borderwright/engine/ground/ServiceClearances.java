@@ -16,9 +16,6 @@ import org.locationtech.jts.geom.Geometry;
  * @param unmet where what does not hold is added
  */
 record ServiceClearances(NearbyThing thing, String name, LengthFormat format, List<String> notes, List<Problem> unmet) {
-    private static final double BY_HAND_MM = 500;
-    private static final double COVER_MM = 150;
-
     /** How deep a peg goes from the ground, and a pin from the dug bed (common practice, no source). */
     private static final double PEG_MM = 300;
 
@@ -30,14 +27,14 @@ record ServiceClearances(NearbyThing thing, String name, LengthFormat format, Li
         }
         if (!work.holes().isEmpty()) {
             double got = work.holes().distance(place);
-            Verdict verdict = Clearance.of(BY_HAND_MM, got);
-            rows.add(new Clearance(work.name(), name, "holes for posts", BY_HAND_MM, got, verdict));
+            Verdict verdict = Clearance.of(byHandMm(), got);
+            rows.add(new Clearance(work.name(), name, "holes for posts", byHandMm(), got, verdict));
             if (verdict == Verdict.DOES_NOT_HOLD) {
                 stop(
                         where,
                         work,
                         "A hole for a post of " + work.name() + " lies " + format.length(got) + " from " + name + "; "
-                                + format.length(BY_HAND_MM) + " is the usual least.");
+                                + format.length(byHandMm()) + " is the usual least.");
             }
         }
         if (!work.spikes().isEmpty()) {
@@ -48,17 +45,17 @@ record ServiceClearances(NearbyThing thing, String name, LengthFormat format, Li
     private void dug(String where, Geometry place, BoxWork work, List<Clearance> rows) {
         String planter = work.name();
         double got = work.dug().distance(place);
-        if (got >= BY_HAND_MM) {
-            rows.add(new Clearance(planter, name, "ground dug", BY_HAND_MM, got, Verdict.HOLDS));
+        if (got >= byHandMm()) {
+            rows.add(new Clearance(planter, name, "ground dug", byHandMm(), got, Verdict.HOLDS));
         } else if (thing.depth() == null) {
-            rows.add(new Clearance(planter, name, "ground dug", BY_HAND_MM, got, Verdict.NOT_SHOWN));
+            rows.add(new Clearance(planter, name, "ground dug", byHandMm(), got, Verdict.NOT_SHOWN));
             notes.add("Not shown to hold: how deep " + name + " lies is not known, and " + planter + " is dug "
                     + format.length(work.dugMm()) + " deep " + (got == 0 ? "over it" : format.length(got) + " from it")
                     + ". Have it traced, dig trial holes by hand, and put no pins there.");
         } else {
             double left = thing.depth().mm() - work.dugMm();
-            Verdict verdict = left < COVER_MM ? Verdict.DOES_NOT_HOLD : Verdict.NOT_SHOWN;
-            rows.add(new Clearance(planter, name, "ground left over it", COVER_MM, left, verdict));
+            Verdict verdict = left < coverMm() ? Verdict.DOES_NOT_HOLD : Verdict.NOT_SHOWN;
+            rows.add(new Clearance(planter, name, "ground left over it", coverMm(), left, verdict));
             if (verdict == Verdict.DOES_NOT_HOLD) {
                 stop(
                         where,
@@ -77,10 +74,10 @@ record ServiceClearances(NearbyThing thing, String name, LengthFormat format, Li
     private void spikes(String where, Geometry place, BoxWork work, List<Clearance> rows) {
         double got = work.spikes().distance(place);
         double reach = Math.max(PEG_MM, work.dugMm() + PIN_MM);
-        boolean clears = thing.depth() != null && thing.depth().mm() - reach >= COVER_MM;
-        boolean stops = got < BY_HAND_MM && thing.what().canKill() && !clears;
-        Verdict verdict = got >= BY_HAND_MM ? Verdict.HOLDS : stops ? Verdict.DOES_NOT_HOLD : Verdict.NOT_SHOWN;
-        rows.add(new Clearance(work.name(), name, "pegs and pins", BY_HAND_MM, got, verdict));
+        boolean clears = thing.depth() != null && thing.depth().mm() - reach >= coverMm();
+        boolean stops = got < byHandMm() && thing.what().canKill() && !clears;
+        Verdict verdict = got >= byHandMm() ? Verdict.HOLDS : stops ? Verdict.DOES_NOT_HOLD : Verdict.NOT_SHOWN;
+        rows.add(new Clearance(work.name(), name, "pegs and pins", byHandMm(), got, verdict));
         if (stops) {
             stop(
                     where,
@@ -101,5 +98,13 @@ record ServiceClearances(NearbyThing thing, String name, LengthFormat format, Li
                 sentence,
                 "Stop: do not dig or drive anything there. Have " + name + " traced, then move " + work.name()
                         + " or keep its ground undug (`bed: none`), and let posts stand on the bed."));
+    }
+
+    private double byHandMm() {
+        return format.rule(500);
+    }
+
+    private double coverMm() {
+        return format.rule(150);
     }
 }

@@ -14,22 +14,18 @@ import org.locationtech.jts.geom.Geometry;
  * @param unmet where what does not hold is added
  */
 record WallClearances(LengthFormat format, List<Problem> unmet) {
-    private static final double OPEN_MM = 300;
-    private static final double BELOW_CLADDING_MM = 150;
-    private static final double AIR_MM = 50;
-    private static final double SPLASH_MM = 500;
     private static final double SAME_MM = 0.5;
 
     void airBrick(String where, String name, Geometry place, double bottomMm, BoxWork work, List<Clearance> rows) {
         double over = work.topMm() - bottomMm;
         double got = work.outline().distance(place);
         boolean below = over <= SAME_MM;
-        Verdict verdict = below ? Verdict.HOLDS : Clearance.of(OPEN_MM, got);
+        Verdict verdict = below ? Verdict.HOLDS : Clearance.of(openMm(), got);
         rows.add(new Clearance(
                 work.name(),
                 name,
                 below ? "wall, whose rim lies below" : "wall in front",
-                below ? 0 : OPEN_MM,
+                below ? 0 : openMm(),
                 below ? -over : got,
                 verdict));
         if (verdict == Verdict.DOES_NOT_HOLD) {
@@ -39,42 +35,58 @@ record WallClearances(LengthFormat format, List<Problem> unmet) {
                     work.name() + " stands " + format.length(got) + " in front of " + name + " and "
                             + format.length(over) + " above its lower edge, so air hardly reaches it.",
                     "Leave a gap between planters there, make the wall " + format.length(over) + " lower, or keep it "
-                            + format.length(OPEN_MM) + " off; never cover an air brick."));
+                            + format.length(openMm()) + " off; never cover an air brick."));
         }
     }
 
     void cladding(String where, String name, Geometry place, double bottomMm, BoxWork work, List<Clearance> rows) {
         double gap = work.outline().distance(place);
-        if (gap >= SPLASH_MM) {
-            rows.add(new Clearance(work.name(), name, "wall", SPLASH_MM, gap, Verdict.HOLDS));
+        if (gap >= splashMm()) {
+            rows.add(new Clearance(work.name(), name, "wall", splashMm(), gap, Verdict.HOLDS));
             return;
         }
         double got = bottomMm - work.soilMm();
-        Verdict verdict = Clearance.of(BELOW_CLADDING_MM, got);
-        rows.add(new Clearance(work.name(), name, "soil, below", BELOW_CLADDING_MM, got, verdict));
+        Verdict verdict = Clearance.of(belowCladdingMm(), got);
+        rows.add(new Clearance(work.name(), name, "soil, below", belowCladdingMm(), got, verdict));
         if (verdict == Verdict.DOES_NOT_HOLD) {
             unmet.add(new Problem(
                     "cladding",
                     where,
                     "Soil in " + work.name() + " would stand " + format.length(Math.abs(got))
                             + (got < 0 ? " above" : " below") + " the lower edge of " + name + ", "
-                            + format.length(gap) + " from it; " + format.length(BELOW_CLADDING_MM)
+                            + format.length(gap) + " from it; " + format.length(belowCladdingMm())
                             + " below it is the usual least.",
-                    "Make the wall " + format.length(Math.ceil(BELOW_CLADDING_MM - got))
-                            + " lower, fill it less, or keep the box " + format.length(SPLASH_MM) + " off."));
+                    "Make the wall " + format.length(Math.ceil(belowCladdingMm() - got))
+                            + " lower, fill it less, or keep the box " + format.length(splashMm()) + " off."));
         }
         if (work.topMm() > bottomMm + SAME_MM) {
-            Verdict air = Clearance.of(AIR_MM, gap);
-            rows.add(new Clearance(work.name(), name, "air before it", AIR_MM, gap, air));
+            Verdict air = Clearance.of(airMm(), gap);
+            rows.add(new Clearance(work.name(), name, "air before it", airMm(), gap, air));
             if (air == Verdict.DOES_NOT_HOLD) {
                 unmet.add(new Problem(
                         "cladding",
                         where,
                         work.name() + " stands " + format.length(gap) + " before " + name + " and reaches "
                                 + format.length(work.topMm() - bottomMm) + " above its lower edge; "
-                                + format.length(AIR_MM) + " of air lets it dry.",
-                        "Give that edge a `gap` of " + format.length(AIR_MM) + ", or make the wall lower."));
+                                + format.length(airMm()) + " of air lets it dry.",
+                        "Give that edge a `gap` of " + format.length(airMm()) + ", or make the wall lower."));
             }
         }
+    }
+
+    private double openMm() {
+        return format.rule(300);
+    }
+
+    private double splashMm() {
+        return format.rule(500);
+    }
+
+    private double belowCladdingMm() {
+        return format.rule(150);
+    }
+
+    private double airMm() {
+        return format.rule(50);
     }
 }

@@ -33,6 +33,15 @@ public record LengthFormat(UnitSystem units) {
         return Math.abs(mm) < 9_999.5 ? wholeMm(mm) : site(mm);
     }
 
+    /** A rule of the trade said in millimetres: as it is, or the next whole inch; mm. */
+    public double rule(double mm) {
+        if (units == UnitSystem.METRIC) {
+            return mm;
+        }
+        long inches = -Math.floorDiv(-Length.ofMm(mm).ticks(), Length.TICKS_PER_INCH);
+        return new Length(inches * Length.TICKS_PER_INCH).mm();
+    }
+
     /** The length of a piece: {@code 1217.6 mm}, or in inches only, {@code 47 15/16 in}. */
     public String piece(double mm) {
         return units == UnitSystem.IMPERIAL ? inches(mm) : tenthsMm(mm);

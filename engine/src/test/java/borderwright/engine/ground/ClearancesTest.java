@@ -426,4 +426,18 @@ class ClearancesTest {
             assertThat(after).as("from (%f, %f) to %f", along, near, far).isGreaterThan(before);
         }
     }
+
+    @Test
+    void thingsOfOneKindAtOneEdgeAreToldApart() {
+        GroundPlan one = dug(thing(Kind.GAS, 500, -3000, null, null, null, null));
+        assertThat(one.near()).extracting(NearbyPlace::name).containsExactly("the gas pipe at A B");
+        GroundPlan two = dug(
+                thing(Kind.GAS, 500, -3000, null, null, null, null),
+                thing(Kind.GAS, 4200, -3000, 4500.0, null, null, null));
+        assertThat(two.near())
+                .extracting(NearbyPlace::name)
+                .containsExactly("the gas pipe at A B, 500 mm along it", "the gas pipe at A B, 4200 mm along it");
+        Point from = two.near().get(1).from();
+        assertThat(from.distanceMm(two.near().get(1).to())).isCloseTo(300, within(1e-9));
+    }
 }

@@ -103,4 +103,13 @@ class LengthFormatTest {
         assertThatThrownBy(() -> METRIC.length(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> METRIC.area(Double.POSITIVE_INFINITY)).isInstanceOf(IllegalArgumentException.class);
     }
+
+    @Test
+    void rulesOfTheTradeAreRoundInBothUnits() {
+        assertThat(new LengthFormat(UnitSystem.METRIC).rule(300)).isEqualTo(300);
+        LengthFormat inches = new LengthFormat(UnitSystem.IMPERIAL);
+        assertThat(inches.length(inches.rule(300))).isEqualTo("1' 0\"");
+        assertThat(inches.length(inches.rule(150))).isEqualTo("6\"");
+        assertThat(inches.rule(152.4)).isEqualTo(152.4);
+    }
 }

@@ -86,6 +86,7 @@ public final class PlanDrawing {
             places.addAll(BorderEdges.places(plan.outline(), i));
         }
         plan.boxes().forEach(b -> places.addAll(b.plan().outline().corners()));
+        places.addAll(NearbyDrawing.places(plan.site().ground().near(), plan.outline()));
         return places;
     }
 
@@ -100,6 +101,8 @@ public final class PlanDrawing {
         plan.boxes().forEach(b -> backsAndEnds(b, said));
         plan.boxes().forEach(this::names);
         plan.boxes().forEach(this::angles);
+        NearbyDrawing near = new NearbyDrawing(sketch, view, lengths);
+        plan.site().ground().near().forEach(near::draw);
         corners();
         ScaleBar.draw(sketch, view.scale(), lengths.units(), new Spot(0, sketch.heightMm()));
     }

@@ -24,6 +24,8 @@ public record Pen(double widthMm, Tone tone, List<Double> dashes) {
     public static final Pen HIDDEN = new Pen(0.2, Tone.BLACK, List.of(1.2, 0.8));
     /** Middle lines and bisectors. */
     public static final Pen CENTRE = new Pen(0.18, Tone.BLACK, List.of(4.0, 1.0, 0.8, 1.0));
+    /** What lies in the ground. */
+    public static final Pen BURIED = new Pen(0.4, Tone.BLACK, List.of(2.4, 0.9, 0.4, 0.9));
     /** What needs a second look. */
     public static final Pen ALERT = new Pen(0.45, Tone.ACCENT, List.of());
 
