@@ -72,6 +72,9 @@ class PrintedPackTest {
             assertThat(wordless(document.getDocumentCatalog().getStructureTreeRoot()))
                     .isEmpty();
             assertThat(outside(document, paper)).isEmpty();
+            assertThat(new PDFTextStripper().getText(document).lines().filter(line -> line.contains("`")))
+                    .as("what is to be written stands in quotes")
+                    .isEmpty();
         }
     }
 

@@ -11,9 +11,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** The printed pack as a PDF. */
 public final class PackPages {
+    private static final Pattern KEY = Pattern.compile("`([^`<>\\n]*)`");
+
     private PackPages() {}
 
     /**
@@ -41,6 +44,11 @@ public final class PackPages {
                                 "f", Figures.in(plan.garden().unitsOrMetric()),
                                 "book", drawings),
                         out);
-        return TypeFace.REGULAR.writable(out.toString());
+        return TypeFace.REGULAR.writable(inQuotes(out.toString()));
+    }
+
+    /** What is to be written in the garden file stands between backticks in sentences, and on paper in quotes. */
+    private static String inQuotes(String xhtml) {
+        return KEY.matcher(xhtml).replaceAll("\u201c$1\u201d");
     }
 }
