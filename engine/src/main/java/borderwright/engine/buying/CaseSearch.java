@@ -2,11 +2,13 @@ package borderwright.engine.buying;
 
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.MaterialBound;
+import borderwright.engine.stock.Packing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,10 +30,17 @@ final class CaseSearch {
     private final SectionSearches sections;
     private final List<SupplierCase> cases = new ArrayList<>();
     private final Map<SupplierCase, CoupledSearch> together = new HashMap<>();
+    private final @Nullable List<Packing> known;
     private long bound;
 
-    CaseSearch(ShoppingCase shopping, Budget budget, Progress progress) {
+    /**
+     * A search that has not begun.
+     *
+     * @param known packings to begin with, one for each section; null for none
+     */
+    CaseSearch(ShoppingCase shopping, @Nullable List<Packing> known, Budget budget, Progress progress) {
         this.shopping = shopping;
+        this.known = known;
         this.budget = budget;
         this.incumbent = new Incumbent(shopping, progress);
         this.sections = new SectionSearches(shopping, budget);
@@ -106,6 +115,9 @@ final class CaseSearch {
 
     /** A first basket for every case that can still be the best: rules of thumb cost next to nothing. */
     private void tryEach() {
+        if (known != null) {
+            cases.forEach(this::offerKnown);
+        }
         List<SupplierCase> promising = new ArrayList<>(cases);
         promising.sort(Comparator.comparingLong(c -> c.bound));
         for (SupplierCase c : promising) {
@@ -113,6 +125,26 @@ final class CaseSearch {
                 c.stage = TRIED;
                 offerSeparate(c);
             }
+        }
+    }
+
+    /** Packings known from elsewhere, in a case that allows their boards. */
+    private void offerKnown(SupplierCase c) {
+        List<Packing> packings = Objects.requireNonNull(known);
+        for (int s = 0; s < packings.size(); s++) {
+            int[] boards = packings.get(s).boards(shopping.sections.get(s).stock);
+            for (int j = 0; j < boards.length; j++) {
+                if (boards[j] > 0 && !c.allows(shopping.sections.get(s), j)) {
+                    return;
+                }
+            }
+        }
+        for (int s = 0; s < packings.size(); s++) {
+            sections.of(c, shopping.sections.get(s)).know(packings.get(s));
+        }
+        Purchase purchase = sections.purchase(c, packings);
+        if (purchase != null) {
+            incumbent.offer(c, purchase);
         }
     }
 

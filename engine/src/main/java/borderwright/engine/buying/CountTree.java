@@ -228,7 +228,8 @@ final class CountTree {
         master.within(at, at);
         master.program.dual(Double.POSITIVE_INFINITY, budget);
         found = false;
-        boolean met = master.program.unmet() <= WHOLE;
+        // Where sizes do not say all of what fits, the programme may lack patterns for boards that can be cut.
+        boolean met = master.rows.model.isRuled() || master.program.unmet() <= WHOLE;
         for (int d = 0; d < LEAF_DIVES && met && !found; d++) {
             new Dive(
                             master,
@@ -236,7 +237,7 @@ final class CountTree {
                             0,
                             d,
                             (packings, packs, extras) -> {
-                                found = true;
+                                found = master.rows.model.admits(packings);
                                 offer(packings, packs(at), extras(at));
                                 return -1;
                             },

@@ -47,7 +47,7 @@ final class LeafSearch {
         for (int s = 0; s < parts; s++) {
             PatternList list = PatternList.atBestPrices(master, s, budget);
             lists.add(list);
-            settled &= list.fits() && list.prepare();
+            settled &= list.prepare();
         }
         long gap = settled ? gap(at, prices, lists) : -1;
         if (gap < 0) {

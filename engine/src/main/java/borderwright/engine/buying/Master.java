@@ -43,6 +43,7 @@ final class Master {
     private long nodeTotal = Long.MIN_VALUE / 2;
     private long[] nodePrices = {};
     private long[] bestPrices = {};
+    private final Map<Integer, PatternList.Worths> worths = new HashMap<>();
     private long bestTotal = Long.MIN_VALUE / 2;
 
     /**
@@ -68,8 +69,16 @@ final class Master {
         this.firstPattern = program.columns();
     }
 
-    /** Adds a pattern unless it is there; whether it was new. */
-    boolean add(int s, Pattern pattern) {
+    /** Adds a pattern unless it is there, without the shortest pieces if all of them cannot be cut; whether it was new. */
+    boolean add(int s, Pattern wanted) {
+        StockCase stock = rows.model.parts.get(s);
+        Pattern pattern = wanted;
+        while (!stock.admits(pattern)) {
+            pattern = pattern.withoutLast();
+        }
+        if (pattern.kinds() == 0) {
+            return false;
+        }
         Map<Pattern, Integer> ofPart = known.computeIfAbsent(s, k -> new HashMap<>());
         Integer before = ofPart.get(pattern);
         if (before != null) {
@@ -288,6 +297,7 @@ final class Master {
             if (isRoot && total > bestTotal) {
                 bestTotal = total;
                 bestPrices = nodePrices;
+                worths.clear();
             }
         }
         bound = Math.max(bound, pricing.wholeCost(total));
@@ -353,6 +363,11 @@ final class Master {
     /** Whole row prices of the best bound without bounds on counts; empty when there is none. */
     long[] bestPrices() {
         return bestPrices;
+    }
+
+    /** What sizes of a part are worth for every length at {@link #bestPrices}. */
+    PatternList.Worths worths(int s) {
+        return worths.computeIfAbsent(s, k -> new PatternList.Worths());
     }
 
     /** The bound of {@link #bestPrices}, in scaled units. */

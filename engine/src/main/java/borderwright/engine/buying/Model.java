@@ -1,5 +1,6 @@
 package borderwright.engine.buying;
 
+import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.StockCase;
 import java.util.Arrays;
 import java.util.List;
@@ -89,6 +90,21 @@ final class Model {
     /** Whether offcuts count. */
     boolean keeps() {
         return parts.stream().anyMatch(StockCase::keeps);
+    }
+
+    /** Whether sizes do not say all of what fits. */
+    boolean isRuled() {
+        return parts.stream().anyMatch(StockCase::isRuled);
+    }
+
+    /** Whether packings, one for each part, can be cut. */
+    boolean admits(List<Packing> packings) {
+        for (int s = 0; s < packings.size(); s++) {
+            if (!parts.get(s).admits(packings.get(s))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     boolean isCoupled() {

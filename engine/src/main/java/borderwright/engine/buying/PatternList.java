@@ -9,16 +9,19 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Every full pattern, or every one where offcuts are kept, that an answer below a target may use: those whose reduced cost, in whole numbers, is within the gap.
- * A pattern is full when no further wanted piece fits; any answer can be made of full ones, since more pieces than wanted
- * do no harm.
+ * Every full pattern that an answer below a target may use: those whose reduced cost, in whole numbers, is within the gap. A
+ * pattern is full when no further wanted piece fits; any answer can be made of full ones, since more pieces than wanted do
+ * no harm. Where offcuts are kept, or sizes do not say all of what fits, those that are not full are listed too.
  *
- * <p>Depth first over the sizes, cut off by an exact table of what the sizes still to come can be worth.
+ * <p>Depth first over the sizes, cut off by a table of what the sizes still to come can be worth. Where an exact one would be
+ * too large, its sizes and lengths are counted in whole parts, rounded down: what fits then still fits.
  */
 final class PatternList {
-    private static final long MOST_ENTRIES = 40_000_000;
+    private static final long MOST_ENTRIES = 4_000_000;
     /** Patterns listed before a tree over them is thought hopeless. */
     private static final int MOST_PATTERNS = 20_000;
+    /** Passes that it takes to ask a rule for a pattern, roughly. */
+    private static final int RULE_WORK = 20_000;
 
     private final StockCase stock;
     private final long[] value;
@@ -26,10 +29,16 @@ final class PatternList {
     private final int most;
     private final Budget budget;
     private final List<Pattern> found = new ArrayList<>();
-    private final int[] size;
+    private final long[] size;
+    /** Length of one part of the table, and each size in whole parts. */
+    private final long part;
+
+    private final int[] parts;
     private final int[] limit;
     private final int[] counts;
-    private long[][] rest = {};
+    /** What sizes from one on can be worth for every length, in parts; shared by lists at the same prices. */
+    private final Worths worths;
+
     private boolean complete = true;
     private int board;
     private long least;
@@ -41,21 +50,30 @@ final class PatternList {
      * @param value worth of one piece of each size, scaled
      * @param scale what a unit of cost is in units of worth
      * @param most patterns after which the list is given up
+     * @param worths table at these values, filled when it is first needed
      */
-    private PatternList(StockCase stock, long[] value, long scale, int most, Budget budget) {
+    private PatternList(StockCase stock, long[] value, long scale, int most, Worths worths, Budget budget) {
         this.stock = stock;
+        this.worths = worths;
         this.value = value;
         this.scale = scale;
         this.most = most;
         this.budget = budget;
         int n = stock.sizes();
-        this.size = new int[n];
+        this.size = stock.copyOfSizes();
+        this.part = 1 + (n + 1L) * (stock.longest() + 1) / MOST_ENTRIES;
+        this.parts = new int[n];
         this.limit = new int[n];
         this.counts = new int[n];
         for (int i = 0; i < n; i++) {
-            size[i] = (int) stock.size(i);
+            parts[i] = (int) (size[i] / part);
             limit[i] = stock.demand(i);
         }
+    }
+
+    /** A table that takes long to fill. */
+    static final class Worths {
+        private long[][] rest = {};
     }
 
     /** A list for one part of a programme, at the prices of its best bound; there must be one. */
@@ -67,6 +85,7 @@ final class PatternList {
                 Arrays.copyOfRange(master.bestPrices(), from, from + stock.sizes()),
                 master.pricing.scale,
                 MOST_PATTERNS,
+                master.worths(s),
                 budget);
     }
 
@@ -79,7 +98,7 @@ final class PatternList {
     static @Nullable List<Pattern> within(Master master, int s, long gap, Budget budget) {
         StockCase stock = master.rows.model.parts.get(s);
         PatternList list = atBestPrices(master, s, budget);
-        boolean complete = list.fits();
+        boolean complete = true;
         for (int j = 0; j < stock.boards() && complete; j++) {
             if (stock.available(j) >= stock.pack(j)) {
                 complete = list.list(j, master.pricing.worthOf(master.bestPrices(), s, j) - gap);
@@ -88,22 +107,17 @@ final class PatternList {
         return complete ? list.found() : null;
     }
 
-    /** Whether the table fits in memory. */
-    boolean fits() {
-        return (stock.sizes() + 1L) * (stock.longest() + 1) <= MOST_ENTRIES;
-    }
-
     /** Fills the table, once; whether the budget was enough for that. */
     boolean prepare() {
-        if (rest.length == 0) {
+        if (worths.rest.length == 0) {
             complete = fillTable();
         }
         return complete;
     }
 
-    /** Greatest worth of any pattern of a board, once prepared. */
+    /** No pattern of a board is worth more, once prepared. */
     long bestWorth(int ofBoard) {
-        return rest[0][(int) stock.capacity(ofBoard)];
+        return worths.rest[0][(int) (stock.capacity(ofBoard) / part)];
     }
 
     /**
@@ -117,8 +131,8 @@ final class PatternList {
         }
         board = ofBoard;
         least = leastWorth;
-        if (rest[0][(int) stock.capacity(board)] >= least) {
-            choose(0, (int) stock.capacity(board), 0);
+        if (bestWorth(board) >= least) {
+            choose(0, stock.capacity(board), (int) (stock.capacity(board) / part), 0);
         }
         return complete;
     }
@@ -126,15 +140,15 @@ final class PatternList {
     /** Fills the table from the last size on, as far as the budget goes; whether that is all of it. */
     private boolean fillTable() {
         int n = size.length;
-        int capacity = (int) stock.longest();
-        rest = new long[n + 1][];
+        int capacity = (int) (stock.longest() / part);
+        long[][] rest = new long[n + 1][];
         rest[n] = new long[capacity + 1];
         for (int i = n - 1; i >= 0; i--) {
             long[] next = rest[i + 1];
             long[] here = new long[capacity + 1];
             rest[i] = here;
-            int w = size[i];
-            if (limit[i] >= capacity / w) {
+            int w = parts[i];
+            if (w > 0 && limit[i] >= capacity / w) {
                 for (int c = 0; c <= capacity; c++) {
                     here[c] = c < w ? next[c] : Math.max(next[c], here[c - w] + value[i]);
                 }
@@ -151,28 +165,32 @@ final class PatternList {
                 return false;
             }
         }
+        worths.rest = rest;
         return true;
     }
 
-    private void choose(int i, int room, long worth) {
+    private void choose(int i, long room, int roomParts, long worth) {
         if (!complete) {
             return;
         }
         if (i == size.length) {
             long used = stock.capacity(board) - room;
-            if (stock.keeps() ? worth - useOf(used) >= least : isFull(room)) {
-                found.add(Pattern.ofCounts(board, counts));
-                complete = found.size() <= most && budget.spend(size.length);
+            if (stock.keeps() ? worth - useOf(used) >= least : stock.isRuled() || isFull(room)) {
+                Pattern pattern = Pattern.ofCounts(board, counts);
+                if (stock.admits(pattern)) {
+                    found.add(pattern);
+                }
+                complete = found.size() <= most && budget.spend(stock.isRuled() ? RULE_WORK : size.length);
             }
             return;
         }
-        int w = size[i];
-        int a = Math.min(limit[i], room / w);
+        long w = size[i];
+        int a = (int) Math.min(limit[i], room / w);
         for (; a >= 0 && complete; a--) {
             long with = worth + a * value[i];
-            if (with + rest[i + 1][room - a * w] >= least) {
+            if (with + worths.rest[i + 1][roomParts - a * parts[i]] >= least) {
                 counts[i] = a;
-                choose(i + 1, room - a * w, with);
+                choose(i + 1, room - a * w, roomParts - a * parts[i], with);
                 counts[i] = 0;
             }
         }
@@ -182,7 +200,7 @@ final class PatternList {
         return Math.min(stock.use(board, used), (1L << 60) / scale) * scale;
     }
 
-    private boolean isFull(int room) {
+    private boolean isFull(long room) {
         for (int i = size.length - 1; i >= 0; i--) {
             if (size[i] > room) {
                 return true;

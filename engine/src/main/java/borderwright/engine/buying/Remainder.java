@@ -99,8 +99,10 @@ final class Remainder {
                 return moved;
             }
             int repeats = often;
+            // Where sizes do not say all of what fits, what is put to a pattern may not.
+            boolean fillsUp = !stock.isRuled();
             for (int i = 0; i < counts.length; i++) {
-                if (room > 0 && left[s][i] > counts[i] && stock.size(i) <= room) {
+                if (fillsUp && room > 0 && left[s][i] > counts[i] && stock.size(i) <= room) {
                     int more = (int) Math.min(left[s][i] - counts[i], room / stock.size(i));
                     counts[i] += more;
                     room -= more * stock.size(i);

@@ -68,6 +68,12 @@ final class SectionSearches {
             }
             packings.add(packing);
         }
+        return purchase(c, packings);
+    }
+
+    /** Some packings and the cheapest goods of a case; null where goods cannot be had. */
+    @Nullable
+    Purchase purchase(SupplierCase c, List<Packing> packings) {
         int[][] counts = new int[shopping.covers.size()][];
         for (int i = 0; i < counts.length; i++) {
             Cover cover = shopping.covers.get(i);

@@ -2,9 +2,11 @@ package borderwright.engine.buying;
 
 import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.Demand;
+import borderwright.engine.stock.Packing;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Finds the cheapest basket that serves a list, and how much cheaper any other could be. */
 public final class Shopper {
@@ -23,12 +25,23 @@ public final class Shopper {
      * @param progress told of every better basket
      */
     public static ShoppingAnswer buy(ShoppingProblem problem, Budget budget, Progress progress) {
+        return buy(problem, null, budget, progress);
+    }
+
+    /**
+     * The same with something to begin with.
+     *
+     * @param known an answer to another list of the same pieces; what it cuts from a board must fit by this list's lengths too
+     */
+    public static ShoppingAnswer buy(
+            ShoppingProblem problem, @Nullable ShoppingAnswer known, Budget budget, Progress progress) {
         ShoppingCase shopping = new ShoppingCase(problem);
         List<String> impossible = impossible(shopping);
         if (!impossible.isEmpty()) {
             return without(ShoppingAnswer.Status.IMPOSSIBLE, shopping, impossible);
         }
-        CaseSearch search = new CaseSearch(shopping, budget, progress).run();
+        List<Packing> packings = known == null ? null : shopping.packings(known).orElse(null);
+        CaseSearch search = new CaseSearch(shopping, packings, budget, progress).run();
         Purchase best = search.best();
         if (best == null) {
             return search.bound() == Long.MAX_VALUE

@@ -1,15 +1,20 @@
 package borderwright.engine.buying;
 
 import borderwright.engine.stock.Demand;
+import borderwright.engine.stock.Packing;
+import borderwright.engine.stock.Pattern;
+import borderwright.engine.stock.PatternRule;
 import borderwright.engine.stock.StockCase;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -98,6 +103,23 @@ final class ShoppingCase {
         } else {
             unpriced.add(need);
         }
+    }
+
+    /**
+     * An answer to another list of the same pieces as packings, one for each section; empty where it is none to this list.
+     */
+    Optional<List<Packing>> packings(ShoppingAnswer known) {
+        List<Packing> packings = new ArrayList<>();
+        for (Section section : sections) {
+            Packing packing = section.packing(known.boards().stream()
+                    .filter(b -> b.section().equals(section.name))
+                    .toList());
+            if (packing == null || !section.stock.admits(packing)) {
+                return Optional.empty();
+            }
+            packings.add(packing);
+        }
+        return Optional.of(packings);
     }
 
     /** Cost in grains of a price as priced, minor units, by supplier {@code k}. */
@@ -205,7 +227,73 @@ final class ShoppingCase {
                 size[i] /= common;
             }
             StockCase plain = new StockCase(size, count, capacity, cost, pack, available).soldFrom(least);
-            this.stock = problem.offcuts().counts() ? keeping(plain, shopping, common) : plain;
+            StockCase kept = problem.offcuts().counts() ? keeping(plain, shopping, common) : plain;
+            boolean isRuled = !problem.rule().equals(BoardRule.LENGTHS_ALONE);
+            this.stock = isRuled ? kept.ruledBy(ruledBy(problem)) : kept;
+        }
+
+        /** The problem's rule, asked once for each pattern. */
+        private PatternRule ruledBy(ShoppingProblem problem) {
+            Map<Pattern, Boolean> known = new HashMap<>();
+            return pattern -> known.computeIfAbsent(pattern, p -> {
+                BoardSource source = sources.get(p.board());
+                List<String> labels = new ArrayList<>();
+                for (int k = 0; k < p.kinds(); k++) {
+                    int open = p.count(k);
+                    for (Demand demand : demandsBySize.get(p.item(k))) {
+                        int taken = Math.min(open, demand.quantity());
+                        labels.addAll(Collections.nCopies(taken, demand.label()));
+                        open -= taken;
+                    }
+                }
+                long usable = source.lengthTicks() - 2 * source.trimTicks(problem.trimTicks());
+                return problem.rule().admits(name, usable, labels);
+            });
+        }
+
+        /** Boards of an answer to another list of the same pieces, as a packing; null where one is not among these. */
+        @Nullable
+        Packing packing(List<LaidBoard> laid) {
+            Map<String, Integer> size = new HashMap<>();
+            for (int i = 0; i < demandsBySize.size(); i++) {
+                for (Demand demand : demandsBySize.get(i)) {
+                    size.put(demand.label(), i);
+                }
+            }
+            Packing packing = new Packing();
+            int[] used = new int[stock.boards()];
+            for (LaidBoard board : laid) {
+                int[] counts = new int[stock.sizes()];
+                for (LaidBoard.LaidPiece piece : board.pieces()) {
+                    Integer i = size.get(piece.label());
+                    if (i == null) {
+                        return null;
+                    }
+                    counts[i]++;
+                }
+                int j = source(board, used);
+                Pattern pattern = Pattern.ofCounts(Math.max(0, j), counts);
+                if (j < 0 || pattern.used(stock) > stock.capacity(j)) {
+                    return null;
+                }
+                used[j] += board.count();
+                packing.add(pattern, board.count());
+            }
+            return packing;
+        }
+
+        private int source(LaidBoard board, int[] used) {
+            for (int j = 0; j < used.length; j++) {
+                BoardSource source = sources.get(j);
+                if (source.from().equals(board.supplier())
+                        && source.isOwned() == board.owned()
+                        && source.lengthTicks() == board.lengthTicks()
+                        && source.pricePerBoard() == board.price()
+                        && used[j] + board.count() <= stock.available(j)) {
+                    return j;
+                }
+            }
+            return -1;
         }
 
         /** Whether boards of a type are bought and not owned. */

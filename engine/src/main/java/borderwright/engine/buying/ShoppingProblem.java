@@ -17,6 +17,7 @@ import java.util.stream.LongStream;
  * @param kerfTicks width of a cut, ticks, at least 0
  * @param trimTicks waste at each end of a bought board, ticks, kerf included, at least 0
  * @param offcuts what an offcut that is kept counts against prices
+ * @param rule what may lie on one board together, beyond what lengths say
  */
 public record ShoppingProblem(
         List<Demand> demands,
@@ -27,7 +28,8 @@ public record ShoppingProblem(
         List<GoodsOffer> goods,
         long kerfTicks,
         long trimTicks,
-        OffcutWorth offcuts) {
+        OffcutWorth offcuts,
+        BoardRule rule) {
     public ShoppingProblem {
         demands = List.copyOf(demands);
         boards = List.copyOf(boards);
@@ -40,7 +42,7 @@ public record ShoppingProblem(
         }
     }
 
-    /** Offcuts count nothing. */
+    /** Offcuts count nothing, and lengths say all of what fits. */
     public ShoppingProblem(
             List<Demand> demands,
             List<BoardOffer> boards,
@@ -50,23 +52,38 @@ public record ShoppingProblem(
             List<GoodsOffer> goods,
             long kerfTicks,
             long trimTicks) {
-        this(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, OffcutWorth.NONE);
+        this(
+                demands,
+                boards,
+                terms,
+                owned,
+                needs,
+                goods,
+                kerfTicks,
+                trimTicks,
+                OffcutWorth.NONE,
+                BoardRule.LENGTHS_ALONE);
     }
 
     /** The same where offcuts are worth something to who keeps them. */
     public ShoppingProblem keeping(OffcutWorth worth) {
-        return new ShoppingProblem(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, worth);
+        return new ShoppingProblem(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, worth, rule);
+    }
+
+    /** The same where not all that fits by its length can be cut from one board. */
+    public ShoppingProblem under(BoardRule newRule) {
+        return new ShoppingProblem(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, offcuts, newRule);
     }
 
     /** The same list from other boards and goods. */
     public ShoppingProblem withOffers(List<BoardOffer> otherBoards, List<GoodsOffer> otherGoods) {
         return new ShoppingProblem(
-                demands, otherBoards, terms, owned, needs, otherGoods, kerfTicks, trimTicks, offcuts);
+                demands, otherBoards, terms, owned, needs, otherGoods, kerfTicks, trimTicks, offcuts, rule);
     }
 
     /** Another list from the same boards and goods. */
     public ShoppingProblem withDemands(List<Demand> others) {
-        return new ShoppingProblem(others, boards, terms, owned, needs, goods, kerfTicks, trimTicks, offcuts);
+        return new ShoppingProblem(others, boards, terms, owned, needs, goods, kerfTicks, trimTicks, offcuts, rule);
     }
 
     /** What boards of a section that are there or to be had can give, between their trims, ticks. */

@@ -84,11 +84,20 @@ final class StockSearch {
         if (stock.isAnySoldFrom()) {
             keep(Gathering.of(stock, packing));
         }
+        if (stock.isRuled()) {
+            keep(packing);
+        }
+    }
+
+    /** Takes a packing that is known from elsewhere. */
+    void know(Packing packing) {
+        take(packing);
+        raise(bound);
     }
 
     private void keep(Packing packing) {
         long itsCost = packing.cost(stock);
-        if (itsCost < cost) {
+        if (itsCost < cost && stock.admits(packing)) {
             best = packing;
             cost = itsCost;
         }

@@ -1,6 +1,7 @@
 package borderwright.engine.cutting;
 
 import borderwright.engine.buildup.Piece;
+import borderwright.engine.buying.BoardRule;
 import borderwright.engine.buying.LaidBoard;
 import borderwright.engine.buying.Shopper;
 import borderwright.engine.buying.ShoppingAnswer;
@@ -28,7 +29,8 @@ import java.util.Set;
  * truth. In the full list each piece has its whole length: what it buys can be cut in any order. In the bare list each end
  * gives up half of the most that it could ever pass another end; since no joint saves more than the halves of its two ends,
  * what the bare list costs is a bound for every way to nest. A basket of the bare list is laid out board by board, and
- * pieces change places until all fit; those that do not fit get length back, and the list is bought again.
+ * pieces change places until all fit; those that do not fit get length back, and the list is bought again. What is left open
+ * then is searched once more, each board laid out before a basket may cut it so.
  */
 public final class NestedBasket {
     private static final int MOST_ROUNDS = 6;
@@ -80,7 +82,7 @@ public final class NestedBasket {
             if (layout.fits(budget.part(SWAP_WORK))) {
                 ShoppingAnswer nested =
                         answer.withBoards(layout.boards()).withBound(bound).withAlternatives(atLeast(alone, answer));
-                return new Bought(nested, bare, isFound(plain) ? plain.cost() - nested.cost() : 0);
+                return searched(nested, plain, bare, given, alone, budget);
             }
             // Half of what they gave is asked back first: often a few millimetres are all that is missing.
             boolean half = round < MOST_ROUNDS / 2;
@@ -90,7 +92,82 @@ public final class NestedBasket {
         if (!isFound(plain)) {
             return new Bought(plain, bare, 0);
         }
-        return new Bought(plain.withBound(bound).withAlternatives(alone), bare, 0);
+        return searched(plain.withBound(bound).withAlternatives(alone), plain, bare, given, alone, budget);
+    }
+
+    /**
+     * The best basket that is known, proven or bettered by a search of the bare list in which every board is laid out before
+     * it is cut so.
+     */
+    private Bought searched(
+            ShoppingAnswer known,
+            ShoppingAnswer plain,
+            ShoppingProblem bare,
+            Map<String, Long> given,
+            List<ShoppingAnswer.Alternative> alone,
+            Budget budget) {
+        ShoppingAnswer best = known;
+        if (!known.proven() && !budget.isSpent()) {
+            Rows rows = new Rows();
+            ShoppingAnswer searched = Shopper.buy(toldApart(given).under(rows), known, budget, (cost, bound) -> {});
+            long bound = rows.isUnsure ? known.bound() : Math.max(known.bound(), searched.bound());
+            Layout layout = isFound(searched) ? new Layout(searched) : null;
+            if (layout != null && searched.cost() < known.cost() && layout.fits(budget.part(0))) {
+                best = searched.withBoards(layout.boards()).withAlternatives(atLeast(alone, searched));
+            }
+            best = isFound(searched) ? best.withBound(Math.min(bound, best.cost())) : best;
+        }
+        return new Bought(best, bare, isFound(plain) ? plain.cost() - best.cost() : 0);
+    }
+
+    /** Whether pieces can be cut from one board: laid out in every order and way round, as far as these are looked at. */
+    private final class Rows implements BoardRule {
+        private final Map<String, Long> whole = new HashMap<>();
+        /** Whether a board was refused of whose pieces not every order was looked at. */
+        private boolean isUnsure;
+
+        Rows() {
+            full.demands().forEach(d -> whole.put(d.label(), d.lengthTicks()));
+        }
+
+        @Override
+        public boolean admits(String section, long usableTicks, List<String> labels) {
+            List<Piece> on = labels.stream()
+                    .flatMap(label -> Optional.ofNullable(pieces.get(label)).stream())
+                    .toList();
+            if (on.size() < labels.size()) {
+                // Something that is no piece is kept whole, and what is cut beside it is not nested.
+                long kerf = full.kerfTicks();
+                long sum = labels.stream()
+                        .mapToLong(label -> whole.getOrDefault(label, usableTicks) + kerf)
+                        .sum();
+                return sum <= usableTicks + kerf;
+            }
+            BoardInHand board =
+                    new BoardInHand("", section, new Length(usableTicks), "", false, Length.ZERO, List.of());
+            boolean fits = BoardRow.of(job, board, on).fits();
+            isUnsure |=
+                    !fits && !BoardNest.isExactFor(on.stream().map(job::shape).toList());
+            return fits;
+        }
+    }
+
+    /** The bare list, pieces of one length that nest otherwise a tick or more apart. */
+    private ShoppingProblem toldApart(Map<String, Long> given) {
+        Map<String, Map<Long, Object>> kinds = new HashMap<>();
+        List<Demand> apart = new ArrayList<>();
+        for (Demand demand : shortened(given).demands()) {
+            Piece piece = pieces.get(demand.label());
+            Object kind = piece == null ? "" : List.of(job.shape(piece), piece.waits());
+            Map<Long, Object> taken = kinds.computeIfAbsent(demand.section(), s -> new HashMap<>());
+            long length = demand.lengthTicks();
+            while (length > 1 && !taken.getOrDefault(length, kind).equals(kind)) {
+                length--;
+            }
+            taken.put(length, kind);
+            apart.add(new Demand(demand.section(), length, demand.quantity(), demand.label()));
+        }
+        return full.withDemands(apart);
     }
 
     /** What the bare list tells of a supplier alone is a bound and no basket. */

@@ -3,18 +3,21 @@ package borderwright.engine.stock;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * In which order, and which way round, pieces lie on a board so that they take the least length.
  *
  * <p>Between two pieces lies one cut at least. Where their ends lean the same way the long points pass each other; where
- * they are parallel one cut makes both ends. Up to {@value #MOST_EXACT} pieces the best way is found exactly, by a table
- * over which pieces lie already and which way round the last one lies; beyond, the piece that nests best comes next.
+ * they are parallel one cut makes both ends. Up to 12 pieces, and more where some are alike, the best way is found exactly, by
+ * a table over how many of each kind lie already and which way round the last one lies; beyond, the piece that nests best
+ * comes next.
  */
 public final class BoardNest {
-    /** Pieces up to which every order is looked at. */
-    static final int MOST_EXACT = 8;
+    /** Choices of which pieces lie already up to which every order is looked at: 12 pieces, or more where some are alike. */
+    private static final int MOST_CHOICES = 4096;
 
     private static final int WAYS = 4;
     /** Length comes first: no preference of order weighs as much as a tick. */
@@ -107,7 +110,42 @@ public final class BoardNest {
         if (plain || shapes.size() < 2) {
             return nest.row(nest.asGiven());
         }
-        return shapes.size() <= MOST_EXACT ? nest.row(nest.exact()) : nest.greedy();
+        Kinds kinds = Kinds.of(shapes);
+        return kinds.choices <= MOST_CHOICES ? nest.row(nest.exact(kinds)) : nest.greedy();
+    }
+
+    /** Whether {@link #of} looks at every order of some pieces. */
+    public static boolean isExactFor(List<Shape> shapes) {
+        return Kinds.of(shapes).choices <= MOST_CHOICES;
+    }
+
+    /** Pieces that are alike, which come in the order given. A choice of how many of each is one number. */
+    private static final class Kinds {
+        /** Indices of the pieces of each kind. */
+        private final List<List<Integer>> members = new ArrayList<>();
+        /** What one more of each kind adds to a choice. */
+        private final List<Integer> step = new ArrayList<>();
+
+        private int choices = 1;
+
+        static Kinds of(List<Shape> shapes) {
+            Kinds kinds = new Kinds();
+            Map<Shape, List<Integer>> byShape = new LinkedHashMap<>();
+            for (int i = 0; i < shapes.size(); i++) {
+                byShape.computeIfAbsent(shapes.get(i), s -> new ArrayList<>()).add(i);
+            }
+            for (List<Integer> alike : byShape.values()) {
+                kinds.members.add(alike);
+                kinds.step.add(kinds.choices);
+                kinds.choices = (int) Math.min((long) kinds.choices * (alike.size() + 1), MOST_CHOICES + 1);
+            }
+            return kinds;
+        }
+
+        /** How many of a kind are in a choice. */
+        int count(int kind, int choice) {
+            return choice / step.get(kind) % (members.get(kind).size() + 1);
+        }
     }
 
     /** Length that a joint takes: the wider cut, less what the ends pass each other. */
@@ -147,49 +185,65 @@ public final class BoardNest {
         return !Way.ALL.get(way).turned || shapes.get(i).mayTurn;
     }
 
-    /** Best end of a row for every set of pieces that lie already and every last piece, each way round. */
-    private int[][] exact() {
-        int n = shapes.size();
-        int ends = n * WAYS;
-        long[][] best = new long[1 << n][ends];
-        int[][] from = new int[1 << n][ends];
+    /** Best end of a row for every choice of pieces that lie already and every last piece, each way round. */
+    private int[][] exact(Kinds kinds) {
+        int ends = kinds.members.size() * WAYS;
+        long[][] joints = joints(kinds);
+        long[][] best = new long[kinds.choices][ends];
+        int[][] from = new int[kinds.choices][ends];
         for (long[] row : best) {
             Arrays.fill(row, Long.MAX_VALUE);
         }
-        for (int i = 0; i < n; i++) {
-            for (int w = 0; w < WAYS; w++) {
-                if (allows(i, w) && isFirstOfItsKind(i, 0)) {
-                    best[1 << i][i * WAYS + w] = cost(i, w, 0);
-                    from[1 << i][i * WAYS + w] = -1;
-                }
+        for (int end = 0; end < ends; end++) {
+            int first = kinds.members.get(end / WAYS).get(0);
+            if (allows(first, end % WAYS)) {
+                best[kinds.step.get(end / WAYS)][end] = cost(first, end % WAYS, 0);
+                from[kinds.step.get(end / WAYS)][end] = -1;
             }
         }
-        for (int set = 1; set < 1 << n; set++) {
-            int place = Integer.bitCount(set);
+        for (int choice = 1; choice < kinds.choices; choice++) {
+            int place = 0;
+            for (int kind = 0; kind < kinds.members.size(); kind++) {
+                place += kinds.count(kind, choice);
+            }
             for (int last = 0; last < ends; last++) {
-                if (best[set][last] == Long.MAX_VALUE) {
+                if (best[choice][last] == Long.MAX_VALUE) {
                     continue;
                 }
-                for (int i = 0; i < n; i++) {
-                    if ((set & (1 << i)) != 0 || !isFirstOfItsKind(i, set)) {
+                for (int kind = 0; kind < kinds.members.size(); kind++) {
+                    List<Integer> alike = kinds.members.get(kind);
+                    int lying = kinds.count(kind, choice);
+                    if (lying == alike.size()) {
                         continue;
                     }
+                    int to = choice + kinds.step.get(kind);
                     for (int w = 0; w < WAYS; w++) {
-                        if (!allows(i, w)) {
-                            continue;
-                        }
-                        long joint = joint(last / WAYS, Way.ALL.get(last % WAYS), i, Way.ALL.get(w));
-                        long total = best[set][last] + joint * TICK + cost(i, w, place);
-                        int to = set | (1 << i);
-                        if (total < best[to][i * WAYS + w]) {
-                            best[to][i * WAYS + w] = total;
-                            from[to][i * WAYS + w] = last;
+                        int end = kind * WAYS + w;
+                        long total = best[choice][last] + joints[last][end] * TICK + cost(alike.get(lying), w, place);
+                        if (allows(alike.get(0), w) && total < best[to][end]) {
+                            best[to][end] = total;
+                            from[to][end] = last;
                         }
                     }
                 }
             }
         }
-        return traced(best[(1 << n) - 1], from);
+        return traced(kinds, best[kinds.choices - 1], from);
+    }
+
+    private long[][] joints(Kinds kinds) {
+        int ends = kinds.members.size() * WAYS;
+        long[][] joints = new long[ends][ends];
+        for (int a = 0; a < ends; a++) {
+            for (int b = 0; b < ends; b++) {
+                joints[a][b] = joint(
+                        kinds.members.get(a / WAYS).get(0),
+                        Way.ALL.get(a % WAYS),
+                        kinds.members.get(b / WAYS).get(0),
+                        Way.ALL.get(b % WAYS));
+            }
+        }
+        return joints;
     }
 
     /** A preference: pieces in the order given, none turned. */
@@ -197,23 +251,13 @@ public final class BoardNest {
         return (long) place * (shapes.size() - i) * 8 + way;
     }
 
-    /** Pieces that are alike come in the order given, which spares looking at the others. */
-    private boolean isFirstOfItsKind(int i, int set) {
-        for (int j = 0; j < i; j++) {
-            if ((set & (1 << j)) == 0 && shapes.get(j).equals(shapes.get(i))) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private int[][] traced(long[] totals, int[][] from) {
-        int n = shapes.size();
+    private int[][] traced(Kinds kinds, long[] totals, int[][] from) {
         int last = 0;
         long least = Long.MAX_VALUE;
         for (int e = 0; e < totals.length; e++) {
             if (totals[e] < Long.MAX_VALUE) {
-                long kerf = shapes.get(e / WAYS).rightAs(Way.ALL.get(e % WAYS)).kerfTicks();
+                int piece = kinds.members.get(e / WAYS).get(0);
+                long kerf = shapes.get(piece).rightAs(Way.ALL.get(e % WAYS)).kerfTicks();
                 long total = totals[e] + (partedOff ? kerf * TICK : 0);
                 if (total < least) {
                     least = total;
@@ -221,12 +265,13 @@ public final class BoardNest {
                 }
             }
         }
-        int[][] order = new int[n][2];
-        int set = (1 << n) - 1;
-        for (int place = n - 1; place >= 0; place--) {
-            order[place] = new int[] {last / WAYS, last % WAYS};
-            int before = from[set][last];
-            set &= ~(1 << (last / WAYS));
+        int[][] order = new int[shapes.size()][2];
+        int choice = kinds.choices - 1;
+        for (int place = order.length - 1; place >= 0; place--) {
+            int kind = last / WAYS;
+            order[place] = new int[] {kinds.members.get(kind).get(kinds.count(kind, choice) - 1), last % WAYS};
+            int before = from[choice][last];
+            choice -= kinds.step.get(kind);
             last = before;
         }
         return order;

@@ -54,6 +54,16 @@ public final class Pattern {
         return count[k];
     }
 
+    /** One less of the last size that occurs. */
+    public Pattern withoutLast() {
+        int n = item.length - (count[item.length - 1] == 1 ? 1 : 0);
+        int[] fewer = Arrays.copyOf(count, n);
+        if (n == count.length) {
+            fewer[n - 1]--;
+        }
+        return new Pattern(board, Arrays.copyOf(item, n), fewer);
+    }
+
     public long used(StockCase stock) {
         long used = 0;
         for (int k = 0; k < item.length; k++) {

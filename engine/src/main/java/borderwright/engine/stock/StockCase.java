@@ -21,6 +21,7 @@ public final class StockCase {
     private final int[] available;
     private final int[] least;
     private final @Nullable Keeping keeping;
+    private final @Nullable PatternRule rule;
 
     /**
      * Boards whose offcuts count nothing.
@@ -33,7 +34,7 @@ public final class StockCase {
      * @param available boards to be had of each type, {@link #UNLIMITED} for no limit; only whole packs count
      */
     public StockCase(long[] size, int[] demand, long[] capacity, long[] cost, int[] pack, int[] available) {
-        this(size, demand, capacity, cost, pack, available, new int[capacity.length], null);
+        this(size, demand, capacity, cost, pack, available, new int[capacity.length], null, null);
     }
 
     private StockCase(
@@ -44,7 +45,8 @@ public final class StockCase {
             int[] pack,
             int[] available,
             int[] least,
-            @Nullable Keeping keeping) {
+            @Nullable Keeping keeping,
+            @Nullable PatternRule rule) {
         for (int i = 0; i < size.length; i++) {
             if (size[i] <= 0 || demand[i] <= 0 || (i > 0 && size[i] >= size[i - 1])) {
                 throw new IllegalArgumentException("sizes must be positive and fall, demands positive, at " + i);
@@ -63,6 +65,7 @@ public final class StockCase {
         this.available = available.clone();
         this.least = least.clone();
         this.keeping = keeping;
+        this.rule = rule;
         for (int j = 0; j < pack.length; j++) {
             if (available[j] != UNLIMITED) {
                 this.available[j] -= available[j] % pack[j];
@@ -70,7 +73,7 @@ public final class StockCase {
         }
     }
 
-    /** The same boards for other demands; sizes with no demand left are dropped by the caller's index map. */
+    /** The same boards for other demands, whatever may lie together; sizes without demand are dropped by the index map. */
     public StockCase withDemand(int[] newDemand, int[] keptIndex) {
         long[] sizes = new long[keptIndex.length];
         int[] demands = new int[keptIndex.length];
@@ -78,17 +81,17 @@ public final class StockCase {
             sizes[i] = size[keptIndex[i]];
             demands[i] = newDemand[keptIndex[i]];
         }
-        return new StockCase(sizes, demands, capacity, cost, pack, available, least, keeping);
+        return new StockCase(sizes, demands, capacity, cost, pack, available, least, keeping, null);
     }
 
     /** The same pieces with other numbers of boards to be had. */
     public StockCase withAvailable(int[] newAvailable) {
-        return new StockCase(size, demand, capacity, cost, pack, newAvailable, least, keeping);
+        return new StockCase(size, demand, capacity, cost, pack, newAvailable, least, keeping, rule);
     }
 
     /** The same pieces and boards at other costs of a pack. */
     public StockCase withCosts(long[] newCost) {
-        return new StockCase(size, demand, capacity, newCost, pack, available, least, keeping);
+        return new StockCase(size, demand, capacity, newCost, pack, available, least, keeping, rule);
     }
 
     /**
@@ -97,7 +100,7 @@ public final class StockCase {
      * @param newLeast packs of each type below which none is sold; 0 or 1 for any number
      */
     public StockCase soldFrom(int[] newLeast) {
-        return new StockCase(size, demand, capacity, cost, pack, available, newLeast, keeping);
+        return new StockCase(size, demand, capacity, cost, pack, available, newLeast, keeping, rule);
     }
 
     /** The same where all boards are sold in any number. */
@@ -123,7 +126,31 @@ public final class StockCase {
         for (int j = 0; j < less.length; j++) {
             less[j] -= isBought[j] ? pack[j] * kept.worth(j, capacity[j]) : 0;
         }
-        return new StockCase(size, demand, capacity, less, pack, available, least, kept);
+        return new StockCase(size, demand, capacity, less, pack, available, least, kept, rule);
+    }
+
+    /** The same where not all that fits by its sizes can be cut from one board. */
+    public StockCase ruledBy(PatternRule newRule) {
+        return new StockCase(size, demand, capacity, cost, pack, available, least, keeping, newRule);
+    }
+
+    /** Whether sizes do not say all of what fits. */
+    public boolean isRuled() {
+        return rule != null;
+    }
+
+    /** Whether a pattern that fits by its sizes can be cut. */
+    public boolean admits(Pattern pattern) {
+        return rule == null || rule.admits(pattern);
+    }
+
+    /** Whether all patterns of a packing can be cut. */
+    public boolean admits(Packing packing) {
+        boolean admitted = true;
+        for (int p = 0; p < packing.kinds() && admitted; p++) {
+            admitted = admits(packing.pattern(p));
+        }
+        return admitted;
     }
 
     /** Whether offcuts are worth something. */
