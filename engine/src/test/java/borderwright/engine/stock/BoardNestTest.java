@@ -3,6 +3,7 @@ package borderwright.engine.stock;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -63,6 +64,31 @@ class BoardNestTest {
             long found = row.extent() + (partedOff ? row.lastKerf() : 0);
             assertThat(found).as("seed %d", seed).isEqualTo(least(shapes, partedOff));
         }
+    }
+
+    @Test
+    void piecesThatAreAlikeAreCountedAndEachIsLaidOnce() {
+        for (long seed = 0; seed < 100; seed++) {
+            List<BoardNest.Shape> two = some(seed, 2);
+            SplittableRandom random = new SplittableRandom(seed);
+            List<BoardNest.Shape> shapes = new ArrayList<>();
+            for (int i = 0; i < 5; i++) {
+                shapes.add(two.get(random.nextInt(2)));
+            }
+            BoardNest.Row row = BoardNest.of(shapes, false);
+            assertThat(row.extent()).as("seed %d", seed).isEqualTo(least(shapes, false));
+            assertThat(row.pieces()).extracting(BoardNest.Laid::index).containsExactlyInAnyOrder(0, 1, 2, 3, 4);
+        }
+    }
+
+    @Test
+    void manyPiecesAreLaidExactlyWhereManyAreAlike() {
+        BoardNest.Shape trapezoid = shape(100, longUp(25), longUp(25), true);
+        List<BoardNest.Shape> alike = Collections.nCopies(40, trapezoid);
+        assertThat(BoardNest.isExactFor(alike)).isTrue();
+        assertThat(BoardNest.of(alike, false).extent()).isEqualTo(40 * 100 + 39 * (14 - 25));
+        assertThat(BoardNest.isExactFor(some(1, 12))).isTrue();
+        assertThat(BoardNest.isExactFor(some(1, 13))).isFalse();
     }
 
     @Test
