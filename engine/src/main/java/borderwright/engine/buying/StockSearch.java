@@ -19,6 +19,9 @@ import org.jspecify.annotations.Nullable;
 final class StockSearch {
     private static final int MOST_DIVES = 10_000;
     private static final int MOST_FILLS = 20;
+    /** Packings by rule of thumb whose patterns column generation begins with. */
+    private static final int FIRST_FILLS = 2;
+
     private static final long FILL_WORK = 20_000;
 
     private final StockCase stock;
@@ -138,7 +141,7 @@ final class StockSearch {
         }
         if (master == null) {
             master = new Master(Model.of(stock), best == null ? safeCeiling() : cost);
-            addFirstPatterns(master);
+            addFirstPatterns(master, budget);
         }
         // Once the programme costs no more than the bound, a dive may end the matter before the programme does.
         double roughly = best == null || dives > 0 ? Double.NEGATIVE_INFINITY : (double) bound;
@@ -167,10 +170,16 @@ final class StockSearch {
         return (long) Math.min(sum, Math.scalb(1.0, 55));
     }
 
-    private void addFirstPatterns(Master master) {
+    private void addFirstPatterns(Master master, Budget budget) {
         if (best != null) {
             for (int p = 0; p < best.kinds(); p++) {
                 master.add(0, best.pattern(p));
+            }
+        }
+        for (int seed = 1; seed <= FIRST_FILLS && SubsetFill.isCheap(stock); seed++) {
+            Packing fill = SubsetFill.pack(stock, seed, Long.MAX_VALUE, budget);
+            for (int p = 0; fill != null && p < fill.kinds(); p++) {
+                master.add(0, fill.pattern(p));
             }
         }
         for (int j = 0; j < stock.boards(); j++) {

@@ -14,6 +14,7 @@ public final class SubsetFill {
     private static final double MOST_WORDS = 60_000_000;
 
     private static final double QUICK_WORDS = 100_000;
+    private static final double CHEAP_WORDS = 6e6;
 
     private final StockCase stock;
     private final SplittableRandom random;
@@ -45,6 +46,11 @@ public final class SubsetFill {
     /** Whether this rule suits the case and takes next to no time. */
     public static boolean isQuick(StockCase stock) {
         return words(stock) <= QUICK_WORDS;
+    }
+
+    /** Whether this rule suits the case and takes little against a linear programme of its sizes. */
+    public static boolean isCheap(StockCase stock) {
+        return words(stock) <= CHEAP_WORDS;
     }
 
     /** Words of tables that a packing fills; more than can be counted where the rule does not suit. */
