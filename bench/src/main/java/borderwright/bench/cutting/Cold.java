@@ -88,22 +88,7 @@ public final class Cold {
     private Run run(Instance instance) throws IOException, InterruptedException {
         write(instance.problem());
         Path answer = scratch.resolve("answer.json");
-        int code = new ProcessBuilder(
-                        command.toString(),
-                        "cut",
-                        "--json",
-                        "--kerf",
-                        mm(instance.problem().kerfTicks()),
-                        "--trim",
-                        mm(instance.problem().trimTicks()),
-                        "--seconds",
-                        Double.toString(limit),
-                        "--pieces",
-                        scratch.resolve("pieces.csv").toString(),
-                        "--boards",
-                        scratch.resolve("boards.csv").toString(),
-                        "--terms",
-                        scratch.resolve("terms.csv").toString())
+        int code = new ProcessBuilder(call(instance.problem()))
                 .redirectOutput(answer.toFile())
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start()
@@ -116,6 +101,21 @@ public final class Cold {
                 json.get("proven").asBoolean(),
                 json.get("seconds").asDouble(),
                 json.get("gap").asDouble());
+    }
+
+    private List<String> call(ShoppingProblem problem) {
+        List<String> call = new ArrayList<>(List.of(command.toString(), "cut", "--json"));
+        call.addAll(List.of("--kerf", mm(problem.kerfTicks()), "--trim", mm(problem.trimTicks())));
+        call.addAll(List.of("--seconds", Double.toString(limit)));
+        call.addAll(List.of("--pieces", scratch.resolve("pieces.csv").toString()));
+        call.addAll(List.of("--boards", scratch.resolve("boards.csv").toString()));
+        call.addAll(List.of("--terms", scratch.resolve("terms.csv").toString()));
+        if (problem.offcuts().counts()) {
+            call.addAll(List.of("--keep-from", mm(problem.offcuts().leastTicks())));
+            String worth = BigDecimal.valueOf(problem.offcuts().perMetre(), 2).toPlainString();
+            call.addAll(List.of("--keep-worth", worth));
+        }
+        return call;
     }
 
     private static String mm(long ticks) {
@@ -137,14 +137,14 @@ public final class Cold {
                     .append(d.label())
                     .append('\n');
         }
-        StringBuilder boards = new StringBuilder("supplier,section,length_mm,price,available,pack\n");
+        StringBuilder boards = new StringBuilder("supplier,section,length_mm,price,available,pack,from\n");
         for (BoardOffer b : problem.boards()) {
             boards.append(b.supplier()).append(',').append(b.section()).append(',');
             boards.append(plain ? "" + b.lengthTicks() : mm(b.lengthTicks())).append(',');
             boards.append(BigDecimal.valueOf(b.packPrice(), 2).toPlainString())
                     .append(',')
                     .append(b.available() == Integer.MAX_VALUE ? "" : "" + b.available());
-            boards.append(',').append(b.pack()).append('\n');
+            boards.append(',').append(b.pack()).append(',').append(b.least()).append('\n');
         }
         StringBuilder terms = new StringBuilder("supplier,tax_percent,delivery,free_over,minimum_order\n");
         for (SupplierTerms t : problem.terms()) {
