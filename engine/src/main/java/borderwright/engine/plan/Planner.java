@@ -46,7 +46,7 @@ import java.util.OptionalDouble;
  */
 public final class Planner {
     /** Work for asking again what would change a basket: a few seconds at most. */
-    private static final long EXPLAINING_WORK = 600_000;
+    private static final long EXPLAINING_WORK = 250_000;
 
     /** Work for the basket of another floor: it is compared, not bought. */
     private static final long FLOOR_WORK = 50_000;
