@@ -16,7 +16,7 @@ import java.util.List;
 
 /** Trees with the reach of their roots, services in the ground, and air bricks, on a plan of the border. */
 final class NearbyDrawing {
-    /** What lies further out than this does not make the drawing smaller. */
+    /** What lies further out than this does not make the drawing smaller, and no tree does. */
     private static final double NEAR_MM = 2000;
 
     private static final int PARTS = 96;
@@ -37,8 +37,9 @@ final class NearbyDrawing {
     static List<Point> places(List<NearbyPlace> near, Outline outline) {
         List<Point> places = new ArrayList<>();
         for (NearbyPlace place : near) {
+            boolean tree = place.thing().what() == Kind.TREE;
             for (Point end : List.of(place.from(), place.to())) {
-                if (outline.ring().contains(end, -NEAR_MM)) {
+                if (!tree && outline.ring().contains(end, -NEAR_MM)) {
                     places.add(end);
                 }
             }
