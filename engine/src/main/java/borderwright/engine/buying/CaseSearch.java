@@ -8,7 +8,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -115,8 +114,9 @@ final class CaseSearch {
 
     /** A first basket for every case that can still be the best: rules of thumb cost next to nothing. */
     private void tryEach() {
-        if (known != null) {
-            cases.forEach(this::offerKnown);
+        List<Packing> packings = known;
+        if (packings != null) {
+            cases.forEach(c -> offerKnown(c, packings));
         }
         List<SupplierCase> promising = new ArrayList<>(cases);
         promising.sort(Comparator.comparingLong(c -> c.bound));
@@ -129,8 +129,7 @@ final class CaseSearch {
     }
 
     /** Packings known from elsewhere, in a case that allows their boards. */
-    private void offerKnown(SupplierCase c) {
-        List<Packing> packings = Objects.requireNonNull(known);
+    private void offerKnown(SupplierCase c, List<Packing> packings) {
         for (int s = 0; s < packings.size(); s++) {
             int[] boards = packings.get(s).boards(shopping.sections.get(s).stock);
             for (int j = 0; j < boards.length; j++) {

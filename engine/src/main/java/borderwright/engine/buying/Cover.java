@@ -55,11 +55,6 @@ final class Cover {
         return reaches(available);
     }
 
-    /** How many of an offer are to be had. */
-    int available(int o) {
-        return available[o];
-    }
-
     /** Whether so many of each offer cover the need, and are none or no fewer than its price holds from. */
     boolean isMetBy(int[] counts) {
         for (int o = 0; o < counts.length; o++) {

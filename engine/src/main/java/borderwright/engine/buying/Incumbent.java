@@ -43,7 +43,7 @@ final class Incumbent {
     }
 
     private void take(SupplierCase c, Purchase better) {
-        if (!better.canBeHad(shopping) || !better.canBeCut(shopping)) {
+        if (!better.canBeHad(shopping) || !shopping.admits(better.packings)) {
             return;
         }
         c.cost = Math.min(c.cost, better.cost);

@@ -157,16 +157,6 @@ final class Purchase {
         return boards;
     }
 
-    /** Whether every board can be cut so. */
-    boolean canBeCut(ShoppingCase shopping) {
-        for (int s = 0; s < packings.size(); s++) {
-            if (!shopping.sections.get(s).stock.admits(packings.get(s))) {
-                return false;
-            }
-        }
-        return true;
-    }
-
     /** Whether every supplier's smallest order is reached, and every order gets home. */
     boolean canBeHad(ShoppingCase shopping) {
         for (int k = 0; k < value.length; k++) {

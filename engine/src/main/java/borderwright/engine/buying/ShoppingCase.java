@@ -114,12 +114,22 @@ final class ShoppingCase {
             Packing packing = section.packing(known.boards().stream()
                     .filter(b -> b.section().equals(section.name))
                     .toList());
-            if (packing == null || !section.stock.admits(packing)) {
+            if (packing == null) {
                 return Optional.empty();
             }
             packings.add(packing);
         }
-        return Optional.of(packings);
+        return admits(packings) ? Optional.of(packings) : Optional.empty();
+    }
+
+    /** Whether packings, one for each section, can be cut. */
+    boolean admits(List<Packing> packings) {
+        for (int s = 0; s < packings.size(); s++) {
+            if (!sections.get(s).stock.admits(packings.get(s))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Cost in grains of a price as priced, minor units, by supplier {@code k}. */

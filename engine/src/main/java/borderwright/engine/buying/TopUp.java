@@ -89,7 +89,7 @@ final class TopUp {
             Cover cover = shopping.covers.get(c);
             for (int o = 0; o < from.goods[c].length; o++) {
                 long price = cover.offers.get(o).price();
-                int more = cover.available(o) - from.goods[c][o];
+                int more = cover.offers.get(o).available() - from.goods[c][o];
                 boolean sold = from.goods[c][o] > 0 || !cover.offers.get(o).hasBreak();
                 if (cover.supplier[o] == k && sold && more > 0 && price > 0 && price <= MOST_GAP) {
                     extras.add(new int[] {1, c, o, (int) price, more});
