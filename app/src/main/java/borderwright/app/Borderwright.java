@@ -1,6 +1,7 @@
 package borderwright.app;
 
 import borderwright.app.cut.CutCommand;
+import borderwright.app.exit.ExitCode;
 import borderwright.app.plan.EstimateCommand;
 import borderwright.app.plan.PlanCommand;
 import java.io.PrintWriter;

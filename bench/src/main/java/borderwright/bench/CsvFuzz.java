@@ -1,7 +1,7 @@
 package borderwright.bench;
 
 import borderwright.app.Borderwright;
-import borderwright.app.ExitCode;
+import borderwright.app.exit.ExitCode;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;

@@ -1,8 +1,8 @@
 package borderwright.bench;
 
-import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.BoxBuilder;
-import borderwright.engine.buildup.BuildMeans;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.LengthRange;
 import borderwright.engine.garden.Measure;
@@ -11,9 +11,9 @@ import borderwright.engine.garden.RunWish;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.garden.SurveyNotes;
 import borderwright.engine.layout.BorderLayout;
-import borderwright.engine.layout.FootprintPlan;
-import borderwright.engine.layout.Layout;
-import borderwright.engine.layout.LayoutRules;
+import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.layout.plan.Layout;
+import borderwright.engine.layout.plan.LayoutRules;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.survey.BorderSurvey;

@@ -1,15 +1,15 @@
 package borderwright.bench;
 
-import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.BoxBuilder;
-import borderwright.engine.buildup.BracingScheme;
-import borderwright.engine.buildup.BuildMeans;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BracingScheme;
+import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.layout.FootprintPlan;
-import borderwright.engine.layout.SidePlan;
+import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.strength.BoxStrength;
@@ -17,7 +17,7 @@ import borderwright.engine.strength.LeastCure;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.StrengthTerms;
 import borderwright.engine.strength.box.BowLine;
-import borderwright.engine.strength.box.BowLines;
+import borderwright.engine.strength.box.BowLineFinder;
 import borderwright.engine.strength.box.BoxFrame;
 import borderwright.engine.strength.box.BoxLoads;
 import borderwright.engine.strength.timber.RuleSet;
@@ -96,7 +96,7 @@ public class StrengthBench {
     @Benchmark
     public List<BowLine> bowOfARectangle() {
         BoxFrame frame = BoxFrame.of(rectangle, terms.materials(), terms.fill());
-        return BowLines.of(
+        return BowLineFinder.of(
                 frame, frame.frame().solve(BoxLoads.lasting(frame, terms.fill()).lasting(), frame.crept()));
     }
 

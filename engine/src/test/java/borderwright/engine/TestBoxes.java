@@ -1,15 +1,15 @@
 package borderwright.engine;
 
-import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.BoxBuilder;
-import borderwright.engine.buildup.BuildMeans;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.layout.DividerLine;
-import borderwright.engine.layout.FootprintPlan;
-import borderwright.engine.layout.SidePlan;
+import borderwright.engine.layout.plan.DividerLine;
+import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import java.util.ArrayList;

@@ -12,7 +12,7 @@ import borderwright.engine.garden.ReceivedNote;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SurveyNotes;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.survey.Ground;
+import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
 import java.util.ArrayList;
@@ -104,6 +104,9 @@ public final class TestGarden {
             edges.add(new OutlineEdge(EdgeKind.OPEN, 0, 0, 0));
         }
         return new Outline(
-                Ring.rectangle(-10_000, -10_000, 10_000, 10_000), List.of("A", "B", "C", "D"), edges, Ground.LEVEL);
+                Ring.rectangle(-10_000, -10_000, 10_000, 10_000),
+                List.of("A", "B", "C", "D"),
+                edges,
+                GroundHeights.LEVEL);
     }
 }

@@ -5,6 +5,7 @@ import borderwright.engine.plan.Plan;
 import borderwright.pack.calendar.BuildCalendar;
 import borderwright.pack.drawings.PlanDrawing;
 import borderwright.pack.pages.PackPages;
+import borderwright.pack.paper.PaperSize;
 import borderwright.pack.paper.SvgWriter;
 import borderwright.pack.solid.BoxModel;
 import borderwright.pack.tables.PlanJson;

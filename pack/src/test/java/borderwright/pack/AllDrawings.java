@@ -2,8 +2,9 @@ package borderwright.pack;
 
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
-import borderwright.pack.pages.Sheets;
+import borderwright.pack.pages.SheetList;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.PaperSize;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +16,7 @@ public final class AllDrawings {
 
     public static List<Drawing> of(Plan plan, PaperSize paper) {
         List<Drawing> drawings = new ArrayList<>();
-        Sheets.of(plan, Comparison.NONE, paper, Optional.empty()).forEach(s -> gather(s, drawings));
+        SheetList.of(plan, Comparison.NONE, paper, Optional.empty()).forEach(s -> gather(s, drawings));
         return drawings;
     }
 

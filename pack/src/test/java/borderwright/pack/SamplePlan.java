@@ -1,10 +1,9 @@
 package borderwright.pack;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.BracingScheme;
-import borderwright.engine.buildup.Piece;
-import borderwright.engine.buying.Basket;
-import borderwright.engine.buying.PriceLists;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BracingScheme;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buying.why.Basket;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.DaysWish;
@@ -15,15 +14,16 @@ import borderwright.engine.garden.SectionNote;
 import borderwright.engine.garden.SurveyNotes;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.layout.Layout;
+import borderwright.engine.layout.plan.Layout;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
-import borderwright.engine.plan.ShoppingItem;
+import borderwright.engine.plan.SiteStages;
 import borderwright.engine.plan.SiteWork;
-import borderwright.engine.plan.SiteWorks;
+import borderwright.engine.prices.PriceLists;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.sequence.BuildSequence;
+import borderwright.engine.shopping.ShoppingItem;
 import borderwright.engine.strength.Cure;
 import borderwright.engine.strength.SideBow;
 import borderwright.engine.strength.StrengthReport;
@@ -31,10 +31,11 @@ import borderwright.engine.strength.Verdict;
 import borderwright.engine.strength.box.BowLine;
 import borderwright.engine.strength.worked.Check;
 import borderwright.engine.strength.worked.SheetLine;
-import borderwright.engine.survey.Ground;
+import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
-import borderwright.engine.survey.SurveyReport;
+import borderwright.engine.survey.checks.SurveyReport;
+import borderwright.engine.survey.network.ErrorEllipse;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -106,7 +107,7 @@ public final class SamplePlan {
         Plan.Totals totals = new Plan.Totals(
                 4, pieces.size(), metres, boards, 0.211, 147.6, 2.94, 1.487, basket.total(), Optional.of(gbp("14.35")));
         Garden garden = garden(name, units);
-        SiteWork site = SiteWorks.of(
+        SiteWork site = SiteStages.of(
                 garden,
                 outline(),
                 boxes,
@@ -185,10 +186,10 @@ public final class SamplePlan {
                         new OutlineEdge(EdgeKind.LAWN, 0, 0, 0),
                         new OutlineEdge(EdgeKind.LAWN, 0, 0, 0),
                         new OutlineEdge(EdgeKind.FENCE, 15, 0, 0)),
-                new Ground(List.of(
-                        new Ground.Spot("A", new Point(0, 0), -452, 3),
-                        new Ground.Spot("B", b, -486, 3),
-                        new Ground.Spot("C", c, -503, 3))));
+                new GroundHeights(List.of(
+                        new GroundHeights.Spot("A", new Point(0, 0), -452, 3),
+                        new GroundHeights.Spot("B", b, -486, 3),
+                        new GroundHeights.Spot("C", c, -503, 3))));
     }
 
     private static SurveyReport survey() {
@@ -200,16 +201,15 @@ public final class SamplePlan {
                     outline.ring().corner(i),
                     1.1 + i,
                     0.8 + 2 * i,
-                    new SurveyReport.Ellipse(1.2 + 2.4 * i, 0.7 + 0.5 * i, 0.5 * i)));
+                    new ErrorEllipse(1.2 + 2.4 * i, 0.7 + 0.5 * i, 0.5 * i)));
         }
-        points.add(new SurveyReport.SurveyedPoint(
-                "P", new Point(4400, 0), 1.3, 1.0, new SurveyReport.Ellipse(1.4, 0.9, 0.2)));
+        points.add(new SurveyReport.SurveyedPoint("P", new Point(4400, 0), 1.3, 1.0, new ErrorEllipse(1.4, 0.9, 0.2)));
         points.add(new SurveyReport.SurveyedPoint(
                 "Q",
                 new Point(5400 + 1000 * StrictMath.cos(TURN), 1000 * StrictMath.sin(TURN)),
                 1.9,
                 2.2,
-                new SurveyReport.Ellipse(2.4, 1.1, 1.1)));
+                new ErrorEllipse(2.4, 1.1, 1.1)));
         return new SurveyReport(
                 points,
                 List.of(

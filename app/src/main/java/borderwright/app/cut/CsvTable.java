@@ -32,12 +32,12 @@ final class CsvTable {
 
     private final Path path;
     private final String name;
-    private final Faults faults;
+    private final CutFaults faults;
     private final Map<String, Integer> columns = new HashMap<>();
     private char decimalMark;
     private long decimalMarkLine;
 
-    CsvTable(Path path, Faults faults) {
+    CsvTable(Path path, CutFaults faults) {
         this.path = path;
         this.name = path.getFileName() == null
                 ? path.toString()

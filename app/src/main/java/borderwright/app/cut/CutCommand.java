@@ -1,12 +1,12 @@
 package borderwright.app.cut;
 
-import borderwright.app.ExitCode;
-import borderwright.engine.buying.Explainer;
-import borderwright.engine.buying.Explanation;
+import borderwright.app.exit.ExitCode;
 import borderwright.engine.buying.Shopper;
-import borderwright.engine.buying.ShoppingAnswer;
-import borderwright.engine.buying.ShoppingProblem;
-import borderwright.engine.stock.Budget;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.buying.list.ShoppingProblem;
+import borderwright.engine.buying.why.Explainer;
+import borderwright.engine.buying.why.Explanation;
+import borderwright.engine.effort.Budget;
 import borderwright.engine.stock.OffcutWorth;
 import java.io.BufferedWriter;
 import java.io.IOException;
@@ -106,7 +106,7 @@ public final class CutCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
-        Faults faults = new Faults();
+        CutFaults faults = new CutFaults();
         checkOptions(faults);
         CutFiles files = new CutFiles(faults);
         files.readPieces(pieces);
@@ -132,7 +132,7 @@ public final class CutCommand implements Callable<Integer> {
         return solve(files, err);
     }
 
-    private void checkOptions(Faults faults) {
+    private void checkOptions(CutFaults faults) {
         if ((keepFrom == null) != (keepWorth == null)) {
             faults.file(
                     "--keep-from", "Give --keep-from and --keep-worth together: the shortest offcut, and its worth.");

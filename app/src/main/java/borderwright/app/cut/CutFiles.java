@@ -1,7 +1,7 @@
 package borderwright.app.cut;
 
-import borderwright.engine.buying.BoardOffer;
-import borderwright.engine.buying.SupplierTerms;
+import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.prices.SupplierTerms;
 import borderwright.engine.stock.Demand;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -18,14 +18,14 @@ final class CutFiles {
     /** Greatest sum that is counted: some way below the greatest long. */
     private static final BigDecimal MOST_MONEY = new BigDecimal("2000000000000000000");
 
-    private final Faults faults;
+    private final CutFaults faults;
     private final List<Demand> demands = new ArrayList<>();
     private final List<PricedBoard> priced = new ArrayList<>();
     private final TermsRows termsRows = new TermsRows(this);
     private int decimals = 2;
     private @Nullable String lengthColumn;
 
-    CutFiles(Faults faults) {
+    CutFiles(CutFaults faults) {
         this.faults = faults;
     }
 

@@ -1,9 +1,9 @@
 package borderwright.app.cut;
 
-import borderwright.engine.buying.BasketWords;
-import borderwright.engine.buying.Explanation;
-import borderwright.engine.buying.LaidBoard;
-import borderwright.engine.buying.ShoppingAnswer;
+import borderwright.engine.buying.list.LaidBoard;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.buying.why.BasketWords;
+import borderwright.engine.buying.why.Explanation;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;

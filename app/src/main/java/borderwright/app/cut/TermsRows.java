@@ -1,7 +1,7 @@
 package borderwright.app.cut;
 
-import borderwright.engine.buying.Carriage;
-import borderwright.engine.buying.SupplierTerms;
+import borderwright.engine.prices.DeliveryOption;
+import borderwright.engine.prices.SupplierTerms;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -93,10 +93,10 @@ final class TermsRows {
     List<SupplierTerms> terms() {
         List<SupplierTerms> terms = new ArrayList<>();
         suppliers.forEach((name, s) -> {
-            List<Carriage> ways = new ArrayList<>();
-            s.bands.forEach(b -> ways.add(Carriage.delivered(files.minor(b.from), files.minor(b.charge))));
+            List<DeliveryOption> ways = new ArrayList<>();
+            s.bands.forEach(b -> ways.add(DeliveryOption.delivered(files.minor(b.from), files.minor(b.charge))));
             if (s.collection != null) {
-                ways.add(new Carriage(true, 0, files.minor(s.collection), longest(s.collectUpTo)));
+                ways.add(new DeliveryOption(true, 0, files.minor(s.collection), longest(s.collectUpTo)));
             }
             terms.add(new SupplierTerms(name, s.tax, files.minor(s.minimum), ways));
         });
@@ -105,7 +105,7 @@ final class TermsRows {
 
     private static long longest(@Nullable BigDecimal mm) {
         return mm == null
-                ? Carriage.ANY_LENGTH
+                ? DeliveryOption.ANY_LENGTH
                 : mm.multiply(BigDecimal.valueOf(320))
                         .setScale(0, RoundingMode.FLOOR)
                         .longValueExact();

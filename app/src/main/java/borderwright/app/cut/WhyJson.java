@@ -1,10 +1,10 @@
 package borderwright.app.cut;
 
-import borderwright.engine.buying.BoardOffer;
-import borderwright.engine.buying.Carriage;
-import borderwright.engine.buying.Explanation;
-import borderwright.engine.buying.ShoppingAnswer;
-import borderwright.engine.buying.SupplierTerms;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.buying.why.Explanation;
+import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.prices.DeliveryOption;
+import borderwright.engine.prices.SupplierTerms;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -93,12 +93,12 @@ final class WhyJson {
                         money.apply(delivery.shortOfNext()));
                 json.writeNumberField("next_charge", money.apply(delivery.nextCharge()));
             }
-            Carriage other = delivery.other();
+            DeliveryOption other = delivery.other();
             if (other != null) {
                 json.writeObjectFieldStart("other_way");
                 json.writeBooleanField("fetched", other.fetched());
                 json.writeNumberField("charge", money.apply(other.charge()));
-                if (other.longestTicks() != Carriage.ANY_LENGTH) {
+                if (other.longestTicks() != DeliveryOption.ANY_LENGTH) {
                     json.writeNumberField("longest_mm", mm.apply(other.longestTicks()));
                 }
                 json.writeEndObject();

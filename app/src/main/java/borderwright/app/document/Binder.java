@@ -22,12 +22,12 @@ import org.jspecify.annotations.Nullable;
  * #isDoubtful} knows the place.
  */
 final class Binder {
-    private final Faults faults;
+    private final DocumentFaults faults;
     private final ValueReader values;
     private final Map<String, Place> places = new HashMap<>();
     private final Set<String> doubtful = new HashSet<>();
 
-    Binder(Faults faults) {
+    Binder(DocumentFaults faults) {
         this.faults = faults;
         this.values = new ValueReader(faults);
     }
@@ -102,7 +102,7 @@ final class Binder {
         faults.add(
                 entry.keyPlace(),
                 "key-unknown",
-                Faults.quoted(entry.key()) + " is not a key of this group.",
+                DocumentFaults.quoted(entry.key()) + " is not a key of this group.",
                 perhaps.isEmpty() ? "Its keys are " + String.join(", ", known) + "." : perhaps);
     }
 
@@ -277,7 +277,7 @@ final class Binder {
 
     private static String describe(DocNode node) {
         if (node instanceof Scalar scalar) {
-            return scalar.isNothing() ? "Nothing" : Faults.quoted(scalar.text());
+            return scalar.isNothing() ? "Nothing" : DocumentFaults.quoted(scalar.text());
         }
         return node instanceof Items ? "A list" : "A group of keys";
     }

@@ -12,7 +12,7 @@ final class DocumentText {
     private DocumentText() {}
 
     /** The text of {@code bytes}, unless a fault was added to {@code faults}. */
-    static Optional<String> read(byte[] bytes, Faults faults) {
+    static Optional<String> read(byte[] bytes, DocumentFaults faults) {
         if (bytes.length > DocumentLimits.MOST_BYTES) {
             faults.add(
                     Place.START,
@@ -38,7 +38,7 @@ final class DocumentText {
         return (first == 0xfe && second == 0xff) || (first == 0xff && second == 0xfe) || (first == 0) != (second == 0);
     }
 
-    private static Optional<String> decode(byte[] bytes, Faults faults) {
+    private static Optional<String> decode(byte[] bytes, DocumentFaults faults) {
         int start = startsWithByteOrderMark(bytes) ? 3 : 0;
         ByteBuffer in = ByteBuffer.wrap(bytes, start, bytes.length - start);
         try {
@@ -62,7 +62,7 @@ final class DocumentText {
         return bytes.length >= 3 && (bytes[0] & 0xff) == 0xef && (bytes[1] & 0xff) == 0xbb && (bytes[2] & 0xff) == 0xbf;
     }
 
-    private static boolean isPrintable(String text, Faults faults) {
+    private static boolean isPrintable(String text, DocumentFaults faults) {
         for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
             int c = text.codePointAt(at);
             if (!StreamReader.isPrintable(c)) {

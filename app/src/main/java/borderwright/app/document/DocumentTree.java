@@ -33,7 +33,7 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
  * <p>Aliases, anchors and tags are refused: a garden needs none, and an alias can stand for more than any memory holds.
  */
 final class DocumentTree {
-    private final Faults faults;
+    private final DocumentFaults faults;
     private final Iterator<Event> events;
     private final Set<String> refused = new HashSet<>();
     private int nodes;
@@ -46,7 +46,7 @@ final class DocumentTree {
         }
     }
 
-    private DocumentTree(String text, Faults faults) {
+    private DocumentTree(String text, DocumentFaults faults) {
         this.faults = faults;
         // one buffer for the whole text: the parser fails on a character of two units that lies across two buffers
         this.events = new Parse(LoadSettings.builder()
@@ -58,7 +58,7 @@ final class DocumentTree {
     }
 
     /** The document's root, unless reading had to stop at a fault. */
-    static Optional<DocNode> read(String text, Faults faults) {
+    static Optional<DocNode> read(String text, DocumentFaults faults) {
         DocumentTree tree = new DocumentTree(text, faults);
         try {
             return tree.document();
@@ -224,7 +224,7 @@ final class DocumentTree {
             faults.add(
                     group.child(key.line(), key.column(), name),
                     "key-twice",
-                    Faults.quoted(name) + " is written twice in one group, first in line " + first.line() + ".",
+                    DocumentFaults.quoted(name) + " is written twice in one group, first in line " + first.line() + ".",
                     "Keep one of them.");
         } else if (seen.size() > DocumentLimits.MOST_KEYS) {
             faults.add(

@@ -30,7 +30,7 @@ public final class GardenReader {
 
     /** Reads a whole document, YAML or JSON, in UTF-8. */
     public static DocumentAnswer read(byte[] bytes) {
-        Faults faults = new Faults();
+        DocumentFaults faults = new DocumentFaults();
         Optional<GardenDocument> document = DocumentText.read(bytes, faults)
                 .flatMap(text -> DocumentTree.read(text, faults))
                 .flatMap(root -> group(root, faults))
@@ -40,7 +40,7 @@ public final class GardenReader {
                 : new DocumentAnswer.Faulty(faults.inOrder());
     }
 
-    private static Optional<Fields> group(DocNode root, Faults faults) {
+    private static Optional<Fields> group(DocNode root, DocumentFaults faults) {
         if (root instanceof Fields fields) {
             return Optional.of(fields);
         }
@@ -54,7 +54,7 @@ public final class GardenReader {
         return Optional.empty();
     }
 
-    private static GardenDocument document(Fields root, Faults faults) {
+    private static GardenDocument document(Fields root, DocumentFaults faults) {
         Fields fields = root.without(VARIANTS);
         Garden garden = garden(fields, new Binder(faults), faults);
         Optional<DocNode> variants = root.value(VARIANTS).filter(node -> !isNothing(node));
@@ -69,7 +69,7 @@ public final class GardenReader {
     }
 
     /** The garden of a tree; blank where faulty, all its faults added. */
-    static Garden garden(Fields fields, Binder binder, Faults faults) {
+    static Garden garden(Fields fields, Binder binder, DocumentFaults faults) {
         Garden garden = (Garden) binder.bind(GARDEN, fields, "");
         if (!faults.isFull()) {
             for (Problem problem : GardenChecks.check(garden)) {

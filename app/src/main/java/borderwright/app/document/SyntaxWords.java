@@ -9,7 +9,7 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 final class SyntaxWords {
     private SyntaxWords() {}
 
-    static void report(YamlEngineException fault, Faults faults) {
+    static void report(YamlEngineException fault, DocumentFaults faults) {
         if (!(fault instanceof MarkedYamlEngineException marked)) {
             faults.add(Place.START, "syntax", "This is not YAML or JSON.", "Look at its first lines.");
             return;

@@ -29,9 +29,9 @@ final class ValueReader {
             DateTimeFormatter.ofPattern("uuuu-MM-dd").withResolverStyle(ResolverStyle.STRICT);
     private static final Pattern IMPERIAL = Pattern.compile("[iIfFyY'\"\u2032\u2033]");
 
-    private final Faults faults;
+    private final DocumentFaults faults;
 
-    ValueReader(Faults faults) {
+    ValueReader(DocumentFaults faults) {
         this.faults = faults;
     }
 
@@ -49,7 +49,7 @@ final class ValueReader {
             case YES_NO -> yesOrNo(scalar);
             case DATE -> date(field, scalar);
             case CHOICE -> choice(field, scalar);
-            case MEASURE, RECORD -> wrongKind(field, scalar, Faults.quoted(scalar.text()) + " stands here.");
+            case MEASURE, RECORD -> wrongKind(field, scalar, DocumentFaults.quoted(scalar.text()) + " stands here.");
         };
     }
 
@@ -74,7 +74,7 @@ final class ValueReader {
                 return fault(
                         node,
                         "names",
-                        Faults.quoted(name) + " is not the name of a point.",
+                        DocumentFaults.quoted(name) + " is not the name of a point.",
                         "A name is one word of letters and digits; " + decapitalised(field.whatToWrite()));
             }
         }
@@ -105,13 +105,13 @@ final class ValueReader {
     private Optional<BigDecimal> number(FieldShape field, Scalar scalar) {
         String text = scalar.text();
         if (!DECIMAL.matcher(text).matches()) {
-            return fault(scalar, "number", Faults.quoted(text) + " is not a number.", field.whatToWrite());
+            return fault(scalar, "number", DocumentFaults.quoted(text) + " is not a number.", field.whatToWrite());
         }
         if (!scalar.plain()) {
             return fault(
                     scalar,
                     "number",
-                    Faults.quoted(text) + " is in quotes, so it is a text, not a number.",
+                    DocumentFaults.quoted(text) + " is in quotes, so it is a text, not a number.",
                     "Write it without them.");
         }
         if (text.length() > MOST_DIGITS) {
@@ -132,13 +132,13 @@ final class ValueReader {
         return fault(
                 scalar,
                 "number",
-                Faults.quoted(scalar.text()) + " is too large or has too many decimals.",
+                DocumentFaults.quoted(scalar.text()) + " is too large or has too many decimals.",
                 "Write a number up to 1000000000 with at most " + MOST_PLACES + " decimals.");
     }
 
     private Optional<Integer> whole(FieldShape field, Scalar scalar, BigDecimal number) {
         return number.scale() > 0
-                ? fault(scalar, "number", Faults.quoted(scalar.text()) + " is not whole.", field.whatToWrite())
+                ? fault(scalar, "number", DocumentFaults.quoted(scalar.text()) + " is not whole.", field.whatToWrite())
                 : Optional.of(number.intValueExact());
     }
 
@@ -150,7 +150,7 @@ final class ValueReader {
                 fault(
                         scalar,
                         "yes-no",
-                        Faults.quoted(scalar.text()) + " is neither yes nor no.",
+                        DocumentFaults.quoted(scalar.text()) + " is neither yes nor no.",
                         "Write `yes` or `no`." + NearestName.perhaps(scalar.text(), List.of("yes", "no")));
         };
     }
@@ -159,7 +159,7 @@ final class ValueReader {
         try {
             return Optional.of(LocalDate.parse(scalar.text(), DATE));
         } catch (DateTimeParseException e) {
-            return fault(scalar, "date", Faults.quoted(scalar.text()) + " is not a date.", field.whatToWrite());
+            return fault(scalar, "date", DocumentFaults.quoted(scalar.text()) + " is not a date.", field.whatToWrite());
         }
     }
 
@@ -170,7 +170,7 @@ final class ValueReader {
                 : fault(
                         scalar,
                         "choice",
-                        Faults.quoted(scalar.text()) + " is not one of the choices.",
+                        DocumentFaults.quoted(scalar.text()) + " is not one of the choices.",
                         field.whatToWrite() + NearestName.perhaps(scalar.text(), field.choices()));
     }
 
@@ -184,7 +184,7 @@ final class ValueReader {
         return fault(
                 scalar,
                 "out-of-range",
-                Faults.quoted(scalar.text()) + " is out of range.",
+                DocumentFaults.quoted(scalar.text()) + " is out of range.",
                 "Write " + a + " " + Limits.of(field).inWords(units) + ".");
     }
 

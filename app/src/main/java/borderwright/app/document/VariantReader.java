@@ -22,10 +22,10 @@ final class VariantReader {
     private static final String EXAMPLE = "`- {name: treated boards, changes: {build: {walls: treated 22 x 150}}}`";
 
     private final Fields garden;
-    private final Faults faults;
+    private final DocumentFaults faults;
     private final Set<String> names = new HashSet<>();
 
-    VariantReader(Fields garden, Faults faults) {
+    VariantReader(Fields garden, DocumentFaults faults) {
         this.garden = garden;
         this.faults = faults;
     }
@@ -63,7 +63,7 @@ final class VariantReader {
                 faults.add(
                         entry.keyPlace(),
                         "key-unknown",
-                        Faults.quoted(entry.key()) + " is not a key of a variant.",
+                        DocumentFaults.quoted(entry.key()) + " is not a key of a variant.",
                         "Its keys are name, changes; what differs stands under `changes`." + perhaps);
             }
         }
@@ -89,7 +89,7 @@ final class VariantReader {
             faults.add(
                     scalar.place(),
                     "name-twice",
-                    "Two variants are named " + Faults.quoted(name) + ".",
+                    "Two variants are named " + DocumentFaults.quoted(name) + ".",
                     "Give each a name of its own.");
         }
         return Optional.of(name);
@@ -114,7 +114,7 @@ final class VariantReader {
     private Optional<Variant> changed(Fields changes, String name) {
         Overlay overlay = new Overlay();
         Fields merged = overlay.lay(changes, garden, RecordShape.of(Garden.class));
-        Faults own = new Faults();
+        DocumentFaults own = new DocumentFaults();
         Garden changed = GardenReader.garden(merged, new Binder(own), own);
         for (LocatedProblem fault : own.found()) {
             if (!faults.contains(fault)) {

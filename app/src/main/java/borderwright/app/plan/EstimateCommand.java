@@ -1,13 +1,13 @@
 package borderwright.app.plan;
 
-import borderwright.app.ExitCode;
+import borderwright.app.exit.ExitCode;
+import borderwright.engine.estimate.EstimateMaker;
+import borderwright.engine.estimate.EstimateRequest;
+import borderwright.engine.estimate.FirstEstimate;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthText;
 import borderwright.engine.measure.Parsed;
 import borderwright.engine.measure.UnitSystem;
-import borderwright.engine.plan.EstimateWish;
-import borderwright.engine.plan.FirstEstimate;
-import borderwright.engine.plan.FirstEstimates;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -77,13 +77,13 @@ public final class EstimateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        EstimateWish wish = wish();
+        EstimateRequest wish = wish();
         PrintWriter err = spec.commandLine().getErr();
         if (!faults.isEmpty()) {
             faults.forEach(fault -> err.println("borderwright: " + fault));
             return ExitCode.BAD_INPUT;
         }
-        FirstEstimate estimate = FirstEstimates.estimate(wish);
+        FirstEstimate estimate = EstimateMaker.estimate(wish);
         if (!estimate.problems().isEmpty()) {
             estimate.problems()
                     .forEach(problem -> err.println("borderwright: --" + problem.where() + ": " + problem.sentence()));
@@ -93,7 +93,7 @@ public final class EstimateCommand implements Callable<Integer> {
         return ExitCode.DONE;
     }
 
-    private EstimateWish wish() {
+    private EstimateRequest wish() {
         UnitSystem units = imperial ? UnitSystem.IMPERIAL : UnitSystem.METRIC;
         if (planters != null && (planters < 1 || planters > 500)) {
             faults.add("--planters: " + planters + " is out of range. Give 1 to 500.");
@@ -106,7 +106,7 @@ public final class EstimateCommand implements Callable<Integer> {
         notNegative("--board-price", boardPrice);
         notNegative("--soil-price", soilPrice);
         notNegative("--delivery", delivery);
-        return new EstimateWish(
+        return new EstimateRequest(
                 length("--run", run),
                 length("--depth", depth),
                 length("--height", height),

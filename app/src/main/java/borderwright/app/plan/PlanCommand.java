@@ -1,8 +1,9 @@
 package borderwright.app.plan;
 
-import borderwright.app.ExitCode;
 import borderwright.app.document.DocumentAnswer;
 import borderwright.app.document.GardenReader;
+import borderwright.app.exit.ExitCode;
+import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GardenDocument;
 import borderwright.engine.measure.LengthFormat;
@@ -11,9 +12,8 @@ import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.PlanAnswer;
 import borderwright.engine.plan.Planner;
 import borderwright.engine.problem.Problem;
-import borderwright.engine.stock.Budget;
 import borderwright.pack.PackWriter;
-import borderwright.pack.PaperSize;
+import borderwright.pack.paper.PaperSize;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;

@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.app.document.DocumentAnswer;
 import borderwright.app.document.GardenReader;
+import borderwright.engine.effort.Budget;
+import borderwright.engine.floors.FloorOption;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.measure.Length;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.plan.PlanAnswer;
 import borderwright.engine.plan.Planner;
-import borderwright.engine.plan.PlatformChoice;
-import borderwright.engine.stock.Budget;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -32,16 +32,16 @@ class FloorBasketsTest {
     void theOtherFloorCostsWhatAGardenBuiltSoCosts() throws IOException {
         Garden garden = patio();
         Plan plan = plan(garden);
-        List<PlatformChoice> rows = plan.site().platforms();
-        assertThat(rows.stream().filter(PlatformChoice::asWished))
+        List<FloorOption> rows = plan.site().platforms();
+        assertThat(rows.stream().filter(FloorOption::asWished))
                 .hasSize(1)
                 .allSatisfy(
                         row -> assertThat(row.basket()).contains(plan.totals().boardsAndFixings()));
-        List<PlatformChoice> others = rows.stream()
+        List<FloorOption> others = rows.stream()
                 .filter(row -> !row.asWished() && row.basket().isPresent())
                 .toList();
         assertThat(others).hasSize(1);
-        PlatformChoice other = others.get(0);
+        FloorOption other = others.get(0);
         // It is the one that the cheapest prices favour.
         assertThat(rows.stream().filter(row -> !row.asWished()))
                 .allMatch(row -> row.total().compareTo(other.total()) >= 0);

@@ -3,7 +3,7 @@ package borderwright.app.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.app.Borderwright;
-import borderwright.app.ExitCode;
+import borderwright.app.exit.ExitCode;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;

@@ -4,15 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.app.document.DocumentAnswer;
 import borderwright.app.document.GardenReader;
+import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.plan.PlanAnswer;
 import borderwright.engine.plan.Planner;
-import borderwright.engine.stock.Budget;
-import borderwright.pack.PaperSize;
 import borderwright.pack.pages.PackPages;
+import borderwright.pack.paper.PaperSize;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

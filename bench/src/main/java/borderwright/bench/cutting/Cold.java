@@ -1,8 +1,8 @@
 package borderwright.bench.cutting;
 
-import borderwright.engine.buying.BoardOffer;
-import borderwright.engine.buying.ShoppingProblem;
-import borderwright.engine.buying.SupplierTerms;
+import borderwright.engine.buying.list.ShoppingProblem;
+import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.prices.SupplierTerms;
 import borderwright.engine.stock.Demand;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;

@@ -1,7 +1,7 @@
 package borderwright.bench.cutting;
 
-import borderwright.engine.buying.BoardOffer;
-import borderwright.engine.buying.ShoppingProblem;
+import borderwright.engine.buying.list.ShoppingProblem;
+import borderwright.engine.prices.BoardOffer;
 import borderwright.engine.stock.Demand;
 import java.util.ArrayList;
 import java.util.Comparator;

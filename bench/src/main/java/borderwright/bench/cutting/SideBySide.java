@@ -1,8 +1,8 @@
 package borderwright.bench.cutting;
 
 import borderwright.engine.buying.Shopper;
-import borderwright.engine.buying.ShoppingAnswer;
-import borderwright.engine.stock.Budget;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.effort.Budget;
 import com.google.ortools.Loader;
 import java.util.List;
 import java.util.Locale;

@@ -3,7 +3,7 @@ package borderwright.bench.cutting;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import borderwright.engine.buying.ShoppingProblem;
+import borderwright.engine.buying.list.ShoppingProblem;
 import org.junit.jupiter.api.Test;
 
 class InstanceFilesTest {

@@ -1,10 +1,31 @@
 package borderwright.engine.buildup;
 
-import borderwright.engine.buildup.Box.Course;
+import borderwright.engine.buildup.draft.CourseStack;
+import borderwright.engine.buildup.draft.DividerStrip;
+import borderwright.engine.buildup.draft.Draft;
+import borderwright.engine.buildup.draft.PieceMaker;
+import borderwright.engine.buildup.draft.PlanterRings;
+import borderwright.engine.buildup.draft.SideFrame;
+import borderwright.engine.buildup.draft.Supports;
+import borderwright.engine.buildup.floor.FalseFloor;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Box.Course;
+import borderwright.engine.buildup.parts.BracingScheme;
+import borderwright.engine.buildup.parts.BuildMeans;
+import borderwright.engine.buildup.parts.PartSections;
+import borderwright.engine.buildup.parts.PostHole;
+import borderwright.engine.buildup.uprights.Braces;
+import borderwright.engine.buildup.uprights.CornerPosts;
+import borderwright.engine.buildup.uprights.Dividers;
+import borderwright.engine.buildup.uprights.NookUprights;
+import borderwright.engine.buildup.uprights.Ties;
+import borderwright.engine.buildup.uprights.UprightBuilder;
+import borderwright.engine.buildup.walls.Capping;
+import borderwright.engine.buildup.walls.WallBoards;
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
@@ -36,7 +57,7 @@ public final class BoxBuilder {
      * @throws IllegalArgumentException where the rules name a section that {@code means} lacks
      */
     public static Box build(FootprintPlan plan, BuildRules rules, BuildMeans means, BracingScheme scheme) {
-        Sections sections = Sections.of(rules, means);
+        PartSections sections = PartSections.of(rules, means);
         List<SideFrame> sides = SideFrame.of(plan.outline());
         SectionNote cap = sections.capping();
         CourseStack stack = CourseStack.of(
@@ -58,7 +79,7 @@ public final class BoxBuilder {
         draft.note(draft.stack.note(draft.plan, walls, draft.format));
         draft.stack.unmet(draft.plan, walls, draft.format).forEach(draft::cannot);
         PieceMaker maker = new PieceMaker(draft);
-        WallCourses courses = new WallCourses(draft);
+        WallBoards courses = new WallBoards(draft);
         for (SideFrame side : draft.sides) {
             draft.clearance.take(draft.wallHigh(courses.strip(1, side).outline()));
         }
@@ -84,12 +105,12 @@ public final class BoxBuilder {
         courses.fixLaps();
         dividers.build(maker);
         ties.build(maker);
-        double floorMm = new Platform(draft).build(maker);
+        double floorMm = new FalseFloor(draft).build(maker);
         if (draft.plan.capped()) {
             new Capping(draft, supports).build(maker);
         }
         pour(draft);
-        new Cautions(draft).tell();
+        new BoxCautions(draft).tell();
         return draft.box(draft.stack.wallMm() - floorMm);
     }
 
@@ -109,7 +130,7 @@ public final class BoxBuilder {
         }
     }
 
-    private static Box notBuilt(FootprintPlan plan, CourseStack stack, Sections sections, BuildMeans means) {
+    private static Box notBuilt(FootprintPlan plan, CourseStack stack, PartSections sections, BuildMeans means) {
         LengthFormat format = new LengthFormat(means.units());
         Problem tooNarrow = new Problem(
                 "walls-meet",

@@ -5,10 +5,10 @@
  * braces, dividers, ties, platform and capping stand; how each piece is cut, in numbers and in words; which screws go
  * where.
  *
- * <p><b>Takes</b> a {@link borderwright.engine.layout.FootprintPlan} (any simple polygon with inside angles of 45 to 315
+ * <p><b>Takes</b> a {@link borderwright.engine.layout.plan.FootprintPlan} (any simple polygon with inside angles of 45 to 315
  * degrees; others are built too, and said), the rules, the sections as measured, the saws, the longest piece of each
- * section, and a {@link borderwright.engine.buildup.BracingScheme}. <b>Gives</b> a {@link
- * borderwright.engine.buildup.Box}; what could not be built as wished stands in its {@code unmet}.
+ * section, and a {@link borderwright.engine.buildup.parts.BracingScheme}. <b>Gives</b> a {@link
+ * borderwright.engine.buildup.parts.Box}; what could not be built as wished stands in its {@code unmet}.
  *
  * <p><b>Units.</b> Millimetres; degrees in cuts, radians inside; lengths of pieces in whole ticks.
  *

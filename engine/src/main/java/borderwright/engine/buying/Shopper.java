@@ -1,6 +1,14 @@
 package borderwright.engine.buying;
 
-import borderwright.engine.stock.Budget;
+import borderwright.engine.buying.list.Progress;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.buying.list.ShoppingProblem;
+import borderwright.engine.buying.suppliers.AnswerWriter;
+import borderwright.engine.buying.suppliers.BoardSource;
+import borderwright.engine.buying.suppliers.CaseSearch;
+import borderwright.engine.buying.suppliers.Purchase;
+import borderwright.engine.buying.suppliers.ShoppingCase;
+import borderwright.engine.effort.Budget;
 import borderwright.engine.stock.Demand;
 import borderwright.engine.stock.Packing;
 import java.math.BigDecimal;

@@ -1,16 +1,16 @@
 package borderwright.engine.cutting;
 
-import borderwright.engine.buildup.Piece;
-import borderwright.engine.buying.BoardOffer;
-import borderwright.engine.buying.LaidBoard;
-import borderwright.engine.buying.OwnedStock;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buying.Shopper;
-import borderwright.engine.buying.ShoppingAnswer;
-import borderwright.engine.buying.ShoppingProblem;
+import borderwright.engine.buying.list.LaidBoard;
+import borderwright.engine.buying.list.OwnedStock;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.buying.list.ShoppingProblem;
+import borderwright.engine.effort.Budget;
 import borderwright.engine.measure.Length;
-import borderwright.engine.stock.Budget;
+import borderwright.engine.prices.BoardOffer;
 import borderwright.engine.stock.Demand;
-import borderwright.engine.stock.Demands;
+import borderwright.engine.stock.DemandMaker;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -77,7 +77,7 @@ final class Allotment {
     }
 
     private long sizeOf(Piece piece) {
-        return Demands.boughtTicks(piece, job.rules(), kerf) + kerf.ticks();
+        return DemandMaker.boughtTicks(piece, job.rules(), kerf) + kerf.ticks();
     }
 
     /** Length between the trims. */
@@ -90,7 +90,8 @@ final class Allotment {
         List<Demand> demands = new ArrayList<>();
         for (Piece piece : open) {
             byLabel.put(piece.label(), piece);
-            demands.add(new Demand(piece.section(), Demands.boughtTicks(piece, job.rules(), kerf), 1, piece.label()));
+            demands.add(
+                    new Demand(piece.section(), DemandMaker.boughtTicks(piece, job.rules(), kerf), 1, piece.label()));
         }
         List<BoardInHand> free = job.boards().stream()
                 .filter(b -> byBoard.getOrDefault(b, List.of()).isEmpty() && !b.isHeldBack())

@@ -1,7 +1,7 @@
 package borderwright.engine.cutting;
 
-import borderwright.engine.buying.LaidBoard;
-import borderwright.engine.buying.ShoppingAnswer;
+import borderwright.engine.buying.list.LaidBoard;
+import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.measure.Length;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,10 +1,10 @@
 package borderwright.engine.cutting;
 
-import borderwright.engine.buildup.EndCut;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.EndCut;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.measure.Length;
 import borderwright.engine.stock.BoardNest;
-import borderwright.engine.stock.Demands;
+import borderwright.engine.stock.DemandMaker;
 import borderwright.engine.stock.EndShape;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,7 +16,7 @@ import java.util.List;
  *
  * <p>Among rows of one length pieces that touch the ground take the factory end, then come the longest.
  */
-final class BoardRow {
+public final class BoardRow {
     private final CuttingJob job;
     private final BoardInHand board;
     private final List<Piece> pieces;
@@ -31,12 +31,12 @@ final class BoardRow {
         this.waitingTicks = waitingTicks;
     }
 
-    static BoardRow of(CuttingJob job, BoardInHand board, List<Piece> all) {
+    public static BoardRow of(CuttingJob job, BoardInHand board, List<Piece> all) {
         List<Piece> now = new ArrayList<>();
         long waiting = 0;
         for (Piece piece : all) {
             if (piece.waits()) {
-                waiting += Demands.boughtTicks(piece, job.rules(), job.kerf())
+                waiting += DemandMaker.boughtTicks(piece, job.rules(), job.kerf())
                         + job.kerf().ticks();
             } else {
                 now.add(piece);
@@ -50,7 +50,7 @@ final class BoardRow {
     }
 
     /** Whether all of it lies between the trims. */
-    boolean fits() {
+    public boolean fits() {
         return overrunTicks() == 0;
     }
 

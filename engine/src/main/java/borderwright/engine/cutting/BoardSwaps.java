@@ -1,9 +1,9 @@
 package borderwright.engine.cutting;
 
-import borderwright.engine.buildup.EndCut;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.EndCut;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.effort.Budget;
 import borderwright.engine.measure.Length;
-import borderwright.engine.stock.Budget;
 import borderwright.engine.stock.OffcutWorth;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -20,7 +20,7 @@ import java.util.Set;
  *
  * <p>The boards stay as they are, so nothing more is bought.
  */
-final class BoardSwaps {
+public final class BoardSwaps {
     /** Offcuts are only compared here, so any fine unit of money will do. */
     private static final int WORTH_DECIMALS = 4;
 
@@ -31,7 +31,7 @@ final class BoardSwaps {
     private final Map<List<Object>, Score> known = new HashMap<>();
     private final IdentityHashMap<Piece, List<Object>> kinds = new IdentityHashMap<>();
 
-    BoardSwaps(CuttingJob job, Map<BoardInHand, List<Piece>> byBoard, Budget budget) {
+    public BoardSwaps(CuttingJob job, Map<BoardInHand, List<Piece>> byBoard, Budget budget) {
         this.job = job;
         this.byBoard = byBoard;
         this.budget = budget;
@@ -67,7 +67,7 @@ final class BoardSwaps {
     }
 
     /** Whether every board gives its pieces in the end. */
-    boolean makeFit() {
+    public boolean makeFit() {
         boolean better = true;
         while (better && !budget.isSpent()) {
             better = false;

@@ -1,12 +1,12 @@
 package borderwright.engine.cutting;
 
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.CuttingRules;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.measure.Length;
 import borderwright.engine.stock.BoardNest;
-import borderwright.engine.stock.Demands;
+import borderwright.engine.stock.DemandMaker;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -58,7 +58,7 @@ public record CuttingJob(
     }
 
     /** A piece as its board sees it. */
-    BoardNest.Shape shape(Piece piece) {
-        return Demands.shape(piece, section(piece.section()), kerf());
+    public BoardNest.Shape shape(Piece piece) {
+        return DemandMaker.shape(piece, section(piece.section()), kerf());
     }
 }

@@ -1,9 +1,9 @@
 package borderwright.engine.cutting;
 
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.effort.Budget;
 import borderwright.engine.measure.Length;
-import borderwright.engine.stock.Budget;
-import borderwright.engine.stock.Demands;
+import borderwright.engine.stock.DemandMaker;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -40,7 +40,7 @@ public final class CuttingPlanner {
                     reserves.add(new CuttingPlan.Reserve(
                             board.id(),
                             piece.label(),
-                            new Length(Demands.boughtTicks(piece, job.rules(), job.kerf()))));
+                            new Length(DemandMaker.boughtTicks(piece, job.rules(), job.kerf()))));
                 }
             }
             if (pieces.isEmpty()) {

@@ -1,7 +1,7 @@
 package borderwright.engine.cutting;
 
-import borderwright.engine.buildup.EndCut;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.EndCut;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.measure.Length;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package borderwright.engine.filling;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.FillingWish;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundWish.Surface;

@@ -1,6 +1,6 @@
 package borderwright.engine.filling;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.filling.LinerPlan.Strip;
 import borderwright.engine.garden.FillingWish.LinerWish;
 import borderwright.engine.ground.RollPacking;

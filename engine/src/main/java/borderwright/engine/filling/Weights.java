@@ -1,7 +1,7 @@
 package borderwright.engine.filling;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.SectionNote;
 import java.util.ArrayList;
 import java.util.List;

@@ -4,7 +4,7 @@
  * <p><b>Settles</b> volumes planter by planter as built, what to order of each material, how far it settles, how the liner is
  * cut, litres of finish and preservative, weights of pieces and boxes dry and filled wet, and loads on a roof.
  *
- * <p><b>Demands</b> {@link borderwright.engine.buildup.Box}es, their ground made ready, sections, and the wishes for soil,
+ * <p><b>Demands</b> {@link borderwright.engine.buildup.parts.Box}es, their ground made ready, sections, and the wishes for soil,
  * filling and ground. <b>Promises</b> that planters' volumes add up to their boxes' and these to the totals.
  *
  * <p><b>Units.</b> m2, m3 (filled: once settled; ordered: loose as delivered), litres, kg.

@@ -1,14 +1,14 @@
 package borderwright.engine.ground;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.PostHole;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.PostHole;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.BoxGround.CornerLevel;
 import borderwright.engine.ground.BoxGround.Foot;
 import borderwright.engine.ground.BoxGround.SideLevel;
-import borderwright.engine.survey.Ground;
+import borderwright.engine.survey.GroundHeights;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
@@ -24,10 +24,10 @@ final class BoxGroundMaker {
     private static final double MM2_PER_M2 = 1e6;
     private static final double MM3_PER_M3 = 1e9;
 
-    private final Ground ground;
+    private final GroundHeights ground;
     private final GroundWish wish;
 
-    BoxGroundMaker(Ground ground, GroundWish wish) {
+    BoxGroundMaker(GroundHeights ground, GroundWish wish) {
         this.ground = ground;
         this.wish = wish;
     }

@@ -1,8 +1,8 @@
 package borderwright.engine.ground;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Piece;
-import borderwright.engine.buildup.PostHole;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buildup.parts.PostHole;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;

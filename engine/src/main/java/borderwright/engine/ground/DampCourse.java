@@ -3,7 +3,7 @@ package borderwright.engine.ground;
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.SurveyNotes.EdgeNote;
 import borderwright.engine.geometry.Segment;
-import borderwright.engine.ground.Clearance.Verdict;
+import borderwright.engine.ground.SiteClearance.Verdict;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
@@ -28,8 +28,8 @@ import org.locationtech.jts.geom.GeometryFactory;
 record DampCourse(Outline outline, LengthFormat format, List<String> notes, List<Problem> unmet) {
 
     /** Edge by edge, how far soil in the boxes near it stays below the course. */
-    List<List<Clearance>> check(List<EdgeNote> edges, List<BoxWork> works) {
-        List<List<Clearance>> rows = new ArrayList<>();
+    List<List<SiteClearance>> check(List<EdgeNote> edges, List<BoxWork> works) {
+        List<List<SiteClearance>> rows = new ArrayList<>();
         for (int e = 0; e < edges.size(); e++) {
             EdgeNote edge = edges.get(e);
             Optional<Segment> line =
@@ -41,8 +41,8 @@ record DampCourse(Outline outline, LengthFormat format, List<String> notes, List
         return rows;
     }
 
-    private List<Clearance> check(EdgeNote edge, String where, Geometry wall, List<BoxWork> works) {
-        List<Clearance> rows = new ArrayList<>();
+    private List<SiteClearance> check(EdgeNote edge, String where, Geometry wall, List<BoxWork> works) {
+        List<SiteClearance> rows = new ArrayList<>();
         List<String> near = new ArrayList<>();
         Length course = edge.dampCourse();
         for (BoxWork work : works) {
@@ -63,9 +63,9 @@ record DampCourse(Outline outline, LengthFormat format, List<String> notes, List
         return rows;
     }
 
-    private Clearance row(EdgeNote edge, String where, BoxWork work, double gapMm, double courseMm) {
+    private SiteClearance row(EdgeNote edge, String where, BoxWork work, double gapMm, double courseMm) {
         double below = courseMm - work.soilMm();
-        Verdict verdict = Clearance.of(belowMm(), below);
+        Verdict verdict = SiteClearance.of(belowMm(), below);
         if (verdict == Verdict.DOES_NOT_HOLD) {
             unmet.add(new Problem(
                     "damp-course",
@@ -78,7 +78,7 @@ record DampCourse(Outline outline, LengthFormat format, List<String> notes, List
                             + " lower, fill it less, or keep the box " + format.length(nearMm())
                             + " off; ask a builder who knows the house."));
         }
-        return new Clearance(
+        return new SiteClearance(
                 work.name(), "the damp-proof course of " + edge.edge(), "soil, below", belowMm(), below, verdict);
     }
 

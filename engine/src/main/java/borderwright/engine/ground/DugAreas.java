@@ -1,6 +1,6 @@
 package borderwright.engine.ground;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.geometry.Ring;
 import java.util.ArrayList;

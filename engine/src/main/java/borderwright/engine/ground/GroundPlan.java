@@ -25,7 +25,7 @@ public record GroundPlan(
         double gravelLooseM3,
         Optional<SheetPlan> sheet,
         List<NearbyPlace> near,
-        List<Clearance> clearances,
+        List<SiteClearance> clearances,
         List<StandsOver> standsOver,
         List<String> notes,
         List<Problem> unmet) {

@@ -1,7 +1,7 @@
 package borderwright.engine.ground;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.PostHole;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.PostHole;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.GroundWish.MembraneWish;
 import borderwright.engine.garden.SoilWish;
@@ -67,13 +67,13 @@ public final class GroundWork {
         List<String> notes = new ArrayList<>();
         List<Problem> unmet = new ArrayList<>();
         tell(boxes, notes);
-        List<Clearance> clearances = new ArrayList<>();
+        List<SiteClearance> clearances = new ArrayList<>();
         if (wish.surfaceOrHabit().isHard()) {
             clearances.addAll(
                     new RunOff(outline, format, wish.feetOrHabit().leastMm()).of(boxes, grounds, notes, unmet));
         }
         List<BoxWork> works = BoxWork.of(boxes, grounds, areas, wish, soil.belowRimMm());
-        Clearances keeps = new Clearances(outline, format, works, notes, unmet);
+        ClearanceFinder keeps = new ClearanceFinder(outline, format, works, notes, unmet);
         new DampCourse(outline, format, notes, unmet)
                 .check(survey.edges(), works)
                 .forEach(keeps::keep);

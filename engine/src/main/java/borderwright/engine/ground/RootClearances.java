@@ -1,6 +1,6 @@
 package borderwright.engine.ground;
 
-import borderwright.engine.ground.Clearance.Verdict;
+import borderwright.engine.ground.SiteClearance.Verdict;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
 import java.util.List;
@@ -20,7 +20,7 @@ record RootClearances(LengthFormat format, List<String> notes, List<Problem> unm
 
     private static final double MM2_PER_M2 = 1e6;
 
-    void measure(double rootsMm, String where, String name, Geometry trunk, BoxWork work, List<Clearance> rows) {
+    void measure(double rootsMm, String where, String name, Geometry trunk, BoxWork work, List<SiteClearance> rows) {
         if (rootsMm == 0 || work.hard()) {
             return;
         }
@@ -47,7 +47,7 @@ record RootClearances(LengthFormat format, List<String> notes, List<Problem> unm
         }
         double over = work.outline().distance(trunk);
         if (over < rootsMm && !digs) {
-            rows.add(new Clearance(work.name(), name, "soil on its roots", rootsMm, over, Verdict.NOT_SHOWN));
+            rows.add(new SiteClearance(work.name(), name, "soil on its roots", rootsMm, over, Verdict.NOT_SHOWN));
             notes.add("Not shown to hold: soil in " + work.name() + " stands on roots of " + name
                     + ". Keep it off the trunk, lay no sheet there, and ask somebody licensed to work on trees.");
         }
@@ -61,10 +61,10 @@ record RootClearances(LengthFormat format, List<String> notes, List<Problem> unm
             BoxWork work,
             Geometry what,
             Geometry trunk,
-            List<Clearance> rows) {
+            List<SiteClearance> rows) {
         double got = what.distance(trunk);
-        Verdict verdict = Clearance.of(rootsMm, got);
-        rows.add(new Clearance(work.name(), name, part, rootsMm, got, verdict));
+        Verdict verdict = SiteClearance.of(rootsMm, got);
+        rows.add(new SiteClearance(work.name(), name, part, rootsMm, got, verdict));
         return verdict == Verdict.DOES_NOT_HOLD;
     }
 

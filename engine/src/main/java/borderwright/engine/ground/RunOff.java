@@ -1,9 +1,9 @@
 package borderwright.engine.ground;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.geometry.Point;
-import borderwright.engine.ground.Clearance.Verdict;
+import borderwright.engine.ground.SiteClearance.Verdict;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
@@ -35,8 +35,8 @@ final class RunOff {
         this.leastFootMm = leastFootMm;
     }
 
-    List<Clearance> of(List<Box> boxes, List<BoxGround> grounds, List<String> notes, List<Problem> unmet) {
-        List<Clearance> rows = new ArrayList<>();
+    List<SiteClearance> of(List<Box> boxes, List<BoxGround> grounds, List<String> notes, List<Problem> unmet) {
+        List<SiteClearance> rows = new ArrayList<>();
         boolean levelled = !outline.ground().spots().isEmpty();
         for (int b = 0; b < boxes.size(); b++) {
             String name = boxes.get(b).plan().name();
@@ -44,17 +44,17 @@ final class RunOff {
                     .mapToDouble(BoxGround.Foot::heightMm)
                     .min()
                     .orElse(0);
-            rows.add(new Clearance(
+            rows.add(new SiteClearance(
                     name,
                     "water under its boards",
                     "room left by its feet",
                     leastFootMm,
                     room,
-                    Clearance.of(leastFootMm, room)));
+                    SiteClearance.of(leastFootMm, room)));
             Point downhill = downhill(middle(boxes.get(b)));
             double fall = downhill.lengthMm();
             double over = format.units() == UnitSystem.METRIC ? 1000 : FEET_4_MM;
-            rows.add(new Clearance(
+            rows.add(new SiteClearance(
                     name,
                     "standing water",
                     levelled

@@ -1,7 +1,7 @@
 package borderwright.engine.ground;
 
 import borderwright.engine.garden.NearbyThing;
-import borderwright.engine.ground.Clearance.Verdict;
+import borderwright.engine.ground.SiteClearance.Verdict;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
 import java.util.List;
@@ -21,14 +21,14 @@ record ServiceClearances(NearbyThing thing, String name, LengthFormat format, Li
 
     private static final double PIN_MM = 150;
 
-    void measure(String where, Geometry place, BoxWork work, List<Clearance> rows) {
+    void measure(String where, Geometry place, BoxWork work, List<SiteClearance> rows) {
         if (!work.dug().isEmpty()) {
             dug(where, place, work, rows);
         }
         if (!work.holes().isEmpty()) {
             double got = work.holes().distance(place);
-            Verdict verdict = Clearance.of(byHandMm(), got);
-            rows.add(new Clearance(work.name(), name, "holes for posts", byHandMm(), got, verdict));
+            Verdict verdict = SiteClearance.of(byHandMm(), got);
+            rows.add(new SiteClearance(work.name(), name, "holes for posts", byHandMm(), got, verdict));
             if (verdict == Verdict.DOES_NOT_HOLD) {
                 stop(
                         where,
@@ -42,20 +42,20 @@ record ServiceClearances(NearbyThing thing, String name, LengthFormat format, Li
         }
     }
 
-    private void dug(String where, Geometry place, BoxWork work, List<Clearance> rows) {
+    private void dug(String where, Geometry place, BoxWork work, List<SiteClearance> rows) {
         String planter = work.name();
         double got = work.dug().distance(place);
         if (got >= byHandMm()) {
-            rows.add(new Clearance(planter, name, "ground dug", byHandMm(), got, Verdict.HOLDS));
+            rows.add(new SiteClearance(planter, name, "ground dug", byHandMm(), got, Verdict.HOLDS));
         } else if (thing.depth() == null) {
-            rows.add(new Clearance(planter, name, "ground dug", byHandMm(), got, Verdict.NOT_SHOWN));
+            rows.add(new SiteClearance(planter, name, "ground dug", byHandMm(), got, Verdict.NOT_SHOWN));
             notes.add("Not shown to hold: how deep " + name + " lies is not known, and " + planter + " is dug "
                     + format.length(work.dugMm()) + " deep " + (got == 0 ? "over it" : format.length(got) + " from it")
                     + ". Have it traced, dig trial holes by hand, and put no pins there.");
         } else {
             double left = thing.depth().mm() - work.dugMm();
             Verdict verdict = left < coverMm() ? Verdict.DOES_NOT_HOLD : Verdict.NOT_SHOWN;
-            rows.add(new Clearance(planter, name, "ground left over it", coverMm(), left, verdict));
+            rows.add(new SiteClearance(planter, name, "ground left over it", coverMm(), left, verdict));
             if (verdict == Verdict.DOES_NOT_HOLD) {
                 stop(
                         where,
@@ -71,13 +71,13 @@ record ServiceClearances(NearbyThing thing, String name, LengthFormat format, Li
         }
     }
 
-    private void spikes(String where, Geometry place, BoxWork work, List<Clearance> rows) {
+    private void spikes(String where, Geometry place, BoxWork work, List<SiteClearance> rows) {
         double got = work.spikes().distance(place);
         double reach = Math.max(PEG_MM, work.dugMm() + PIN_MM);
         boolean clears = thing.depth() != null && thing.depth().mm() - reach >= coverMm();
         boolean stops = got < byHandMm() && thing.what().canKill() && !clears;
         Verdict verdict = got >= byHandMm() ? Verdict.HOLDS : stops ? Verdict.DOES_NOT_HOLD : Verdict.NOT_SHOWN;
-        rows.add(new Clearance(work.name(), name, "pegs and pins", byHandMm(), got, verdict));
+        rows.add(new SiteClearance(work.name(), name, "pegs and pins", byHandMm(), got, verdict));
         if (stops) {
             stop(
                     where,

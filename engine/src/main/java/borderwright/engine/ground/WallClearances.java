@@ -1,6 +1,6 @@
 package borderwright.engine.ground;
 
-import borderwright.engine.ground.Clearance.Verdict;
+import borderwright.engine.ground.SiteClearance.Verdict;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
 import java.util.List;
@@ -16,12 +16,12 @@ import org.locationtech.jts.geom.Geometry;
 record WallClearances(LengthFormat format, List<Problem> unmet) {
     private static final double SAME_MM = 0.5;
 
-    void airBrick(String where, String name, Geometry place, double bottomMm, BoxWork work, List<Clearance> rows) {
+    void airBrick(String where, String name, Geometry place, double bottomMm, BoxWork work, List<SiteClearance> rows) {
         double over = work.topMm() - bottomMm;
         double got = work.outline().distance(place);
         boolean below = over <= SAME_MM;
-        Verdict verdict = below ? Verdict.HOLDS : Clearance.of(openMm(), got);
-        rows.add(new Clearance(
+        Verdict verdict = below ? Verdict.HOLDS : SiteClearance.of(openMm(), got);
+        rows.add(new SiteClearance(
                 work.name(),
                 name,
                 below ? "wall, whose rim lies below" : "wall in front",
@@ -39,15 +39,15 @@ record WallClearances(LengthFormat format, List<Problem> unmet) {
         }
     }
 
-    void cladding(String where, String name, Geometry place, double bottomMm, BoxWork work, List<Clearance> rows) {
+    void cladding(String where, String name, Geometry place, double bottomMm, BoxWork work, List<SiteClearance> rows) {
         double gap = work.outline().distance(place);
         if (gap >= splashMm()) {
-            rows.add(new Clearance(work.name(), name, "wall", splashMm(), gap, Verdict.HOLDS));
+            rows.add(new SiteClearance(work.name(), name, "wall", splashMm(), gap, Verdict.HOLDS));
             return;
         }
         double got = bottomMm - work.soilMm();
-        Verdict verdict = Clearance.of(belowCladdingMm(), got);
-        rows.add(new Clearance(work.name(), name, "soil, below", belowCladdingMm(), got, verdict));
+        Verdict verdict = SiteClearance.of(belowCladdingMm(), got);
+        rows.add(new SiteClearance(work.name(), name, "soil, below", belowCladdingMm(), got, verdict));
         if (verdict == Verdict.DOES_NOT_HOLD) {
             unmet.add(new Problem(
                     "cladding",
@@ -60,8 +60,8 @@ record WallClearances(LengthFormat format, List<Problem> unmet) {
                             + " lower, fill it less, or keep the box " + format.length(splashMm()) + " off."));
         }
         if (work.topMm() > bottomMm + SAME_MM) {
-            Verdict air = Clearance.of(airMm(), gap);
-            rows.add(new Clearance(work.name(), name, "air before it", airMm(), gap, air));
+            Verdict air = SiteClearance.of(airMm(), gap);
+            rows.add(new SiteClearance(work.name(), name, "air before it", airMm(), gap, air));
             if (air == Verdict.DOES_NOT_HOLD) {
                 unmet.add(new Problem(
                         "cladding",

@@ -24,7 +24,7 @@
  *       borderwright.engine.ground.SheetStrips}), packed into the fewest rolls ({@link
  *       borderwright.engine.ground.RollPacking}).
  *   <li>Clearances: distances between what is dug or built and what has to be kept clear of ({@link
- *       borderwright.engine.ground.Clearances}, {@link borderwright.engine.ground.RunOff}).
+ *       borderwright.engine.ground.ClearanceFinder}, {@link borderwright.engine.ground.RunOff}).
  * </ol>
  *
  * <p><b>Sources.</b> Swell: US military soil conversion table (1.00 in place to loose: sand 1.11, common earth 1.25, clay

@@ -3,6 +3,26 @@ package borderwright.engine.layout;
 import borderwright.engine.garden.LengthRange;
 import borderwright.engine.garden.RunWish;
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.boxes.OpenGround;
+import borderwright.engine.layout.boxes.OverlapCheck;
+import borderwright.engine.layout.boxes.ReachCheck;
+import borderwright.engine.layout.boxes.RunLayout;
+import borderwright.engine.layout.boxes.SlopeReport;
+import borderwright.engine.layout.plan.Layout;
+import borderwright.engine.layout.plan.LayoutRules;
+import borderwright.engine.layout.plan.Opening;
+import borderwright.engine.layout.room.FreeRoom;
+import borderwright.engine.layout.room.Surroundings;
+import borderwright.engine.layout.run.BayCuts;
+import borderwright.engine.layout.run.DepthFit;
+import borderwright.engine.layout.run.Findings;
+import borderwright.engine.layout.run.LaidBox;
+import borderwright.engine.layout.run.LayoutWords;
+import borderwright.engine.layout.run.RunChain;
+import borderwright.engine.layout.run.RunEdges;
+import borderwright.engine.layout.run.RunPath;
+import borderwright.engine.layout.run.RunTerms;
+import borderwright.engine.layout.run.Stretch;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.survey.Outline;
 import java.util.ArrayList;
@@ -21,7 +41,7 @@ public final class BorderLayout {
     private final Outline outline;
     private final LayoutRules rules;
     private final LayoutWords words;
-    private final Room room;
+    private final FreeRoom room;
     private final Surroundings surroundings;
     private final Findings findings = new Findings();
     private final List<LaidBox> boxes = new ArrayList<>();
@@ -30,7 +50,7 @@ public final class BorderLayout {
         this.outline = outline;
         this.rules = rules;
         this.words = new LayoutWords(outline, units);
-        this.room = new Room(outline);
+        this.room = new FreeRoom(outline);
         this.surroundings = new Surroundings(outline, room);
     }
 

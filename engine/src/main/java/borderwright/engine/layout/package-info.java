@@ -5,13 +5,13 @@
  * level each bed lies, what ground stays open, and whether every place can be reached.
  *
  * <p><b>Takes</b> an adjusted {@link borderwright.engine.survey.Outline}, the {@link
- * borderwright.engine.garden.RunWish}es in order of precedence, and {@link borderwright.engine.layout.LayoutRules}.
- * <b>Gives</b> a {@link borderwright.engine.layout.Layout}.
+ * borderwright.engine.garden.RunWish}es in order of precedence, and {@link borderwright.engine.layout.plan.LayoutRules}.
+ * <b>Gives</b> a {@link borderwright.engine.layout.plan.Layout}.
  *
  * <p><b>Promises</b> of every box, for every input: its outline is a simple polygon, anticlockwise; it lies inside the
  * border and keeps the clearance of every edge to 1e-6 mm (the gap said for its run where one was said); no two boxes
  * overlap; every angle inside it is 45 to 315 degrees; every side is at least {@link
- * borderwright.engine.layout.LayoutRules#leastEdgeMm()} long; dividers are square to their sides, keep that distance from
+ * borderwright.engine.layout.plan.LayoutRules#leastEdgeMm()} long; dividers are square to their sides, keep that distance from
  * every corner of their side and from each other. The wished number of planters stands, or a problem says why not. The
  * same input gives the same layout; a turned, shifted or mirrored garden gives the turned, shifted or mirrored layout.
  *
@@ -20,20 +20,20 @@
  * <p><b>Method</b>, run by run:
  *
  * <ol>
- *   <li>The edges from the corners named ({@link borderwright.engine.layout.RunPath}), and a depth that fits ({@link
- *       borderwright.engine.layout.DepthFit}).
- *   <li>Legs: straight edges as they are, curved ones in facets ({@link borderwright.engine.layout.RunEdges}, {@link
- *       borderwright.engine.layout.CurveFacets}), and where the lines of two legs cross ({@link
- *       borderwright.engine.layout.Joint}).
- *   <li>Fit: free stations of each leg, exactly ({@link borderwright.engine.layout.Shadow}); what does not fit gives way
- *       for good, one thing at a time ({@link borderwright.engine.layout.RunChain}).
+ *   <li>The edges from the corners named ({@link borderwright.engine.layout.run.RunPath}), and a depth that fits ({@link
+ *       borderwright.engine.layout.run.DepthFit}).
+ *   <li>Legs: straight edges as they are, curved ones in facets ({@link borderwright.engine.layout.run.RunEdges}, {@link
+ *       borderwright.engine.layout.run.CurveFacets}), and where the lines of two legs cross ({@link
+ *       borderwright.engine.layout.room.LegJoint}).
+ *   <li>Fit: free stations of each leg, exactly ({@link borderwright.engine.layout.room.Shadow}); what does not fit gives way
+ *       for good, one thing at a time ({@link borderwright.engine.layout.run.RunChain}).
  *   <li>Equal planters along the middle line, corner planters' wings at its ends ({@link
- *       borderwright.engine.layout.BayLengths}, {@link borderwright.engine.layout.BayCuts}).
- *   <li>Outlines, blunt noses, infill planters ({@link borderwright.engine.layout.BoxOutline}, {@link
- *       borderwright.engine.layout.Nose}, {@link borderwright.engine.layout.WedgeInfill}).
- *   <li>Bed levels ({@link borderwright.engine.layout.BedLevels}), names, sides ({@link
- *       borderwright.engine.layout.RunLayout}).
- *   <li>At the end, over all runs: a last check of overlap, reach ({@link borderwright.engine.layout.ReachCheck}), open
+ *       borderwright.engine.layout.run.BayLengths}, {@link borderwright.engine.layout.run.BayCuts}).
+ *   <li>Outlines, blunt noses, infill planters ({@link borderwright.engine.layout.boxes.BoxOutline}, {@link
+ *       borderwright.engine.layout.run.Nose}, {@link borderwright.engine.layout.run.WedgeInfill}).
+ *   <li>Bed levels ({@link borderwright.engine.layout.run.BedLevels}), names, sides ({@link
+ *       borderwright.engine.layout.boxes.RunLayout}).
+ *   <li>At the end, over all runs: a last check of overlap, reach ({@link borderwright.engine.layout.boxes.ReachCheck}), open
  *       ground.
  * </ol>
  *

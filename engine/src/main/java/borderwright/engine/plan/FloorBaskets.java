@@ -1,9 +1,10 @@
 package borderwright.engine.plan;
 
+import borderwright.engine.effort.Budget;
+import borderwright.engine.floors.FloorOption;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.measure.Length;
 import borderwright.engine.problem.Problem;
-import borderwright.engine.stock.Budget;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +16,7 @@ import org.joda.money.Money;
  *
  * <p>Only one other floor is planned whole: each takes as long as a variant.
  */
-final class FloorBaskets {
+public final class FloorBaskets {
     private FloorBaskets() {}
 
     /**
@@ -27,12 +28,11 @@ final class FloorBaskets {
      * @param unmet of the garden as wished
      * @param budget work that the other basket may take
      */
-    static List<PlatformChoice> of(
-            Garden garden, List<PlatformChoice> rows, Money own, List<Problem> unmet, Budget budget) {
-        Optional<PlatformChoice> best = rows.stream()
+    static List<FloorOption> of(Garden garden, List<FloorOption> rows, Money own, List<Problem> unmet, Budget budget) {
+        Optional<FloorOption> best = rows.stream()
                 .filter(row -> !row.asWished())
-                .min(Comparator.comparing(PlatformChoice::total).thenComparing(PlatformChoice::heightMm));
-        if (best.isEmpty() || rows.stream().noneMatch(PlatformChoice::asWished)) {
+                .min(Comparator.comparing(FloorOption::total).thenComparing(FloorOption::heightMm));
+        if (best.isEmpty() || rows.stream().noneMatch(FloorOption::asWished)) {
             return rows;
         }
         Garden other = garden.withPlatform(Length.ofMm(best.get().heightMm()));

@@ -1,15 +1,16 @@
 package borderwright.engine.plan;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buying.Basket;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buying.why.Basket;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.layout.Layout;
+import borderwright.engine.layout.plan.Layout;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.sequence.WorkPlan;
+import borderwright.engine.shopping.ShoppingItem;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.survey.Outline;
-import borderwright.engine.survey.SurveyReport;
+import borderwright.engine.survey.checks.SurveyReport;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.Money;

@@ -1,12 +1,12 @@
 package borderwright.engine.plan;
 
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.SectionNote;
-import borderwright.engine.layout.FootprintPlan;
-import borderwright.engine.layout.Layout;
+import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.layout.plan.Layout;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;

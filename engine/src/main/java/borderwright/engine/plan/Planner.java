@@ -1,35 +1,40 @@
 package borderwright.engine.plan;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.BuildMeans;
-import borderwright.engine.buildup.Piece;
-import borderwright.engine.buying.Baskets;
-import borderwright.engine.buying.Explainer;
-import borderwright.engine.buying.Explanation;
-import borderwright.engine.buying.GoodsNeed;
-import borderwright.engine.buying.PriceLists;
-import borderwright.engine.buying.ShoppingAnswer;
-import borderwright.engine.buying.ShoppingProblem;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BuildMeans;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buying.list.GoodsNeed;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.buying.list.ShoppingProblem;
+import borderwright.engine.buying.nesting.HeldBoards;
+import borderwright.engine.buying.nesting.NestedBasket;
+import borderwright.engine.buying.why.BasketMaker;
+import borderwright.engine.buying.why.Explainer;
+import borderwright.engine.buying.why.Explanation;
 import borderwright.engine.cutting.BoardInHand;
 import borderwright.engine.cutting.CuttingJob;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.cutting.CuttingPlanner;
-import borderwright.engine.cutting.HeldBoards;
-import borderwright.engine.cutting.NestedBasket;
+import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.layout.BorderLayout;
-import borderwright.engine.layout.Layout;
-import borderwright.engine.layout.LayoutRules;
+import borderwright.engine.layout.plan.Layout;
+import borderwright.engine.layout.plan.LayoutRules;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.prices.BoardLimits;
+import borderwright.engine.prices.PieceCost;
+import borderwright.engine.prices.PriceLists;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.sequence.BuildSequence;
+import borderwright.engine.shopping.ShoppingItem;
+import borderwright.engine.shopping.ShoppingList;
 import borderwright.engine.sitelog.OnSite;
-import borderwright.engine.stock.Budget;
-import borderwright.engine.stock.Demands;
+import borderwright.engine.stock.DemandMaker;
 import borderwright.engine.stock.OffcutWorth;
+import borderwright.engine.strength.BracedBoxes;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.StrengthTerms;
 import borderwright.engine.survey.BorderSurvey;
@@ -147,9 +152,9 @@ public final class Planner {
         List<Piece> pieces =
                 boxes.stream().flatMap(box -> box.pieces().stream()).toList();
         SiteWork site = variant
-                ? SiteWorks.ofVariant(garden, border.outline(), boxes)
-                : SiteWorks.of(garden, border.outline(), boxes, prices);
-        List<ShoppingItem> shopping = ShoppingList.of(boxes, site, format);
+                ? SiteStages.ofVariant(garden, border.outline(), boxes)
+                : SiteStages.of(garden, border.outline(), boxes, prices);
+        List<ShoppingItem> shopping = ShoppingList.of(boxes, site.ground(), site.filling(), format);
         OnSite here = OnSite.of(garden, pieces);
         ShoppingProblem problem = shopping(here, shopping, prices);
         HeldBoards.Bought held = HeldBoards.buy(job(List.of(), here.open()), problem, budget);
@@ -189,7 +194,7 @@ public final class Planner {
                 strength,
                 floored,
                 shopping,
-                Baskets.of(answer, why.withNesting(bought.saved()), garden.currencyUnit(), rejectPercent(), format),
+                BasketMaker.of(answer, why.withNesting(bought.saved()), garden.currencyUnit(), rejectPercent(), format),
                 cutting,
                 BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting)
                         .withNotes(taught.sentences(boxes, strength)),
@@ -212,7 +217,7 @@ public final class Planner {
                 .map(item -> new GoodsNeed(item.item(), item.quantity(), item.unit()))
                 .toList();
         ShoppingProblem problem = new ShoppingProblem(
-                Demands.of(here.open(), garden.cuttingOrHabit(), kerf),
+                DemandMaker.of(here.open(), garden.cuttingOrHabit(), kerf),
                 prices.boards(),
                 prices.terms(),
                 here.stock(),

@@ -1,15 +1,15 @@
 package borderwright.engine.plan;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buying.PriceLists;
-import borderwright.engine.buying.ShoppingAnswer;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.layout.Layout;
+import borderwright.engine.layout.plan.Layout;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.prices.PriceLists;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.strength.StrengthReport;
-import borderwright.engine.survey.SurveyReport;
+import borderwright.engine.survey.checks.SurveyReport;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;

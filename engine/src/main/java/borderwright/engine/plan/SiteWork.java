@@ -1,8 +1,10 @@
 package borderwright.engine.plan;
 
 import borderwright.engine.filling.FillPlan;
+import borderwright.engine.floors.FloorOption;
 import borderwright.engine.ground.GroundPlan;
 import borderwright.engine.planting.PlantingPlan;
+import borderwright.engine.shopping.BagChoice;
 import java.util.List;
 
 /**
@@ -15,18 +17,14 @@ import java.util.List;
  * @param platforms what a false floor would save, height by height
  */
 public record SiteWork(
-        GroundPlan ground,
-        FillPlan filling,
-        PlantingPlan planting,
-        List<BagChoice> bags,
-        List<PlatformChoice> platforms) {
+        GroundPlan ground, FillPlan filling, PlantingPlan planting, List<BagChoice> bags, List<FloorOption> platforms) {
     public SiteWork {
         bags = List.copyOf(bags);
         platforms = List.copyOf(platforms);
     }
 
     /** The same with other rows of platforms. */
-    SiteWork withPlatforms(List<PlatformChoice> others) {
+    SiteWork withPlatforms(List<FloorOption> others) {
         return new SiteWork(ground, filling, planting, bags, others);
     }
 }

@@ -8,7 +8,7 @@ import borderwright.engine.problem.Problem;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.StrengthTerms;
 import borderwright.engine.strength.Verdict;
-import borderwright.engine.strength.box.Materials;
+import borderwright.engine.strength.box.MemberMaterials;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.timber.RuleSet;
@@ -28,7 +28,7 @@ final class StrengthStage {
         RuleSet rules = rules(garden, wish.rules());
         StrengthTerms habit = StrengthTerms.habit(rules, garden.sections(), garden.unitsOrMetric());
         return new StrengthTerms(
-                new Materials(
+                new MemberMaterials(
                         rules,
                         garden.sections(),
                         or(wish.withdrawal(), 0),

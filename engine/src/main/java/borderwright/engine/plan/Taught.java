@@ -1,6 +1,6 @@
 package borderwright.engine.plan;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.FirstPlanter;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.measure.LengthFormat;

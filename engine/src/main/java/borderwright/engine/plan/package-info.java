@@ -5,7 +5,7 @@
  *
  * <p><b>Takes</b> {@link borderwright.engine.garden.Garden}; <b>gives</b> {@link borderwright.engine.plan.Plan}, or the
  * reasons why there is none. {@link borderwright.engine.plan.Comparison} lays several plans side by side; {@link
- * borderwright.engine.plan.FirstEstimates} works from three lengths.
+ * borderwright.engine.estimate.EstimateMaker} works from three lengths.
  *
  * <p><b>Units.</b> As each stage's.
  *

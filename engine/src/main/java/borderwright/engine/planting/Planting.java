@@ -1,6 +1,6 @@
 package borderwright.engine.planting;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.garden.Crop;
@@ -13,7 +13,7 @@ import borderwright.engine.geometry.Ring;
 import borderwright.engine.geometry.Segment;
 import borderwright.engine.ground.BoxGround;
 import borderwright.engine.ground.GroundPlan;
-import borderwright.engine.layout.SidePlan;
+import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.survey.Outline;

@@ -1,6 +1,6 @@
 package borderwright.engine.sequence;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.LinerPlan;
 import borderwright.engine.filling.SoilVolume;

@@ -1,7 +1,7 @@
 package borderwright.engine.sequence;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
 import java.util.List;
 
 /**

@@ -1,8 +1,8 @@
 package borderwright.engine.sitelog;
 
-import borderwright.engine.buildup.Piece;
-import borderwright.engine.buying.GoodsNeed;
-import borderwright.engine.buying.OwnedStock;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buying.list.GoodsNeed;
+import borderwright.engine.buying.list.OwnedStock;
 import borderwright.engine.cutting.CuttingJob;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.ReceivedNote;

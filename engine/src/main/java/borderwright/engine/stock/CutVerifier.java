@@ -43,7 +43,7 @@ public final class CutVerifier {
         long[] made = new long[stock.sizes()];
         long[] boards = new long[stock.boards()];
         for (int p = 0; p < packing.kinds(); p++) {
-            Pattern pattern = packing.pattern(p);
+            CuttingPattern pattern = packing.pattern(p);
             boards[pattern.board()] += packing.times(p);
             long used = 0;
             for (int k = 0; k < pattern.kinds(); k++) {

@@ -1,6 +1,6 @@
 package borderwright.engine.stock;
 
-import borderwright.engine.buildup.EndCut;
+import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.measure.Length;
 import org.jspecify.annotations.Nullable;

@@ -51,7 +51,7 @@ public final class GreedyFill {
             if (first == left.length) {
                 return packing;
             }
-            Pattern best = bestFor(first);
+            CuttingPattern best = bestFor(first);
             if (best == null) {
                 return null;
             }
@@ -71,10 +71,10 @@ public final class GreedyFill {
 
     /** The pattern of least cost per length among the boards that take size {@code first}. */
     @Nullable
-    private Pattern bestFor(int first) {
+    private CuttingPattern bestFor(int first) {
         double bestRate = Double.POSITIVE_INFINITY;
         double bestFill = 0;
-        Pattern bestPattern = null;
+        CuttingPattern bestPattern = null;
         for (int j = 0; j < unitCost.length; j++) {
             if (boardsLeft[j] <= 0 || stock.capacity(j) < stock.size(first)) {
                 continue;
@@ -85,7 +85,7 @@ public final class GreedyFill {
             if (rate < bestRate || (rate == bestRate && filled > bestFill)) {
                 bestRate = rate;
                 bestFill = filled;
-                bestPattern = new Pattern(j, Arrays.copyOf(item, kinds), Arrays.copyOf(count, kinds));
+                bestPattern = new CuttingPattern(j, Arrays.copyOf(item, kinds), Arrays.copyOf(count, kinds));
             }
         }
         return bestPattern == null ? null : cheapest(bestPattern);
@@ -132,7 +132,7 @@ public final class GreedyFill {
     }
 
     /** The pattern on the cheapest board that still takes all of it. */
-    private Pattern cheapest(Pattern pattern) {
+    private CuttingPattern cheapest(CuttingPattern pattern) {
         long used = pattern.used(stock);
         int best = pattern.board();
         for (int j = 0; j < unitCost.length; j++) {

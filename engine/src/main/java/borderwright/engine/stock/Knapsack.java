@@ -1,5 +1,6 @@
 package borderwright.engine.stock;
 
+import borderwright.engine.effort.Budget;
 import java.util.Arrays;
 import java.util.function.LongUnaryOperator;
 

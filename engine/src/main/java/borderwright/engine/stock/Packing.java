@@ -5,10 +5,10 @@ import java.util.List;
 
 /** Patterns and how often each is cut; an answer to one {@link StockCase}. */
 public final class Packing {
-    private final List<Pattern> patterns = new ArrayList<>();
+    private final List<CuttingPattern> patterns = new ArrayList<>();
     private final List<Integer> times = new ArrayList<>();
 
-    public void add(Pattern pattern, int howOften) {
+    public void add(CuttingPattern pattern, int howOften) {
         if (howOften > 0) {
             patterns.add(pattern);
             times.add(howOften);
@@ -25,7 +25,7 @@ public final class Packing {
         return patterns.size();
     }
 
-    public Pattern pattern(int p) {
+    public CuttingPattern pattern(int p) {
         return patterns.get(p);
     }
 

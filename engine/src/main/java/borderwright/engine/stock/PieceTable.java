@@ -1,5 +1,6 @@
 package borderwright.engine.stock;
 
+import borderwright.engine.effort.Budget;
 import java.util.function.LongUnaryOperator;
 
 /** The most valuable pieces for boards of every length, exactly, with a limit on the pieces of each size. */

@@ -20,7 +20,7 @@ public final class StockCase {
     private final int[] pack;
     private final int[] available;
     private final int[] least;
-    private final @Nullable Keeping keeping;
+    private final @Nullable OffcutValue keeping;
     private final @Nullable PatternRule rule;
 
     /**
@@ -45,7 +45,7 @@ public final class StockCase {
             int[] pack,
             int[] available,
             int[] least,
-            @Nullable Keeping keeping,
+            @Nullable OffcutValue keeping,
             @Nullable PatternRule rule) {
         for (int i = 0; i < size.length; i++) {
             if (size[i] <= 0 || demand[i] <= 0 || (i > 0 && size[i] >= size[i - 1])) {
@@ -121,7 +121,7 @@ public final class StockCase {
      */
     public StockCase keeping(
             OffcutWorth worth, long unitTicks, long[] beyond, long grains, long[] most, boolean[] isBought) {
-        Keeping kept = new Keeping(worth, unitTicks, beyond, grains, most);
+        OffcutValue kept = new OffcutValue(worth, unitTicks, beyond, grains, most);
         long[] less = cost.clone();
         for (int j = 0; j < less.length; j++) {
             less[j] -= isBought[j] ? pack[j] * kept.worth(j, capacity[j]) : 0;
@@ -140,7 +140,7 @@ public final class StockCase {
     }
 
     /** Whether a pattern that fits by its sizes can be cut. */
-    public boolean admits(Pattern pattern) {
+    public boolean admits(CuttingPattern pattern) {
         return rule == null || rule.admits(pattern);
     }
 

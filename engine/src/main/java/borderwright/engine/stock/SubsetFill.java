@@ -1,5 +1,6 @@
 package borderwright.engine.stock;
 
+import borderwright.engine.effort.Budget;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
@@ -114,11 +115,13 @@ public final class SubsetFill {
             boardsLeft[board] -= boardsLeft[board] == StockCase.UNLIMITED ? 0 : times;
             cost += (double) times
                     * (stock.cost(board)
-                            + stock.use(board, Pattern.ofCounts(board, counts).used(stock)));
+                            + stock.use(
+                                    board,
+                                    CuttingPattern.ofCounts(board, counts).used(stock)));
             if (cost > mostCost) {
                 return null;
             }
-            packing.add(Pattern.ofCounts(board, counts), times);
+            packing.add(CuttingPattern.ofCounts(board, counts), times);
         }
     }
 

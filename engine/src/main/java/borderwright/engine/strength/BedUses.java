@@ -1,6 +1,6 @@
 package borderwright.engine.strength;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.measure.Gravity;
 import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.worked.Working;

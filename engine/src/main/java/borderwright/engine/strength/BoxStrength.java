@@ -1,6 +1,6 @@
 package borderwright.engine.strength;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.strength.box.BowLine;
 import borderwright.engine.strength.box.BoxFrame;
@@ -9,7 +9,7 @@ import borderwright.engine.strength.box.LoadCase;
 import borderwright.engine.strength.box.OutsideLoads;
 import borderwright.engine.strength.frame.FrameAnswer;
 import borderwright.engine.strength.frame.FrameSolver;
-import borderwright.engine.strength.frame.Scales;
+import borderwright.engine.strength.frame.UnknownScales;
 import borderwright.engine.strength.timber.RuleSet;
 import borderwright.engine.strength.worked.Check;
 import java.util.ArrayList;
@@ -46,7 +46,7 @@ public final class BoxStrength {
     /** The whole report on a box. */
     public static StrengthReport check(Box box, StrengthTerms terms) {
         BoxStrength one = new BoxStrength(frame(box, terms), terms);
-        return one.frame.isEmpty() ? Verdicts.notBuilt(box, terms) : one.report(box);
+        return one.frame.isEmpty() ? VerdictMaker.notBuilt(box, terms) : one.report(box);
     }
 
     /**
@@ -87,7 +87,7 @@ public final class BoxStrength {
     }
 
     private static double bowMm(BoxFrame frame, StrengthTerms terms) {
-        return SideBows.lasting(frame, BoxLoads.lasting(frame, terms.fill())).stream()
+        return SideBowMaker.lasting(frame, BoxLoads.lasting(frame, terms.fill())).stream()
                 .mapToDouble(line -> line.greatest().outMm())
                 .max()
                 .orElse(Double.POSITIVE_INFINITY);
@@ -100,18 +100,18 @@ public final class BoxStrength {
         platform.take();
         RetainingUses retaining = new RetainingUses(box, terms, worst);
         retaining.take();
-        SideBows bows = SideBows.of(frame, cases);
+        SideBowMaker bows = SideBowMaker.of(frame, cases);
         List<SideBow> sides = bows.sides(terms.bowLimitMm());
         List<BowLine> lines = bows.lines();
         List<Check> checks = worst.checks();
-        List<String> open = new ArrayList<>(Verdicts.open(box, terms));
+        List<String> open = new ArrayList<>(VerdictMaker.open(box, terms));
         open.addAll(retaining.open());
-        List<String> taken = new ArrayList<>(Verdicts.taken(terms, frame));
+        List<String> taken = new ArrayList<>(VerdictMaker.taken(terms, frame));
         platform.pads().ifPresent(taken::add);
         empty().ifPresent(taken::add);
         return new StrengthReport(
                 box.plan().name(),
-                Verdicts.of(terms, sides, checks, open, mechanism),
+                VerdictMaker.of(terms, sides, checks, open, mechanism),
                 terms.rules().name(),
                 terms.bowLimitMm(),
                 sides,
@@ -129,7 +129,8 @@ public final class BoxStrength {
         if (ground.isEmpty()) {
             return Optional.empty();
         }
-        Scales scales = frame.emptied(frame.forStrength(false), ground.get().empty());
+        UnknownScales scales =
+                frame.emptied(frame.forStrength(false), ground.get().empty());
         FrameAnswer answer = new FrameSolver(frame.frame(), scales)
                 .solve(ground.get().factored(terms.rules().permanentFactor(), 0));
         WorstUses alone = new WorstUses(terms.rules());
@@ -139,7 +140,7 @@ public final class BoxStrength {
         boolean stands = !answer.isMechanism() && alone.greatest() <= 1;
         return Optional.of("Empty, with the ground against it, "
                 + (stands
-                        ? "the box would use " + Figures.percent(alone.greatest()) + " of what it bears"
+                        ? "the box would use " + StrengthFigures.percent(alone.greatest()) + " of what it bears"
                         : "the box would not stand")
                 + ": fill it before you backfill, and dig the ground away before you empty it.");
     }

@@ -1,14 +1,14 @@
 package borderwright.engine.strength;
 
-import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.BoxBuilder;
-import borderwright.engine.buildup.BracingScheme;
-import borderwright.engine.buildup.BuildMeans;
-import borderwright.engine.buildup.Piece.Role;
-import borderwright.engine.buildup.Sections;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BracingScheme;
+import borderwright.engine.buildup.parts.BuildMeans;
+import borderwright.engine.buildup.parts.PartSections;
+import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.SectionNote;
-import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.layout.plan.FootprintPlan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -77,7 +77,7 @@ final class BracingSearch {
      * @param mostCost ways that cost this or more are passed over
      */
     Optional<Found> cheapest(FootprintPlan footprint, BuildRules rules, boolean asWished, double mostCost) {
-        SectionNote tie = Sections.of(rules, means).ties();
+        SectionNote tie = PartSections.of(rules, means).ties();
         Box first = BoxBuilder.build(footprint, rules, means, Bracings.BARE);
         if (first.pieces().isEmpty()) {
             return Optional.empty();

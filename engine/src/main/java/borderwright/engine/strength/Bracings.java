@@ -1,10 +1,10 @@
 package borderwright.engine.strength;
 
-import borderwright.engine.buildup.BracingScheme;
-import borderwright.engine.buildup.SideFrame;
+import borderwright.engine.buildup.draft.SideFrame;
+import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.garden.BuildRules;
-import borderwright.engine.layout.FootprintPlan;
-import borderwright.engine.layout.SidePlan;
+import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.measure.Length;
 import java.util.ArrayList;
 import java.util.List;

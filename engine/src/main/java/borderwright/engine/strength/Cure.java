@@ -1,6 +1,6 @@
 package borderwright.engine.strength;
 
-import borderwright.engine.buildup.BracingScheme;
+import borderwright.engine.buildup.parts.BracingScheme;
 
 /**
  * One way to build a box, and how it stands.

@@ -1,6 +1,6 @@
 package borderwright.engine.strength;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

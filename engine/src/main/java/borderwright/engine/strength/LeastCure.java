@@ -1,14 +1,14 @@
 package borderwright.engine.strength;
 
-import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.BoxBuilder;
-import borderwright.engine.buildup.BuildMeans;
-import borderwright.engine.buildup.Piece.Role;
-import borderwright.engine.buildup.Sections;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BuildMeans;
+import borderwright.engine.buildup.parts.PartSections;
+import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.BuildRules.CornerStyle;
 import borderwright.engine.garden.SectionNote;
-import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.strength.BracingSearch.Found;
 import java.util.ArrayList;
@@ -143,7 +143,7 @@ public final class LeastCure {
 
     private List<Other> others(boolean canDig) {
         List<Other> others = new ArrayList<>();
-        SectionNote walls = Sections.of(rules, means).walls();
+        SectionNote walls = PartSections.of(rules, means).walls();
         SectionNote uprights = uprights(rules);
         for (SectionNote other : means.sections()) {
             double thickness = other.thickness().mm();
@@ -172,12 +172,14 @@ public final class LeastCure {
         BuildRules floored = withFloorThatHolds(raised, rules, means, terms);
         if (BoxStrength.floorUse(BoxBuilder.build(raised, floored, means, Bracings.BARE), terms) <= 1) {
             others.add(new Other(
-                    raised, floored, "a floor " + Figures.length(terms, raised.platformMm()) + " above the bed, "));
+                    raised,
+                    floored,
+                    "a floor " + StrengthFigures.length(terms, raised.platformMm()) + " above the bed, "));
         }
     }
 
     private SectionNote uprights(BuildRules of) {
-        return Sections.of(of, means).posts();
+        return PartSections.of(of, means).posts();
     }
 
     /** The same planter on a floor a step higher, where that leaves room for roots. */
@@ -208,7 +210,7 @@ public final class LeastCure {
                 + (ties == 0
                         ? "no ties"
                         : count(ties, "tie") + " whose tops lie "
-                                + Figures.length(terms, way.scheme().tieBelowRimMm()) + " below the rim")
+                                + StrengthFigures.length(terms, way.scheme().tieBelowRimMm()) + " below the rim")
                 + " and "
                 + (braces == 0 ? "no braces" : count(braces, "brace"));
         return new Cure(
@@ -223,7 +225,7 @@ public final class LeastCure {
     /** What else than the walls is not as wished. */
     private String changed(BuildRules other) {
         if (other.postFootingMm() != rules.postFootingMm()) {
-            return "posts and braces let " + Figures.length(terms, other.postFootingMm())
+            return "posts and braces let " + StrengthFigures.length(terms, other.postFootingMm())
                     + " into the ground in concrete, ";
         }
         if (other.corners() != rules.corners()) {

@@ -1,15 +1,15 @@
 package borderwright.engine.strength;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Piece;
-import borderwright.engine.buildup.Piece.Role;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.timber.Effects;
 import borderwright.engine.strength.timber.LoadDuration;
-import borderwright.engine.strength.timber.Section;
 import borderwright.engine.strength.timber.Timber;
+import borderwright.engine.strength.timber.TimberSection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -79,8 +79,8 @@ final class PlatformUses {
         double served = legN / Math.max(1, terms.rules().permanentFactor());
         double padMm = Math.sqrt(served / (GroundKind.GRAVEL.bearingKnPerM2() * N_PER_MM2));
         double roundMm = 10 * Math.ceil(padMm / 10);
-        return Optional.of("Each leg of the floor carries up to " + Figures.force(terms, served)
-                + " and stands on a slab at least " + Figures.length(terms, roundMm)
+        return Optional.of("Each leg of the floor carries up to " + StrengthFigures.force(terms, served)
+                + " and stands on a slab at least " + StrengthFigures.length(terms, roundMm)
                 + " square: on bare gravel (144 kN/m2, IBC 2012 table 1806.2) it would sink in.");
     }
 
@@ -88,7 +88,7 @@ final class PlatformUses {
         Timber timber = terms.materials().timber(piece.section());
         double heightMm = piece.place().heightMm();
         double widthMm = across(piece);
-        Section section = new Section(Math.min(heightMm, widthMm), Math.max(heightMm, widthMm));
+        TimberSection section = new TimberSection(Math.min(heightMm, widthMm), Math.max(heightMm, widthMm));
         double moment = perMm * spanMm * spanMm / 8;
         Effects effects = heightMm <= widthMm ? new Effects(moment, 0, 0) : new Effects(0, moment, 0);
         String loading = "soaked fill, trodden on";
@@ -111,7 +111,8 @@ final class PlatformUses {
         Timber timber = terms.materials().timber(leg.section());
         double areaMm2 = leg.place().plan().areaMm2();
         double thinMm = across(leg);
-        Section section = new Section(Math.min(thinMm, areaMm2 / thinMm), Math.max(thinMm, areaMm2 / thinMm));
+        TimberSection section =
+                new TimberSection(Math.min(thinMm, areaMm2 / thinMm), Math.max(thinMm, areaMm2 / thinMm));
         double heightMm = leg.place().heightMm();
         legN = Math.max(legN, forceN);
         String loading = "soaked fill, trodden on";

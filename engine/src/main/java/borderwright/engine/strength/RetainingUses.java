@@ -1,10 +1,10 @@
 package borderwright.engine.strength;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Labels;
-import borderwright.engine.buildup.SideFrame;
+import borderwright.engine.buildup.draft.SideFrame;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.garden.EdgeKind;
-import borderwright.engine.layout.SidePlan;
+import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.strength.soil.EarthCoefficient;
 import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.soil.PressureProfile;
@@ -60,14 +60,14 @@ final class RetainingUses {
     }
 
     private void take(SideFrame side, EdgeKind facing, double heldMm) {
-        String letter = Labels.letter(side.side());
+        String letter = PieceLabels.letter(side.side());
         boolean byBuilding = facing == EdgeKind.HOUSE || facing == EdgeKind.WALL;
         if (heldMm > ENGINEER_MM || (byBuilding && heldMm > ENGINEER_BY_BUILDINGS_MM)) {
-            open.add("side " + letter + " holds back " + Figures.length(terms, heldMm) + " of ground"
+            open.add("side " + letter + " holds back " + StrengthFigures.length(terms, heldMm) + " of ground"
                     + (byBuilding ? " beside a building or a wall" : "") + ": a licensed engineer must decide");
         }
         RetainingStrip strip = strip(side, heldMm * M_PER_MM);
-        String loading = "ground " + Figures.length(terms, heldMm) + " above the bed, the box full";
+        String loading = "ground " + StrengthFigures.length(terms, heldMm) + " above the bed, the box full";
         worst.take("side against ground", Clauses.SLIDING, "side " + letter, loading, strip::slidingUse);
         worst.take("side against ground", Clauses.TIPPING, "side " + letter, loading, strip::tippingUse);
         if (terms.ground().bearingKnPerM2() > 0) {

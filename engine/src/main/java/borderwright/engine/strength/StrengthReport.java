@@ -13,7 +13,7 @@ import java.util.List;
  * @param bowLimitMm greatest final bow wanted, mm, from the garden's wish
  * @param sides the final bow of every side, in order: the greatest reading of its courses' {@code lines}
  * @param lines where each course of each side ends up under the fill for good, after creep: read off the solved frame at
- *     every eighth of each bar ({@link borderwright.engine.strength.box.BowLines}); for drawings and the 3D model
+ *     every eighth of each bar ({@link borderwright.engine.strength.box.BowLineFinder}); for drawings and the 3D model
  * @param checks of each kind of check its worst part in its worst load case, most used first, each with the steps by
  *     which the rule set came to it
  * @param taken what was taken for granted, each a sentence: soil, water, timber, screws

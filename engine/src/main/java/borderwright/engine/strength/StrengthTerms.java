@@ -3,7 +3,7 @@ package borderwright.engine.strength;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.garden.StrengthWish;
 import borderwright.engine.measure.UnitSystem;
-import borderwright.engine.strength.box.Materials;
+import borderwright.engine.strength.box.MemberMaterials;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.timber.RuleSet;
@@ -23,7 +23,7 @@ import java.util.List;
  * @param units in which the report's sentences are written; its numbers are N and mm
  */
 public record StrengthTerms(
-        Materials materials,
+        MemberMaterials materials,
         Fill fill,
         double kneelingN,
         double bowLimitMm,
@@ -62,7 +62,7 @@ public record StrengthTerms(
     /** What is taken when nothing is said: see the guide, docs/strength.md. */
     public static StrengthTerms habit(RuleSet rules, List<SectionNote> sections, UnitSystem units) {
         return new StrengthTerms(
-                Materials.of(rules, sections),
+                MemberMaterials.of(rules, sections),
                 habitFill(),
                 KNEELING_N,
                 StrengthWish.HABIT.bowMm(),

@@ -4,7 +4,7 @@
  * <p><b>Settles</b> how far each side of a box ends up bowing, how much of its boards, uprights, ties, screws and bed is
  * used in each load case, and so whether it holds, does not hold, or is not shown to.
  *
- * <p><b>Demands</b> a {@link borderwright.engine.buildup.Box} and {@link borderwright.engine.strength.StrengthTerms}.
+ * <p><b>Demands</b> a {@link borderwright.engine.buildup.parts.Box} and {@link borderwright.engine.strength.StrengthTerms}.
  * <b>Promises</b> a {@link borderwright.engine.strength.StrengthReport} whose every figure comes from the same methods that
  * say its steps.
  *

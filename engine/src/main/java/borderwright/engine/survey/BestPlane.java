@@ -20,12 +20,12 @@ record BestPlane(Point middle, double heightMm, Point slope) {
      */
     private static final double LEAST_SCATTER_MM = 100;
 
-    static BestPlane through(List<Ground.Spot> spots) {
+    static BestPlane through(List<GroundHeights.Spot> spots) {
         int n = spots.size();
         double x = 0;
         double y = 0;
         double z = 0;
-        for (Ground.Spot spot : spots) {
+        for (GroundHeights.Spot spot : spots) {
             x += spot.at().xMm() / n;
             y += spot.at().yMm() / n;
             z += spot.heightMm() / n;
@@ -35,7 +35,7 @@ record BestPlane(Point middle, double heightMm, Point slope) {
         double yy = 0;
         double xz = 0;
         double yz = 0;
-        for (Ground.Spot spot : spots) {
+        for (GroundHeights.Spot spot : spots) {
             double dx = spot.at().xMm() - x;
             double dy = spot.at().yMm() - y;
             double dz = spot.heightMm() - z;

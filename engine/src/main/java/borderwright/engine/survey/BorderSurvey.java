@@ -3,8 +3,15 @@ package borderwright.engine.survey;
 import borderwright.engine.garden.SurveyNotes;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
-import borderwright.engine.survey.ShapeFinder.Shape;
-import borderwright.engine.survey.SuspectFinder.Hypothesis;
+import borderwright.engine.survey.checks.SurveyRefusals;
+import borderwright.engine.survey.checks.SuspectFinder;
+import borderwright.engine.survey.checks.SuspectFinder.Hypothesis;
+import borderwright.engine.survey.fieldbook.FieldBook;
+import borderwright.engine.survey.fieldbook.FieldBookFaults;
+import borderwright.engine.survey.network.Adjustment;
+import borderwright.engine.survey.network.SurveyWords;
+import borderwright.engine.survey.shape.ShapeFinder;
+import borderwright.engine.survey.shape.ShapeFinder.Shape;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +40,7 @@ public final class BorderSurvey {
      * @param units how lengths inside sentences are written; all figures are mm and degrees either way
      */
     public static SurveyAnswer adjust(SurveyNotes notes, UnitSystem units) {
-        List<Problem> faults = SurveyFaults.of(notes);
+        List<Problem> faults = FieldBookFaults.of(notes);
         if (!faults.isEmpty()) {
             return new SurveyAnswer.NotFixed(faults);
         }
@@ -41,7 +48,7 @@ public final class BorderSurvey {
         List<Problem> problems = new ArrayList<>(book.problems());
         SurveyWords words = SurveyWords.in(units);
         if (problems.isEmpty()) {
-            problems.addAll(new Refusals(book, words).notHeld());
+            problems.addAll(new SurveyRefusals(book, words).notHeld());
         }
         if (!problems.isEmpty()) {
             return new SurveyAnswer.NotFixed(problems);
@@ -52,7 +59,7 @@ public final class BorderSurvey {
     private SurveyAnswer adjust() {
         ShapeFinder finder = new ShapeFinder(book.network(), book.order());
         List<Shape> shapes = finder.find();
-        Refusals refusals = new Refusals(book, words);
+        SurveyRefusals refusals = new SurveyRefusals(book, words);
         if (shapes.isEmpty() || (!shapes.get(0).agrees() && finder.agreesTheWrongWayRound())) {
             return new SurveyAnswer.NotFixed(List.of(refusals.noShape(finder.wrongWayRound())));
         }
@@ -62,7 +69,7 @@ public final class BorderSurvey {
         }
         Shape shape = shapes.get(0);
         List<Hypothesis> suspects = new SuspectFinder(book, shape, book.risk()).find();
-        Adjustment laid = Frame.laid(settled(shape, suspects), book);
+        Adjustment laid = PlanFrame.laid(settled(shape, suspects), book);
         List<Problem> weak = refusals.weak(laid, HELD_SHARE);
         if (!weak.isEmpty()) {
             return new SurveyAnswer.NotFixed(weak);

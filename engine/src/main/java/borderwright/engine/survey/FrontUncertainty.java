@@ -1,8 +1,10 @@
 package borderwright.engine.survey;
 
 import borderwright.engine.geometry.Point;
-import borderwright.engine.survey.SurveyReport.Ellipse;
-import borderwright.engine.survey.SurveyReport.SurveyedPoint;
+import borderwright.engine.survey.checks.SurveyReport.SurveyedPoint;
+import borderwright.engine.survey.fieldbook.FieldBook;
+import borderwright.engine.survey.network.Adjustment;
+import borderwright.engine.survey.network.ErrorEllipse;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -55,7 +57,7 @@ final class FrontUncertainty {
                 yy += columns.get(a).yMm() * columns.get(b).yMm() * cofactor;
             }
         }
-        Ellipse ellipse = Adjustment.ellipse(xx, xy, yy);
+        ErrorEllipse ellipse = Adjustment.ellipse(xx, xy, yy);
         return new SurveyedPoint(
                 book.edges().from(ringIndex),
                 outline.ring().corner(ringIndex),

@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param edges edge {@code i} runs from corner {@code i} to the next
  * @param ground heights of the ground
  */
-public record Outline(Ring ring, List<String> cornerNames, List<OutlineEdge> edges, Ground ground) {
+public record Outline(Ring ring, List<String> cornerNames, List<OutlineEdge> edges, GroundHeights ground) {
     public Outline {
         cornerNames = List.copyOf(cornerNames);
         edges = List.copyOf(edges);

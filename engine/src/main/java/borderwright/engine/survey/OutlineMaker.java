@@ -6,7 +6,13 @@ import borderwright.engine.garden.SurveyNotes;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.problem.Problem;
-import borderwright.engine.survey.Ground.Spot;
+import borderwright.engine.survey.GroundHeights.Spot;
+import borderwright.engine.survey.fieldbook.FieldBook;
+import borderwright.engine.survey.fieldbook.Sureness;
+import borderwright.engine.survey.network.Adjustment;
+import borderwright.engine.survey.network.Network;
+import borderwright.engine.survey.network.Positions;
+import borderwright.engine.survey.network.SurveyWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,7 +47,7 @@ final class OutlineMaker {
         for (int edge = 0; edge < book.edges().size(); edge++) {
             edges.add(edge(edge, ring.get().sideMm(edge)));
         }
-        Ground ground = new Ground(spots(ring.get()));
+        GroundHeights ground = new GroundHeights(spots(ring.get()));
         return problems.isEmpty()
                 ? Optional.of(new Outline(ring.get(), book.edges().ring(), edges, ground))
                 : Optional.empty();

@@ -1,13 +1,24 @@
 package borderwright.engine.survey;
 
-import borderwright.engine.survey.Separation.Separating;
-import borderwright.engine.survey.SurveyReport.Candidate;
-import borderwright.engine.survey.SurveyReport.GlobalTest;
-import borderwright.engine.survey.SurveyReport.NextMeasure;
-import borderwright.engine.survey.SurveyReport.Reading;
-import borderwright.engine.survey.SurveyReport.SurveyedPoint;
-import borderwright.engine.survey.SurveyReport.Suspects;
-import borderwright.engine.survey.SuspectFinder.Hypothesis;
+import borderwright.engine.survey.checks.ClosingErrors;
+import borderwright.engine.survey.checks.LikelySlips;
+import borderwright.engine.survey.checks.NextMeasureFinder;
+import borderwright.engine.survey.checks.SeparatingMeasure;
+import borderwright.engine.survey.checks.SeparatingMeasure.Separating;
+import borderwright.engine.survey.checks.SurveyReport;
+import borderwright.engine.survey.checks.SurveyReport.Candidate;
+import borderwright.engine.survey.checks.SurveyReport.GlobalTest;
+import borderwright.engine.survey.checks.SurveyReport.NextMeasure;
+import borderwright.engine.survey.checks.SurveyReport.Reading;
+import borderwright.engine.survey.checks.SurveyReport.SurveyedPoint;
+import borderwright.engine.survey.checks.SurveyReport.Suspects;
+import borderwright.engine.survey.checks.SuspectFinder;
+import borderwright.engine.survey.checks.SuspectFinder.Hypothesis;
+import borderwright.engine.survey.fieldbook.FieldBook;
+import borderwright.engine.survey.network.Adjustment;
+import borderwright.engine.survey.network.Network;
+import borderwright.engine.survey.network.Observation;
+import borderwright.engine.survey.network.SurveyWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,11 +45,11 @@ final class ReportMaker {
         boolean named = SuspectFinder.isNamed(suspects);
         Optional<Separating> separating = suspects.isEmpty() || named
                 ? Optional.empty()
-                : Optional.of(new Separation(book, adjustment, words, suspects).best());
+                : Optional.of(new SeparatingMeasure(book, adjustment, words, suspects).best());
         return new SurveyReport(
                 points(outline),
                 listed.stream().map(this::reading).toList(),
-                new Closings(book, adjustment).all(),
+                new ClosingErrors(book, adjustment).all(),
                 adjustment.degreesOfFreedom(),
                 globalTest(),
                 suspects(listed, named, separating),
@@ -60,7 +71,7 @@ final class ReportMaker {
         double implied = h.entry().measured() + h.entry().inItsUnit(observation, change);
         double sd =
                 Math.abs(h.entry().inItsUnit(observation, Math.sqrt(h.without().variance(observation))));
-        return new Candidate(reading, implied, sd, new Slips(words).likely(h.entry(), implied, sd));
+        return new Candidate(reading, implied, sd, new LikelySlips(words).likely(h.entry(), implied, sd));
     }
 
     /** Readings that disagree come first: until it is known which is wrong, nothing else helps. */

@@ -1,6 +1,7 @@
 package borderwright.engine.survey;
 
 import borderwright.engine.problem.Problem;
+import borderwright.engine.survey.checks.SurveyReport;
 import java.util.List;
 
 /** What a survey comes to: an adjusted border, or the reason why it cannot be fixed. */

@@ -7,7 +7,7 @@
  * <p><b>Takes</b> {@link borderwright.engine.garden.SurveyNotes}: tapes, gauge angles, offsets from a baseline, chains of
  * short lengths, levels and rises, wall lean, chord and rise; no coordinates. <b>Gives</b> a {@link
  * borderwright.engine.survey.SurveyAnswer}: an {@link borderwright.engine.survey.Outline} with its {@link
- * borderwright.engine.survey.SurveyReport}, or what is not fixed and the measure that would fix it. Later stages know only
+ * borderwright.engine.survey.checks.SurveyReport}, or what is not fixed and the measure that would fix it. Later stages know only
  * the outline.
  *
  * <p><b>Units.</b> Millimetres; readings of angles in degrees, bearings in radians. Standard deviations are a priori: those

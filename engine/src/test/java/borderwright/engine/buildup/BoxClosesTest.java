@@ -2,12 +2,16 @@ package borderwright.engine.buildup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.buildup.EndCut.LongPoint;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BuildMeans;
+import borderwright.engine.buildup.parts.EndCut;
+import borderwright.engine.buildup.parts.EndCut.LongPoint;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.BuildRules.CornerStyle;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.layout.DividerLine;
-import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.layout.plan.DividerLine;
+import borderwright.engine.layout.plan.FootprintPlan;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;

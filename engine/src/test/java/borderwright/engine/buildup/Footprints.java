@@ -1,5 +1,6 @@
 package borderwright.engine.buildup;
 
+import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.BuildRules.CornerStyle;
 import borderwright.engine.garden.EdgeKind;
@@ -7,9 +8,9 @@ import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.layout.DividerLine;
-import borderwright.engine.layout.FootprintPlan;
-import borderwright.engine.layout.SidePlan;
+import borderwright.engine.layout.plan.DividerLine;
+import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;

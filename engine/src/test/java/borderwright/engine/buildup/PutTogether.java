@@ -1,6 +1,9 @@
 package borderwright.engine.buildup;
 
-import borderwright.engine.buildup.EndCut.LongPoint;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.EndCut;
+import borderwright.engine.buildup.parts.EndCut.LongPoint;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
@@ -16,7 +19,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.UnaryUnionNG;
 
 /** Puts the pieces of a box together again with JTS, apart from the code under test, and lists what does not close. */
-final class PutTogether {
+public final class PutTogether {
     /** Nothing thicker than twice this may overlap or gape, mm. */
     private static final double TOLERANCE_MM = 0.03;
 
@@ -39,7 +42,7 @@ final class PutTogether {
      *
      * @param byOverlay whether walls and planters are also compared as a whole, by polygon overlay: slower
      */
-    static List<String> faults(Box box, List<SectionNote> sections, double wallMm, boolean byOverlay) {
+    public static List<String> faults(Box box, List<SectionNote> sections, double wallMm, boolean byOverlay) {
         PutTogether test = new PutTogether(box, sections);
         if (byOverlay) {
             test.coursesFillTheWall(wallMm);

@@ -2,14 +2,17 @@ package borderwright.engine.buildup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BuildMeans;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.layout.DividerLine;
-import borderwright.engine.layout.FootprintPlan;
-import borderwright.engine.layout.SidePlan;
+import borderwright.engine.layout.plan.DividerLine;
+import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import java.util.List;

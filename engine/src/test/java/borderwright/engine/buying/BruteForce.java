@@ -1,5 +1,11 @@
 package borderwright.engine.buying;
 
+import borderwright.engine.buying.list.GoodsNeed;
+import borderwright.engine.buying.list.OwnedStock;
+import borderwright.engine.buying.list.ShoppingProblem;
+import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.prices.GoodsOffer;
+import borderwright.engine.prices.SupplierTerms;
 import borderwright.engine.stock.Demand;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -13,7 +19,7 @@ import java.util.Set;
  * The least cost by trying everything: every number of packs of every board, every number of every goods, and for each
  * whether all pieces can be cut. Only for problems of a few pieces.
  */
-final class BruteForce {
+public final class BruteForce {
     /** Above every mark that a small problem sets. */
     private static final long REACH = 100;
 
@@ -42,7 +48,7 @@ final class BruteForce {
     }
 
     /** The least cost; -1 when the list cannot be served. */
-    static long leastCost(ShoppingProblem problem) {
+    public static long leastCost(ShoppingProblem problem) {
         long least = new BruteForce(problem).overPacks(new int[problem.boards().size()], 0, 0, Long.MAX_VALUE);
         return least == Long.MAX_VALUE ? -1 : least;
     }

@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Whether boards of given numbers give all pieces of a small case, by trying everything. */
-final class Cuttable {
+public final class Cuttable {
     private Cuttable() {}
 
     /** Piece by piece on every board that has room. */
-    static boolean from(StockCase stock, int[] boards) {
+    public static boolean from(StockCase stock, int[] boards) {
         List<Long> pieces = new ArrayList<>();
         for (int i = 0; i < stock.sizes(); i++) {
             for (int n = 0; n < stock.demand(i); n++) {

@@ -3,7 +3,13 @@ package borderwright.engine.buying;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import borderwright.engine.stock.Budget;
+import borderwright.engine.buying.list.OwnedStock;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.buying.list.ShoppingProblem;
+import borderwright.engine.effort.Budget;
+import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.prices.DeliveryOption;
+import borderwright.engine.prices.SupplierTerms;
 import borderwright.engine.stock.Demand;
 import borderwright.engine.stock.OffcutWorth;
 import java.math.BigDecimal;
@@ -181,7 +187,7 @@ class OffcutWorthTest {
                         + (buys
                                 ? terms.ways().stream()
                                         .filter(w -> w.fromValue() <= reached)
-                                        .mapToLong(Carriage::charge)
+                                        .mapToLong(DeliveryOption::charge)
                                         .min()
                                         .orElseThrow()
                                 : 0);

@@ -2,7 +2,15 @@ package borderwright.engine.buying;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.stock.Budget;
+import borderwright.engine.buying.list.GoodsNeed;
+import borderwright.engine.buying.list.OwnedStock;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.buying.list.ShoppingProblem;
+import borderwright.engine.effort.Budget;
+import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.prices.DeliveryOption;
+import borderwright.engine.prices.GoodsOffer;
+import borderwright.engine.prices.SupplierTerms;
 import borderwright.engine.stock.Demand;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -12,7 +20,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 /** Against trying everything, on small seeded problems with every feature mixed. */
-class ShopperBruteForceTest {
+public class ShopperBruteForceTest {
     private static final int ANY = Integer.MAX_VALUE;
 
     @Nested
@@ -74,27 +82,27 @@ class ShopperBruteForceTest {
 
     /** Delivery in bands, or none, and fetching with a longest board. */
     private static SupplierTerms withWays(SupplierTerms terms, SplittableRandom random) {
-        List<Carriage> ways = new ArrayList<>();
-        long limit = random.nextInt(3) == 0 ? random.nextInt(50, 110) : Carriage.ANY_LENGTH;
+        List<DeliveryOption> ways = new ArrayList<>();
+        long limit = random.nextInt(3) == 0 ? random.nextInt(50, 110) : DeliveryOption.ANY_LENGTH;
         long from = random.nextInt(4) == 0 ? random.nextInt(0, 40) : 0;
         long charge = random.nextInt(10, 40);
         for (int bands = random.nextInt(0, 4); bands > 0; bands--) {
-            ways.add(new Carriage(false, from, charge, limit));
+            ways.add(new DeliveryOption(false, from, charge, limit));
             from += random.nextInt(5, 30);
             charge = random.nextLong(0, charge + 1);
         }
         if (random.nextInt(3) > 0 || (ways.isEmpty() && random.nextInt(4) > 0)) {
-            ways.add(new Carriage(
+            ways.add(new DeliveryOption(
                     true,
                     0,
                     random.nextInt(0, 15),
-                    random.nextBoolean() ? random.nextInt(40, 110) : Carriage.ANY_LENGTH));
+                    random.nextBoolean() ? random.nextInt(40, 110) : DeliveryOption.ANY_LENGTH));
         }
         return new SupplierTerms(terms.name(), terms.taxPercent(), terms.minimumOrder(), ways);
     }
 
     /** A few pieces of one or two sections, two suppliers, terms, packs, limits, owned boards and goods. */
-    static ShoppingProblem small(long seed) {
+    public static ShoppingProblem small(long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         int sections = random.nextInt(1, 3);
         List<Demand> demands = new ArrayList<>();

@@ -2,7 +2,14 @@ package borderwright.engine.buying;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.stock.Budget;
+import borderwright.engine.buying.list.GoodsNeed;
+import borderwright.engine.buying.list.OwnedStock;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.buying.list.ShoppingProblem;
+import borderwright.engine.effort.Budget;
+import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.prices.GoodsOffer;
+import borderwright.engine.prices.SupplierTerms;
 import borderwright.engine.stock.Demand;
 import java.math.BigDecimal;
 import java.util.ArrayList;

@@ -1,5 +1,13 @@
 package borderwright.engine.buying;
 
+import borderwright.engine.buying.list.GoodsNeed;
+import borderwright.engine.buying.list.LaidBoard;
+import borderwright.engine.buying.list.OwnedStock;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.buying.list.ShoppingProblem;
+import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.prices.DeliveryOption;
+import borderwright.engine.prices.SupplierTerms;
 import borderwright.engine.stock.CutVerifier;
 import borderwright.engine.stock.Demand;
 import java.math.BigDecimal;
@@ -159,9 +167,9 @@ public final class ShoppingCheck {
         return leastPaid(terms, value, longest, byLorry);
     }
 
-    static long leastPaid(SupplierTerms terms, long value, long longest, boolean byLorry) {
+    public static long leastPaid(SupplierTerms terms, long value, long longest, boolean byLorry) {
         long least = Long.MAX_VALUE;
-        for (Carriage way : terms.ways()) {
+        for (DeliveryOption way : terms.ways()) {
             if (value >= way.fromValue() && longest <= way.longestTicks() && !(byLorry && way.fetched())) {
                 least = Math.min(
                         least, way.fetched() ? taxed(terms, value) + way.charge() : taxed(terms, value + way.charge()));

@@ -2,19 +2,20 @@ package borderwright.engine.cutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.buildup.EndCut;
-import borderwright.engine.buildup.Piece;
-import borderwright.engine.buying.BoardOffer;
-import borderwright.engine.buying.LaidBoard;
+import borderwright.engine.buildup.parts.EndCut;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buying.Shopper;
-import borderwright.engine.buying.ShoppingAnswer;
-import borderwright.engine.buying.ShoppingProblem;
+import borderwright.engine.buying.list.LaidBoard;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.buying.list.ShoppingProblem;
+import borderwright.engine.buying.nesting.HeldBoards;
+import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.CuttingRules;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.measure.Length;
-import borderwright.engine.stock.Budget;
-import borderwright.engine.stock.Demands;
+import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.stock.DemandMaker;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -117,7 +118,7 @@ class CuttingPlannerTest {
     void aBevelTakesItsKerfOverTheCosineOfTheTilt() {
         // 3 mm / cos 45 deg = 4.2426 mm: 1.2426 mm more than a square cut, 398 ticks rounded up.
         Piece bevelled = piece("a", 1000, SQUARE, BEVEL, false, false);
-        assertThat(Demands.extraKerfTicks(bevelled, Length.ofMm(3))).isEqualTo(398);
+        assertThat(DemandMaker.extraKerfTicks(bevelled, Length.ofMm(3))).isEqualTo(398);
         Piece other = piece("b", 1000, SQUARE, BEVEL, false, false);
         CuttingPlan plan = plan(List.of(board("B01", 2400, "a", "b")), List.of(bevelled, other));
         CuttingPlan.Cut second = plan.boards().get(0).cuts().get(1);
@@ -135,7 +136,7 @@ class CuttingPlannerTest {
     @Test
     void everyBoardOfAPackIsInHand() {
         ShoppingProblem problem = new ShoppingProblem(
-                Demands.of(List.of(square("a", 2000)), CuttingRules.HABIT, Length.ofMm(3)),
+                DemandMaker.of(List.of(square("a", 2000)), CuttingRules.HABIT, Length.ofMm(3)),
                 List.of(new BoardOffer("A", "larch", 2400 * 320, 3000, 4, Integer.MAX_VALUE)),
                 List.of(),
                 List.of(),
@@ -234,7 +235,7 @@ class CuttingPlannerTest {
     @Test
     void aBoardThatIsHeldBackStaysWhole() {
         ShoppingProblem problem = new ShoppingProblem(
-                Demands.of(List.of(square("a", 1000), square("b", 700)), CuttingRules.HABIT, Length.ofMm(3)),
+                DemandMaker.of(List.of(square("a", 1000), square("b", 700)), CuttingRules.HABIT, Length.ofMm(3)),
                 List.of(
                         new BoardOffer("A", "larch", 2400 * 320, 1000, 1, Integer.MAX_VALUE),
                         new BoardOffer("A", "larch", 1200 * 320, 600, 1, Integer.MAX_VALUE)),

@@ -2,8 +2,8 @@ package borderwright.engine.cutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.buildup.EndCut;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.EndCut;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.CuttingRules;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;

@@ -1,7 +1,7 @@
 package borderwright.engine.cutting;
 
-import borderwright.engine.buildup.EndCut;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.EndCut;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.geometry.Ring;
@@ -19,7 +19,7 @@ public final class TestPieces {
         return piece(section, label, mm, left, right, false, false);
     }
 
-    static Piece piece(
+    public static Piece piece(
             String section, String label, double mm, EndCut left, EndCut right, boolean waits, boolean ground) {
         return new Piece(
                 label,

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.TestBoxes;
 import borderwright.engine.TestGarden;
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.FillingWish;
 import borderwright.engine.garden.FillingWish.BaseLayer;
 import borderwright.engine.garden.FillingWish.FinishWish;

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.SurfaceMesh.Facet;
-import borderwright.engine.survey.Ground;
+import borderwright.engine.survey.GroundHeights;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -30,7 +30,7 @@ class ExactTerrainTest {
         SplittableRandom random = new SplittableRandom(SEED);
         for (int n = 0; n < 1000; n++) {
             Ring ring = ring(random);
-            Ground ground = ground(random, ring);
+            GroundHeights ground = ground(random, ring);
             double level = -400 + random.nextInt(200);
             double strip = random.nextInt(3) * 25;
             SurfaceMesh mesh = SurfaceMesh.over(ring.toJts(), ground::heightMm, 1500);
@@ -129,14 +129,14 @@ class ExactTerrainTest {
                 .toList());
     }
 
-    private static Ground ground(SplittableRandom random, Ring ring) {
-        List<Ground.Spot> spots = new ArrayList<>();
+    private static GroundHeights ground(SplittableRandom random, Ring ring) {
+        List<GroundHeights.Spot> spots = new ArrayList<>();
         int count = 3 + random.nextInt(6);
         for (int i = 0; i < count; i++) {
             Point near = ring.corner(random.nextInt(ring.size()));
             Point at = near.plus(new Point(random.nextInt(-800, 800), random.nextInt(-800, 800)));
-            spots.add(new Ground.Spot("P" + i, at, -450 + random.nextInt(300), 3));
+            spots.add(new GroundHeights.Spot("P" + i, at, -450 + random.nextInt(300), 3));
         }
-        return new Ground(spots);
+        return new GroundHeights(spots);
     }
 }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.TestBoxes;
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.GroundWish.Bed;
@@ -19,7 +19,7 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
-import borderwright.engine.survey.Ground;
+import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
 import java.util.ArrayList;
@@ -32,7 +32,7 @@ import org.junit.jupiter.api.Test;
 class GroundWorkTest {
     private static final Ring BORDER = Ring.rectangle(0, 0, 5000, 2000);
 
-    private static Outline outline(Ground ground) {
+    private static Outline outline(GroundHeights ground) {
         List<OutlineEdge> edges = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
             edges.add(new OutlineEdge(EdgeKind.OPEN, 0, 0, 0));
@@ -40,8 +40,8 @@ class GroundWorkTest {
         return new Outline(BORDER, List.of("A", "B", "C", "D"), edges, ground);
     }
 
-    private static Ground level(double mm) {
-        return new Ground(List.of(new Ground.Spot("A", new Point(0, 0), mm, 3)));
+    private static GroundHeights level(double mm) {
+        return new GroundHeights(List.of(new GroundHeights.Spot("A", new Point(0, 0), mm, 3)));
     }
 
     private static GroundWish wish(Surface surface, @Nullable Bed bed) {
@@ -61,7 +61,8 @@ class GroundWorkTest {
                 List.of());
     }
 
-    private static GroundPlan plan(List<Box> boxes, Ground ground, GroundWish wish, SurveyNotes.EdgeNote... edges) {
+    private static GroundPlan plan(
+            List<Box> boxes, GroundHeights ground, GroundWish wish, SurveyNotes.EdgeNote... edges) {
         SurveyNotes survey = new SurveyNotes(Names.of("A", "B", "C", "D"), null, null, List.of(edges), List.of(), null);
         return GroundWork.plan(
                 boxes, outline(ground), survey, wish, SoilWish.HABIT, 10, new LengthFormat(UnitSystem.METRIC));

@@ -8,9 +8,16 @@ import borderwright.engine.garden.RunWish;
 import borderwright.engine.geometry.Arc;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.boxes.FarthestPlace;
+import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.layout.plan.Layout;
+import borderwright.engine.layout.plan.LayoutRules;
+import borderwright.engine.layout.plan.Opening;
+import borderwright.engine.layout.plan.SidePlan;
+import borderwright.engine.layout.run.CurveFacets;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
-import borderwright.engine.survey.Ground;
+import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
 import java.util.ArrayList;
 import java.util.List;
@@ -90,7 +97,7 @@ class BorderLayoutTest {
                             Borders.edge(EdgeKind.LAWN),
                             Borders.edge(EdgeKind.LAWN),
                             Borders.edge(EdgeKind.LAWN)),
-                    Ground.LEVEL);
+                    GroundHeights.LEVEL);
             CurveFacets.Facets facets = new CurveFacets(
                             0, new Arc(new Point(0, 0), new Point(6000, 0), rise), 0, EdgeKind.OPEN, 600, 0, 1)
                     .forPlanters(planters, sagMm + 0.5, true, RULES)
@@ -114,10 +121,10 @@ class BorderLayoutTest {
         @Test
         void fourBedsStepDownAFallOf840MmByWholeCourses() {
             double[] drops = {0, 96, 205, 318, 420, 512, 631, 745, 840};
-            List<Ground.Spot> spots = new ArrayList<>();
+            List<GroundHeights.Spot> spots = new ArrayList<>();
             for (int i = 0; i < drops.length; i++) {
                 for (double y : new double[] {0, 320, 640}) {
-                    spots.add(new Ground.Spot("g", new Point(1500.0 * i, y), -drops[i], 3));
+                    spots.add(new GroundHeights.Spot("g", new Point(1500.0 * i, y), -drops[i], 3));
                 }
             }
             Outline slope = Borders.of(
@@ -127,7 +134,7 @@ class BorderLayoutTest {
                             Borders.edge(EdgeKind.OPEN),
                             Borders.edge(EdgeKind.LAWN),
                             Borders.edge(EdgeKind.OPEN)),
-                    new Ground(spots));
+                    new GroundHeights(spots));
             Layout layout = lay(
                     slope, Wishes.along("A B").planters(4).height(300).stepped().wish());
             assertThat(layout.boxes()).hasSize(4);
@@ -310,12 +317,12 @@ class BorderLayoutTest {
         }
 
         private static Outline sloping(double fallMm) {
-            List<Ground.Spot> spots = new ArrayList<>();
+            List<GroundHeights.Spot> spots = new ArrayList<>();
             for (int i = 0; i <= 8; i++) {
-                spots.add(new Ground.Spot("g", new Point(1200.0 * i, 320), -fallMm * i / 8, 3));
+                spots.add(new GroundHeights.Spot("g", new Point(1200.0 * i, 320), -fallMm * i / 8, 3));
             }
             Outline strip = Borders.strip(9600, 640);
-            return new Outline(strip.ring(), strip.cornerNames(), strip.edges(), new Ground(spots));
+            return new Outline(strip.ring(), strip.cornerNames(), strip.edges(), new GroundHeights(spots));
         }
     }
 
@@ -418,7 +425,7 @@ class BorderLayoutTest {
                             Borders.edge(EdgeKind.WALL),
                             Borders.edge(EdgeKind.LAWN),
                             Borders.edge(EdgeKind.LAWN)),
-                    Ground.LEVEL);
+                    GroundHeights.LEVEL);
             Layout layout = lay(bottle, Wishes.along("A B").planters(3).wish());
             assertThat(layout.unmet()).extracting(Problem::code).containsExactly("layout-narrow");
             assertThat(layout.boxes().get(0).outline().corner(1).xMm()).isCloseTo(3980, within(1.0));

@@ -3,17 +3,17 @@ package borderwright.engine.layout;
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.survey.Ground;
+import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Borders to lay planters out in. */
-final class Borders {
+public final class Borders {
     private Borders() {}
 
-    static Outline of(Ring ring, List<OutlineEdge> edges, Ground ground) {
+    public static Outline of(Ring ring, List<OutlineEdge> edges, GroundHeights ground) {
         List<String> names = new ArrayList<>();
         for (int i = 0; i < ring.size(); i++) {
             names.add(String.valueOf((char) ('A' + i)));
@@ -21,26 +21,26 @@ final class Borders {
         return new Outline(ring, names, edges, ground);
     }
 
-    static OutlineEdge edge(EdgeKind kind) {
+    public static OutlineEdge edge(EdgeKind kind) {
         return new OutlineEdge(kind, kind.habitGapMm(), 0, 0);
     }
 
-    static OutlineEdge edge(EdgeKind kind, double gapMm, double riseMm) {
+    public static OutlineEdge edge(EdgeKind kind, double gapMm, double riseMm) {
         return new OutlineEdge(kind, gapMm, 0, riseMm);
     }
 
     /** A border A B C D, A-B along a fence at the bottom, walls at its ends B-C and D-A, lawn C-D in front. */
-    static Outline strip(double lengthMm, double depthMm) {
+    public static Outline strip(double lengthMm, double depthMm) {
         return of(
                 Ring.rectangle(0, 0, lengthMm, depthMm),
                 List.of(edge(EdgeKind.FENCE), edge(EdgeKind.WALL), edge(EdgeKind.LAWN), edge(EdgeKind.WALL)),
-                Ground.LEVEL);
+                GroundHeights.LEVEL);
     }
 
     /**
      * Two walls of 5 m, A-B and B-C, that meet at B with an angle inside the border; lawn all round the rest, far away.
      */
-    static Outline corner(double degrees, EdgeKind walls) {
+    public static Outline corner(double degrees, EdgeKind walls) {
         double angle = StrictMath.toRadians(degrees);
         Point b = new Point(0, 0);
         Point a = new Point(-5000, 0);
@@ -57,6 +57,6 @@ final class Borders {
         while (edges.size() < corners.size()) {
             edges.add(edge(EdgeKind.LAWN));
         }
-        return of(new Ring(corners), edges, Ground.LEVEL);
+        return of(new Ring(corners), edges, GroundHeights.LEVEL);
     }
 }

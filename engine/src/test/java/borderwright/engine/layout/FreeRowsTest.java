@@ -6,8 +6,11 @@ import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.RunWish;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.layout.plan.Layout;
+import borderwright.engine.layout.plan.LayoutRules;
 import borderwright.engine.measure.UnitSystem;
-import borderwright.engine.survey.Ground;
+import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
 import java.util.Collections;
@@ -25,7 +28,7 @@ class FreeRowsTest {
             Ring.rectangle(0, 0, 20_000, 12_000),
             List.of("A", "B", "C", "D"),
             Collections.nCopies(4, FENCE),
-            Ground.LEVEL);
+            GroundHeights.LEVEL);
 
     private static Layout lay(RunWish... wishes) {
         return BorderLayout.lay(FIELD, List.of(wishes), RULES, UnitSystem.METRIC);

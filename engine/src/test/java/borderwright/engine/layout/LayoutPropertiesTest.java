@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import borderwright.engine.garden.RunWish;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.layout.plan.Layout;
+import borderwright.engine.layout.plan.LayoutRules;
 import borderwright.engine.measure.UnitSystem;
-import borderwright.engine.survey.Ground;
+import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
 import java.util.ArrayList;
@@ -167,8 +170,8 @@ class LayoutPropertiesTest {
                 new Ring(outline.ring().corners().stream().map(place).toList()),
                 outline.cornerNames(),
                 outline.edges(),
-                new Ground(outline.ground().spots().stream()
-                        .map(s -> new Ground.Spot(s.name(), place.apply(s.at()), s.heightMm(), s.sdMm()))
+                new GroundHeights(outline.ground().spots().stream()
+                        .map(s -> new GroundHeights.Spot(s.name(), place.apply(s.at()), s.heightMm(), s.sdMm()))
                         .toList()));
     }
 
@@ -182,10 +185,11 @@ class LayoutPropertiesTest {
         Collections.reverse(corners);
         List<OutlineEdge> edges = Lists.reversed(there.edges());
         Collections.rotate(edges, -1);
-        List<Ground.Spot> spots = there.ground().spots().stream()
-                .map(s -> new Ground.Spot(s.name(), new Point(-s.at().xMm(), s.at().yMm()), s.heightMm(), s.sdMm()))
+        List<GroundHeights.Spot> spots = there.ground().spots().stream()
+                .map(s -> new GroundHeights.Spot(
+                        s.name(), new Point(-s.at().xMm(), s.at().yMm()), s.heightMm(), s.sdMm()))
                 .toList();
-        return new Outline(new Ring(corners), Lists.reversed(there.cornerNames()), edges, new Ground(spots));
+        return new Outline(new Ring(corners), Lists.reversed(there.cornerNames()), edges, new GroundHeights(spots));
     }
 
     private static final class Lists {

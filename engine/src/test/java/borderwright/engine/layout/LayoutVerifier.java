@@ -7,6 +7,10 @@ import borderwright.engine.geometry.Arc;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.geometry.Segment;
+import borderwright.engine.layout.plan.DividerLine;
+import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.layout.plan.Layout;
+import borderwright.engine.layout.plan.LayoutRules;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
 import java.util.ArrayList;
@@ -21,7 +25,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** What every layout promises, checked with JTS from the layout's own words alone. */
-final class LayoutVerifier {
+public final class LayoutVerifier {
     private static final GeometryFactory JTS = new GeometryFactory();
 
     /** Clearances and the border are kept to within this, mm. */
@@ -32,7 +36,7 @@ final class LayoutVerifier {
 
     private LayoutVerifier() {}
 
-    static void verify(Outline outline, Layout layout, LayoutRules rules, List<RunWish> runs, String as) {
+    public static void verify(Outline outline, Layout layout, LayoutRules rules, List<RunWish> runs, String as) {
         Polygon border = border(outline);
         Set<String> names = new HashSet<>();
         List<Polygon> polygons = new ArrayList<>();
@@ -136,7 +140,7 @@ final class LayoutVerifier {
         }
     }
 
-    static Polygon border(Outline outline) {
+    public static Polygon border(Outline outline) {
         List<Coordinate> shell = new ArrayList<>();
         for (int e = 0; e < outline.ring().size(); e++) {
             if (outline.edges().get(e).riseMm() == 0) {

@@ -4,7 +4,7 @@ import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.RunWish;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.survey.Ground;
+import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
 import java.util.ArrayList;
@@ -12,10 +12,10 @@ import java.util.List;
 import java.util.Random;
 
 /** Borders and wishes of every kind, from a seed. */
-final class RandomBorders {
+public final class RandomBorders {
     private final Random random;
 
-    RandomBorders(long seed) {
+    public RandomBorders(long seed) {
         random = new Random(seed);
     }
 
@@ -24,7 +24,7 @@ final class RandomBorders {
     }
 
     /** Star-shaped or stepped, turned any way, some edges curved, level or sloping. */
-    Outline outline(boolean curved) {
+    public Outline outline(boolean curved) {
         while (true) {
             List<Point> corners = random.nextBoolean() ? star() : skyline();
             Ring ring = new Ring(turned(corners));
@@ -101,19 +101,19 @@ final class RandomBorders {
                 .toList();
     }
 
-    private Ground ground(Ring ring) {
+    private GroundHeights ground(Ring ring) {
         if (random.nextInt(3) == 0) {
-            return Ground.LEVEL;
+            return GroundHeights.LEVEL;
         }
         double slope = between(0, 0.2);
-        List<Ground.Spot> spots = new ArrayList<>();
+        List<GroundHeights.Spot> spots = new ArrayList<>();
         for (Point corner : ring.corners()) {
-            spots.add(new Ground.Spot("g", corner, slope * corner.xMm() + between(-20, 20), 3));
+            spots.add(new GroundHeights.Spot("g", corner, slope * corner.xMm() + between(-20, 20), 3));
         }
-        return new Ground(spots);
+        return new GroundHeights(spots);
     }
 
-    List<RunWish> runs(Outline outline) {
+    public List<RunWish> runs(Outline outline) {
         List<RunWish> runs = new ArrayList<>();
         int count = 1 + random.nextInt(3);
         for (int i = 0; i < count; i++) {

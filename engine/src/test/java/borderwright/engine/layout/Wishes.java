@@ -9,7 +9,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Writes a wish with what matters said and the rest left to habit. */
-final class Wishes {
+public final class Wishes {
     private String name = "fence run";
     private final Names along;
     private @Nullable Integer planters;
@@ -32,92 +32,92 @@ final class Wishes {
         this.along = along;
     }
 
-    static Wishes along(String corners) {
+    public static Wishes along(String corners) {
         return new Wishes(Names.of(corners.split(" ")));
     }
 
-    static LengthRange range(double from, double to) {
+    public static LengthRange range(double from, double to) {
         return new LengthRange(Length.ofMm(from), Length.ofMm(to));
     }
 
-    Wishes name(String said) {
+    public Wishes name(String said) {
         name = said;
         return this;
     }
 
-    Wishes planters(int said) {
+    public Wishes planters(int said) {
         planters = said;
         return this;
     }
 
-    Wishes length(double from, double to) {
+    public Wishes length(double from, double to) {
         length = range(from, to);
         return this;
     }
 
-    Wishes depth(double mm) {
+    public Wishes depth(double mm) {
         depth = range(mm, mm);
         return this;
     }
 
-    Wishes depth(double from, double to) {
+    public Wishes depth(double from, double to) {
         depth = range(from, to);
         return this;
     }
 
-    Wishes height(double mm) {
+    public Wishes height(double mm) {
         height = range(mm, mm);
         return this;
     }
 
-    Wishes separate(double gapMm) {
+    public Wishes separate(double gapMm) {
         join = RunWish.Join.SEPARATE;
         between = Length.ofMm(gapMm);
         return this;
     }
 
-    Wishes gaps(double start, double end) {
+    public Wishes gaps(double start, double end) {
         startGap = Length.ofMm(start);
         endGap = Length.ofMm(end);
         return this;
     }
 
-    Wishes backGap(double mm) {
+    public Wishes backGap(double mm) {
         backGap = Length.ofMm(mm);
         return this;
     }
 
-    Wishes turn(RunWish.Turn said) {
+    public Wishes turn(RunWish.Turn said) {
         turn = said;
         return this;
     }
 
-    Wishes turn(String corner, RunWish.Turn said) {
+    public Wishes turn(String corner, RunWish.Turn said) {
         corners.add(new RunWish.CornerWish(corner, said));
         return this;
     }
 
-    Wishes stepped() {
+    public Wishes stepped() {
         slope = RunWish.Slope.STEPPED;
         return this;
     }
 
-    Wishes reach(double mm) {
+    public Wishes reach(double mm) {
         reach = Length.ofMm(mm);
         return this;
     }
 
-    Wishes sag(double mm) {
+    public Wishes sag(double mm) {
         sag = Length.ofMm(mm);
         return this;
     }
 
-    Wishes rows(double firstMm, int count, double pathsMm) {
+    public Wishes rows(double firstMm, int count, double pathsMm) {
         rows = new RunWish.Rows(Length.ofMm(firstMm), count, Length.ofMm(pathsMm));
         return this;
     }
 
-    RunWish wish() {
+    public RunWish wish() {
         return new RunWish(
                 name, along, planters, length, depth, height, join, between, startGap, endGap, backGap, turn, corners,
                 slope, reach, sag, null, null, rows);

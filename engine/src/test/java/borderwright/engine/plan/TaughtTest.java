@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.TestBoxes;
 import borderwright.engine.TestGarden;
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.FirstPlanter;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.geometry.Ring;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.TestBoxes;
 import borderwright.engine.TestGarden;
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.Filling;

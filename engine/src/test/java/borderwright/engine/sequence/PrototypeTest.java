@@ -3,10 +3,10 @@ package borderwright.engine.sequence;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.TestBoxes;
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.layout.DividerLine;
+import borderwright.engine.layout.plan.DividerLine;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -3,9 +3,9 @@ package borderwright.engine.sitelog;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.TestGarden;
-import borderwright.engine.buildup.Piece;
-import borderwright.engine.buying.GoodsNeed;
-import borderwright.engine.buying.OwnedStock;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buying.list.GoodsNeed;
+import borderwright.engine.buying.list.OwnedStock;
 import borderwright.engine.cutting.TestPieces;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.ReceivedNote;

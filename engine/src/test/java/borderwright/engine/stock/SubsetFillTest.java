@@ -2,6 +2,7 @@ package borderwright.engine.stock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.effort.Budget;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;

@@ -6,8 +6,8 @@ import static borderwright.engine.strength.box.Planters.scheme;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.Footprints;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.UnitSystem;

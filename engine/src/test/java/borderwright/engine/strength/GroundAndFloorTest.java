@@ -4,12 +4,12 @@ import static borderwright.engine.strength.box.Planters.scheme;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.Footprints;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.layout.FootprintPlan;
-import borderwright.engine.layout.SidePlan;
+import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.strength.box.Planters;
 import borderwright.engine.strength.timber.RuleSet;

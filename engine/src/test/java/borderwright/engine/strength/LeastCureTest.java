@@ -3,14 +3,14 @@ package borderwright.engine.strength;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.BoxBuilder;
-import borderwright.engine.buildup.BracingScheme;
-import borderwright.engine.buildup.BuildMeans;
 import borderwright.engine.buildup.Footprints;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BracingScheme;
+import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.BuildRules.CornerStyle;
-import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.strength.timber.RuleSet;

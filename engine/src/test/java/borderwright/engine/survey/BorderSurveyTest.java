@@ -7,7 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.Measure;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.survey.SurveyReport.Closing;
+import borderwright.engine.survey.checks.SurveyReport.Closing;
 import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;

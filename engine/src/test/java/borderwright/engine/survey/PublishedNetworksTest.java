@@ -3,6 +3,12 @@ package borderwright.engine.survey;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.survey.network.Adjustment;
+import borderwright.engine.survey.network.CornerOrder;
+import borderwright.engine.survey.network.LeastSquares;
+import borderwright.engine.survey.network.Network;
+import borderwright.engine.survey.network.NetworkBuilder;
+import borderwright.engine.survey.shape.ShapeFinder;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -31,7 +37,7 @@ class PublishedNetworksTest {
     private static Adjustment adjusted(NetworkBuilder builder, String... anticlockwise) {
         Network network = builder.build();
         List<Integer> corners = Stream.of(anticlockwise).map(builder::number).toList();
-        List<ShapeFinder.Shape> shapes = new ShapeFinder(network, new GoingRound(corners, corners.size() > 2)).find();
+        List<ShapeFinder.Shape> shapes = new ShapeFinder(network, new CornerOrder(corners, corners.size() > 2)).find();
         assertThat(shapes).isNotEmpty();
         return shapes.get(0).best();
     }

@@ -5,6 +5,7 @@ import borderwright.engine.garden.SurveyNotes;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
+import borderwright.engine.survey.fieldbook.Sureness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -13,14 +14,14 @@ import java.util.SplittableRandom;
  * An invented border with measures as a person takes them: every side, some diagonals, some gauge angles, each with an
  * error drawn from its own sureness; and, if wished, one reading with a slip in it.
  */
-final class SeededSurvey {
+public final class SeededSurvey {
     private final SplittableRandom random;
     private final List<Point> truth = new ArrayList<>();
     private final List<Measure> measures = new ArrayList<>();
     private final double noise;
     private int slipped = -1;
 
-    SeededSurvey(long seed, double noise) {
+    public SeededSurvey(long seed, double noise) {
         this.random = new SplittableRandom(seed);
         this.noise = noise;
         int corners = 5 + random.nextInt(4);
@@ -57,7 +58,7 @@ final class SeededSurvey {
         }
     }
 
-    static String name(int corner) {
+    public static String name(int corner) {
         return String.valueOf((char) ('A' + corner));
     }
 
@@ -86,7 +87,7 @@ final class SeededSurvey {
     }
 
     /** Puts a slip of a kind that people make into one reading. */
-    SeededSurvey withSlip() {
+    public SeededSurvey withSlip() {
         slipped = random.nextInt(measures.size());
         Measure measure = measures.get(slipped);
         if (measure instanceof Measure.TapeLength tape) {
@@ -125,7 +126,7 @@ final class SeededSurvey {
         return read + 100.0;
     }
 
-    SurveyNotes notes() {
+    public SurveyNotes notes() {
         StringBuilder corners = new StringBuilder("A");
         for (int i = 1; i < truth.size(); i++) {
             corners.append(' ').append(name(i));
@@ -133,12 +134,12 @@ final class SeededSurvey {
         return new SurveyNotes(SurveyExamples.names(corners.toString()), null, null, List.of(), measures, null);
     }
 
-    List<Point> truth() {
+    public List<Point> truth() {
         return truth;
     }
 
     /** Field path of the reading with the slip. */
-    String slipWhere() {
+    public String slipWhere() {
         return "survey.measures[" + slipped + "].is";
     }
 }

@@ -11,8 +11,15 @@ import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
-import borderwright.engine.survey.SurveyReport.Candidate;
-import borderwright.engine.survey.SurveyReport.SurveyedPoint;
+import borderwright.engine.survey.checks.SurveyReport;
+import borderwright.engine.survey.checks.SurveyReport.Candidate;
+import borderwright.engine.survey.checks.SurveyReport.SurveyedPoint;
+import borderwright.engine.survey.fieldbook.FieldBook;
+import borderwright.engine.survey.network.Adjustment;
+import borderwright.engine.survey.network.CornerOrder;
+import borderwright.engine.survey.network.NetworkBuilder;
+import borderwright.engine.survey.network.Observation;
+import borderwright.engine.survey.shape.ShapeFinder;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -141,7 +148,7 @@ class SeededSurveysTest {
             for (int i = 0; i < n; i++) {
                 corners.add(i);
             }
-            GoingRound order = new GoingRound(corners, true);
+            CornerOrder order = new CornerOrder(corners, true);
             Adjustment found =
                     new ShapeFinder(builder.build(), order).find().get(0).best();
             assertCongruent(order.places(found.positions()), truth, 1e-6, seed);

@@ -15,7 +15,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Survey notes for the tests, written as short as a person would say them. Lengths in mm, angles in degrees. */
-final class SurveyExamples {
+public final class SurveyExamples {
     private final List<Measure> measures = new ArrayList<>();
     private final List<EdgeNote> edges = new ArrayList<>();
     private final Names corners;
@@ -27,109 +27,110 @@ final class SurveyExamples {
         this.corners = names(corners);
     }
 
-    static SurveyExamples border(String corners) {
+    public static SurveyExamples border(String corners) {
         return new SurveyExamples(corners);
     }
 
-    static Names names(String words) {
+    public static Names names(String words) {
         return new Names(Arrays.asList(words.split(" ")));
     }
 
-    SurveyExamples clockwise() {
+    public SurveyExamples clockwise() {
         round = Round.CLOCKWISE;
         return this;
     }
 
-    SurveyExamples strip(double depthMm) {
+    public SurveyExamples strip(double depthMm) {
         strip = Length.ofMm(depthMm);
         return this;
     }
 
-    SurveyExamples risk(double chance) {
+    public SurveyExamples risk(double chance) {
         risk = chance;
         return this;
     }
 
-    SurveyExamples edge(String edge, EdgeKind kind) {
+    public SurveyExamples edge(String edge, EdgeKind kind) {
         edges.add(new EdgeNote(names(edge), kind, null, null, null));
         return this;
     }
 
-    SurveyExamples tape(String ends, double mm, double sureMm) {
+    public SurveyExamples tape(String ends, double mm, double sureMm) {
         measures.add(new Measure.TapeLength(names(ends), Length.ofMm(mm), null, Length.ofMm(sureMm), null));
         return this;
     }
 
-    SurveyExamples tape(String ends, double mm) {
+    public SurveyExamples tape(String ends, double mm) {
         measures.add(new Measure.TapeLength(names(ends), Length.ofMm(mm), null, null, null));
         return this;
     }
 
-    SurveyExamples slope(String ends, double mm, double sureMm) {
+    public SurveyExamples slope(String ends, double mm, double sureMm) {
         measures.add(new Measure.TapeLength(
                 names(ends), Length.ofMm(mm), Measure.Held.ALONG_THE_GROUND, Length.ofMm(sureMm), null));
         return this;
     }
 
-    SurveyExamples angle(String points, double deg, double sureDeg) {
+    public SurveyExamples angle(String points, double deg, double sureDeg) {
         measures.add(new Measure.GaugeAngle(names(points), Angle.ofDegrees(deg), Angle.ofDegrees(sureDeg), null));
         return this;
     }
 
-    SurveyExamples offset(String point, String from, double along, double off, Measure.Hand side, double sureMm) {
+    public SurveyExamples offset(
+            String point, String from, double along, double off, Measure.Hand side, double sureMm) {
         measures.add(new Measure.BaselineOffset(
                 point, names(from), Length.ofMm(along), Length.ofMm(off), side, Length.ofMm(sureMm), null));
         return this;
     }
 
-    SurveyExamples chain(String points, double sureMm, double... lengths) {
+    public SurveyExamples chain(String points, double sureMm, double... lengths) {
         List<Length> pieces = Arrays.stream(lengths).mapToObj(Length::ofMm).toList();
         measures.add(new Measure.TapeChain(names(points), pieces, Length.ofMm(sureMm), null, null));
         return this;
     }
 
-    SurveyExamples level(String point, double mm, double sureMm) {
+    public SurveyExamples level(String point, double mm, double sureMm) {
         measures.add(new Measure.LevelReading(point, Length.ofMm(mm), Length.ofMm(sureMm), null));
         return this;
     }
 
-    SurveyExamples rise(String points, double mm, double sureMm) {
+    public SurveyExamples rise(String points, double mm, double sureMm) {
         measures.add(new Measure.Rise(names(points), Length.ofMm(mm), Length.ofMm(sureMm), null));
         return this;
     }
 
-    SurveyExamples lean(String edge, double topMm, double bottomMm) {
+    public SurveyExamples lean(String edge, double topMm, double bottomMm) {
         measures.add(new Measure.WallLean(names(edge), Length.ofMm(topMm), Length.ofMm(bottomMm), null, null));
         return this;
     }
 
-    SurveyExamples arc(String edge, double riseMm, Measure.Bulge bulges) {
+    public SurveyExamples arc(String edge, double riseMm, Measure.Bulge bulges) {
         measures.add(new Measure.ArcRise(names(edge), Length.ofMm(riseMm), bulges, null, null));
         return this;
     }
 
-    SurveyExamples add(Measure measure) {
+    public SurveyExamples add(Measure measure) {
         measures.add(measure);
         return this;
     }
 
-    SurveyNotes notes() {
+    public SurveyNotes notes() {
         return new SurveyNotes(corners, round, strip, edges, measures, risk);
     }
 
-    SurveyAnswer answer() {
+    public SurveyAnswer answer() {
         return BorderSurvey.adjust(notes());
     }
 
-    SurveyAnswer answer(UnitSystem units) {
+    public SurveyAnswer answer(UnitSystem units) {
         return BorderSurvey.adjust(notes(), units);
     }
 
-    SurveyAnswer.Adjusted adjusted() {
+    public SurveyAnswer.Adjusted adjusted() {
         return adjusted(answer());
     }
 
-    static SurveyAnswer.Adjusted adjusted(SurveyAnswer answer) {
+    public static SurveyAnswer.Adjusted adjusted(SurveyAnswer answer) {
         if (answer instanceof SurveyAnswer.Adjusted adjusted) {
             return adjusted;
         }
@@ -137,7 +138,7 @@ final class SurveyExamples {
     }
 
     /** The wall behind the shed: three walls and a gauge; one redundancy. */
-    static SurveyExamples wedge() {
+    public static SurveyExamples wedge() {
         return border("A B C")
                 .tape("A B", 4210, 4)
                 .tape("B C", 3360, 4)
@@ -146,7 +147,7 @@ final class SurveyExamples {
     }
 
     /** A line of eight short lengths and one pull; the corners in front are set off square. */
-    static SurveyExamples fence() {
+    public static SurveyExamples fence() {
         return border("A B C D")
                 .clockwise()
                 .tape("A B", 9605, 3)
@@ -160,7 +161,7 @@ final class SurveyExamples {
     }
 
     /** Two walls that meet at 127 or 128 degrees, a strip along them. */
-    static SurveyExamples bend() {
+    public static SurveyExamples bend() {
         return border("A B C")
                 .strip(540)
                 .tape("A B", 4380, 3)

@@ -5,8 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.measure.UnitSystem;
-import borderwright.engine.survey.SurveyReport.Candidate;
-import borderwright.engine.survey.SurveyReport.Reading;
+import borderwright.engine.survey.checks.SurveyReport;
+import borderwright.engine.survey.checks.SurveyReport.Candidate;
+import borderwright.engine.survey.checks.SurveyReport.Reading;
 import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;

@@ -4,9 +4,9 @@ import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
-import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
@@ -29,11 +29,11 @@ public final class AngleTemplate {
     private static final double WEDGE_HANGING_MM = 14;
 
     private final LengthFormat lengths;
-    private final Sketch sketch;
+    private final DrawingBuilder sketch;
 
     private AngleTemplate(UnitSystem units, double widthMm) {
         this.lengths = new LengthFormat(units);
-        this.sketch = new Sketch(widthMm, HEIGHT_MM);
+        this.sketch = new DrawingBuilder(widthMm, HEIGHT_MM);
     }
 
     /** Length of the check bars, mm. */
@@ -118,7 +118,13 @@ public final class AngleTemplate {
         String text = lengths.angle(inside) + " inside the planter";
         Spot above = vertex.plus(0, hanging ? -5 : -radius + 4);
         sketch.label(
-                text, above, TextSize.NAME, true, Tone.BLACK, List.of(new Sketch.Place(above, Mark.Anchor.MIDDLE)), 0);
+                text,
+                above,
+                TextSize.NAME,
+                true,
+                Tone.BLACK,
+                List.of(new DrawingBuilder.Place(above, Mark.Anchor.MIDDLE)),
+                0);
         sketch.label("outer face of a wall", left.towards(vertex, 0.3), TextSize.NORMAL, false, Tone.BLACK);
         sketch.label("outer face of a wall", right.towards(vertex, 0.3), TextSize.NORMAL, false, Tone.BLACK);
     }

@@ -1,15 +1,15 @@
 package borderwright.pack.drawings;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.ground.BoxGround;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Hatch;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
-import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
@@ -29,7 +29,7 @@ public final class BedSection {
         BoxGround ground = plan.site().ground().boxes().get(0);
         Box box = plan.boxes().get(0);
         boolean hard = wish.surfaceOrHabit().isHard();
-        Sketch sketch = new Sketch(widthMm, HEIGHT_MM);
+        DrawingBuilder sketch = new DrawingBuilder(widthMm, HEIGHT_MM);
         double left = widthMm * 0.12;
         double right = widthMm * 0.52;
         double wall = 3;
@@ -97,7 +97,7 @@ public final class BedSection {
                 "The bed of " + ground.box() + " cut through: wall, bed, gravel and level dug to; not to scale");
     }
 
-    private static void note(Sketch sketch, double x, double y, String text, double toX, double toY) {
+    private static void note(DrawingBuilder sketch, double x, double y, String text, double toX, double toY) {
         sketch.line(Pen.FINE, new Spot(x - 1, y - 0.9), new Spot(toX, toY));
         sketch.text(text, new Spot(x, y), TextSize.NORMAL, Mark.Anchor.START, false);
     }

@@ -4,10 +4,10 @@ import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Hatch;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
-import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
@@ -21,11 +21,11 @@ public final class BoardDrawing {
     private static final double ABOVE_MM = 4.2;
     private static final double BELOW_MM = 4.2;
 
-    private final Sketch sketch;
+    private final DrawingBuilder sketch;
     private final double perMm;
     private final LengthFormat lengths;
 
-    private BoardDrawing(Sketch sketch, double perMm, LengthFormat lengths) {
+    private BoardDrawing(DrawingBuilder sketch, double perMm, LengthFormat lengths) {
         this.sketch = sketch;
         this.perMm = perMm;
         this.lengths = lengths;
@@ -43,7 +43,7 @@ public final class BoardDrawing {
             List<String> waiting,
             LengthFormat lengths,
             double widthMm) {
-        Sketch sketch = new Sketch(widthMm, ABOVE_MM + BOARD_MM + BELOW_MM);
+        DrawingBuilder sketch = new DrawingBuilder(widthMm, ABOVE_MM + BOARD_MM + BELOW_MM);
         BoardDrawing drawing = new BoardDrawing(sketch, (widthMm - 0.6) / longest.mm(), lengths);
         drawing.board(board, names, waiting);
         return sketch.finish("Board " + board.id() + " with its pieces in order");
@@ -139,10 +139,10 @@ public final class BoardDrawing {
             return;
         }
         double y = down < 4 ? ABOVE_MM - 1.1 : ABOVE_MM + BOARD_MM + 2.6;
-        List<Sketch.Place> places = new ArrayList<>();
+        List<DrawingBuilder.Place> places = new ArrayList<>();
         for (double shift = 0; shift <= 24; shift += 2) {
-            places.add(new Sketch.Place(new Spot(middle + shift, y), Mark.Anchor.MIDDLE));
-            places.add(new Sketch.Place(new Spot(middle - shift, y), Mark.Anchor.MIDDLE));
+            places.add(new DrawingBuilder.Place(new Spot(middle + shift, y), Mark.Anchor.MIDDLE));
+            places.add(new DrawingBuilder.Place(new Spot(middle - shift, y), Mark.Anchor.MIDDLE));
         }
         sketch.label(text, new Spot(middle, ABOVE_MM + down - 0.8), TextSize.FINE, bold, tone, places, 0);
     }

@@ -1,18 +1,18 @@
 package borderwright.pack.drawings;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Piece;
-import borderwright.engine.buildup.SideFrame;
+import borderwright.engine.buildup.draft.SideFrame;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.strength.SideBow;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.box.BowLine;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
 import borderwright.pack.paper.Scale;
-import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
@@ -155,7 +155,7 @@ public final class BowDrawing {
 
     private Drawing draw(List<Face> row, UnitSystem units, double widthMm) {
         int courses = row.stream().mapToInt(face -> face.lines.size()).max().orElseThrow();
-        Sketch sketch = new Sketch(widthMm, ABOVE_MM + courses * PITCH_MM + BAR_MM);
+        DrawingBuilder sketch = new DrawingBuilder(widthMm, ABOVE_MM + courses * PITCH_MM + BAR_MM);
         double left = 0;
         for (Face face : row) {
             draw(sketch, face, left);
@@ -173,7 +173,7 @@ public final class BowDrawing {
                 "Sides of " + report.box() + " seen from outside, scale " + scale.words() + ", " + bow + "; " + sides);
     }
 
-    private void draw(Sketch sketch, Face face, double left) {
+    private void draw(DrawingBuilder sketch, Face face, double left) {
         sketch.text(name(face), new Spot(left, 3.2), TextSize.NAME, Mark.Anchor.START, true);
         double right = left + widthMm(face);
         double bottom = ABOVE_MM + (face.lines.size() - 1) * PITCH_MM + MOST_BOW_MM / 2;
@@ -208,7 +208,7 @@ public final class BowDrawing {
                 .toList();
     }
 
-    private void course(Sketch sketch, BowLine line, double left, double right, double y) {
+    private void course(DrawingBuilder sketch, BowLine line, double left, double right, double y) {
         List<BowLine.At> points = line.points();
         List<Spot> curve = new ArrayList<>();
         points.forEach(at -> curve.add(new Spot(x(left, at.alongMm()), y + at.outMm() * bowScale)));

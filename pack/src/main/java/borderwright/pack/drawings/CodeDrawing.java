@@ -1,6 +1,6 @@
 package borderwright.pack.drawings;
 
-import borderwright.pack.paper.Sketch;
+import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.Tone;
 import com.google.zxing.EncodeHintType;
@@ -24,7 +24,7 @@ final class CodeDrawing {
      * @param at its top left corner, margin included
      * @param sideMm its side, margin included, mm
      */
-    static void draw(Sketch sketch, String text, Spot at, double sideMm) {
+    static void draw(DrawingBuilder sketch, String text, Spot at, double sideMm) {
         ByteMatrix code = code(text);
         double square = sideMm / (code.getWidth() + 2 * QUIET);
         for (int row = 0; row < code.getHeight(); row++) {
@@ -43,7 +43,7 @@ final class CodeDrawing {
     }
 
     /** A run of dark squares as one bar, so that no hairline shows between them. */
-    private static void bar(Sketch sketch, Spot at, double square, int row, int from, int to) {
+    private static void bar(DrawingBuilder sketch, Spot at, double square, int row, int from, int to) {
         double left = at.x() + (QUIET + from) * square;
         double right = at.x() + (QUIET + to) * square;
         double top = at.y() + (QUIET + row) * square;

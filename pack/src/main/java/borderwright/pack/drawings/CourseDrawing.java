@@ -1,16 +1,16 @@
 package borderwright.pack.drawings;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Hatch;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
 import borderwright.pack.paper.Scale;
-import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
@@ -34,10 +34,10 @@ public final class CourseDrawing {
     private static final double LONG = 3.5;
 
     private final Box box;
-    private final Sketch sketch;
+    private final DrawingBuilder sketch;
     private final View view;
 
-    private CourseDrawing(Box box, Sketch sketch, View view) {
+    private CourseDrawing(Box box, DrawingBuilder sketch, View view) {
         this.box = box;
         this.sketch = sketch;
         this.view = view;
@@ -100,7 +100,7 @@ public final class CourseDrawing {
         View.Extent extent = View.extent(box.plan().outline().corners(), turn);
         Scale scale = Scale.fitting(
                 units, extent.width(), extent.height(), widthMm - 2 * SIDE_MM, heightMm - ABOVE_MM - BELOW_MM);
-        Sketch sketch = new Sketch(widthMm, scale.paper(extent.height()) + ABOVE_MM + BELOW_MM);
+        DrawingBuilder sketch = new DrawingBuilder(widthMm, scale.paper(extent.height()) + ABOVE_MM + BELOW_MM);
         double left = (widthMm - scale.paper(extent.width())) / 2;
         CourseDrawing drawing = new CourseDrawing(box, sketch, View.of(scale, turn, extent, new Spot(left, ABOVE_MM)));
         drawing.layer(layer);

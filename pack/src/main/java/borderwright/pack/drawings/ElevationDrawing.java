@@ -1,19 +1,19 @@
 package borderwright.pack.drawings;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
-import borderwright.engine.survey.Ground;
+import borderwright.engine.survey.GroundHeights;
 import borderwright.pack.paper.Dimension;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Hatch;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
 import borderwright.pack.paper.Scale;
-import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
@@ -42,13 +42,14 @@ public final class ElevationDrawing {
     private static final int MANY = 4;
 
     private final FrontLine line;
-    private final Ground ground;
+    private final GroundHeights ground;
     private final LengthFormat lengths;
-    private final Sketch sketch;
+    private final DrawingBuilder sketch;
     private final Scale scale;
     private final Spot zero;
 
-    private ElevationDrawing(FrontLine line, Ground ground, UnitSystem units, Sketch sketch, Scale scale, Spot zero) {
+    private ElevationDrawing(
+            FrontLine line, GroundHeights ground, UnitSystem units, DrawingBuilder sketch, Scale scale, Spot zero) {
         this.line = line;
         this.ground = ground;
         this.lengths = new LengthFormat(units);
@@ -77,7 +78,8 @@ public final class ElevationDrawing {
                 high - low,
                 widthMm - LEFT_MM - RIGHT_MM,
                 heightMm - ABOVE_MM - BELOW_MM - ScaleBar.HEIGHT_MM);
-        Sketch sketch = new Sketch(widthMm, scale.paper(high - low) + ABOVE_MM + BELOW_MM + ScaleBar.HEIGHT_MM);
+        DrawingBuilder sketch =
+                new DrawingBuilder(widthMm, scale.paper(high - low) + ABOVE_MM + BELOW_MM + ScaleBar.HEIGHT_MM);
         double left = StrictMath.max(LEFT_MM, (widthMm - scale.paper(line.lengthMm())) / 2);
         Spot zero = new Spot(left, ABOVE_MM + scale.paper(high));
         ElevationDrawing drawing = new ElevationDrawing(line, plan.outline().ground(), units, sketch, scale, zero);
@@ -100,7 +102,7 @@ public final class ElevationDrawing {
                 .reduce(box.plan().bedMm(), StrictMath::min);
     }
 
-    private static double lowest(FrontLine line, Ground ground) {
+    private static double lowest(FrontLine line, GroundHeights ground) {
         double low =
                 line.sides().stream().mapToDouble(s -> deepest(s.box())).min().orElseThrow();
         for (int i = 0; i <= GROUND_PARTS; i++) {
@@ -189,12 +191,13 @@ public final class ElevationDrawing {
             return;
         }
         double y = (low.y() + high.y()) / 2 + 0.27 * TextSize.FINE.emMm();
-        List<Sketch.Place> places = new ArrayList<>();
+        List<DrawingBuilder.Place> places = new ArrayList<>();
         for (int i = 1; i < LABEL_PLACES; i++) {
             // From the middle outwards: 0.5, 0.6, 0.4, 0.7, ...
             int steps = i / 2;
             double share = 0.5 + (i % 2 == 0 ? 1.0 : -1.0) * steps / LABEL_PLACES;
-            places.add(new Sketch.Place(new Spot(low.x() + share * (high.x() - low.x()), y), Mark.Anchor.MIDDLE));
+            places.add(new DrawingBuilder.Place(
+                    new Spot(low.x() + share * (high.x() - low.x()), y), Mark.Anchor.MIDDLE));
         }
         sketch.labelIfRoom(piece.label(), TextSize.FINE, piece.waits() ? Tone.ACCENT : Tone.BLACK, places);
     }

@@ -1,10 +1,10 @@
 package borderwright.pack.drawings;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.layout.DividerLine;
-import borderwright.engine.layout.SidePlan;
+import borderwright.engine.layout.plan.DividerLine;
+import borderwright.engine.layout.plan.SidePlan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -1,9 +1,9 @@
 package borderwright.pack.drawings;
 
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
-import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
@@ -53,7 +53,7 @@ public final class LabelPage {
         double width = widthMm / COLUMNS;
         double height = heightMm / ROWS;
         int rows = (labels.size() + COLUMNS - 1) / COLUMNS;
-        Sketch sketch = new Sketch(widthMm, rows * height);
+        DrawingBuilder sketch = new DrawingBuilder(widthMm, rows * height);
         for (int row = 0; row <= rows; row++) {
             sketch.line(CUT, new Spot(0, row * height), new Spot(widthMm, row * height));
         }
@@ -68,7 +68,7 @@ public final class LabelPage {
                 + labels.get(labels.size() - 1).name() + ", each with a QR code of what it says");
     }
 
-    private static void label(Sketch sketch, Label label, Spot at, double width, double height) {
+    private static void label(DrawingBuilder sketch, Label label, Spot at, double width, double height) {
         CodeDrawing.draw(sketch, label.coded(), at.plus(PAD_MM, (height - CODE_MM) / 2), CODE_MM);
         double left = CODE_MM + PAD_MM + 1;
         double room = width - left - PAD_MM;

@@ -5,8 +5,8 @@ import borderwright.engine.geometry.Point;
 import borderwright.engine.ground.NearbyPlace;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.survey.Outline;
+import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Pen;
-import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
@@ -23,11 +23,11 @@ final class NearbyDrawing {
     private static final double LEAST_TRUNK_MM = 0.7;
     private static final double HALF_BAR_MM = 0.75;
 
-    private final Sketch sketch;
+    private final DrawingBuilder sketch;
     private final View view;
     private final LengthFormat lengths;
 
-    NearbyDrawing(Sketch sketch, View view, LengthFormat lengths) {
+    NearbyDrawing(DrawingBuilder sketch, View view, LengthFormat lengths) {
         this.sketch = sketch;
         this.view = view;
         this.lengths = lengths;

@@ -1,16 +1,16 @@
 package borderwright.pack.drawings;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.measure.UnitSystem;
-import borderwright.engine.plan.PegList;
-import borderwright.engine.plan.PegString;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.settingout.PegList;
+import borderwright.engine.settingout.PegString;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
 import borderwright.pack.paper.Scale;
-import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
@@ -41,10 +41,11 @@ public final class PegDrawing {
         double turn = Turn.largest(units, plan.boxes(), places, roomWidth, roomHeight);
         View.Extent extent = View.extent(places, turn);
         Scale scale = Scale.fitting(units, extent.width(), extent.height(), roomWidth, roomHeight);
-        Sketch sketch = new Sketch(widthMm, scale.paper(extent.height()) + ABOVE_MM + BELOW_MM + ScaleBar.HEIGHT_MM);
+        DrawingBuilder sketch =
+                new DrawingBuilder(widthMm, scale.paper(extent.height()) + ABOVE_MM + BELOW_MM + ScaleBar.HEIGHT_MM);
         double left = (widthMm - scale.paper(extent.width())) / 2;
         View view = View.of(scale, turn, extent, new Spot(left, ABOVE_MM));
-        BorderEdges.draw(sketch, view, plan.outline());
+        EdgeDrawing.draw(sketch, view, plan.outline());
         plan.boxes().forEach(b -> sketch.shape(view.at(b.plan().outline()), Pen.EDGE, Tone.PALE));
         pegs.pegs().forEach(p -> sketch.dot(view.at(p.at()), 0.6, null, Tone.BLACK));
         if (pegs.pegs().size() <= MOST_SINGLE) {
@@ -65,7 +66,7 @@ public final class PegDrawing {
         return sketch.finish("Peg numbers at the corners of the boxes, and the known points");
     }
 
-    private static void numbers(Sketch sketch, View view, Box box, PegList pegs) {
+    private static void numbers(DrawingBuilder sketch, View view, Box box, PegList pegs) {
         List<PegList.Peg> own = pegs.pegs().stream()
                 .filter(p -> p.box().equals(box.plan().name()))
                 .toList();
@@ -78,16 +79,16 @@ public final class PegDrawing {
         String range = own.get(0).number() + "-" + own.get(own.size() - 1).number();
         // The middle of the box first; a little beside it where the name of a known point stands there.
         double em = TextSize.FINE.emMm();
-        List<Sketch.Place> places = new ArrayList<>();
+        List<DrawingBuilder.Place> places = new ArrayList<>();
         for (double acrossMm : List.of(0.0, 1.5 * em, -1.5 * em, 3 * em, -3 * em)) {
             for (double downMm : List.of(0.0, em, -em)) {
-                places.add(new Sketch.Place(at.plus(acrossMm, downMm + 0.27 * em), Mark.Anchor.MIDDLE));
+                places.add(new DrawingBuilder.Place(at.plus(acrossMm, downMm + 0.27 * em), Mark.Anchor.MIDDLE));
             }
         }
         sketch.label(range, at, TextSize.FINE, false, Tone.BLACK, places, 0);
     }
 
-    private static void label(Sketch sketch, String text, Spot at) {
+    private static void label(DrawingBuilder sketch, String text, Spot at) {
         sketch.label(text, at, TextSize.NORMAL, false, Tone.BLACK);
     }
 }

@@ -1,21 +1,21 @@
 package borderwright.pack.drawings;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.layout.Opening;
-import borderwright.engine.layout.SidePlan;
+import borderwright.engine.layout.plan.Opening;
+import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.paper.Dimension;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Hatch;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
 import borderwright.pack.paper.Scale;
-import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
@@ -50,10 +50,10 @@ public final class PlanDrawing {
 
     private final Plan plan;
     private final LengthFormat lengths;
-    private final Sketch sketch;
+    private final DrawingBuilder sketch;
     private final View view;
 
-    private PlanDrawing(Plan plan, Sketch sketch, View view) {
+    private PlanDrawing(Plan plan, DrawingBuilder sketch, View view) {
         this.plan = plan;
         this.lengths = new LengthFormat(plan.garden().unitsOrMetric());
         this.sketch = sketch;
@@ -73,7 +73,7 @@ public final class PlanDrawing {
         Scale scale = Scale.fitting(units, extent.width(), extent.height(), roomWidth, roomHeight);
         double needed = scale.paper(extent.height()) + above + below + ScaleBar.HEIGHT_MM;
         double left = (widthMm - scale.paper(extent.width())) / 2;
-        Sketch sketch = new Sketch(widthMm, StrictMath.min(heightMm, needed));
+        DrawingBuilder sketch = new DrawingBuilder(widthMm, StrictMath.min(heightMm, needed));
         View view = View.of(scale, turn, extent, new Spot(left, above));
         PlanDrawing drawing = new PlanDrawing(plan, sketch, view);
         drawing.everything();
@@ -83,7 +83,7 @@ public final class PlanDrawing {
     private static List<Point> places(Plan plan) {
         List<Point> places = new ArrayList<>(plan.outline().ring().corners());
         for (int i = 0; i < plan.outline().ring().size(); i++) {
-            places.addAll(BorderEdges.places(plan.outline(), i));
+            places.addAll(EdgeDrawing.places(plan.outline(), i));
         }
         plan.boxes().forEach(b -> places.addAll(b.plan().outline().corners()));
         places.addAll(NearbyDrawing.places(plan.site().ground().near(), plan.outline()));
@@ -92,7 +92,7 @@ public final class PlanDrawing {
 
     private void everything() {
         plan.layout().openings().forEach(this::opening);
-        BorderEdges.draw(sketch, view, plan.outline());
+        EdgeDrawing.draw(sketch, view, plan.outline());
         plan.boxes().forEach(this::box);
         if (plan.boxes().size() <= MOST_SAID) {
             FrontLine.of(plan.boxes()).forEach(this::front);
@@ -131,10 +131,10 @@ public final class PlanDrawing {
         }
     }
 
-    private static List<Sketch.Place> centred(Spot middle, TextSize size, double turnDeg) {
+    private static List<DrawingBuilder.Place> centred(Spot middle, TextSize size, double turnDeg) {
         double off = 0.27 * size.emMm();
         Spot at = turnDeg == 0 ? middle.plus(0, off) : middle.plus(off, 0);
-        return List.of(new Sketch.Place(at, Mark.Anchor.MIDDLE));
+        return List.of(new DrawingBuilder.Place(at, Mark.Anchor.MIDDLE));
     }
 
     /** The largest size at which a name fits into its planter, level or else upwards; the usual size where none does. */

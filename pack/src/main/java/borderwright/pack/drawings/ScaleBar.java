@@ -2,10 +2,10 @@ package borderwright.pack.drawings;
 
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
 import borderwright.pack.paper.Scale;
-import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
@@ -23,7 +23,7 @@ final class ScaleBar {
     /** Height that it takes, mm. */
     static final double HEIGHT_MM = 7;
 
-    static void draw(Sketch sketch, Scale scale, UnitSystem units, Spot lowerLeft) {
+    static void draw(DrawingBuilder sketch, Scale scale, UnitSystem units, Spot lowerLeft) {
         List<Double> lengths = units == UnitSystem.METRIC ? METRIC_MM : IMPERIAL_MM;
         double lengthMm =
                 lengths.stream().filter(l -> scale.paper(l) >= 18).findFirst().orElse(lengths.get(lengths.size() - 1));

@@ -6,13 +6,14 @@ import borderwright.engine.geometry.Point;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
-import borderwright.engine.survey.SurveyReport;
+import borderwright.engine.survey.checks.SurveyReport;
+import borderwright.engine.survey.network.ErrorEllipse;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Ellipse;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
 import borderwright.pack.paper.Scale;
-import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
@@ -36,11 +37,11 @@ public final class SurveyDrawing {
     private static final List<Double> ELLIPSE_SCALES = List.of(20., 10., 5., 2., 1., 0.5, 0.2, 0.1, 0.05, 0.02, 0.01);
 
     private final Plan plan;
-    private final Sketch sketch;
+    private final DrawingBuilder sketch;
     private final View view;
     private final Map<String, Point> points = new LinkedHashMap<>();
 
-    private SurveyDrawing(Plan plan, Sketch sketch, View view) {
+    private SurveyDrawing(Plan plan, DrawingBuilder sketch, View view) {
         this.plan = plan;
         this.sketch = sketch;
         this.view = view;
@@ -55,7 +56,7 @@ public final class SurveyDrawing {
         View.Extent extent = View.extent(places, turn);
         Scale scale = Scale.fitting(
                 units, extent.width(), extent.height(), widthMm - 2 * SIDE_MM, heightMm - ABOVE_MM - BELOW_MM);
-        Sketch sketch = new Sketch(widthMm, scale.paper(extent.height()) + ABOVE_MM + BELOW_MM);
+        DrawingBuilder sketch = new DrawingBuilder(widthMm, scale.paper(extent.height()) + ABOVE_MM + BELOW_MM);
         double left = (widthMm - scale.paper(extent.width())) / 2;
         SurveyDrawing drawing = new SurveyDrawing(plan, sketch, View.of(scale, turn, extent, new Spot(left, ABOVE_MM)));
         drawing.everything(units);
@@ -133,7 +134,7 @@ public final class SurveyDrawing {
     }
 
     private void ellipse(SurveyReport.SurveyedPoint point, double scale) {
-        SurveyReport.Ellipse e = point.ellipse();
+        ErrorEllipse e = point.ellipse();
         if (e.majorMm() * scale > 0.15) {
             sketch.shape(
                     Ellipse.spots(

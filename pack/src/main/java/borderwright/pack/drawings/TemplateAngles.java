@@ -1,8 +1,8 @@
 package borderwright.pack.drawings;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.EndCut;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.EndCut;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.LengthFormat;

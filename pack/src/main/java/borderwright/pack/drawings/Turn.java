@@ -1,9 +1,9 @@
 package borderwright.pack.drawings;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.layout.SidePlan;
+import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.pack.paper.Scale;
 import borderwright.pack.paper.View;

@@ -1,7 +1,7 @@
 package borderwright.pack.drawings;
 
-import borderwright.engine.buildup.EndCut;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.EndCut;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.EdgeKind;
 import java.util.Locale;
 

@@ -1,7 +1,7 @@
 package borderwright.pack.pages;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Ring;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,6 +1,6 @@
 package borderwright.pack.pages;
 
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.pack.drawings.Words;
 import java.util.ArrayList;
 import java.util.EnumMap;

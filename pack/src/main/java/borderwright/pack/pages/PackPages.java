@@ -2,7 +2,7 @@ package borderwright.pack.pages;
 
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
-import borderwright.pack.PaperSize;
+import borderwright.pack.paper.PaperSize;
 import borderwright.pack.paper.TypeFace;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
@@ -26,7 +26,7 @@ public final class PackPages {
      * @param date printed on the brief; empty for an undated pack
      */
     public static byte[] pdf(Plan plan, Comparison variants, PaperSize paper, Optional<LocalDate> date) {
-        List<Sheet> sheets = Sheets.of(plan, variants, paper, date);
+        List<Sheet> sheets = SheetList.of(plan, variants, paper, date);
         DrawingBook drawings = new DrawingBook();
         String xhtml = xhtml(plan, sheets, paper, drawings);
         return PdfRenderer.render(xhtml, drawings, new DocumentStamp(date, xhtml));
@@ -41,7 +41,7 @@ public final class PackPages {
                                 "plan", plan,
                                 "sheets", sheets,
                                 "style", PageStyle.css(plan.garden(), sheets, paper),
-                                "f", Figures.in(plan.garden().unitsOrMetric()),
+                                "f", PrintedFigures.in(plan.garden().unitsOrMetric()),
                                 "book", drawings),
                         out);
         return TypeFace.REGULAR.writable(inQuotes(out.toString()));

@@ -1,7 +1,7 @@
 package borderwright.pack.pages;
 
 import borderwright.engine.garden.Garden;
-import borderwright.pack.PaperSize;
+import borderwright.pack.paper.PaperSize;
 import borderwright.pack.paper.Tone;
 import borderwright.pack.paper.TypeFace;
 import java.util.List;

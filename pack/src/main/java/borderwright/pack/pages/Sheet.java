@@ -1,15 +1,15 @@
 package borderwright.pack.pages;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.filling.Filling;
 import borderwright.engine.filling.Weights;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.plan.Comparison;
-import borderwright.engine.plan.PegList;
-import borderwright.engine.plan.PegString;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.settingout.PegList;
+import borderwright.engine.settingout.PegString;
 import borderwright.engine.strength.SideBow;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.worked.Check;
@@ -91,7 +91,7 @@ public sealed interface Sheet {
         }
 
         /** Strings on which the tape is read at the same places. */
-        public List<List<PegString>> alikeStrings(Figures f) {
+        public List<List<PegString>> alikeStrings(PrintedFigures f) {
             Map<String, List<PegString>> alike = new LinkedHashMap<>();
             strings.forEach(string -> alike.computeIfAbsent(readings(string, f), k -> new ArrayList<>())
                     .add(string));
@@ -99,7 +99,7 @@ public sealed interface Sheet {
         }
 
         /** Where the tape is read along a string. */
-        public String readings(PegString string, Figures f) {
+        public String readings(PegString string, PrintedFigures f) {
             return String.join(
                     ", ",
                     string.stops().stream()
@@ -117,7 +117,7 @@ public sealed interface Sheet {
         }
 
         /** Distances to check that read the same, with their boxes. */
-        public List<Alike<PegList.Check>> checks(Figures f) {
+        public List<Alike<PegList.Check>> checks(PrintedFigures f) {
             return Alike.group(list.checks(), PegList.Check::box, check -> f.length(check.distanceMm()));
         }
     }
@@ -165,7 +165,7 @@ public sealed interface Sheet {
         }
 
         /** What a card's pieces are, in short; where they are marked by hand with the length of each. */
-        public List<String> parts(CuttingPlan.SetUp setUp, Figures f) {
+        public List<String> parts(CuttingPlan.SetUp setUp, PrintedFigures f) {
             if (setUp.stop().ticks() > 0) {
                 return PartLabels.said(setUp.labels());
             }
@@ -179,7 +179,7 @@ public sealed interface Sheet {
         }
 
         /** The length at which a piece is cut, long point to long point; empty for one that no board gives. */
-        public String length(String label, Figures f) {
+        public String length(String label, PrintedFigures f) {
             return plan.cutting().boards().stream()
                     .flatMap(board -> board.cuts().stream())
                     .filter(cut -> cut.label().equals(label))
@@ -219,7 +219,7 @@ public sealed interface Sheet {
         }
 
         /** Boxes of which the table says the same. */
-        public List<Alike<Box>> boxes(Figures f) {
+        public List<Alike<Box>> boxes(PrintedFigures f) {
             return Alike.group(
                     plan.boxes(),
                     box -> box.plan().name(),
@@ -269,7 +269,7 @@ public sealed interface Sheet {
         }
 
         /** What a piece weighs as it arrives, and who should lift it where that is more than one person's. */
-        public String weight(Piece piece, Figures f) {
+        public String weight(Piece piece, PrintedFigures f) {
             double kg = Weights.pieceKg(piece, sections);
             return kg == 0 ? "" : f.pieceWeight(kg) + (kg > Filling.LIFT_KG ? ", two people" : "");
         }
@@ -320,7 +320,7 @@ public sealed interface Sheet {
         }
 
         /** Sides that read the same, with their letters. */
-        public List<Alike<SideBow>> sides(Figures f) {
+        public List<Alike<SideBow>> sides(PrintedFigures f) {
             return Alike.group(
                     report.sides(),
                     SideBow::letter,

@@ -3,17 +3,17 @@ package borderwright.pack.pages;
 import borderwright.engine.filling.BoxWeight;
 import borderwright.engine.filling.LinerPlan;
 import borderwright.engine.filling.SoilVolume;
+import borderwright.engine.floors.FloorOption;
 import borderwright.engine.ground.BoxGround;
-import borderwright.engine.ground.Clearance;
 import borderwright.engine.ground.SheetPlan;
+import borderwright.engine.ground.SiteClearance;
 import borderwright.engine.measure.UnitSystem;
-import borderwright.engine.plan.PegList;
 import borderwright.engine.plan.Plan;
-import borderwright.engine.plan.PlatformChoice;
 import borderwright.engine.planting.CropFit;
 import borderwright.engine.planting.PlantingPlan;
 import borderwright.engine.sequence.WorkDay;
 import borderwright.engine.sequence.WorkTask;
+import borderwright.engine.settingout.PegList;
 import borderwright.pack.paper.Drawing;
 import java.time.Month;
 import java.time.format.TextStyle;
@@ -39,7 +39,7 @@ public interface SiteSheet extends Sheet.Site {
         }
 
         /** Boxes whose ground reads the same. */
-        public List<Alike<BoxGround>> boxes(Figures f) {
+        public List<Alike<BoxGround>> boxes(PrintedFigures f) {
             return Alike.group(
                     plan.site().ground().boxes(),
                     BoxGround::box,
@@ -51,21 +51,21 @@ public interface SiteSheet extends Sheet.Site {
         }
 
         /** Boxes whose corners read the same. */
-        public List<Alike<BoxGround>> corners(Figures f) {
+        public List<Alike<BoxGround>> corners(PrintedFigures f) {
             return Alike.group(plan.site().ground().boxes(), BoxGround::box, b -> corners(f, b));
         }
 
-        private static String corners(Figures f, BoxGround box) {
+        private static String corners(PrintedFigures f, BoxGround box) {
             StringBuilder out = new StringBuilder();
             box.corners().forEach(c -> out.append('|').append(f.dig(c.cutMm())).append(f.dig(c.fillMm())));
             return out.toString();
         }
 
         /** What planters keep clear of, those that read the same in one row. */
-        public List<Alike<Clearance>> clearances(Figures f) {
+        public List<Alike<SiteClearance>> clearances(PrintedFigures f) {
             return Alike.group(
                     plan.site().ground().clearances(),
-                    Clearance::box,
+                    SiteClearance::box,
                     c -> c.what()
                             + '|'
                             + c.from()
@@ -78,7 +78,7 @@ public interface SiteSheet extends Sheet.Site {
         }
 
         /** A verdict in words. */
-        public static String said(Clearance.Verdict verdict) {
+        public static String said(SiteClearance.Verdict verdict) {
             return switch (verdict) {
                 case HOLDS -> "holds";
                 case DOES_NOT_HOLD -> "does not hold";
@@ -96,7 +96,7 @@ public interface SiteSheet extends Sheet.Site {
         }
 
         /** Boxes whose sides stand alike in the ground. */
-        public List<Alike<BoxGround>> sides(Figures f) {
+        public List<Alike<BoxGround>> sides(PrintedFigures f) {
             return Alike.group(plan.site().ground().boxes(), BoxGround::box, b -> {
                 StringBuilder out = new StringBuilder();
                 b.sides()
@@ -110,7 +110,7 @@ public interface SiteSheet extends Sheet.Site {
         }
 
         /** How much wall shows at the highest and at the lowest ground before each side; said once where all are alike. */
-        public String shown(BoxGround box, Figures f) {
+        public String shown(BoxGround box, PrintedFigures f) {
             List<String> sides = box.sides().stream()
                     .map(s -> range(f.roughLength(s.shownLeastMm()), f.roughLength(s.shownMostMm())))
                     .toList();
@@ -145,7 +145,7 @@ public interface SiteSheet extends Sheet.Site {
         }
 
         /** Strips of the membrane that are alike, box by box. */
-        public List<Alike<SheetPlan.Strip>> strips(Figures f) {
+        public List<Alike<SheetPlan.Strip>> strips(PrintedFigures f) {
             return Alike.group(
                     plan.site().ground().sheet().orElseThrow().strips(),
                     s -> s.box() + ", roll " + s.roll(),
@@ -168,16 +168,16 @@ public interface SiteSheet extends Sheet.Site {
         }
 
         /** What does not hold or cannot be met with another floor, beyond what is so with the floor as wished. */
-        public List<String> floorTrouble(PlatformChoice row) {
+        public List<String> floorTrouble(FloorOption row) {
             List<String> already = plan.site().platforms().stream()
-                    .filter(PlatformChoice::asWished)
+                    .filter(FloorOption::asWished)
                     .flatMap(own -> own.unmet().stream())
                     .toList();
             return row.unmet().stream().filter(s -> !already.contains(s)).toList();
         }
 
         /** Planters that take the same. */
-        public List<Alike<SoilVolume>> planters(Figures f) {
+        public List<Alike<SoilVolume>> planters(PrintedFigures f) {
             return Alike.group(
                     plan.site().filling().planters(),
                     SoilVolume::planter,
@@ -188,14 +188,14 @@ public interface SiteSheet extends Sheet.Site {
         }
 
         /** What a filled, soaked box lays on the ground under it, to 10 kg/m2 or a pound a square foot. */
-        public String load(BoxWeight weight, Figures f) {
+        public String load(BoxWeight weight, PrintedFigures f) {
             return f.units() == UnitSystem.IMPERIAL
                     ? f.decimal(weight.kgPerM2() * LB_PER_SQ_FT, 0) + " lb/sq ft"
                     : f.decimal(weight.kgPerM2() / 10, 0) + "0 kg/m2";
         }
 
         /** Boxes that weigh the same. */
-        public List<Alike<BoxWeight>> weights(Figures f) {
+        public List<Alike<BoxWeight>> weights(PrintedFigures f) {
             return Alike.group(
                     plan.site().filling().weights(),
                     BoxWeight::box,
@@ -206,7 +206,7 @@ public interface SiteSheet extends Sheet.Site {
         }
 
         /** Strips of the liner that are alike. */
-        public List<Alike<LinerPlan.Strip>> strips(Figures f) {
+        public List<Alike<LinerPlan.Strip>> strips(PrintedFigures f) {
             return Alike.group(
                     plan.site().filling().liner().orElseThrow().strips(),
                     LinerPlan.Strip::planter,
@@ -243,14 +243,14 @@ public interface SiteSheet extends Sheet.Site {
         }
 
         /** A watering in litres for each square metre; with imperial units as a depth of rain. */
-        public String water(CropFit fit, Figures f) {
+        public String water(CropFit fit, PrintedFigures f) {
             return f.units() == UnitSystem.IMPERIAL
                     ? f.length(fit.watering().readyMm()) + " of rain"
                     : f.decimal(fit.watering().readyMm(), 0) + " litres/m2";
         }
 
         /** Planters with the same hours of sun. */
-        public List<Alike<PlantingPlan.Sun>> sun(Figures f) {
+        public List<Alike<PlantingPlan.Sun>> sun(PrintedFigures f) {
             return Alike.group(plan.site().planting().sun(), PlantingPlan.Sun::planter, s -> {
                 StringBuilder out = new StringBuilder(f.decimal(s.meanHours(), 1));
                 s.months().forEach(m -> out.append('|').append(f.decimal(m.hours(), 1)));
@@ -259,7 +259,7 @@ public interface SiteSheet extends Sheet.Site {
         }
 
         /** Boxes with the same rim. */
-        public List<Alike<PlantingPlan.Rim>> rims(Figures f) {
+        public List<Alike<PlantingPlan.Rim>> rims(PrintedFigures f) {
             return Alike.group(
                     plan.site().planting().rims(),
                     PlantingPlan.Rim::box,
@@ -355,7 +355,7 @@ public interface SiteSheet extends Sheet.Site {
      *
      * @param stages in the order of the job
      */
-    record CautionSheet(List<Cautions.Stage> stages) implements SiteSheet {
+    record CautionSheet(List<CautionNotes.Stage> stages) implements SiteSheet {
         public CautionSheet {
             stages = List.copyOf(stages);
         }

@@ -24,7 +24,7 @@ public final class Dimension {
      *
      * @param offsetMm how far to the left of the way from {@code a} to {@code b} the line lies, mm; negative to the right
      */
-    public static void between(Sketch sketch, Spot a, Spot b, double offsetMm, String text) {
+    public static void between(DrawingBuilder sketch, Spot a, Spot b, double offsetMm, String text) {
         Spot along = b.minus(a).unit();
         Spot out = along.left().times(StrictMath.signum(offsetMm));
         double distance = StrictMath.abs(offsetMm);
@@ -38,19 +38,19 @@ public final class Dimension {
         write(sketch, from, to, text);
     }
 
-    private static void extension(Sketch sketch, Spot from, Spot out, double distance) {
+    private static void extension(DrawingBuilder sketch, Spot from, Spot out, double distance) {
         if (distance > GAP_MM) {
             sketch.line(Pen.FINE, from.plus(out.times(GAP_MM)), from.plus(out.times(distance + BEYOND_MM)));
         }
     }
 
-    private static void slash(Sketch sketch, Spot at, Spot along) {
+    private static void slash(DrawingBuilder sketch, Spot at, Spot along) {
         Spot turned = along.plus(along.left()).unit().times(SLASH_MM);
         sketch.line(Pen.EDGE, at.minus(turned), at.plus(turned));
     }
 
     /** Text runs left to right, or upwards: it is read from below or from the right. */
-    private static void write(Sketch sketch, Spot a, Spot b, String text) {
+    private static void write(DrawingBuilder sketch, Spot a, Spot b, String text) {
         boolean flip = b.x() < a.x() - 1e-9 || (StrictMath.abs(b.x() - a.x()) <= 1e-9 && b.y() > a.y());
         Spot from = flip ? b : a;
         Spot to = flip ? a : b;
@@ -60,16 +60,16 @@ public final class Dimension {
         double em = SIZE.emMm();
         double width = TypeFace.REGULAR.widthEm(text) * em;
         Spot middle = from.towards(to, 0.5);
-        List<Sketch.Place> places = new ArrayList<>();
+        List<DrawingBuilder.Place> places = new ArrayList<>();
         if (width + 1 < from.distance(to)) {
-            places.add(new Sketch.Place(middle.plus(up.times(0.5 * em)), Mark.Anchor.MIDDLE));
-            places.add(new Sketch.Place(middle.plus(up.times(-1.05 * em)), Mark.Anchor.MIDDLE));
+            places.add(new DrawingBuilder.Place(middle.plus(up.times(0.5 * em)), Mark.Anchor.MIDDLE));
+            places.add(new DrawingBuilder.Place(middle.plus(up.times(-1.05 * em)), Mark.Anchor.MIDDLE));
         }
         Spot drop = up.times(-0.35 * em);
-        places.add(new Sketch.Place(to.plus(along.times(2)).plus(drop), Mark.Anchor.START));
-        places.add(new Sketch.Place(from.plus(along.times(-2)).plus(drop), Mark.Anchor.END));
-        places.add(new Sketch.Place(middle.plus(up.times(0.5 * em)), Mark.Anchor.MIDDLE));
-        places.add(new Sketch.Place(middle.plus(up.times(-1.05 * em)), Mark.Anchor.MIDDLE));
+        places.add(new DrawingBuilder.Place(to.plus(along.times(2)).plus(drop), Mark.Anchor.START));
+        places.add(new DrawingBuilder.Place(from.plus(along.times(-2)).plus(drop), Mark.Anchor.END));
+        places.add(new DrawingBuilder.Place(middle.plus(up.times(0.5 * em)), Mark.Anchor.MIDDLE));
+        places.add(new DrawingBuilder.Place(middle.plus(up.times(-1.05 * em)), Mark.Anchor.MIDDLE));
         sketch.label(text, middle, SIZE, false, Tone.BLACK, places, turnDeg);
     }
 
@@ -80,7 +80,7 @@ public final class Dimension {
      * @param texts one for each spot but the first
      * @param offsetMm how far to the left of the way the line lies, mm; negative to the right
      */
-    public static void running(Sketch sketch, List<Spot> spots, List<String> texts, double offsetMm) {
+    public static void running(DrawingBuilder sketch, List<Spot> spots, List<String> texts, double offsetMm) {
         Spot along = spots.get(spots.size() - 1).minus(spots.get(0)).unit();
         Spot out = along.left().times(StrictMath.signum(offsetMm));
         double distance = StrictMath.abs(offsetMm);
@@ -100,19 +100,19 @@ public final class Dimension {
         }
     }
 
-    private static void arrow(Sketch sketch, Spot tip, Spot along) {
+    private static void arrow(DrawingBuilder sketch, Spot tip, Spot along) {
         Spot back = tip.minus(along.times(1.6));
         Spot side = along.left().times(0.45);
         sketch.shape(List.of(tip, back.plus(side), back.minus(side)), null, Tone.BLACK);
     }
 
-    private static void acrossText(Sketch sketch, Spot start, Spot out, String text) {
+    private static void acrossText(DrawingBuilder sketch, Spot start, Spot out, String text) {
         boolean flip = out.x() < -1e-9 || (StrictMath.abs(out.x()) <= 1e-9 && out.y() > 0);
         Spot along = flip ? out.times(-1) : out;
         double turnDeg = StrictMath.toDegrees(StrictMath.atan2(-along.y(), along.x()));
         Spot baseline = start.plus(along.left().times(-0.36 * SIZE.emMm()));
         // At a bend the texts of two lines meet: the later one then looks for a place of its own.
-        Sketch.Place first = new Sketch.Place(baseline, flip ? Mark.Anchor.END : Mark.Anchor.START);
+        DrawingBuilder.Place first = new DrawingBuilder.Place(baseline, flip ? Mark.Anchor.END : Mark.Anchor.START);
         sketch.label(text, start, SIZE, false, Tone.BLACK, List.of(first), turnDeg);
     }
 

@@ -25,11 +25,11 @@ final class LabelPlacer {
 
     private final double widthMm;
     private final double heightMm;
-    private final List<Sketch.Segment> segments;
+    private final List<DrawingBuilder.Segment> segments;
     private final List<TextBox> taken = new ArrayList<>();
-    private final List<Sketch.Segment> leaders = new ArrayList<>();
+    private final List<DrawingBuilder.Segment> leaders = new ArrayList<>();
 
-    LabelPlacer(double widthMm, double heightMm, List<Sketch.Segment> segments, List<Mark.Text> fixed) {
+    LabelPlacer(double widthMm, double heightMm, List<DrawingBuilder.Segment> segments, List<Mark.Text> fixed) {
         this.widthMm = widthMm;
         this.heightMm = heightMm;
         this.segments = segments;
@@ -44,10 +44,11 @@ final class LabelPlacer {
      */
     record Placed(Mark.Text text, List<Mark> under) {}
 
-    private record Choice(Mark.Text text, TextBox box, Sketch.@Nullable Segment leader, int crossed, double cost) {}
+    private record Choice(
+            Mark.Text text, TextBox box, DrawingBuilder.@Nullable Segment leader, int crossed, double cost) {}
 
     @Nullable
-    Placed place(Sketch.Wanted label) {
+    Placed place(DrawingBuilder.Wanted label) {
         Choice best = best(label);
         if (best == null) {
             return null;
@@ -66,11 +67,11 @@ final class LabelPlacer {
         return new Placed(best.text, under);
     }
 
-    private @Nullable Choice best(Sketch.Wanted label) {
-        List<Sketch.Segment> near = near(label);
+    private @Nullable Choice best(DrawingBuilder.Wanted label) {
+        List<DrawingBuilder.Segment> near = near(label);
         Choice best = null;
         double rank = 0;
-        for (Sketch.Place place : label.places()) {
+        for (DrawingBuilder.Place place : label.places()) {
             best = better(best, choice(label, place, near, rank, false));
             rank += RING_COST / 4;
         }
@@ -81,7 +82,7 @@ final class LabelPlacer {
                 return best;
             }
             for (int way = 0; way < WAYS; way++) {
-                Sketch.Place place = around(label, target, FIRST_RING_MM + ring * RING_STEP_MM, way);
+                DrawingBuilder.Place place = around(label, target, FIRST_RING_MM + ring * RING_STEP_MM, way);
                 best = better(best, choice(label, place, near, cost + 0.001 * way, true));
             }
         }
@@ -96,19 +97,19 @@ final class LabelPlacer {
     }
 
     /** The place whose text box touches a circle round the target from outside, in one of sixteen directions. */
-    private static Sketch.Place around(Sketch.Wanted label, Spot target, double radiusMm, int way) {
+    private static DrawingBuilder.Place around(DrawingBuilder.Wanted label, Spot target, double radiusMm, int way) {
         // East, west, north, south first: level labels read best beside or above what they name.
         int[] order = {0, 8, 4, 12, 2, 6, 14, 10, 1, 7, 15, 9, 3, 5, 13, 11};
         double angle = StrictMath.PI / 8 * order[way];
         Spot direction = new Spot(StrictMath.cos(angle), -StrictMath.sin(angle));
-        TextBox atOrigin = text(label, new Sketch.Place(new Spot(0, 0), Mark.Anchor.MIDDLE))
+        TextBox atOrigin = text(label, new DrawingBuilder.Place(new Spot(0, 0), Mark.Anchor.MIDDLE))
                 .box();
         double halfW = label.turnDeg() == 0 ? atOrigin.halfWidthMm() : atOrigin.halfHeightMm();
         double halfH = label.turnDeg() == 0 ? atOrigin.halfHeightMm() : atOrigin.halfWidthMm();
         double x = sideways(direction.x()) * halfW;
         double y = sideways(direction.y()) * halfH;
         Spot middle = target.plus(direction.times(radiusMm)).plus(x, y);
-        return new Sketch.Place(middle.minus(atOrigin.middle()), Mark.Anchor.MIDDLE);
+        return new DrawingBuilder.Place(middle.minus(atOrigin.middle()), Mark.Anchor.MIDDLE);
     }
 
     private static double sideways(double component) {
@@ -116,7 +117,11 @@ final class LabelPlacer {
     }
 
     private @Nullable Choice choice(
-            Sketch.Wanted label, Sketch.Place place, List<Sketch.Segment> near, double cost, boolean roaming) {
+            DrawingBuilder.Wanted label,
+            DrawingBuilder.Place place,
+            List<DrawingBuilder.Segment> near,
+            double cost,
+            boolean roaming) {
         Mark.Text text = text(label, place);
         TextBox box = text.box();
         TextBox room = box.grown(MARGIN_MM);
@@ -126,12 +131,12 @@ final class LabelPlacer {
         if (leaders.stream().anyMatch(l -> room.crosses(l.from(), l.to()))) {
             return null;
         }
-        Sketch.Segment leader = roaming ? leader(label, box) : null;
+        DrawingBuilder.Segment leader = roaming ? leader(label, box) : null;
         if (leader != null && taken.stream().anyMatch(t -> t.crosses(leader.from(), leader.to()))) {
             return null;
         }
         int crossed = 0;
-        for (Sketch.Segment segment : near) {
+        for (DrawingBuilder.Segment segment : near) {
             crossed += room.crosses(segment.from(), segment.to()) ? 1 : 0;
         }
         return new Choice(text, box, leader, crossed, cost + crossed * STROKE_COST);
@@ -146,13 +151,13 @@ final class LabelPlacer {
         return false;
     }
 
-    private static Sketch.@Nullable Segment leader(Sketch.Wanted label, TextBox box) {
+    private static DrawingBuilder.@Nullable Segment leader(DrawingBuilder.Wanted label, TextBox box) {
         Spot target = label.target();
         if (target == null) {
             return null;
         }
         Spot end = nearest(box, target);
-        return end.distance(target) < SHORTEST_LEADER_MM ? null : new Sketch.Segment(target, end);
+        return end.distance(target) < SHORTEST_LEADER_MM ? null : new DrawingBuilder.Segment(target, end);
     }
 
     /** The place on the edge of a level or upright box that is nearest to a spot. */
@@ -167,19 +172,19 @@ final class LabelPlacer {
         return new Spot(x, y);
     }
 
-    private static Mark.Text text(Sketch.Wanted label, Sketch.Place place) {
+    private static Mark.Text text(DrawingBuilder.Wanted label, DrawingBuilder.Place place) {
         return new Mark.Text(
                 label.text(), place.at(), label.size(), place.anchor(), label.turnDeg(), label.bold(), label.tone());
     }
 
     /** Strokes that a label could ever reach. */
-    private List<Sketch.Segment> near(Sketch.Wanted label) {
+    private List<DrawingBuilder.Segment> near(DrawingBuilder.Wanted label) {
         Spot middle =
                 label.target() != null ? label.target() : label.places().get(0).at();
         double reach = FIRST_RING_MM
                 + RINGS * RING_STEP_MM
                 + 2
-                        * text(label, new Sketch.Place(middle, Mark.Anchor.MIDDLE))
+                        * text(label, new DrawingBuilder.Place(middle, Mark.Anchor.MIDDLE))
                                 .box()
                                 .halfWidthMm();
         return segments.stream()

@@ -12,7 +12,7 @@
  *
  * <ol>
  *   <li>{@link borderwright.pack.paper.View} turns places in the garden into places on paper, at a stated scale.
- *   <li>{@link borderwright.pack.paper.Sketch} gathers marks; each text is measured with the widths of the font that is
+ *   <li>{@link borderwright.pack.paper.DrawingBuilder} gathers marks; each text is measured with the widths of the font that is
  *       shipped, and put at the first of its wanted places that is free, or beside a short leader line.
  *   <li>Hatches are worked out as strokes, so that they look the same in every viewer and survive a black-and-white print.
  * </ol>
@@ -21,7 +21,7 @@
  *
  * <p><b>Does not cover</b> curves (an ellipse is a polygon of many sides), pictures, or text set right to left.
  *
- * <p><b>Start reading</b> at {@link borderwright.pack.paper.Sketch}.
+ * <p><b>Start reading</b> at {@link borderwright.pack.paper.DrawingBuilder}.
  */
 @NullMarked
 package borderwright.pack.paper;

@@ -1,7 +1,7 @@
 package borderwright.pack.solid;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.drawings.Words;
 import de.javagl.jgltf.model.creation.AccessorModels;

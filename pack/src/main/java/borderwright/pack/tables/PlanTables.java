@@ -1,13 +1,13 @@
 package borderwright.pack.tables;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.EndCut;
-import borderwright.engine.buildup.Piece;
-import borderwright.engine.buying.Basket;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.EndCut;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buying.why.Basket;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.plan.Plan;
-import borderwright.engine.plan.ShoppingItem;
+import borderwright.engine.shopping.ShoppingItem;
 import borderwright.pack.drawings.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -25,7 +25,7 @@ public final class PlanTables {
         for (Box box : plan.boxes()) {
             box.pieces().forEach(p -> pieces.put(p.label(), p));
         }
-        CsvTable table = new CsvTable(
+        CsvWriter table = new CsvWriter(
                 "board",
                 "section",
                 "board_length_mm",
@@ -64,7 +64,7 @@ public final class PlanTables {
     }
 
     private static void cutRow(
-            CsvTable table,
+            CsvWriter table,
             Plan plan,
             CuttingPlan.BoardCuts board,
             int order,
@@ -105,7 +105,7 @@ public final class PlanTables {
     /** One row for each line of each order, its delivery and tax; then what nobody prices. */
     public static byte[] shopping(Plan plan) {
         String currency = plan.garden().currency();
-        CsvTable table = new CsvTable(
+        CsvWriter table = new CsvWriter(
                 "supplier",
                 "what",
                 "length_mm",
@@ -136,7 +136,7 @@ public final class PlanTables {
         return table.bytes();
     }
 
-    private static void lineRow(CsvTable table, Plan plan, Basket.Order order, Basket.Line line) {
+    private static void lineRow(CsvWriter table, Plan plan, Basket.Order order, Basket.Line line) {
         boolean board = line.length().ticks() > 0;
         ShoppingItem item = plan.shopping().stream()
                 .filter(s -> s.item().equals(line.item()))
@@ -156,7 +156,7 @@ public final class PlanTables {
                 item == null ? "" : item.why());
     }
 
-    private static void charge(CsvTable table, String supplier, String what, BigDecimal amount) {
+    private static void charge(CsvWriter table, String supplier, String what, BigDecimal amount) {
         table.row(supplier, what, "", "", "", "", "", amount.toPlainString(), "", "", "");
     }
 

@@ -8,7 +8,7 @@
  * <p><b>Sources.</b> RFC 4180 (comma-separated values: CRLF, quotes doubled); RFC 8259 (JSON). A cell that a spreadsheet could
  * take for a formula gets a leading apostrophe (common practice, no source).
  *
- * <p><b>Start reading</b> at {@link borderwright.pack.tables.CsvTable}.
+ * <p><b>Start reading</b> at {@link borderwright.pack.tables.CsvWriter}.
  */
 @NullMarked
 package borderwright.pack.tables;

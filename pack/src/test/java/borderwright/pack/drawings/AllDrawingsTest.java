@@ -2,14 +2,14 @@ package borderwright.pack.drawings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.AllDrawings;
-import borderwright.pack.PaperSize;
 import borderwright.pack.SamplePlan;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.Mark;
+import borderwright.pack.paper.PaperSize;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -3,8 +3,8 @@ package borderwright.pack.drawings;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
-import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import com.google.zxing.BinaryBitmap;
@@ -26,7 +26,7 @@ class LabelPageTest {
     @Test
     void aReaderReadsTheCodeBack() throws ReaderException {
         String text = "B07\nlarch 25 x 150, 3.600 m\nF1-1a, F1-1b, F2-1a\nGarden with an \u00fcmlaut";
-        Sketch sketch = new Sketch(22, 22);
+        DrawingBuilder sketch = new DrawingBuilder(22, 22);
         CodeDrawing.draw(sketch, text, new Spot(0, 0), 22);
         BufferedImage image = image(sketch.finish("a code"));
         int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());

@@ -11,10 +11,10 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
 import borderwright.pack.paper.Scale;
-import borderwright.pack.paper.Sketch;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.View;
 import java.util.List;
@@ -33,7 +33,7 @@ class NearbyDrawingTest {
 
     /** 5 m by 3.5 m at 1 : 50, the corner of the garden's axes at the lower left. */
     private static Drawing drawn(NearbyPlace place) {
-        Sketch sketch = new Sketch(WIDTH_MM, HEIGHT_MM);
+        DrawingBuilder sketch = new DrawingBuilder(WIDTH_MM, HEIGHT_MM);
         Scale scale = Scale.fitting(UnitSystem.METRIC, 5000, 3500, WIDTH_MM, 70);
         View view = new View(scale, 0, new Point(0, 0), new Spot(0, 70));
         new NearbyDrawing(sketch, view, new LengthFormat(UnitSystem.METRIC)).draw(place);

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
-import borderwright.pack.PaperSize;
 import borderwright.pack.SamplePlan;
+import borderwright.pack.paper.PaperSize;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

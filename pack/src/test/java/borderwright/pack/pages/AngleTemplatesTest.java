@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
-import borderwright.pack.PaperSize;
 import borderwright.pack.SamplePlan;
 import borderwright.pack.drawings.AngleTemplate;
+import borderwright.pack.paper.PaperSize;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;

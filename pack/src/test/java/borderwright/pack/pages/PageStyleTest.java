@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
-import borderwright.pack.PaperSize;
 import borderwright.pack.SamplePlan;
+import borderwright.pack.paper.PaperSize;
 import borderwright.pack.paper.Tone;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -27,7 +27,7 @@ class PageStyleTest {
 
     private static String css() {
         Plan plan = SamplePlan.small("Small");
-        List<Sheet> sheets = Sheets.of(plan, Comparison.NONE, PaperSize.A4, Optional.empty());
+        List<Sheet> sheets = SheetList.of(plan, Comparison.NONE, PaperSize.A4, Optional.empty());
         return PageStyle.css(plan.garden(), sheets, PaperSize.A4);
     }
 

@@ -1,7 +1,7 @@
 package borderwright.engine.strength.box;
 
 import borderwright.engine.strength.frame.Vector;
-import borderwright.engine.strength.timber.Section;
+import borderwright.engine.strength.timber.TimberSection;
 import java.util.List;
 
 /**
@@ -25,7 +25,7 @@ public record Board(
         int course,
         double bottomMm,
         double topMm,
-        Section section,
+        TimberSection section,
         Vector outward,
         List<Double> heldMm,
         List<Part> parts) {

@@ -1,11 +1,11 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.strength.frame.Frame;
-import borderwright.engine.strength.frame.Scales;
+import borderwright.engine.strength.frame.UnknownScales;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.soil.GroundKind;
-import borderwright.engine.strength.timber.Joint;
+import borderwright.engine.strength.timber.FastenerJoint;
 import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -32,7 +32,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record BoxFrame(
         Box box,
-        Materials materials,
+        MemberMaterials materials,
         Frame frame,
         List<Board> walls,
         List<Board> dividers,
@@ -67,7 +67,7 @@ public record BoxFrame(
     }
 
     /** The frame of a box whose bottom course slides freely on its bed, on clay. */
-    public static BoxFrame of(Box box, Materials materials, Fill fill) {
+    public static BoxFrame of(Box box, MemberMaterials materials, Fill fill) {
         return of(box, materials, fill, 0, GroundKind.CLAY);
     }
 
@@ -79,7 +79,7 @@ public record BoxFrame(
      *     none
      * @param ground what posts stand in that are let into it
      */
-    public static BoxFrame of(Box box, Materials materials, Fill fill, double bedFriction, GroundKind ground) {
+    public static BoxFrame of(Box box, MemberMaterials materials, Fill fill, double bedFriction, GroundKind ground) {
         return new FrameOfBox(box, materials, fill, bedFriction, ground, LONGEST_PART_MM).build();
     }
 
@@ -87,7 +87,8 @@ public record BoxFrame(
      * The same with no more nodes than crossings: the fill behind a wall then stands at these alone, which makes bows up to
      * a twentieth less. For what only asks whether a box is far over its limit.
      */
-    public static BoxFrame coarse(Box box, Materials materials, Fill fill, double bedFriction, GroundKind ground) {
+    public static BoxFrame coarse(
+            Box box, MemberMaterials materials, Fill fill, double bedFriction, GroundKind ground) {
         return new FrameOfBox(box, materials, fill, bedFriction, ground, Double.POSITIVE_INFINITY).build();
     }
 
@@ -97,12 +98,12 @@ public record BoxFrame(
     }
 
     /** Stiffnesses after creep under a lasting load (EN 1995-1-1 2.3.2.2, or what the rule set takes for it). */
-    public Scales crept() {
+    public UnknownScales crept() {
         return scales(true, joint -> 1);
     }
 
     /** Takes the fill away from behind the walls of the planters that are still empty. */
-    public Scales emptied(Scales scales, Set<Integer> empty) {
+    public UnknownScales emptied(UnknownScales scales, Set<Integer> empty) {
         for (Backing backing : backings) {
             if (empty.contains(backing.planter())) {
                 scales.spring(backing.spring(), NOTHING);
@@ -112,12 +113,12 @@ public record BoxFrame(
     }
 
     /** Stiffnesses for strength, at first or after creep. */
-    public Scales forStrength(boolean afterCreep) {
-        return scales(afterCreep, Joint::ultimateShare);
+    public UnknownScales forStrength(boolean afterCreep) {
+        return scales(afterCreep, FastenerJoint::ultimateShare);
     }
 
-    private Scales scales(boolean afterCreep, ToDoubleFunction<Joint> share) {
-        Scales scales = Scales.of(frame);
+    private UnknownScales scales(boolean afterCreep, ToDoubleFunction<FastenerJoint> share) {
+        UnknownScales scales = UnknownScales.of(frame);
         if (afterCreep) {
             creep(walls, scales);
             creep(dividers, scales);
@@ -146,11 +147,11 @@ public record BoxFrame(
         return scales;
     }
 
-    private static double factor(Joint joint, boolean afterCreep, ToDoubleFunction<Joint> share) {
+    private static double factor(FastenerJoint joint, boolean afterCreep, ToDoubleFunction<FastenerJoint> share) {
         return share.applyAsDouble(joint) / (afterCreep ? joint.creepFactor() : 1);
     }
 
-    private void creep(List<Board> boards, Scales scales) {
+    private void creep(List<Board> boards, UnknownScales scales) {
         @Nullable String section = null;
         double factor = 1;
         for (Board board : boards) {

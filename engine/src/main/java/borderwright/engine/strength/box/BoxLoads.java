@@ -1,8 +1,8 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.buildup.Labels;
+import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.garden.EdgeKind;
-import borderwright.engine.layout.SidePlan;
+import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.strength.frame.Loads;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.timber.LoadDuration;
@@ -81,7 +81,7 @@ public final class BoxLoads {
             }
             for (Loads push : edge.on(i, SIDEWAYS_SHARE * kneelingN)) {
                 cases.add(LoadCase.full(
-                        "a person kneeling on the edge of side " + Labels.letter(i),
+                        "a person kneeling on the edge of side " + PieceLabels.letter(i),
                         LoadDuration.SHORT,
                         true,
                         lasting.lasting(),

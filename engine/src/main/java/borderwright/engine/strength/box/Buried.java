@@ -1,6 +1,6 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.strength.soil.Fill;
 
 /**

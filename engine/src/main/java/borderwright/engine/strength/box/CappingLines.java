@@ -1,17 +1,17 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Box.Fixing;
-import borderwright.engine.buildup.CappingScrews;
-import borderwright.engine.buildup.Piece;
-import borderwright.engine.buildup.Piece.Role;
-import borderwright.engine.buildup.SideFrame;
+import borderwright.engine.buildup.draft.SideFrame;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Box.Fixing;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buildup.parts.Piece.Role;
+import borderwright.engine.buildup.walls.CappingScrews;
 import borderwright.engine.geometry.Point;
-import borderwright.engine.strength.frame.Rigidity;
+import borderwright.engine.strength.frame.JointRigidity;
 import borderwright.engine.strength.frame.Vector;
-import borderwright.engine.strength.timber.Joint;
-import borderwright.engine.strength.timber.Section;
+import borderwright.engine.strength.timber.FastenerJoint;
 import borderwright.engine.strength.timber.Timber;
+import borderwright.engine.strength.timber.TimberSection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -105,13 +105,13 @@ final class CappingLines {
 
     private Board draw(Piece piece, List<Board> walls) {
         Timber timber = frame.materials.timber(piece.section());
-        Section section = new Section(
+        TimberSection section = new TimberSection(
                 frame.materials.section(piece.section()).thickness().mm(),
                 frame.materials.section(piece.section()).width().mm());
-        Rigidity rigidity =
-                new Rigidity(timber.e0Mean() * section.areaMm2(), 0, timber.e0Mean() * section.edgeMm4(), 0);
+        JointRigidity rigidity =
+                new JointRigidity(timber.e0Mean() * section.areaMm2(), 0, timber.e0Mean() * section.edgeMm4(), 0);
         Fixing fixing = screw.orElseThrow();
-        Joint joint = frame.materials.joint(
+        FastenerJoint joint = frame.materials.joint(
                 frame.materials.screw(fixing.diameterMm(), fixing.lengthMm()),
                 section.thicknessMm(),
                 piece.section(),

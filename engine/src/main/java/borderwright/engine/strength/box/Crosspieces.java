@@ -1,13 +1,13 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Piece;
-import borderwright.engine.buildup.Piece.Role;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.geometry.Point;
-import borderwright.engine.layout.DividerLine;
-import borderwright.engine.strength.frame.Rigidity;
+import borderwright.engine.layout.plan.DividerLine;
+import borderwright.engine.strength.frame.JointRigidity;
 import borderwright.engine.strength.frame.Vector;
-import borderwright.engine.strength.timber.Section;
+import borderwright.engine.strength.timber.TimberSection;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,7 +17,7 @@ import java.util.List;
  */
 final class Crosspieces {
     private final FrameOfBox frame;
-    private final Uprights uprights;
+    private final UprightStems uprights;
     private final List<Crosspiece> dividers = new ArrayList<>();
     private final List<Crosspiece> ties = new ArrayList<>();
 
@@ -47,7 +47,7 @@ final class Crosspieces {
         }
     }
 
-    Crosspieces(FrameOfBox frame, Uprights uprights) {
+    Crosspieces(FrameOfBox frame, UprightStems uprights) {
         this.frame = frame;
         this.uprights = uprights;
         for (Piece piece : frame.pieces(Role.DIVIDER)) {
@@ -65,7 +65,7 @@ final class Crosspieces {
 
     /** The side whose inner face its far end lies on. */
     private int opposite(Piece tie) {
-        Point end = UprightLine.middle(tie).plus(axis(tie).times(Uprights.extent(tie, axis(tie)) / 2));
+        Point end = UprightLine.middle(tie).plus(axis(tie).times(UprightStems.extent(tie, axis(tie)) / 2));
         int nearest = 0;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < frame.lines.sides.size(); i++) {
@@ -121,8 +121,8 @@ final class Crosspieces {
     List<Board> drawDividers() {
         List<Board> boards = new ArrayList<>();
         for (Crosspiece divider : dividers) {
-            int start = frame.boardNode(MiddleLines.at(divider.start, divider.heightMm()));
-            int end = frame.boardNode(MiddleLines.at(divider.end, divider.heightMm()));
+            int start = frame.boardNode(CentreLines.at(divider.start, divider.heightMm()));
+            int end = frame.boardNode(CentreLines.at(divider.end, divider.heightMm()));
             boards.add(draw(divider, start, end, Box.Hold.DIVIDER_TO_UPRIGHT));
         }
         return boards;
@@ -131,8 +131,8 @@ final class Crosspieces {
     List<Board> drawTies() {
         List<Board> boards = new ArrayList<>();
         for (Crosspiece tie : ties) {
-            int start = frame.pinNode(MiddleLines.at(tie.start, tie.heightMm()));
-            int end = frame.pinNode(MiddleLines.at(tie.end, tie.heightMm()));
+            int start = frame.pinNode(CentreLines.at(tie.start, tie.heightMm()));
+            int end = frame.pinNode(CentreLines.at(tie.end, tie.heightMm()));
             boards.add(draw(tie, start, end, Box.Hold.TIE_TO_BRACE));
         }
         return boards;
@@ -140,15 +140,15 @@ final class Crosspieces {
 
     private Board draw(Crosspiece piece, int start, int end, Box.Hold kind) {
         boolean tie = kind == Box.Hold.TIE_TO_BRACE;
-        Section section = frame.section(piece.piece);
-        Rigidity whole = frame.onEdge(section, frame.materials.timber(piece.piece.section()));
-        Rigidity rigidity = tie ? new Rigidity(whole.axial(), 0, 0, 0) : whole;
+        TimberSection section = frame.section(piece.piece);
+        JointRigidity whole = frame.onEdge(section, frame.materials.timber(piece.piece.section()));
+        JointRigidity rigidity = tie ? new JointRigidity(whole.axial(), 0, 0, 0) : whole;
         int member = frame.builder.member(start, end, rigidity, Vector.Z);
         fix(piece, piece.atStart, start, section, kind);
         fix(piece, piece.atEnd, end, section, kind);
         int right = tie ? -1 : index(piece.piece);
-        Vector from = MiddleLines.at(piece.start, piece.heightMm());
-        Vector to = MiddleLines.at(piece.end, piece.heightMm());
+        Vector from = CentreLines.at(piece.start, piece.heightMm());
+        Vector to = CentreLines.at(piece.end, piece.heightMm());
         return new Board(
                 piece.piece.label(),
                 piece.piece.section(),
@@ -157,33 +157,33 @@ final class Crosspieces {
                 piece.piece.place().bottomMm(),
                 piece.piece.place().topMm(),
                 section,
-                MiddleLines.level(piece.along.left()),
+                CentreLines.level(piece.along.left()),
                 List.of(),
                 List.of(new Board.Part(
                         member, start, end, 0, to.minus(from).length(), from, to, right, tie ? -1 : right + 1)));
     }
 
-    private void fix(Crosspiece piece, List<UprightLine> to, int node, Section section, Box.Hold kind) {
+    private void fix(Crosspiece piece, List<UprightLine> to, int node, TimberSection section, Box.Hold kind) {
         if (to.isEmpty()) {
             frame.unheld.add("one end of " + piece.piece.label()
                     + " is screwed to no upright: a bracket, or screws in its end grain, count for nothing here");
         }
-        Vector shear = MiddleLines.level(piece.along);
+        Vector shear = CentreLines.level(piece.along);
         for (UprightLine line : to) {
             Point off = UprightLine.middle(piece.piece).minus(UprightLine.middle(line.piece));
-            Vector left = MiddleLines.level(piece.along.left());
-            Vector pull = MiddleLines.level(off).dot(left) > 0 ? left : left.times(-1);
+            Vector left = CentreLines.level(piece.along.left());
+            Vector pull = CentreLines.level(off).dot(left) > 0 ? left : left.times(-1);
             Screws.Faces faces = new Screws.Faces(
                     kind,
                     piece.piece.label() + " to " + line.piece.label(),
                     piece.piece.section(),
                     section.thicknessMm(),
                     line.piece.section(),
-                    Uprights.extent(line.piece, piece.along.left()),
+                    UprightStems.extent(line.piece, piece.along.left()),
                     line.depthMm,
                     section.widthMm(),
                     0);
-            Vector place = MiddleLines.at(line.at, piece.heightMm());
+            Vector place = CentreLines.at(line.at, piece.heightMm());
             frame.screws.join(faces, line.node(piece.heightMm()), node, place, pull, shear);
         }
     }

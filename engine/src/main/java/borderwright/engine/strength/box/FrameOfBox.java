@@ -1,16 +1,16 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Piece;
-import borderwright.engine.buildup.Piece.Role;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.strength.frame.FrameBuilder;
 import borderwright.engine.strength.frame.Freedom;
-import borderwright.engine.strength.frame.Rigidity;
+import borderwright.engine.strength.frame.JointRigidity;
 import borderwright.engine.strength.frame.Vector;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.soil.GroundKind;
-import borderwright.engine.strength.timber.Section;
 import borderwright.engine.strength.timber.Timber;
+import borderwright.engine.strength.timber.TimberSection;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,19 +23,25 @@ final class FrameOfBox {
     private static final double LOOSE = 1e-4;
 
     final Box box;
-    final Materials materials;
+    final MemberMaterials materials;
     final Fill fill;
     final double bedFriction;
     final GroundKind ground;
     final FrameBuilder builder = new FrameBuilder();
-    final MiddleLines lines;
+    final CentreLines lines;
     final Screws screws;
     final List<String> unheld = new ArrayList<>();
 
     /** Bars of boards are split until none is longer. */
     final double longestPartMm;
 
-    FrameOfBox(Box box, Materials materials, Fill fill, double bedFriction, GroundKind ground, double longestPartMm) {
+    FrameOfBox(
+            Box box,
+            MemberMaterials materials,
+            Fill fill,
+            double bedFriction,
+            GroundKind ground,
+            double longestPartMm) {
         this.box = box;
         this.materials = materials;
         this.fill = fill;
@@ -47,12 +53,12 @@ final class FrameOfBox {
                 .findFirst()
                 .map(piece -> materials.section(piece.section()).thickness().mm())
                 .orElse(1.0);
-        lines = new MiddleLines(box.plan(), wallMm);
+        lines = new CentreLines(box.plan(), wallMm);
         screws = new Screws(this);
     }
 
     BoxFrame build() {
-        Uprights uprights = new Uprights(this);
+        UprightStems uprights = new UprightStems(this);
         Crosspieces crosspieces = new Crosspieces(this, uprights);
         uprights.stand();
         List<Stem> stems = uprights.drawn();
@@ -95,14 +101,14 @@ final class FrameOfBox {
         return builder.node(at, Freedom.UX, Freedom.UY);
     }
 
-    Section section(Piece piece) {
-        return new Section(
+    TimberSection section(Piece piece) {
+        return new TimberSection(
                 materials.section(piece.section()).thickness().mm(),
                 piece.place().heightMm());
     }
 
     /** A board that bends through its thickness; how it hangs under its own weight is not modelled. */
-    Rigidity onEdge(Section section, Timber timber) {
-        return new Rigidity(timber.e0Mean() * section.areaMm2(), 0, timber.e0Mean() * section.flatMm4(), 0);
+    JointRigidity onEdge(TimberSection section, Timber timber) {
+        return new JointRigidity(timber.e0Mean() * section.areaMm2(), 0, timber.e0Mean() * section.flatMm4(), 0);
     }
 }

@@ -1,6 +1,6 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.strength.timber.Joint;
+import borderwright.engine.strength.timber.FastenerJoint;
 import java.util.List;
 
 /**
@@ -9,7 +9,7 @@ import java.util.List;
  * @param joint one of them
  * @param springs indices of their springs
  */
-public record Help(Joint joint, List<Integer> springs) {
+public record Help(FastenerJoint joint, List<Integer> springs) {
     public Help {
         springs = List.copyOf(springs);
     }

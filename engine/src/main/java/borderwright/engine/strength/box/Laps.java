@@ -1,12 +1,12 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Box.Fixing;
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Box.Fixing;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.strength.frame.SpringLaw;
 import borderwright.engine.strength.frame.Vector;
-import borderwright.engine.strength.timber.Joint;
+import borderwright.engine.strength.timber.FastenerJoint;
 import java.util.List;
 import java.util.Optional;
 
@@ -68,7 +68,7 @@ final class Laps {
         if (fixing.isEmpty() || !frame.materials.staysInEdge(fixing.get().diameterMm(), frame.lines.wallMm)) {
             return;
         }
-        Joint joint = frame.materials.endJoint(
+        FastenerJoint joint = frame.materials.endJoint(
                 frame.materials.screw(fixing.get().diameterMm(), fixing.get().lengthMm()),
                 frame.lines.wallMm,
                 through.piece.section(),

@@ -1,6 +1,6 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.strength.frame.Loads;
 import borderwright.engine.strength.soil.EarthCoefficient;
 import borderwright.engine.strength.soil.Fill;

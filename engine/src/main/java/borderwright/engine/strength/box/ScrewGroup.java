@@ -1,7 +1,7 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.strength.timber.Joint;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.strength.timber.FastenerJoint;
 
 /**
  * The screws of one board at one upright, or of two uprights to each other in one course.
@@ -20,7 +20,7 @@ public record ScrewGroup(
         Box.Hold kind,
         String words,
         String item,
-        Joint joint,
+        FastenerJoint joint,
         int count,
         int across,
         int along,

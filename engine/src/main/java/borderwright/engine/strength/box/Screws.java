@@ -1,10 +1,10 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Box.Fixing;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Box.Fixing;
 import borderwright.engine.strength.frame.SpringLaw;
 import borderwright.engine.strength.frame.Vector;
-import borderwright.engine.strength.timber.Joint;
+import borderwright.engine.strength.timber.FastenerJoint;
 import borderwright.engine.strength.timber.LoadDuration;
 import borderwright.engine.strength.worked.Working;
 import java.util.ArrayList;
@@ -22,7 +22,7 @@ final class Screws {
     final List<Strap> straps = new ArrayList<>();
     final List<Help> helps = new ArrayList<>();
     private final FrameOfBox frame;
-    private final Map<String, Joint> joints = new HashMap<>();
+    private final Map<String, FastenerJoint> joints = new HashMap<>();
 
     Screws(FrameOfBox frame) {
         this.frame = frame;
@@ -68,7 +68,7 @@ final class Screws {
             return;
         }
         Fixing fixing = found.get();
-        Joint joint = joints.computeIfAbsent(
+        FastenerJoint joint = joints.computeIfAbsent(
                 faces.kind + faces.fixed + "/" + faces.receiver + "/" + faces.receiverMm + "/" + fixing.item(),
                 key -> joint(faces, fixing));
         int count = faces.kind.perJoint();
@@ -104,7 +104,7 @@ final class Screws {
             return;
         }
         Fixing fixing = found.get();
-        Joint leg = joints.computeIfAbsent(
+        FastenerJoint leg = joints.computeIfAbsent(
                 "strap/" + section + "/" + depthMm,
                 key -> frame.materials.plate(
                         frame.materials.screw(fixing.diameterMm(), fixing.lengthMm()), depthMm, section));
@@ -127,7 +127,7 @@ final class Screws {
      * @param second node that they end in
      * @param directions in which they are sheared
      */
-    void help(Joint joint, int count, int first, int second, Vector place, List<Vector> directions) {
+    void help(FastenerJoint joint, int count, int first, int second, Vector place, List<Vector> directions) {
         double limit = count / joint.utilisation(1, 0, 1, LoadDuration.PERMANENT, Working.SILENT);
         List<Integer> springs = new ArrayList<>();
         for (Vector direction : directions) {
@@ -137,7 +137,7 @@ final class Screws {
         helps.add(new Help(joint, springs));
     }
 
-    private Joint joint(Faces faces, Fixing fixing) {
+    private FastenerJoint joint(Faces faces, Fixing fixing) {
         return frame.materials.joint(
                 frame.materials.screw(fixing.diameterMm(), fixing.lengthMm()),
                 faces.fixedMm,

@@ -1,6 +1,6 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.strength.timber.Section;
+import borderwright.engine.strength.timber.TimberSection;
 import java.util.List;
 
 /**
@@ -11,7 +11,7 @@ import java.util.List;
  * @param section its cross-section on the plan
  * @param members its bars, from the bottom; none in a wall of one course
  */
-public record Stem(String label, String sectionName, Section section, List<Integer> members) {
+public record Stem(String label, String sectionName, TimberSection section, List<Integer> members) {
     public Stem {
         members = List.copyOf(members);
     }

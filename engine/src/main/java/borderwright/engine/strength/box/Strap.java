@@ -1,6 +1,6 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.strength.timber.Joint;
+import borderwright.engine.strength.timber.FastenerJoint;
 
 /**
  * A bent steel strap across the two uprights of a corner in one course.
@@ -13,4 +13,4 @@ import borderwright.engine.strength.timber.Joint;
  * @param first index of its spring in one direction
  * @param second index of its spring square to that
  */
-public record Strap(int corner, double heightMm, Joint leg, int count, String item, int first, int second) {}
+public record Strap(int corner, double heightMm, FastenerJoint leg, int count, String item, int first, int second) {}

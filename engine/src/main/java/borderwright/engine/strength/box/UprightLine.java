@@ -1,6 +1,6 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.buildup.Piece;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.strength.frame.Vector;
 import java.util.ArrayList;

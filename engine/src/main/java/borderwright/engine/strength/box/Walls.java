@@ -1,18 +1,18 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.buildup.Box;
-import borderwright.engine.buildup.Box.Course;
-import borderwright.engine.buildup.Piece;
-import borderwright.engine.buildup.Piece.Role;
-import borderwright.engine.buildup.SideFrame;
+import borderwright.engine.buildup.draft.SideFrame;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Box.Course;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Gravity;
 import borderwright.engine.strength.box.UprightLine.Meeting;
-import borderwright.engine.strength.frame.Rigidity;
+import borderwright.engine.strength.frame.JointRigidity;
 import borderwright.engine.strength.frame.SpringLaw;
 import borderwright.engine.strength.frame.Vector;
-import borderwright.engine.strength.timber.Section;
+import borderwright.engine.strength.timber.TimberSection;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -38,13 +38,13 @@ final class Walls {
     private static final double BED_STIFFNESS = 0.1;
 
     private final FrameOfBox frame;
-    private final Uprights uprights;
+    private final UprightStems uprights;
     private final Crosspieces crosspieces;
     private final CappingLines capping;
     private final List<Integer> bed = new ArrayList<>();
     private final List<Backing> backings = new ArrayList<>();
 
-    Walls(FrameOfBox frame, Uprights uprights, Crosspieces crosspieces, CappingLines capping) {
+    Walls(FrameOfBox frame, UprightStems uprights, Crosspieces crosspieces, CappingLines capping) {
         this.frame = frame;
         this.uprights = uprights;
         this.crosspieces = crosspieces;
@@ -96,7 +96,7 @@ final class Walls {
                 Laps.End end = ends.get(before * COURSES + course.number());
                 if (start != null && end != null && side.startAngle() < StrictMath.PI) {
                     double height = (course.bottomMm() + course.topMm()) / 2;
-                    Vector middle = MiddleLines.at(frame.lines.corner(side.side()), height);
+                    Vector middle = CentreLines.at(frame.lines.corner(side.side()), height);
                     laps.join(start, end, side.start(), middle);
                 }
             }
@@ -124,11 +124,11 @@ final class Walls {
         List<Crossing> crossings = crossings(side, height, fromMm, toMm);
         List<Double> held = held(side, crossings, fromMm, toMm);
         List<Double> places = places(piece, side, held);
-        Section section = frame.section(piece);
-        Rigidity rigidity = frame.onEdge(section, frame.materials.timber(piece.section()));
+        TimberSection section = frame.section(piece);
+        JointRigidity rigidity = frame.onEdge(section, frame.materials.timber(piece.section()));
         List<Integer> nodes = new ArrayList<>();
         for (double s : places) {
-            nodes.add(frame.boardNode(MiddleLines.at(frame.lines.at(side.side(), s), height)));
+            nodes.add(frame.boardNode(CentreLines.at(frame.lines.at(side.side(), s), height)));
         }
         for (Crossing crossing : crossings) {
             fix(piece, crossing, section, height, nodes.get(nearest(places, crossing.alongMm)));
@@ -143,8 +143,8 @@ final class Walls {
                     nodes.get(i),
                     from,
                     to,
-                    MiddleLines.at(frame.lines.at(side.side(), from), height),
-                    MiddleLines.at(frame.lines.at(side.side(), to), height),
+                    CentreLines.at(frame.lines.at(side.side(), from), height),
+                    CentreLines.at(frame.lines.at(side.side(), to), height),
                     planter(side, (from + to) / 2),
                     -1));
         }
@@ -231,7 +231,7 @@ final class Walls {
         return best;
     }
 
-    private void fix(Piece piece, Crossing crossing, Section section, double height, int node) {
+    private void fix(Piece piece, Crossing crossing, TimberSection section, double height, int node) {
         int side = crossing.meeting.side();
         UprightLine upright = crossing.upright;
         Screws.Faces faces = new Screws.Faces(
@@ -240,7 +240,7 @@ final class Walls {
                 piece.section(),
                 section.thicknessMm(),
                 upright.piece.section(),
-                Uprights.extent(upright.piece, frame.lines.sides.get(side).inwards()),
+                UprightStems.extent(upright.piece, frame.lines.sides.get(side).inwards()),
                 crossing.meeting.toMm() - crossing.meeting.fromMm(),
                 section.widthMm(),
                 upright.bends() ? section.widthMm() / 2 : 0);
@@ -248,7 +248,7 @@ final class Walls {
                 faces,
                 upright.node(height),
                 node,
-                MiddleLines.at(frame.lines.at(side, crossing.alongMm), height),
+                CentreLines.at(frame.lines.at(side, crossing.alongMm), height),
                 frame.lines.outward(side),
                 frame.lines.along(side));
     }

@@ -4,7 +4,7 @@
  * <p><b>Settles</b> how the push of the fill finds its way through boards, screws, posts, braces, ties and dividers, and
  * how far each course moves under it.
  *
- * <p><b>Demands</b> a {@link borderwright.engine.buildup.Box} whose pieces lie where they will stand, and the sections'
+ * <p><b>Demands</b> a {@link borderwright.engine.buildup.parts.Box} whose pieces lie where they will stand, and the sections'
  * grades. <b>Promises</b> forces in balance to 1e-9 of the load, the same answer for a box and its mirror image, and no
  * support that is not built: a loose upright shares load between courses and supports nothing by itself.
  *

@@ -38,16 +38,16 @@ public final class Frame {
         }
         List<Part> all = new ArrayList<>(memberParts);
         all.addAll(springParts);
-        pattern = Pattern.of(numbering.count, all);
+        pattern = SparsityPattern.of(numbering.count, all);
     }
 
     /** Solves with every stiffness as it was given. */
     public FrameAnswer solve(Loads loads) {
-        return solve(loads, Scales.ONE);
+        return solve(loads, UnknownScales.ONE);
     }
 
     /** Solves with the stiffnesses scaled. */
-    public FrameAnswer solve(Loads loads, Scales scales) {
+    public FrameAnswer solve(Loads loads, UnknownScales scales) {
         return new FrameSolver(this, scales).solve(loads);
     }
 

@@ -7,14 +7,20 @@ import java.util.Arrays;
 public final class FrameAnswer {
     private final Frame frame;
     private final Loads loads;
-    private final Scales scales;
+    private final UnknownScales scales;
     private final State[] states;
     private final double[] full;
     private final boolean mechanism;
     private final int steps;
 
     private FrameAnswer(
-            Frame frame, Loads loads, Scales scales, State[] states, double[] full, boolean mechanism, int steps) {
+            Frame frame,
+            Loads loads,
+            UnknownScales scales,
+            State[] states,
+            double[] full,
+            boolean mechanism,
+            int steps) {
         this.frame = frame;
         this.loads = loads;
         this.scales = scales;
@@ -24,7 +30,7 @@ public final class FrameAnswer {
         this.steps = steps;
     }
 
-    static FrameAnswer of(Frame frame, Loads loads, Scales scales, State[] states, double[] u, int steps) {
+    static FrameAnswer of(Frame frame, Loads loads, UnknownScales scales, State[] states, double[] u, int steps) {
         double[] full = frame.held.clone();
         for (int i = 0; i < full.length; i++) {
             if (frame.numbering.equation[i] >= 0) {
@@ -34,7 +40,7 @@ public final class FrameAnswer {
         return new FrameAnswer(frame, loads, scales, states, full, false, steps);
     }
 
-    static FrameAnswer mechanism(Frame frame, Loads loads, Scales scales, State[] states) {
+    static FrameAnswer mechanism(Frame frame, Loads loads, UnknownScales scales, State[] states) {
         double[] full = new double[frame.held.length];
         Arrays.fill(full, Double.NaN);
         return new FrameAnswer(frame, loads, scales, states, full, true, 0);

@@ -32,7 +32,7 @@ public final class FrameBuilder {
     }
 
     /** A bar from one node to another; its own z axis is the one nearest to {@code up}, which may not lie along it. */
-    public int member(int start, int end, Rigidity rigidity, Vector up) {
+    public int member(int start, int end, JointRigidity rigidity, Vector up) {
         members.add(Member.between(start, places.get(start), end, places.get(end), rigidity, up));
         return members.size() - 1;
     }

@@ -20,8 +20,8 @@ public final class FrameSolver {
     private static final double MOST_DAMPING = 1e7;
 
     private final Frame frame;
-    private final Scales scales;
-    private final Factor factor;
+    private final UnknownScales scales;
+    private final StiffnessFactor factor;
     private final State[] states;
     private final State[] factored;
     private final double[][] rows;
@@ -31,10 +31,10 @@ public final class FrameSolver {
     private double damping;
     private double factoredDamping;
 
-    public FrameSolver(Frame frame, Scales scales) {
+    public FrameSolver(Frame frame, UnknownScales scales) {
         this.frame = frame;
         this.scales = scales;
-        factor = new Factor(frame.pattern);
+        factor = new StiffnessFactor(frame.pattern);
         int count = frame.springs.size();
         states = new State[count];
         Arrays.fill(states, State.WORKING);

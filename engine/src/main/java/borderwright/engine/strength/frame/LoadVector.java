@@ -6,7 +6,7 @@ import java.util.List;
 final class LoadVector {
     private LoadVector() {}
 
-    static double[] of(Frame frame, Loads loads, Scales scales) {
+    static double[] of(Frame frame, Loads loads, UnknownScales scales) {
         double[] full = onNodes(frame, loads);
         addSettlements(frame, scales, full);
         double[] force = new double[frame.numbering.count];
@@ -71,7 +71,7 @@ final class LoadVector {
         return spans;
     }
 
-    private static void addSettlements(Frame frame, Scales scales, double[] full) {
+    private static void addSettlements(Frame frame, UnknownScales scales, double[] full) {
         boolean any = false;
         for (double value : frame.held) {
             any |= value != 0;

@@ -11,9 +11,9 @@ package borderwright.engine.strength.frame;
  * @param z unit vector
  * @param length between its nodes
  */
-record Member(int start, int end, Rigidity rigidity, Vector x, Vector y, Vector z, double length) {
+record Member(int start, int end, JointRigidity rigidity, Vector x, Vector y, Vector z, double length) {
 
-    static Member between(int start, Vector from, int end, Vector to, Rigidity rigidity, Vector up) {
+    static Member between(int start, Vector from, int end, Vector to, JointRigidity rigidity, Vector up) {
         Vector along = to.minus(from);
         if (!(along.length() > 0)) {
             throw new IllegalArgumentException("a member needs a length; nodes " + start + " and " + end + " coincide");

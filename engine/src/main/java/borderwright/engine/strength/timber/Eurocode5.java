@@ -25,7 +25,7 @@ final class Eurocode5 implements RuleSet {
     }
 
     @Override
-    public Joint joint(
+    public FastenerJoint joint(
             Fastener fastener, double fixedMm, Grade fixed, double receiverMm, Grade receiver, boolean endGrain) {
         Eurocode5Timber under = Eurocode5Timber.of(fixed, ServiceClass.SC3);
         Eurocode5Timber into = Eurocode5Timber.of(receiver, ServiceClass.SC3);
@@ -40,7 +40,7 @@ final class Eurocode5 implements RuleSet {
     }
 
     @Override
-    public Joint plate(Fastener fastener, double plateMm, double receiverMm, Grade receiver) {
+    public FastenerJoint plate(Fastener fastener, double plateMm, double receiverMm, Grade receiver) {
         Eurocode5Timber into = Eurocode5Timber.of(receiver, ServiceClass.SC3);
         return new Eurocode5Plate(fastener, plateMm, receiverMm, into.strengthClass(), into.kdef());
     }
@@ -51,7 +51,7 @@ final class Eurocode5 implements RuleSet {
      * @param one one fastener
      * @param kdef of the two timbers together, 2.3.2.2(4) halved
      */
-    private record Design(Eurocode5Joint one, double kdef) implements Joint {
+    private record Design(Eurocode5Joint one, double kdef) implements FastenerJoint {
         @Override
         public double slipModulus() {
             return one.slipModulus();

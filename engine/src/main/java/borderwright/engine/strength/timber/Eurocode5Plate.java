@@ -13,7 +13,7 @@ import borderwright.engine.strength.worked.Working;
  * @param kdef of the timber
  */
 record Eurocode5Plate(Fastener fastener, double plateMm, double receiverMm, StrengthClass receiver, double kdef)
-        implements Joint {
+        implements FastenerJoint {
     private static final double STEEL_TO_TIMBER = 2;
 
     Eurocode5Plate {

@@ -82,7 +82,7 @@ public record Eurocode5Timber(
     }
 
     @Override
-    public double bending(Section section, Effects effects, LoadDuration duration, Working working) {
+    public double bending(TimberSection section, Effects effects, LoadDuration duration, Working working) {
         double flat = stress("flat", effects.flatNmm(), section.flatModulusMm3(), working);
         double edge = stress("edge", effects.edgeNmm(), section.edgeModulusMm3(), working);
         double flatUse = flat == 0 ? 0 : flat / bendingStrength("fm,flat", section.thicknessMm(), duration, working);
@@ -112,7 +112,7 @@ public record Eurocode5Timber(
         return sayDesign(symbol, strengthClass.fmk(), kh, duration, working);
     }
 
-    private double axial(Section section, double axialN, LoadDuration duration, Working working) {
+    private double axial(TimberSection section, double axialN, LoadDuration duration, Working working) {
         if (axialN == 0) {
             return 0;
         }
@@ -127,7 +127,7 @@ public record Eurocode5Timber(
     }
 
     @Override
-    public double shear(Section section, double shearN, LoadDuration duration, Working working) {
+    public double shear(TimberSection section, double shearN, LoadDuration duration, Working working) {
         double area = working.step(
                 "A,ef", "0.67 b h", Eurocode5Factors.KCR * section.areaMm2(), "mm2", "EN 1995-1-1 eq. 6.13a");
         double stress = working.step("tau", "1.5 V / A,ef", 1.5 * Math.abs(shearN) / area, "N/mm2", "");
@@ -143,7 +143,7 @@ public record Eurocode5Timber(
     }
 
     @Override
-    public double post(Section section, double lengthMm, double forceN, LoadDuration duration, Working working) {
+    public double post(TimberSection section, double lengthMm, double forceN, LoadDuration duration, Working working) {
         double stress = working.step("sigma,c,0", "F / A", Math.abs(forceN) / section.areaMm2(), "N/mm2", "");
         double thin = Math.min(section.thicknessMm(), section.widthMm());
         double kc = working.step(

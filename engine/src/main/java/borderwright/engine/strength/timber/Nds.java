@@ -27,7 +27,7 @@ final class Nds implements RuleSet {
     }
 
     @Override
-    public Joint joint(
+    public FastenerJoint joint(
             Fastener fastener, double fixedMm, Grade fixed, double receiverMm, Grade receiver, boolean endGrain) {
         return new One(
                 fastener,
@@ -46,7 +46,7 @@ final class Nds implements RuleSet {
     }
 
     @Override
-    public Joint plate(Fastener fastener, double plateMm, double receiverMm, Grade receiver) {
+    public FastenerJoint plate(Fastener fastener, double plateMm, double receiverMm, Grade receiver) {
         double g = NdsTimber.of(receiver).grade().g();
         return new One(fastener, plateMm, receiverMm, NdsYield.STEEL_PSI, g, g, false);
     }
@@ -70,7 +70,7 @@ final class Nds implements RuleSet {
             double sideG,
             double mainG,
             boolean endGrain)
-            implements Joint {
+            implements FastenerJoint {
         private static final double LEAST_DIAMETERS = 6;
         private static final double FULL_DIAMETERS = 10;
 

@@ -60,7 +60,7 @@ record NdsTimber(NdsGrade grade, boolean graded, boolean putInWet, String says) 
     }
 
     @Override
-    public double bending(Section section, Effects effects, LoadDuration duration, Working working) {
+    public double bending(TimberSection section, Effects effects, LoadDuration duration, Working working) {
         double t = section.thicknessMm() / MM_PER_IN;
         double w = section.widthMm() / MM_PER_IN;
         double cf = NdsFactors.sizeInBending(t, w);
@@ -76,7 +76,7 @@ record NdsTimber(NdsGrade grade, boolean graded, boolean putInWet, String says) 
         return working.step("use", "tension + flat + edge", axialUse + flatUse + edgeUse, "", "NDS eq. 3.9-1, 3.9-3");
     }
 
-    private double axial(Section section, double axialN, LoadDuration duration, Working working) {
+    private double axial(TimberSection section, double axialN, LoadDuration duration, Working working) {
         double stress = axialN / section.areaMm2();
         double w = section.widthMm() / MM_PER_IN;
         if (axialN < 0) {
@@ -101,7 +101,7 @@ record NdsTimber(NdsGrade grade, boolean graded, boolean putInWet, String says) 
     }
 
     @Override
-    public double shear(Section section, double shearN, LoadDuration duration, Working working) {
+    public double shear(TimberSection section, double shearN, LoadDuration duration, Working working) {
         double allowed = working.step(
                 "Fv'",
                 "Fv CD CM",
@@ -119,7 +119,7 @@ record NdsTimber(NdsGrade grade, boolean graded, boolean putInWet, String says) 
     }
 
     @Override
-    public double post(Section section, double lengthMm, double forceN, LoadDuration duration, Working working) {
+    public double post(TimberSection section, double lengthMm, double forceN, LoadDuration duration, Working working) {
         double star = compression(Math.max(section.thicknessMm(), section.widthMm()) / MM_PER_IN, duration);
         double slenderness = lengthMm / Math.min(section.thicknessMm(), section.widthMm());
         double fcE = 0.822 * grade.eMin() * NdsFactors.WET_STIFFNESS / (slenderness * slenderness);

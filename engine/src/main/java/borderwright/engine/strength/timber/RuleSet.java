@@ -29,7 +29,8 @@ public interface RuleSet {
      * @param receiver its quality
      * @param endGrain whether it runs along the grain of the receiver
      */
-    Joint joint(Fastener fastener, double fixedMm, Grade fixed, double receiverMm, Grade receiver, boolean endGrain);
+    FastenerJoint joint(
+            Fastener fastener, double fixedMm, Grade fixed, double receiverMm, Grade receiver, boolean endGrain);
 
     /**
      * How far a predrilled screw must stand from a face that its load pushes it towards, mm.
@@ -47,5 +48,5 @@ public interface RuleSet {
      * @param receiverMm depth of the timber
      * @param receiver its quality
      */
-    Joint plate(Fastener fastener, double plateMm, double receiverMm, Grade receiver);
+    FastenerJoint plate(Fastener fastener, double plateMm, double receiverMm, Grade receiver);
 }

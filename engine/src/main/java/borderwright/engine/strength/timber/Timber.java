@@ -23,14 +23,14 @@ public interface Timber {
     double creepFactor();
 
     /** Bending both ways with axial force. */
-    double bending(Section section, Effects effects, LoadDuration duration, Working working);
+    double bending(TimberSection section, Effects effects, LoadDuration duration, Working working);
 
     /** Shear force on a rectangle, in either direction. */
-    double shear(Section section, double shearN, LoadDuration duration, Working working);
+    double shear(TimberSection section, double shearN, LoadDuration duration, Working working);
 
     /** Force pressed across the grain on an area. */
     double bearing(double areaMm2, double forceN, LoadDuration duration, Working working);
 
     /** Force along a post with pinned ends. */
-    double post(Section section, double lengthMm, double forceN, LoadDuration duration, Working working);
+    double post(TimberSection section, double lengthMm, double forceN, LoadDuration duration, Working working);
 }

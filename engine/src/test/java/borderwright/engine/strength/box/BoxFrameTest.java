@@ -8,9 +8,9 @@ import static borderwright.engine.strength.box.Planters.scheme;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.Footprints;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.BuildRules.CornerStyle;
 import borderwright.engine.strength.frame.Balance;
 import borderwright.engine.strength.frame.FrameAnswer;
@@ -31,7 +31,7 @@ class BoxFrameTest {
 
     private static List<BowLine> bows(Box box) {
         BoxFrame frame = BoxFrame.of(box, MATERIALS, FILL);
-        return BowLines.of(frame, lasting(frame));
+        return BowLineFinder.of(frame, lasting(frame));
     }
 
     private static double worst(List<BowLine> lines, int side, int course) {
@@ -121,7 +121,7 @@ class BoxFrameTest {
         Map<Double, Double> bowByLength = new TreeMap<>();
         for (double longest : new double[] {400, 200, 100, 50}) {
             BoxFrame frame = new FrameOfBox(box, MATERIALS, FILL, 0, GroundKind.CLAY, longest).build();
-            bowByLength.put(longest, worst(BowLines.of(frame, lasting(frame)), 0, 0));
+            bowByLength.put(longest, worst(BowLineFinder.of(frame, lasting(frame)), 0, 0));
         }
         double finest = bowByLength.getOrDefault(50.0, 0.0);
         assertThat(bowByLength.get(100.0)).isCloseTo(finest, within(0.002 * finest));
@@ -151,8 +151,8 @@ class BoxFrameTest {
         Box box = run(BARE, 1200, 450);
         BoxFrame sliding = BoxFrame.of(box, MATERIALS, FILL);
         BoxFrame rubbing = BoxFrame.of(box, MATERIALS, FILL, 0.4, GroundKind.CLAY);
-        double without = worst(BowLines.of(sliding, lasting(sliding)), 0, 1);
-        double with = worst(BowLines.of(rubbing, lasting(rubbing)), 0, 1);
+        double without = worst(BowLineFinder.of(sliding, lasting(sliding)), 0, 1);
+        double with = worst(BowLineFinder.of(rubbing, lasting(rubbing)), 0, 1);
         assertThat(with).isLessThan(without).isGreaterThan(0.8 * without);
     }
 

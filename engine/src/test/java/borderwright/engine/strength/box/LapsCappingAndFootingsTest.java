@@ -5,10 +5,10 @@ import static borderwright.engine.strength.box.Planters.scheme;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.BoxBuilder;
-import borderwright.engine.buildup.BracingScheme;
 import borderwright.engine.buildup.Footprints;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.BuildRules.CornerStyle;
 import borderwright.engine.geometry.Ring;
@@ -39,7 +39,7 @@ class LapsCappingAndFootingsTest {
     }
 
     private static BoxFrame frame(Box box, RuleSet rules, GroundKind ground) {
-        return BoxFrame.of(box, Materials.of(rules, Footprints.SECTIONS), FILL, 0, ground);
+        return BoxFrame.of(box, MemberMaterials.of(rules, Footprints.SECTIONS), FILL, 0, ground);
     }
 
     private static FrameAnswer lasting(BoxFrame frame) {
@@ -47,7 +47,7 @@ class LapsCappingAndFootingsTest {
     }
 
     private static double bow(BoxFrame frame, int side, int course) {
-        return BowLines.of(frame, lasting(frame)).stream()
+        return BowLineFinder.of(frame, lasting(frame)).stream()
                 .filter(line -> line.side() == side && line.course() == course)
                 .mapToDouble(line -> line.greatest().outMm())
                 .max()

@@ -1,13 +1,13 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.buildup.Box;
 import borderwright.engine.buildup.BoxBuilder;
-import borderwright.engine.buildup.BracingScheme;
 import borderwright.engine.buildup.Footprints;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.garden.BuildRules.CornerStyle;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.layout.DividerLine;
-import borderwright.engine.layout.FootprintPlan;
+import borderwright.engine.layout.plan.DividerLine;
+import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.strength.StrengthTerms;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.timber.RuleSet;
@@ -21,7 +21,7 @@ public final class Planters {
     public static final BracingScheme BARE = new BracingScheme(1e5, 0, 75, List.of());
 
     public static final Fill FILL = StrengthTerms.habitFill();
-    public static final Materials MATERIALS = Materials.of(RuleSet.EUROCODE, Footprints.SECTIONS);
+    public static final MemberMaterials MATERIALS = MemberMaterials.of(RuleSet.EUROCODE, Footprints.SECTIONS);
 
     private Planters() {}
 

@@ -2,11 +2,11 @@ package borderwright.engine.strength.box;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.buildup.Box;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.strength.frame.DenseFrame;
 import borderwright.engine.strength.frame.FrameAnswer;
 import borderwright.engine.strength.frame.Freedom;
-import borderwright.engine.strength.frame.Scales;
+import borderwright.engine.strength.frame.UnknownScales;
 import borderwright.engine.strength.frame.Vector;
 import borderwright.engine.strength.soil.GroundKind;
 import java.util.List;
@@ -27,7 +27,7 @@ class SecondOpinionTest {
             BoxFrame frame = BoxFrame.coarse(box, Planters.MATERIALS, Planters.FILL, 0, GroundKind.CLAY);
             List<LoadCase> cases = BoxLoads.all(frame, Planters.FILL, 1000);
             LoadCase one = cases.get(random.nextInt(cases.size()));
-            Scales scales = frame.emptied(frame.forStrength(one.afterCreep()), one.empty());
+            UnknownScales scales = frame.emptied(frame.forStrength(one.afterCreep()), one.empty());
             FrameAnswer answer = frame.frame().solve(one.factored(1.35, 1.5), scales);
             double[] second = DenseFrame.solve(frame.frame(), one.factored(1.35, 1.5), scales);
             nodes += agree(frame, answer, second, "seed " + seed + ", " + one.words());

@@ -20,7 +20,7 @@ public final class DenseFrame {
     };
 
     private final Frame frame;
-    private final Scales scales;
+    private final UnknownScales scales;
     private final SimpleMatrix elastic;
     private final SimpleMatrix load;
     private final List<Integer> contacts = new ArrayList<>();
@@ -28,7 +28,7 @@ public final class DenseFrame {
     private final List<Integer> free = new ArrayList<>();
     private final int size;
 
-    private DenseFrame(Frame frame, Loads loads, Scales scales) {
+    private DenseFrame(Frame frame, Loads loads, UnknownScales scales) {
         this.frame = frame;
         this.scales = scales;
         size = 6 * frame.places.size();
@@ -58,7 +58,7 @@ public final class DenseFrame {
     }
 
     /** All six displacements of every node, held ones nothing. */
-    public static double[] solve(Frame frame, Loads loads, Scales scales) {
+    public static double[] solve(Frame frame, Loads loads, UnknownScales scales) {
         return new DenseFrame(frame, loads, scales).pivot();
     }
 
@@ -118,7 +118,7 @@ public final class DenseFrame {
     private void addMember(int index, List<Loads.OnMember> loads) {
         Member member = frame.members.get(index);
         double l = member.length();
-        Rigidity r = member.rigidity();
+        JointRigidity r = member.rigidity();
         SimpleMatrix k = new SimpleMatrix(12, 12);
         double[][] axial = {{1, -1}, {-1, 1}};
         int[] stretch = {0, 6};

@@ -120,7 +120,7 @@ class Eurocode5Test {
             // The same set's beam 75 x 225, V = 3.656 kN, medium term, class 1: 0.2112356 by the 2003 strengths without
             // cracks (fv,k 2.5); with kcr 0.67 and fv,k 4.0 the ratio is 0.2112356 x 2.5 / (0.67 x 4.0) = 0.197048.
             double use = timber("C24", ServiceClass.SC1)
-                    .shear(new Section(75, 225), 3656, LoadDuration.MEDIUM, Working.SILENT);
+                    .shear(new TimberSection(75, 225), 3656, LoadDuration.MEDIUM, Working.SILENT);
             assertThat(use).isCloseTo(0.2112356 * 2.5 / (0.67 * 4.0), within(1e-6));
         }
 
@@ -229,7 +229,7 @@ class Eurocode5Test {
             Eurocode5Joint nail = new Eurocode5Joint(Fastener.smoothNail(4, 90), 25, 50, C24, C24, false);
             assertThat(end.withdrawalN(Working.SILENT)).isZero();
             assertThat(nail.withdrawalN(Working.SILENT)).isZero();
-            Joint corner = RuleSet.EUROCODE.joint(
+            FastenerJoint corner = RuleSet.EUROCODE.joint(
                     Fastener.screw(6, 90), 25, new Grade("C24", false), 500, new Grade("C24", false), true);
             assertThat(corner.holdsPull()).isFalse();
             assertThat(corner.utilisation(0, 10, 2, LoadDuration.PERMANENT, Working.SILENT))
@@ -273,7 +273,7 @@ class Eurocode5Test {
             // 1.3.
             Working working = Working.sheet();
             double use = timber("C14", ServiceClass.SC3)
-                    .bending(new Section(25, 150), new Effects(50_000, 0, 0), LoadDuration.PERMANENT, working);
+                    .bending(new TimberSection(25, 150), new Effects(50_000, 0, 0), LoadDuration.PERMANENT, working);
             assertThat(use).isCloseTo(3.2 / 7, within(1e-12));
             assertThat(working.lines())
                     .extracting(SheetLine::symbol)
@@ -283,7 +283,7 @@ class Eurocode5Test {
 
         @Test
         void silentAndWrittenGiveTheSame() {
-            Joint joint = RuleSet.EUROCODE.joint(
+            FastenerJoint joint = RuleSet.EUROCODE.joint(
                     Fastener.screw(5, 70), 25, new Grade(null, true), 50, new Grade("C16", true), false);
             double silent = joint.utilisation(100, 300, 2, LoadDuration.PERMANENT, Working.SILENT);
             Working working = Working.sheet();

@@ -44,7 +44,7 @@ class NdsTest {
             // HUD, Residential Structural Design Guide, 2nd ed. (2017), example 5.1: S 13.14, I 47.63, Fb' 1345 psi;
             // spans
             // 14.865 ft in bending and 40.8 ft in shear for 40 psf at 16 in.
-            Section joist = new Section(1.5, 7.25);
+            TimberSection joist = new TimberSection(1.5, 7.25);
             double fb = 975 * 1.15 * NdsFactors.sizeInBending(1.5, 7.25);
             double w = 40 * 16 / 12.0;
             assertThat(joist.edgeModulusMm3()).isCloseTo(13.14, within(5e-3));
@@ -154,7 +154,7 @@ class NdsTest {
         void aTwoByEightLaidFlatByHand() {
             // Hem-Fir No.2 2x8 flat, permanent, wet: Fb CF = 1020 <= 1150 so CM 1; 850 x 0.9 x 1.2 x 1.15 = 1055.7 psi.
             // A moment of 2000 lb in on S = 7.25 x 1.5^2 / 6 = 2.71875 in3 gives 735.63 psi.
-            Section board = new Section(1.5 * 25.4, 7.25 * 25.4);
+            TimberSection board = new TimberSection(1.5 * 25.4, 7.25 * 25.4);
             double use = RuleSet.NDS
                     .timber(new Grade("Hem-Fir No.2", true))
                     .bending(board, new Effects(2000 * N_PER_LB * 25.4, 0, 0), LoadDuration.PERMANENT, Working.SILENT);

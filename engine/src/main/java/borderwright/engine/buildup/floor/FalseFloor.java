@@ -1,0 +1,185 @@
+package borderwright.engine.buildup.floor;
+
+import borderwright.engine.buildup.draft.Draft;
+import borderwright.engine.buildup.draft.PieceMaker;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.measure.Length;
+import borderwright.engine.problem.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The false floor: slats across bearers, bearers on legs, legs on the bed.
+ *
+ * <p>A planter that turns a corner is floored in parts ({@link ConvexParts}). In each part the slats run along its
+ * longest side and the bearers across, unless in a rectangle whole slats leave much wider gaps that way. A bearer stands
+ * on edge where the legs below it are then long enough to be cut, or none are needed; else it lies flat. The slats' gaps
+ * are made equal, no less than wished.
+ */
+public final class FalseFloor {
+    private static final double HABIT_GAP_MM = 12;
+    private static final double HABIT_BEARER_SPACING_MM = 500;
+
+    /** Legs shorter than this split when they are screwed (common practice, no source). */
+    private static final double SHORTEST_LEG_MM = 60;
+
+    /** Slats are turned across rather than leave gaps more than this many times the wish. */
+    private static final double WIDE_GAPS = 2;
+
+    /** Slats stand out no more than this beyond the last bearer, mm. */
+    private static final double OVERHANG_MM = 100;
+
+    private final Draft draft;
+
+    public FalseFloor(Draft draft) {
+        this.draft = draft;
+    }
+
+    /**
+     * How bearers lie.
+     *
+     * @param flat whether they lie on their wide face
+     * @param acrossMm their width on the plan
+     * @param heightMm their height
+     * @param legMm height of the legs under them, 0 for none
+     */
+    record Lay(boolean flat, double acrossMm, double heightMm, double legMm) {}
+
+    /**
+     * Lays it where one is wished.
+     *
+     * @return height of its top above the bed, mm, 0 for none
+     */
+    public double build(PieceMaker maker) {
+        double wanted = draft.plan.platformMm();
+        if (wanted <= 0) {
+            return 0;
+        }
+        double slatMm = draft.sections.slats().thickness().mm();
+        Lay lay = lay(wanted - slatMm);
+        if (lay == null || wanted > draft.stack.wallMm() - 50) {
+            draft.cannot(cannot(wanted, slatMm));
+            return 0;
+        }
+        Slats slats = new Slats(draft, mmOr(draft.rules.slatGap(), HABIT_GAP_MM), wanted);
+        Bearers bearers = new Bearers(draft, lay);
+        for (Ring planter : draft.inside) {
+            for (Ring part : ConvexParts.of(planter)) {
+                build(maker, part, bearers, slats);
+            }
+        }
+        draft.note("The floor of " + draft.plan.name() + " lies " + draft.format.length(wanted)
+                + " above the bed. Stand its " + (lay.legMm > 0 ? "legs" : "bearers")
+                + " on the compacted gravel or on the paving, not on soil, and lay a strong fabric over the slats"
+                + (slats.widestGapMm() > 0 ? ", whose gaps are up to " + draft.format.piece(slats.widestGapMm()) : "")
+                + ".");
+        return wanted;
+    }
+
+    private Problem cannot(double wanted, double slatMm) {
+        double least = slatMm + thin(draft.sections.bearers());
+        return new Problem(
+                "platform-out-of-reach",
+                "runs",
+                "A platform " + draft.format.length(wanted) + " above the bed cannot be built in " + draft.plan.name()
+                        + ".",
+                "Wish at least " + draft.format.piece(least) + " (slats on flat bearers), and at most "
+                        + draft.format.length(draft.stack.wallMm() - 50) + " (50 mm below the rim).");
+    }
+
+    private @Nullable Lay lay(double availableMm) {
+        SectionNote section = draft.sections.bearers();
+        double thin = thin(section);
+        double wide = StrictMath.max(section.thickness().mm(), section.width().mm());
+        if (availableMm < thin - 1e-6) {
+            return null;
+        }
+        double onEdge = availableMm - wide;
+        double flat = availableMm - thin;
+        boolean edgeFits = onEdge >= SHORTEST_LEG_MM || StrictMath.abs(onEdge) < 1;
+        return edgeFits
+                ? new Lay(false, thin, wide, onEdge < 1 ? 0 : onEdge)
+                : new Lay(true, wide, thin, flat < 1 ? 0 : flat);
+    }
+
+    private void build(PieceMaker maker, Ring part, Bearers bearers, Slats slats) {
+        int longest = 0;
+        for (int i = 1; i < part.size(); i++) {
+            longest = part.sideMm(i) > part.sideMm(longest) + 1e-6 ? i : longest;
+        }
+        Grain lengthwise = Grain.of(part, part.corner(longest), part.direction(longest));
+        Grain across =
+                Grain.of(part, part.corner(longest), part.direction(longest).left());
+        double gap = slats.gapMm(lengthwise.across);
+        boolean turn = isRectangle(part) && gap > WIDE_GAPS * slats.leastGapMm() && slats.gapMm(across.across) < gap;
+        lay(maker, part, bearers, slats, turn ? across : lengthwise);
+    }
+
+    /** In other shapes slats across would leave the slanting ends open. */
+    private static boolean isRectangle(Ring part) {
+        if (part.size() != 4) {
+            return false;
+        }
+        for (int i = 0; i < 4; i++) {
+            if (StrictMath.abs(part.direction(i).dot(part.direction(i + 1))) > 0.02) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void lay(PieceMaker maker, Ring part, Bearers bearers, Slats slats, Grain grain) {
+        List<Bearers.Laid> laid = new ArrayList<>();
+        for (double at : positions(grain.lengthwise.fromMm(), grain.lengthwise.toMm())) {
+            laid.addAll(bearers.lay(maker, part, grain.origin, grain.along, at));
+        }
+        slats.lay(maker, part, grain.origin, grain.along, grain.across, laid);
+    }
+
+    /**
+     * A direction for the slats of a part, and how far it reaches.
+     *
+     * @param origin where both extents are 0
+     * @param along unit vector of the slats
+     * @param lengthwise from and to along the slats
+     * @param across from and to across them
+     */
+    private record Grain(Point origin, Point along, Slats.Extent lengthwise, Slats.Extent across) {
+        static Grain of(Ring part, Point origin, Point along) {
+            return new Grain(origin, along, extent(part, origin, along), extent(part, origin, along.left()));
+        }
+
+        private static Slats.Extent extent(Ring part, Point origin, Point axis) {
+            double from = Double.POSITIVE_INFINITY;
+            double to = Double.NEGATIVE_INFINITY;
+            for (Point p : part.corners()) {
+                from = StrictMath.min(from, p.minus(origin).dot(axis));
+                to = StrictMath.max(to, p.minus(origin).dot(axis));
+            }
+            return new Slats.Extent(from, to);
+        }
+    }
+
+    private List<Double> positions(double from, double to) {
+        double spacing = mmOr(draft.rules.bearerSpacing(), HABIT_BEARER_SPACING_MM);
+        double inset = StrictMath.min(OVERHANG_MM, (to - from) / 5);
+        double span = to - from - 2 * inset;
+        long spaces = StrictMath.max(1, (long) StrictMath.ceil(span / spacing - 1e-6));
+        List<Double> positions = new ArrayList<>();
+        for (long k = 0; k <= spaces; k++) {
+            positions.add(from + inset + span * k / spaces);
+        }
+        return positions;
+    }
+
+    private static double thin(SectionNote section) {
+        return StrictMath.min(section.thickness().mm(), section.width().mm());
+    }
+
+    private static double mmOr(@Nullable Length said, double habitMm) {
+        return said == null ? habitMm : said.mm();
+    }
+}

@@ -1,0 +1,45 @@
+package borderwright.engine.buildup.parts;
+
+import borderwright.engine.garden.SawNote;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.measure.UnitSystem;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What there is to build with, the same for every box of a garden.
+ *
+ * @param sections the sections in question, as measured
+ * @param saws the saws at hand
+ * @param longestMm longest piece that a board of each section can give, trims taken off, mm, by section name; a section
+ *     that is not named has no limit
+ * @param units how lengths are written
+ */
+public record BuildMeans(
+        List<SectionNote> sections, List<SawNote> saws, Map<String, Double> longestMm, UnitSystem units) {
+    public BuildMeans {
+        sections = List.copyOf(sections);
+        saws = List.copyOf(saws);
+        longestMm = Map.copyOf(longestMm);
+    }
+
+    public double longestMm(String section) {
+        Double longest = longestMm.get(section);
+        return longest == null ? Double.POSITIVE_INFINITY : longest;
+    }
+
+    /**
+     * The section of that name.
+     *
+     * @throws IllegalArgumentException where there is none
+     */
+    public SectionNote section(String name) {
+        for (SectionNote section : sections) {
+            if (section.name().equals(name)) {
+                return section;
+            }
+        }
+        throw new IllegalArgumentException("no section is named " + name + "; the sections are "
+                + sections.stream().map(SectionNote::name).toList());
+    }
+}

@@ -1,0 +1,70 @@
+package borderwright.engine.buildup.parts;
+
+import borderwright.engine.buildup.parts.EndCut.LongPoint;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.LengthFormat;
+
+/** Puts the end cuts of a piece into numbers and words. */
+public final class CutWords {
+    private final SawBench bench;
+    private final LengthFormat format;
+
+    public CutWords(SawBench bench, LengthFormat format) {
+        this.bench = bench;
+        this.format = format;
+    }
+
+    /**
+     * What the two sides of a piece are called.
+     *
+     * @param near the marked face of a board on edge, the lower edge of one lying flat
+     * @param far the hidden face, or the upper edge
+     */
+    public record SideNames(String near, String far) {
+        public static final SideNames WALL = new SideNames("outside face", "inside face");
+        public static final SideNames RING = new SideNames("outer edge", "inner edge");
+        public static final SideNames MARKED = new SideNames("marked face", "unmarked face");
+        public static final SideNames FLAT = new SideNames("lower edge", "upper edge");
+    }
+
+    /** The cut at the left end of a strip. */
+    public EndCut left(Strip strip, SectionNote section, boolean flat, SideNames names) {
+        return cut(strip.left().mirrored(), "left", strip, section, flat, names);
+    }
+
+    /** The cut at the right end of a strip. */
+    public EndCut right(Strip strip, SectionNote section, boolean flat, SideNames names) {
+        return cut(strip.right(), "right", strip, section, flat, names);
+    }
+
+    /** A square end of an upright piece. */
+    public EndCut square(SectionNote section, double lengthMm) {
+        SawBench.How how = bench.how(0, 0, section, lengthMm);
+        return new EndCut(0, 0, LongPoint.NONE, 0, "square", how.words(), how.inRange());
+    }
+
+    /**
+     * One end.
+     *
+     * @param end its reach beyond the piece on either line: the greater is the long point
+     */
+    private EndCut cut(Strip.End end, String hand, Strip strip, SectionNote section, boolean flat, SideNames names) {
+        double back = StrictMath.abs(end.nearMm() - end.farMm());
+        if (back == 0) {
+            return square(section, strip.shortestMm());
+        }
+        double degrees = StrictMath.toDegrees(StrictMath.atan2(back, strip.farMm() - strip.nearMm()));
+        boolean near = end.nearMm() > end.farMm();
+        LongPoint point = flat
+                ? near ? LongPoint.LOWER_EDGE : LongPoint.UPPER_EDGE
+                : near ? LongPoint.MARKED_FACE : LongPoint.HIDDEN_FACE;
+        SawBench.How how = flat
+                ? bench.how(0, degrees, section, strip.shortestMm())
+                : bench.how(degrees, 0, section, strip.shortestMm());
+        String words = (flat ? "mitre " : "bevel ") + format.angle(Angle.ofDegrees(degrees)) + " from square at the "
+                + hand + " end: long point on the " + (near ? names.near() : names.far()) + ", short point "
+                + format.piece(back) + " back on the " + (near ? names.far() : names.near());
+        return new EndCut(flat ? 0 : degrees, flat ? degrees : 0, point, back, words, how.words(), how.inRange());
+    }
+}

@@ -1,0 +1,39 @@
+package borderwright.engine.buildup.parts;
+
+import borderwright.engine.buildup.parts.Box.Hold;
+import borderwright.engine.buildup.parts.ScrewRules.Screw;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Counts fixings by kind and use, in the order in which they are first needed. */
+public final class FixingTally {
+    private final Map<Key, Integer> counts = new LinkedHashMap<>();
+
+    private record Key(Screw screw, Hold hold, String use) {}
+
+    public void add(Screw screw, Hold hold, String use, int count) {
+        counts.merge(new Key(screw, hold, use), count, Integer::sum);
+    }
+
+    /** Something that is not a screw and needs no holes of its own. */
+    public void addPlain(String item, Hold hold, String use, int count) {
+        counts.merge(new Key(new Screw(item, 0, 0), hold, use), count, Integer::sum);
+    }
+
+    public List<Box.Fixing> fixings() {
+        List<Box.Fixing> list = new ArrayList<>();
+        counts.forEach((key, count) -> list.add(new Box.Fixing(
+                key.screw.item(),
+                key.hold,
+                key.use,
+                count,
+                key.screw.diameterMm(),
+                key.screw.lengthMm(),
+                key.screw.pilotMm(),
+                key.screw.clearanceMm(),
+                key.screw.countersinkMm())));
+        return list;
+    }
+}

@@ -1,0 +1,139 @@
+package borderwright.engine.buildup.parts;
+
+import borderwright.engine.garden.BuildRules.ScrewNote;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which screw holds a board of a given thickness, and the holes it wants.
+ *
+ * <p>Length: 2.5 times the fixed board, up to the next size sold, but so that its point stays inside the piece behind.
+ * Thread diameter by thickness. Pilot hole 80 % of the core, which is 0.64 of the thread; clearance hole 0.5 mm over
+ * the thread; countersink twice the thread (all common practice, no source; the root of a 5 mm screw is 3.2 mm in
+ * EN 1995-1-1 worked examples). Names are those of goods in price lists: {@code screw 5 x 70}, {@code screw #10 x 3-1/2
+ * in}; a numbered screw's thread is 0.060 in + 0.013 in x number (ASME B18.6.1).
+ */
+public final class ScrewRules {
+    private static final double TIMES_THICKNESS = 2.5;
+
+    /** Wood left beyond the point, mm. */
+    private static final double COVER_MM = 2;
+
+    private static final double LEAST_POINT_DIAMETERS = 6;
+    private static final double INCH_MM = 25.4;
+    private static final double CORE_OF_THREAD = 0.64;
+    private static final double[] METRIC_LENGTHS_MM = {
+        25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 120, 140, 160, 180, 200, 240, 280
+    };
+    private static final double[] INCH_LENGTHS = {1, 1.25, 1.5, 1.75, 2, 2.5, 3, 3.5, 4, 5, 6, 8, 10};
+
+    private final UnitSystem units;
+
+    public ScrewRules(UnitSystem units) {
+        this.units = units;
+    }
+
+    /**
+     * A screw and its holes.
+     *
+     * @param item name on the shopping list
+     * @param diameterMm thread diameter
+     * @param lengthMm length
+     */
+    public record Screw(String item, double diameterMm, double lengthMm) {
+        /** To the half millimetre that drills are sold in. */
+        double pilotMm() {
+            return StrictMath.rint(2 * 0.8 * CORE_OF_THREAD * diameterMm) / 2;
+        }
+
+        double clearanceMm() {
+            return diameterMm == 0 ? 0 : StrictMath.rint(2 * (diameterMm + 0.5)) / 2;
+        }
+
+        double countersinkMm() {
+            return StrictMath.rint(2 * diameterMm);
+        }
+
+        /** Least distance from an end of a pre-drilled board, mm: 7 diameters (EN 1995-1-1 table 8.2, unloaded end). */
+        double endDistanceMm() {
+            return 7 * diameterMm;
+        }
+
+        /** Least distance from an edge of a pre-drilled piece, mm: 3 diameters (EN 1995-1-1 table 8.2). */
+        double edgeDistanceMm() {
+            return 3 * diameterMm;
+        }
+    }
+
+    /**
+     * The screw for a board.
+     *
+     * @param fixedMm thickness of the piece under the head
+     * @param behindMm wood behind it in the screw's direction
+     * @param said size that the person wants; null to choose
+     */
+    public Screw screw(double fixedMm, double behindMm, @Nullable ScrewNote said) {
+        if (said != null) {
+            return named(said.diameter().mm(), said.length().mm());
+        }
+        double mostMm = fixedMm + behindMm - COVER_MM;
+        if (units == UnitSystem.IMPERIAL) {
+            int number = fixedMm <= 20 ? 8 : fixedMm <= 42 ? 10 : 14;
+            Screw screw = numberedScrew(number, fixedMm, mostMm);
+            // A point that stands less than 6 diameters in the piece behind bears nothing sideways by the NDS,
+            // 12.1.5.6.
+            boolean shallow = screw.lengthMm() - fixedMm < LEAST_POINT_DIAMETERS * screw.diameterMm();
+            return shallow && number == 10 ? numberedScrew(8, fixedMm, mostMm) : screw;
+        }
+        double diameter = fixedMm <= 20 ? 4 : fixedMm <= 30 ? 5 : 6;
+        return named(diameter, ladder(METRIC_LENGTHS_MM, TIMES_THICKNESS * fixedMm, mostMm));
+    }
+
+    /** For a bent steel strap on an upright (common practice, no source). */
+    public Screw strapScrew() {
+        return units == UnitSystem.IMPERIAL
+                ? new Screw(numbered(8, 1.25), (0.060 + 0.013 * 8) * INCH_MM, 1.25 * INCH_MM)
+                : named(4, 30);
+    }
+
+    private static Screw numberedScrew(int number, double fixedMm, double mostMm) {
+        double longestSold = number == 8 ? 3 : number == 10 ? 3.5 : 6;
+        double inches = ladder(
+                INCH_LENGTHS, TIMES_THICKNESS * fixedMm / INCH_MM, StrictMath.min(longestSold, mostMm / INCH_MM));
+        return new Screw(numbered(number, inches), (0.060 + 0.013 * number) * INCH_MM, inches * INCH_MM);
+    }
+
+    private Screw named(double diameterMm, double lengthMm) {
+        if (units == UnitSystem.IMPERIAL) {
+            int number = (int) StrictMath.rint((diameterMm / INCH_MM - 0.060) / 0.013);
+            return new Screw(numbered(number, lengthMm / INCH_MM), diameterMm, lengthMm);
+        }
+        return new Screw("screw " + bare(diameterMm) + " x " + bare(lengthMm), diameterMm, lengthMm);
+    }
+
+    /** The least size at or above {@code wanted}, or the greatest at or below {@code most} where that is less. */
+    private static double ladder(double[] sizes, double wanted, double most) {
+        double chosen = sizes[0];
+        for (double size : sizes) {
+            if (size > most) {
+                return chosen;
+            }
+            chosen = size;
+            if (size >= wanted) {
+                return chosen;
+            }
+        }
+        return chosen;
+    }
+
+    private static String numbered(int number, double inches) {
+        String mixed = new LengthFormat(UnitSystem.IMPERIAL).piece(inches * INCH_MM);
+        return "screw #" + number + " x " + mixed.replaceFirst("(\\d) (\\d)", "$1-$2");
+    }
+
+    private static String bare(double mm) {
+        String text = new LengthFormat(UnitSystem.METRIC).piece(mm);
+        return text.substring(0, text.length() - " mm".length());
+    }
+}

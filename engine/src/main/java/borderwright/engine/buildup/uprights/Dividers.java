@@ -1,0 +1,173 @@
+package borderwright.engine.buildup.uprights;
+
+import borderwright.engine.buildup.draft.DividerStrip;
+import borderwright.engine.buildup.draft.Draft;
+import borderwright.engine.buildup.draft.PieceMaker;
+import borderwright.engine.buildup.draft.SideFrame;
+import borderwright.engine.buildup.draft.UprightPlan;
+import borderwright.engine.buildup.draft.UprightPlan.Nook;
+import borderwright.engine.buildup.parts.Box.Hold;
+import borderwright.engine.buildup.parts.CutWords.SideNames;
+import borderwright.engine.buildup.parts.Piece.Role;
+import borderwright.engine.buildup.parts.PieceLabels;
+import borderwright.engine.buildup.parts.Strip;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.problem.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The walls between planters: boards that butt between the inner faces of front and back, their ends bevelled to the
+ * sides that they meet, screwed to an upright at each end that is also screwed to the wall.
+ *
+ * <p>One upright at each end, on the side of the divider where it bears best; a second one on the other side where the
+ * wall's boards are joined at the divider, so that each of them has its own.
+ */
+public final class Dividers {
+    private final Draft draft;
+    private final UprightBuilder uprights;
+    private final NookUprights nooks;
+    private final List<End> ends = new ArrayList<>();
+
+    public Dividers(Draft draft, UprightBuilder uprights, NookUprights nooks) {
+        this.draft = draft;
+        this.uprights = uprights;
+        this.nooks = nooks;
+    }
+
+    /**
+     * One end of a divider at a wall.
+     *
+     * @param onRight the corner on its right-hand face, seen from the wall and from the divider
+     * @param onLeft the corner on its left-hand face
+     */
+    private record End(DividerStrip divider, SideFrame side, Corner onRight, Corner onLeft, double middleMm) {}
+
+    private record Corner(Nook fromWall, Nook fromDivider) {}
+
+    /** Keeps the room that the boards take. */
+    public void reserve() {
+        for (DividerStrip divider : draft.dividers) {
+            draft.clearance.take(draft.wallHigh(divider.strip().outline()));
+        }
+    }
+
+    /** The first upright at each end. */
+    public void standFirst() {
+        for (DividerStrip divider : draft.dividers) {
+            ends.add(end(divider, divider.fromSide(), divider.fromRight(), divider.fromLeft(), true));
+            ends.add(end(divider, divider.toSide(), divider.toRight(), divider.toLeft(), false));
+        }
+        for (End end : ends) {
+            if (!stand(end.onRight) && !stand(end.onLeft)) {
+                draft.note("Divider " + (end.divider.index() + 1) + " of " + draft.plan.name()
+                        + ": no room for an upright at side " + PieceLabels.letter(end.side.side())
+                        + "; fix it with angle brackets, since screws in end grain hold nothing.");
+            }
+        }
+    }
+
+    /** Where boards of a side may be joined at dividers, {@code s}. */
+    List<Double> middles(SideFrame side) {
+        return ends.stream()
+                .filter(end -> end.side.side() == side.side())
+                .map(End::middleMm)
+                .toList();
+    }
+
+    /** A second upright at ends where the wall is joined. */
+    void standAtJoints(SideFrame side, Set<Double> joints) {
+        for (End end : ends) {
+            if (end.side.side() == side.side() && joints.contains(end.middleMm)) {
+                stand(end.onRight);
+                stand(end.onLeft);
+            }
+        }
+    }
+
+    private boolean stand(Corner corner) {
+        for (List<UprightPlan> choice : nooks.choices(corner.fromWall, corner.fromDivider, draft.sections.braces())) {
+            if (uprights.fits(choice)) {
+                choice.forEach(upright -> uprights.stand(upright, Role.BRACE, -1, "B"));
+                draft.fixings.add(
+                        draft.screws.screw(
+                                draft.sections.dividers().thickness().mm(),
+                                UprightPlan.Stance.of(draft.sections.braces()).faceMm(),
+                                draft.rules.screws()),
+                        Hold.DIVIDER_TO_UPRIGHT,
+                        "dividers to their uprights, " + Hold.DIVIDER_TO_UPRIGHT.perJoint() + " a board at each",
+                        Hold.DIVIDER_TO_UPRIGHT.perJoint() * dividerCourses());
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private End end(DividerStrip divider, int sideIndex, Point right, Point left, boolean start) {
+        SideFrame side = draft.sides.get(sideIndex);
+        Point along = divider.strip().along();
+        Point face = start ? along : along.times(-1);
+        Point toRight = along.left().times(-1);
+        return new End(
+                divider,
+                side,
+                corner(side, right, face, toRight),
+                corner(side, left, face, along.left()),
+                side.s(right.towards(left, 0.5)));
+    }
+
+    private static Corner corner(SideFrame side, Point apex, Point face, Point away) {
+        Point wall = side.along().dot(away) > 0 ? side.along() : side.along().times(-1);
+        double angle = StrictMath.acos(StrictMath.max(-1, StrictMath.min(1, wall.dot(face))));
+        return new Corner(new Nook(apex, wall, side.inwards(), angle), new Nook(apex, face, away, angle));
+    }
+
+    /** Boards in a divider: of the walls' width as many as the wall has, of another width as many as fit under its rim. */
+    private int dividerCourses() {
+        double width = draft.sections.dividers().width().mm();
+        return (int) StrictMath.max(1, StrictMath.floor(draft.stack.wallMm() / width + 1e-6));
+    }
+
+    public void build(PieceMaker maker) {
+        SectionNote section = draft.sections.dividers();
+        double longest = draft.means.longestMm(section.name());
+        for (DividerStrip divider : draft.dividers) {
+            String planter = draft.plan.planters().get(divider.index());
+            if (divider.strip().overallMm() > longest) {
+                draft.cannot(new Problem(
+                        "no-board-long-enough",
+                        "sections",
+                        "Divider " + (divider.index() + 1) + " of " + draft.plan.name() + " is "
+                                + draft.format.piece(divider.strip().overallMm()) + " long; the longest piece of "
+                                + section.name() + " is " + draft.format.piece(longest) + ".",
+                        "Find a longer board, or make the planters less deep."));
+            }
+            for (int course = 1; course <= dividerCourses(); course++) {
+                double bottom =
+                        draft.stack.bottomMm() + (course - 1) * section.width().mm();
+                PieceMaker.Part part = new PieceMaker.Part(
+                        planter + "-" + course + "D",
+                        planter,
+                        Role.DIVIDER,
+                        course,
+                        -1,
+                        section,
+                        SideNames.MARKED,
+                        "marked face towards " + towards(divider),
+                        false,
+                        course == 1);
+                draft.add(maker.onEdge(
+                        part, divider.strip(), bottom, bottom + section.width().mm()));
+            }
+        }
+    }
+
+    /** The planter on the divider's right, which its marked face looks at. */
+    private String towards(DividerStrip divider) {
+        Strip strip = divider.strip();
+        double s = (strip.left().nearMm() + strip.right().nearMm()) / 2;
+        return draft.planterAt(strip.at(s, strip.nearMm() - 1));
+    }
+}

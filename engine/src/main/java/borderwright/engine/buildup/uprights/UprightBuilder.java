@@ -1,0 +1,109 @@
+package borderwright.engine.buildup.uprights;
+
+import borderwright.engine.buildup.draft.CourseStack;
+import borderwright.engine.buildup.draft.Draft;
+import borderwright.engine.buildup.draft.PieceMaker;
+import borderwright.engine.buildup.draft.SideFrame;
+import borderwright.engine.buildup.draft.Supports;
+import borderwright.engine.buildup.draft.UprightPlan;
+import borderwright.engine.buildup.parts.Box.Hold;
+import borderwright.engine.buildup.parts.CutWords.SideNames;
+import borderwright.engine.buildup.parts.FaceWords;
+import borderwright.engine.buildup.parts.Piece.Role;
+import borderwright.engine.buildup.parts.ScrewRules.Screw;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Prism;
+import borderwright.engine.measure.UnitSystem;
+import java.util.List;
+
+/**
+ * Stands uprights on the bed inside the walls, and counts the screws through the walls into them.
+ *
+ * <p>They end a little below the rim that the dried wall will have, at a length that is easily set, and two screws go
+ * through each board into each of them (common practice, no source).
+ */
+public final class UprightBuilder {
+    /** Below the rim of the dried wall. */
+    private static final double BELOW_RIM_MM = 20;
+
+    private static final double QUARTER_INCH_MM = 6.35;
+
+    private final Draft draft;
+    private final Supports supports;
+    private final PieceMaker maker;
+
+    public UprightBuilder(Draft draft, Supports supports, PieceMaker maker) {
+        this.draft = draft;
+        this.supports = supports;
+        this.maker = maker;
+    }
+
+    Prism solid(UprightPlan upright) {
+        return new Prism(upright.plan(), draft.stack.bottomMm() - draft.rules.postFootingMm(), topMm());
+    }
+
+    private double topMm() {
+        double bottom = draft.stack.bottomMm();
+        double most = draft.stack.wallMm() * (1 - CourseStack.SHRINKAGE) - BELOW_RIM_MM;
+        double step = draft.means.units() == UnitSystem.IMPERIAL ? QUARTER_INCH_MM : 5;
+        return bottom + StrictMath.max(step * StrictMath.floor(most / step), draft.stack.wallMm() / 2);
+    }
+
+    boolean fits(List<UprightPlan> uprights) {
+        return uprights.stream().allMatch(upright -> draft.clearance.isFree(solid(upright)));
+    }
+
+    /**
+     * Places an upright.
+     *
+     * @return the sides that it bears on
+     */
+    List<SideFrame> stand(UprightPlan upright, Role role, int side, String kind) {
+        Prism solid = solid(upright);
+        draft.clearance.take(solid);
+        String planter = draft.planterAt(middle(upright));
+        PieceMaker.Part part = new PieceMaker.Part(
+                draft.labels.next(planter, kind),
+                planter,
+                role,
+                0,
+                side,
+                upright.section(),
+                SideNames.MARKED,
+                FaceWords.UPRIGHT,
+                false,
+                true);
+        draft.add(maker.upright(part, upright, solid.bottomMm(), solid.topMm()));
+        List<SideFrame> borne = draft.sides.stream()
+                .filter(s -> supports.add(s, upright.plan()))
+                .toList();
+        borne.forEach(s -> fixWall(upright, 1));
+        return borne;
+    }
+
+    /**
+     * Screws from the walls into an upright.
+     *
+     * @param boards boards that end on it in each course, besides the first
+     */
+    void fixWall(UprightPlan upright, int boards) {
+        draft.fixings.add(
+                wallScrew(upright),
+                Hold.WALL_TO_UPRIGHT,
+                "walls to posts and braces, " + Hold.WALL_TO_UPRIGHT.perJoint() + " a board at each",
+                boards * Hold.WALL_TO_UPRIGHT.perJoint() * draft.courses().size());
+    }
+
+    Screw wallScrew(UprightPlan upright) {
+        return draft.screws.screw(
+                draft.wallMm(), UprightPlan.Stance.of(upright.section()).depthMm(), draft.rules.screws());
+    }
+
+    static Point middle(UprightPlan upright) {
+        Point sum = new Point(0, 0);
+        for (Point p : upright.plan().corners()) {
+            sum = sum.plus(p);
+        }
+        return sum.times(1.0 / upright.plan().size());
+    }
+}

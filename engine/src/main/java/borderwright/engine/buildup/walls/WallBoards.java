@@ -1,0 +1,143 @@
+package borderwright.engine.buildup.walls;
+
+import borderwright.engine.buildup.draft.CornerCut;
+import borderwright.engine.buildup.draft.Draft;
+import borderwright.engine.buildup.draft.PieceMaker;
+import borderwright.engine.buildup.draft.SideFrame;
+import borderwright.engine.buildup.draft.UprightPlan.Stance;
+import borderwright.engine.buildup.parts.Box.Course;
+import borderwright.engine.buildup.parts.Box.Hold;
+import borderwright.engine.buildup.parts.CutWords.SideNames;
+import borderwright.engine.buildup.parts.FaceWords;
+import borderwright.engine.buildup.parts.Piece.Role;
+import borderwright.engine.buildup.parts.PieceLabels;
+import borderwright.engine.buildup.parts.ScrewRules.Screw;
+import borderwright.engine.buildup.parts.Strip;
+import borderwright.engine.garden.BuildRules.CornerStyle;
+import borderwright.engine.measure.Angle;
+import borderwright.engine.problem.Problem;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The boards of the walls.
+ *
+ * <p>Laps turn with the courses like a pinwheel: in odd courses every board butts at its left end and runs through at
+ * its right, in even courses the other way round. So laps alternate at any number of corners, odd or even, and at a
+ * square box all courses have boards of the same lengths, which needs fewer stops at the saw.
+ */
+public final class WallBoards {
+    private final Draft draft;
+    private final List<CornerChoice> corners = new ArrayList<>();
+
+    public WallBoards(Draft draft) {
+        this.draft = draft;
+        CornerStyle wish = draft.rules.corners() == null ? CornerStyle.LAPPED : draft.rules.corners();
+        double greatest = draft.bench.greatestTiltDeg(draft.sections.walls());
+        for (SideFrame side : draft.sides) {
+            CornerChoice choice = CornerChoice.of(side.startAngle(), wish, greatest);
+            corners.add(choice);
+            tell(side, wish, choice);
+        }
+    }
+
+    /** One whole board of a course, before joints. */
+    public Strip strip(int course, SideFrame side) {
+        double wall = draft.wallMm();
+        return new Strip(
+                side.start(),
+                side.along(),
+                0,
+                wall,
+                end(course, side.startAngle(), corners.get(side.side()), true, wall),
+                endAt(
+                        side.lengthMm(),
+                        end(course, side.endAngle(), corners.get((side.side() + 1) % corners.size()), false, wall)));
+    }
+
+    /** Counts the screws through the laps; those into the end grain of a mitre would split it. */
+    public void fixLaps() {
+        Screw screw = draft.screws.screw(
+                draft.wallMm(), Stance.of(draft.sections.posts()).depthMm(), draft.rules.screws());
+        for (SideFrame side : draft.sides) {
+            boolean lapped = corners.get(side.side()).style() == CornerStyle.LAPPED;
+            if (lapped && side.startAngle() < StrictMath.PI) {
+                draft.fixings.add(
+                        screw,
+                        Hold.LAP,
+                        "through the laps into the ends of the boards, " + Hold.LAP.perJoint() + " a course at each"
+                                + " corner",
+                        Hold.LAP.perJoint() * draft.courses().size());
+            }
+        }
+    }
+
+    /**
+     * The boards of one course on one side.
+     *
+     * @param joints where the board is joined, {@code s} in order
+     */
+    public void build(PieceMaker maker, SideFrame side, Course course, List<Double> joints) {
+        List<Strip> boards = strip(course.number(), side).cutAt(joints);
+        List<String> planters = new ArrayList<>();
+        for (Strip board : boards) {
+            double s = StrictMath.max(board.left().nearMm(), board.left().farMm());
+            double inner = StrictMath.max(s, side.innerStart(draft.wallMm()));
+            planters.add(draft.planterAt(side.at(inner + 1, draft.wallMm() + 1)));
+        }
+        List<String> labels = PieceLabels.boards(planters, Integer.toString(course.number()), side.side());
+        for (int i = 0; i < boards.size(); i++) {
+            PieceMaker.Part part = new PieceMaker.Part(
+                    labels.get(i),
+                    planters.get(i),
+                    Role.WALL,
+                    course.number(),
+                    side.side(),
+                    draft.sections.walls(),
+                    SideNames.WALL,
+                    FaceWords.out(draft.rules),
+                    draft.waits(side, boards.get(i)),
+                    course.number() == 1);
+            draft.add(maker.onEdge(part, boards.get(i), course.bottomMm(), course.topMm()));
+        }
+    }
+
+    /** How far behind its corner a board ends, on its outer and inner face. */
+    private static Strip.End end(int course, double angle, CornerChoice choice, boolean leftEnd, double wall) {
+        CornerCut cut = choice.style() == CornerStyle.MITRED
+                ? CornerCut.MITRED
+                : leftEnd == (course % 2 == 1) ? CornerCut.BUTTING : CornerCut.THROUGH;
+        return new Strip.End(
+                CornerCut.setbackMm(cut, angle, 0, 0, wall), CornerCut.setbackMm(cut, angle, wall, 0, wall));
+    }
+
+    private static Strip.End endAt(double lengthMm, Strip.End setback) {
+        return new Strip.End(lengthMm - setback.nearMm(), lengthMm - setback.farMm());
+    }
+
+    private void tell(SideFrame side, CornerStyle wish, CornerChoice choice) {
+        String at = "Corner " + (side.side() + 1) + " of " + draft.plan.name() + " is "
+                + degrees(StrictMath.toDegrees(side.startAngle()));
+        if (!choice.inRange()) {
+            draft.cannot(new Problem(
+                    "corner-beyond-saws",
+                    "saws",
+                    at + ": even " + word(choice.style()) + " it wants a cut " + degrees(choice.tiltDeg())
+                            + " from square, more than any saw at hand tilts.",
+                    "Cut its ends by hand to a line drawn round the board, or cut the corner off with a short side so"
+                            + " that it becomes two blunter corners."));
+        } else if (choice.style() != wish) {
+            draft.note(at + ": " + word(choice.style()) + ", not " + word(wish)
+                    + ", because the saws at hand tilt far enough only for that (" + degrees(choice.tiltDeg())
+                    + " from square).");
+        }
+    }
+
+    private String degrees(double value) {
+        return draft.format.angle(Angle.ofDegrees(value));
+    }
+
+    private static String word(CornerStyle style) {
+        return style == CornerStyle.MITRED ? "mitred" : "lapped";
+    }
+}

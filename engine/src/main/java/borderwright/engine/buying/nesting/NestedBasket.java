@@ -1,0 +1,347 @@
+package borderwright.engine.buying.nesting;
+
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buying.Shopper;
+import borderwright.engine.buying.list.BoardRule;
+import borderwright.engine.buying.list.LaidBoard;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.buying.list.ShoppingProblem;
+import borderwright.engine.cutting.BoardInHand;
+import borderwright.engine.cutting.BoardRow;
+import borderwright.engine.cutting.BoardSwaps;
+import borderwright.engine.cutting.CuttingJob;
+import borderwright.engine.effort.Budget;
+import borderwright.engine.measure.Length;
+import borderwright.engine.stock.BoardNest;
+import borderwright.engine.stock.Demand;
+import borderwright.engine.stock.DemandMaker;
+import borderwright.engine.stock.EndShape;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The cheapest basket where slanted ends of neighbours may nest.
+ *
+ * <p>How much two neighbours save depends on which they are, so no length of a piece alone tells it. Two lists bracket the
+ * truth. In the full list each piece has its whole length: what it buys can be cut in any order. In the bare list each end
+ * gives up half of the most that it could ever pass another end; since no joint saves more than the halves of its two ends,
+ * what the bare list costs is a bound for every way to nest. A basket of the bare list is laid out board by board, and
+ * pieces change places until all fit; those that do not fit get length back, and the list is bought again. What is left open
+ * then is searched once more, each board laid out before a basket may cut it so.
+ */
+public final class NestedBasket {
+    private static final int MOST_ROUNDS = 6;
+    private static final long SWAP_WORK = 20_000;
+
+    private final CuttingJob job;
+    private final ShoppingProblem full;
+    private final Map<String, Piece> pieces = new HashMap<>();
+
+    private NestedBasket(CuttingJob job, ShoppingProblem full) {
+        this.job = job;
+        this.full = full;
+        job.pieces().forEach(piece -> pieces.put(piece.label(), piece));
+    }
+
+    /**
+     * What is bought.
+     *
+     * @param answer the basket; its bound holds however pieces are nested
+     * @param bare the list whose cost is that bound; the full list itself where nothing nests
+     * @param saved how much the basket costs less than the best one found without nesting, minor units
+     */
+    public record Bought(ShoppingAnswer answer, ShoppingProblem bare, long saved) {}
+
+    /**
+     * Buys.
+     *
+     * @param job pieces, sections, saws and habits; its boards are not used
+     * @param full each piece with its whole length, and anything else
+     * @param budget for both lists together
+     */
+    public static Bought buy(CuttingJob job, ShoppingProblem full, Budget budget) {
+        return new NestedBasket(job, full).buy(budget);
+    }
+
+    private Bought buy(Budget budget) {
+        ShoppingAnswer plain = Shopper.buy(full, budget);
+        Map<String, Long> given = mostGiven();
+        if (given.isEmpty()) {
+            return new Bought(plain, full, 0);
+        }
+        ShoppingProblem bare = shortened(given);
+        ShoppingAnswer answer = Shopper.buy(bare, budget);
+        long bound = answer.bound();
+        List<ShoppingAnswer.Alternative> alone = alone(plain, answer);
+        Map<String, Long> left = new LinkedHashMap<>(given);
+        for (int round = 0; round < MOST_ROUNDS && isBetter(answer, plain); round++) {
+            Layout layout = new Layout(answer);
+            if (layout.fits(budget.part(SWAP_WORK))) {
+                ShoppingAnswer nested =
+                        answer.withBoards(layout.boards()).withBound(bound).withAlternatives(atLeast(alone, answer));
+                return searched(nested, plain, bare, given, alone, budget);
+            }
+            // Half of what they gave is asked back first: often a few millimetres are all that is missing.
+            boolean half = round < MOST_ROUNDS / 2;
+            left.replaceAll((label, less) -> layout.open.contains(label) ? (half ? less / 2 : 0L) : less);
+            answer = Shopper.buy(shortened(left), budget);
+        }
+        if (!isFound(plain)) {
+            return new Bought(plain, bare, 0);
+        }
+        return searched(plain.withBound(bound).withAlternatives(alone), plain, bare, given, alone, budget);
+    }
+
+    /**
+     * The best basket that is known, proven or bettered by a search of the bare list in which every board is laid out before
+     * it is cut so.
+     */
+    private Bought searched(
+            ShoppingAnswer known,
+            ShoppingAnswer plain,
+            ShoppingProblem bare,
+            Map<String, Long> given,
+            List<ShoppingAnswer.Alternative> alone,
+            Budget budget) {
+        ShoppingAnswer best = known;
+        if (!known.proven() && !budget.isSpent()) {
+            Rows rows = new Rows();
+            ShoppingAnswer searched = Shopper.buy(toldApart(given).under(rows), known, budget, (cost, bound) -> {});
+            long bound = rows.isUnsure ? known.bound() : Math.max(known.bound(), searched.bound());
+            Layout layout = isFound(searched) ? new Layout(searched) : null;
+            if (layout != null && searched.cost() < known.cost() && layout.fits(budget.part(0))) {
+                best = searched.withBoards(layout.boards()).withAlternatives(atLeast(alone, searched));
+            }
+            best = isFound(searched) ? best.withBound(Math.min(bound, best.cost())) : best;
+        }
+        return new Bought(best, bare, isFound(plain) ? plain.cost() - best.cost() : 0);
+    }
+
+    /** Whether pieces can be cut from one board: laid out in every order and way round, as far as these are looked at. */
+    private final class Rows implements BoardRule {
+        private final Map<String, Long> whole = new HashMap<>();
+        /** Whether a board was refused of whose pieces not every order was looked at. */
+        private boolean isUnsure;
+
+        Rows() {
+            full.demands().forEach(d -> whole.put(d.label(), d.lengthTicks()));
+        }
+
+        @Override
+        public boolean admits(String section, long usableTicks, List<String> labels) {
+            List<Piece> on = labels.stream()
+                    .flatMap(label -> Optional.ofNullable(pieces.get(label)).stream())
+                    .toList();
+            if (on.size() < labels.size()) {
+                // Something that is no piece is kept whole, and what is cut beside it is not nested.
+                long kerf = full.kerfTicks();
+                long sum = labels.stream()
+                        .mapToLong(label -> whole.getOrDefault(label, usableTicks) + kerf)
+                        .sum();
+                return sum <= usableTicks + kerf;
+            }
+            BoardInHand board =
+                    new BoardInHand("", section, new Length(usableTicks), "", false, Length.ZERO, List.of());
+            boolean fits = BoardRow.of(job, board, on).fits();
+            isUnsure |=
+                    !fits && !BoardNest.isExactFor(on.stream().map(job::shape).toList());
+            return fits;
+        }
+    }
+
+    /** The bare list, pieces of one length that nest otherwise a tick or more apart. */
+    private ShoppingProblem toldApart(Map<String, Long> given) {
+        Map<String, Map<Long, Object>> kinds = new HashMap<>();
+        List<Demand> apart = new ArrayList<>();
+        for (Demand demand : shortened(given).demands()) {
+            Piece piece = pieces.get(demand.label());
+            Object kind = piece == null ? "" : List.of(job.shape(piece), piece.waits());
+            Map<Long, Object> taken = kinds.computeIfAbsent(demand.section(), s -> new HashMap<>());
+            long length = demand.lengthTicks();
+            while (length > 1 && !taken.getOrDefault(length, kind).equals(kind)) {
+                length--;
+            }
+            taken.put(length, kind);
+            apart.add(new Demand(demand.section(), length, demand.quantity(), demand.label()));
+        }
+        return full.withDemands(apart);
+    }
+
+    /** What the bare list tells of a supplier alone is a bound and no basket. */
+    private static List<ShoppingAnswer.Alternative> atLeast(
+            List<ShoppingAnswer.Alternative> alone, ShoppingAnswer nested) {
+        List<String> sellers =
+                nested.orders().stream().map(ShoppingAnswer.Order::supplier).toList();
+        return alone.stream()
+                .map(a -> a.costing(sellers.equals(List.of(a.supplier())) ? nested.cost() : Long.MAX_VALUE))
+                .toList();
+    }
+
+    /** Each supplier alone: the costs of one answer, the bounds of another. */
+    private static List<ShoppingAnswer.Alternative> alone(ShoppingAnswer costs, ShoppingAnswer bounds) {
+        List<ShoppingAnswer.Alternative> alone = new ArrayList<>();
+        for (int k = 0; k < bounds.alternatives().size(); k++) {
+            ShoppingAnswer.Alternative bound = bounds.alternatives().get(k);
+            long cost = k < costs.alternatives().size()
+                    ? costs.alternatives().get(k).cost()
+                    : Long.MAX_VALUE;
+            alone.add(new ShoppingAnswer.Alternative(
+                    bound.supplier(), bound.possible(), cost, Math.min(cost, bound.bound())));
+        }
+        return alone;
+    }
+
+    private static boolean isFound(ShoppingAnswer answer) {
+        return answer.status() == ShoppingAnswer.Status.FOUND;
+    }
+
+    private static boolean isBetter(ShoppingAnswer answer, ShoppingAnswer plain) {
+        return isFound(answer) && (!isFound(plain) || answer.cost() < plain.cost());
+    }
+
+    /** An end as it may lie, and the length of its piece. */
+    private record Facing(EndShape end, long length) {}
+
+    /**
+     * For each piece the most that nesting could ever save it, ticks; pieces without are left out. An end can only pass the
+     * end of a piece that fits on one board with its own.
+     */
+    private Map<String, Long> mostGiven() {
+        Map<String, Set<Facing>> lefts = new HashMap<>();
+        Map<String, Set<Facing>> rights = new HashMap<>();
+        List<Piece> now = job.pieces().stream().filter(p -> !p.waits()).toList();
+        for (Piece piece : now) {
+            BoardNest.Shape shape = job.shape(piece);
+            for (BoardNest.Way way : shape.ways()) {
+                lefts.computeIfAbsent(piece.section(), s -> new LinkedHashSet<>())
+                        .add(new Facing(shape.leftAs(way), shape.length()));
+                rights.computeIfAbsent(piece.section(), s -> new LinkedHashSet<>())
+                        .add(new Facing(shape.rightAs(way), shape.length()));
+            }
+        }
+        Map<String, Long> given = new LinkedHashMap<>();
+        for (Piece piece : now) {
+            BoardNest.Shape shape = job.shape(piece);
+            if (!shape.left().isFull() || !shape.right().isFull()) {
+                long room = longest(piece.section()) - shape.length() - full.kerfTicks();
+                long most = 0;
+                for (BoardNest.Way way : shape.ways()) {
+                    long left = most(shape.leftAs(way), rights.getOrDefault(piece.section(), Set.of()), room);
+                    long right = most(shape.rightAs(way), lefts.getOrDefault(piece.section(), Set.of()), room);
+                    most = Math.max(most, left + right);
+                }
+                if (most > 1) {
+                    given.put(piece.label(), most / 2);
+                }
+            }
+        }
+        return given;
+    }
+
+    private static long most(EndShape end, Set<Facing> facing, long room) {
+        long most = 0;
+        for (Facing other : facing) {
+            long overlap = end.overlap(other.end);
+            most = other.length - overlap <= room ? Math.max(most, overlap) : most;
+        }
+        return most;
+    }
+
+    /** The longest board to be had of a section, between its trims, ticks. */
+    private long longest(String section) {
+        return full.usableLengths(section).max().orElse(0);
+    }
+
+    private ShoppingProblem shortened(Map<String, Long> given) {
+        List<Demand> demands = new ArrayList<>();
+        for (Demand demand : full.demands()) {
+            Piece piece = pieces.get(demand.label());
+            Long less = given.get(demand.label());
+            demands.add(
+                    piece == null || less == null
+                            ? demand
+                            : new Demand(
+                                    demand.section(),
+                                    Math.max(1, piece.length().ticks() - less),
+                                    demand.quantity(),
+                                    demand.label()));
+        }
+        return full.withDemands(demands);
+    }
+
+    /** The boards of a basket with the pieces on them. */
+    private final class Layout {
+        /** Labels of pieces on boards that cannot give them, however they are laid. */
+        final Set<String> open = new HashSet<>();
+
+        private final ShoppingAnswer answer;
+        private final Map<BoardInHand, List<Piece>> laid = new LinkedHashMap<>();
+        private final Map<BoardInHand, LaidBoard> source = new HashMap<>();
+        private final List<LaidBoard> others = new ArrayList<>();
+
+        Layout(ShoppingAnswer answer) {
+            this.answer = answer;
+            for (LaidBoard board : answer.boards()) {
+                List<Piece> on = new ArrayList<>();
+                board.pieces()
+                        .forEach(piece ->
+                                Optional.ofNullable(pieces.get(piece.label())).ifPresent(on::add));
+                BoardInHand hand = new BoardInHand(
+                        Integer.toString(laid.size()),
+                        board.section(),
+                        new Length(board.lengthTicks()),
+                        board.supplier(),
+                        board.owned(),
+                        new Length(board.trimTicks()),
+                        List.of());
+                if (on.size() < board.pieces().size()) {
+                    // Something else is kept on it, which the full list alone counts right.
+                    others.add(board);
+                    on.stream().filter(p -> !isFull(p)).forEach(p -> open.add(p.label()));
+                } else {
+                    laid.put(hand, on);
+                    source.put(hand, board);
+                }
+            }
+        }
+
+        /** Whether all pieces can be cut from these boards, if need be after moving some. */
+        boolean fits(Budget swaps) {
+            if (!new BoardSwaps(job, laid, swaps).makeFit()) {
+                laid.forEach((board, on) -> {
+                    if (!BoardRow.of(job, board, on).fits()) {
+                        on.forEach(piece -> open.add(piece.label()));
+                    }
+                });
+            }
+            return open.isEmpty();
+        }
+
+        List<LaidBoard> boards() {
+            List<LaidBoard> boards = new ArrayList<>(others);
+            laid.forEach((hand, on) -> {
+                LaidBoard board = source.getOrDefault(hand, answer.boards().get(0));
+                boards.add(board.with(on.stream()
+                        .map(p -> new LaidBoard.LaidPiece(
+                                p.label(),
+                                p.waits()
+                                        ? DemandMaker.boughtTicks(p, job.rules(), job.kerf())
+                                        : p.length().ticks()))
+                        .toList()));
+            });
+            return boards;
+        }
+    }
+
+    private boolean isFull(Piece piece) {
+        BoardNest.Shape shape = job.shape(piece);
+        return shape.left().isFull() && shape.right().isFull();
+    }
+}

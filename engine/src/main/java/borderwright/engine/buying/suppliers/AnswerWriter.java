@@ -1,0 +1,139 @@
+package borderwright.engine.buying.suppliers;
+
+import borderwright.engine.buying.list.LaidBoard;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.prices.DeliveryOption;
+import borderwright.engine.prices.GoodsOffer;
+import borderwright.engine.prices.SupplierTerms;
+import borderwright.engine.stock.CuttingPattern;
+import borderwright.engine.stock.Demand;
+import borderwright.engine.stock.Packing;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Turns a purchase into orders and laid boards with the pieces' labels on them. */
+public final class AnswerWriter {
+    private final ShoppingCase shopping;
+    private final Purchase purchase;
+
+    public AnswerWriter(ShoppingCase shopping, Purchase purchase) {
+        this.shopping = shopping;
+        this.purchase = purchase;
+    }
+
+    public List<ShoppingAnswer.Order> orders() {
+        List<ShoppingAnswer.Order> orders = new ArrayList<>();
+        for (int k = 0; k < shopping.suppliers.size(); k++) {
+            if (purchase.buysFrom(shopping, k)) {
+                orders.add(order(k));
+            }
+        }
+        return orders;
+    }
+
+    private ShoppingAnswer.Order order(int k) {
+        List<ShoppingAnswer.BoardLine> boards = new ArrayList<>();
+        for (int s = 0; s < purchase.packs.length; s++) {
+            ShoppingCase.Section section = shopping.sections.get(s);
+            for (int j = 0; j < purchase.packs[s].length; j++) {
+                BoardOffer offer = section.sources.get(j).offer();
+                if (offer != null && section.supplier[j] == k && purchase.packs[s][j] > 0) {
+                    boards.add(new ShoppingAnswer.BoardLine(offer, purchase.packs[s][j]));
+                }
+            }
+        }
+        List<ShoppingAnswer.GoodsLine> goods = new ArrayList<>();
+        for (int c = 0; c < purchase.goods.length; c++) {
+            GoodsCover cover = shopping.covers.get(c);
+            for (int o = 0; o < purchase.goods[c].length; o++) {
+                GoodsOffer offer = cover.offers.get(o);
+                int count = purchase.goods[c][o];
+                if (cover.supplier[o] == k && count > 0) {
+                    goods.add(new ShoppingAnswer.GoodsLine(offer, count));
+                }
+            }
+        }
+        SupplierTerms terms = shopping.suppliers.get(k);
+        long value = purchase.value[k];
+        DeliveryOption way = purchase.way(k);
+        long charge = way == null ? 0 : way.charge();
+        return new ShoppingAnswer.Order(
+                terms.name(),
+                boards,
+                goods,
+                value,
+                charge,
+                shopping.paid(k, value, way) - value - charge,
+                way != null && way.fetched());
+    }
+
+    public List<LaidBoard> boards() {
+        List<LaidBoard> boards = new ArrayList<>();
+        for (int s = 0; s < purchase.packings.size(); s++) {
+            lay(shopping.sections.get(s), purchase.packings.get(s), shopping.problem.trimTicks(), boards);
+        }
+        return boards;
+    }
+
+    /** Deals the labels out to the patterns; boards that come out alike are one entry with a count. */
+    private static void lay(ShoppingCase.Section section, Packing packing, long trimTicks, List<LaidBoard> boards) {
+        List<LabelDeal> deals = new ArrayList<>();
+        section.demandsBySize.forEach(same -> deals.add(new LabelDeal(same)));
+        for (int p = 0; p < packing.kinds(); p++) {
+            CuttingPattern pattern = packing.pattern(p);
+            BoardSource source = section.sources.get(pattern.board());
+            int left = packing.times(p);
+            while (left > 0) {
+                int alike = left;
+                for (int k = 0; k < pattern.kinds(); k++) {
+                    alike = Math.min(alike, deals.get(pattern.item(k)).alike(pattern.count(k)));
+                }
+                List<LaidBoard.LaidPiece> pieces = new ArrayList<>();
+                for (int k = 0; k < pattern.kinds(); k++) {
+                    deals.get(pattern.item(k)).deal(pattern.count(k), alike, pieces);
+                }
+                if (!pieces.isEmpty()) {
+                    boards.add(new LaidBoard(
+                            source.from(),
+                            source.isOwned(),
+                            section.name,
+                            source.lengthTicks(),
+                            source.trimTicks(trimTicks),
+                            source.pricePerBoard(),
+                            alike,
+                            pieces));
+                }
+                left -= alike;
+            }
+        }
+    }
+
+    /** The labels of one size, dealt out in order. */
+    private static final class LabelDeal {
+        private final List<Demand> demands;
+        private int at;
+        private int left;
+
+        LabelDeal(List<Demand> demands) {
+            this.demands = demands;
+            this.left = demands.isEmpty() ? 0 : demands.get(0).quantity();
+        }
+
+        /** How many boards that take {@code count} each get the same labels; at least 1. */
+        int alike(int count) {
+            return at >= demands.size() ? Integer.MAX_VALUE : Math.max(1, left / count);
+        }
+
+        void deal(int count, int boards, List<LaidBoard.LaidPiece> to) {
+            for (int i = 0; i < count && at < demands.size(); i++) {
+                Demand demand = demands.get(at);
+                to.add(new LaidBoard.LaidPiece(demand.label(), demand.lengthTicks()));
+                left -= boards;
+                if (left == 0 && ++at < demands.size()) {
+                    left = demands.get(at).quantity();
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package borderwright.engine.buying.why;
+
+import borderwright.engine.measure.Length;
+import java.util.List;
+import org.joda.money.Money;
+
+/**
+ * What to buy where, and what it costs with tax and delivery.
+ *
+ * @param orders one for each supplier that is bought from
+ * @param total what is paid in all, tax and delivery included
+ * @param bound no basket that serves the list can cost less
+ * @param proven whether the bound proves the total: nothing can be cheaper
+ * @param unpriced things on the shopping list that no supplier prices, not in the total
+ * @param reasons why this basket: each supplier alone against the mix and the like, a sentence each
+ */
+public record Basket(
+        List<Order> orders, Money total, Money bound, boolean proven, List<Unpriced> unpriced, List<String> reasons) {
+    public Basket {
+        orders = List.copyOf(orders);
+        unpriced = List.copyOf(unpriced);
+        reasons = List.copyOf(reasons);
+    }
+
+    /**
+     * The order to one supplier.
+     *
+     * @param supplier its name
+     * @param lines what is bought
+     * @param goods sum of the lines as priced
+     * @param fetched whether you fetch it yourself; else it is delivered
+     * @param delivery delivery charge as priced, or what fetching it costs; zero when free
+     * @param tax tax added; zero when prices include it
+     * @param total goods, delivery and tax
+     */
+    public record Order(
+            String supplier, List<Line> lines, Money goods, boolean fetched, Money delivery, Money tax, Money total) {
+        public Order {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
+     * One line of an order.
+     *
+     * @param item section or goods name
+     * @param length length of a board; {@link Length#ZERO} for goods
+     * @param count boards, or boxes, rolls, bags
+     * @param pack boards in a pack, 1 when sold singly
+     * @param unitPrice price of one, as priced (of a pack when {@code pack} is more than 1)
+     * @param sum price of the line, as priced
+     */
+    public record Line(String item, Length length, int count, int pack, Money unitPrice, Money sum) {}
+
+    /**
+     * Something needed that nobody prices.
+     *
+     * @param item its name on the shopping list
+     * @param quantity how much, with its unit, in words
+     */
+    public record Unpriced(String item, String quantity) {}
+}

@@ -1,0 +1,220 @@
+package borderwright.engine.estimate;
+
+import borderwright.engine.buildup.BoxBuilder;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BracingScheme;
+import borderwright.engine.buildup.parts.BuildMeans;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buying.Shopper;
+import borderwright.engine.buying.list.GoodsNeed;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.buying.list.ShoppingProblem;
+import borderwright.engine.effort.Budget;
+import borderwright.engine.filling.SoilVolume;
+import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.CuttingRules;
+import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SoilWish;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.plan.DividerLine;
+import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.layout.plan.SidePlan;
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.prices.GoodsOffer;
+import borderwright.engine.prices.SupplierTerms;
+import borderwright.engine.stock.DemandMaker;
+import borderwright.engine.strength.Cure;
+import borderwright.engine.strength.LeastCure;
+import borderwright.engine.strength.StrengthTerms;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Works out two whole designs of a straight joined run, piece by piece and board by board, as the two ends of a range.
+ *
+ * <p>Both are braced and tied until they hold soil of common weight. The sparing one has long planters and little
+ * settlement; the generous one short planters, braces close together, a tenth of the boards rejected and much settlement. What
+ * lies between them is what a survey decides.
+ */
+final class DesignEstimate {
+    static final String WALL = "wall board";
+    static final String BATTEN = "batten";
+    private static final String SELLER = "estimate";
+
+    /** Work allowed for each design: far more than a straight run needs. */
+    private static final long WORK_UNITS = 20_000;
+
+    private static final CuttingRules CUTTING = new CuttingRules(Length.ofMm(10), null, null, null, null, null);
+
+    private DesignEstimate() {}
+
+    /** How one end of the range is built and priced. */
+    record End(int planters, double braceSpacingMm, double rejects, double settlesPercent, EstimatePrices prices) {}
+
+    /**
+     * One design, worked out.
+     *
+     * @param box built up
+     * @param basket bought for it
+     * @param soil it takes
+     * @param boardMetres of all boards bought
+     * @param screws it takes
+     * @param holds whether its bracing was found to hold soil of common weight
+     */
+    record Design(
+            Box box, ShoppingAnswer basket, List<SoilVolume> soil, double boardMetres, int screws, boolean holds) {
+        Design {
+            soil = List.copyOf(soil);
+        }
+
+        /** Soil once settled, m3. */
+        double filledM3() {
+            return soil.stream().mapToDouble(SoilVolume::filledM3).sum();
+        }
+
+        /** Soil to order, m3. */
+        double soilM3() {
+            return soil.stream().mapToDouble(SoilVolume::orderedM3).sum();
+        }
+    }
+
+    static Design work(EstimateRequest wish, End end) {
+        FootprintPlan footprint = footprint(wish, end.planters());
+        BuildRules rules = BuildRules.of(WALL, BATTEN);
+        BuildMeans means = means(wish);
+        Optional<BracingScheme> found = bracing(footprint, rules, means);
+        Box box = BoxBuilder.build(footprint, rules, means, closer(found, end.braceSpacingMm()));
+        List<SoilVolume> soil = SoilVolume.of(box, new SoilWish(end.settlesPercent(), null, null), 0);
+        int screws = box.fixings().stream().mapToInt(Box.Fixing::count).sum();
+        ShoppingAnswer basket = Shopper.buy(shopping(wish, box, end, screws), Budget.ofUnits(WORK_UNITS));
+        double metres = basket.boards().stream()
+                .mapToDouble(board -> board.count() * board.lengthTicks() / (double) Length.TICKS_PER_MM / 1000)
+                .sum();
+        return new Design(box, basket, soil, metres, screws, found.isPresent());
+    }
+
+    /** The bracing with the least wood that holds soil of common weight; nothing where none that was tried holds. */
+    private static Optional<BracingScheme> bracing(FootprintPlan footprint, BuildRules rules, BuildMeans means) {
+        StrengthTerms terms =
+                StrengthTerms.habit(StrengthTerms.habitRules(means.units()), means.sections(), means.units());
+        return LeastCure.find(footprint, rules, means, terms, DesignEstimate::woodMm3)
+                .cheapest()
+                .map(Cure::scheme);
+    }
+
+    private static double woodMm3(Box box) {
+        return box.pieces().stream()
+                .mapToDouble(piece -> piece.place().volumeMm3())
+                .sum();
+    }
+
+    /** What was found, its braces no further apart than habit has them; habit alone where nothing was found. */
+    private static BracingScheme closer(Optional<BracingScheme> found, double braceSpacingMm) {
+        return found.map(scheme -> new BracingScheme(
+                        Math.min(scheme.braceSpacingMm(), braceSpacingMm),
+                        scheme.tieSpacingMm(),
+                        scheme.tieBelowRimMm(),
+                        List.of()))
+                .orElseGet(() -> BracingScheme.of(BuildRules.of(WALL, BATTEN)).withSpacings(braceSpacingMm, 900));
+    }
+
+    private static FootprintPlan footprint(EstimateRequest wish, int planters) {
+        double runMm = wish.run().mm();
+        double depthMm = wish.depth().mm();
+        SidePlan front = new SidePlan(SidePlan.Role.FRONT, EdgeKind.OPEN, false, 0);
+        SidePlan end = new SidePlan(SidePlan.Role.END, EdgeKind.OPEN, false, 0);
+        SidePlan back = new SidePlan(SidePlan.Role.BACK, EdgeKind.OPEN, false, 0);
+        List<DividerLine> dividers = new ArrayList<>();
+        List<String> names = new ArrayList<>();
+        for (int i = 1; i <= planters; i++) {
+            names.add("E" + i);
+            if (i < planters) {
+                double xMm = runMm * i / planters;
+                dividers.add(new DividerLine(0, new Point(xMm, 0), 2, new Point(xMm, depthMm)));
+            }
+        }
+        return new FootprintPlan(
+                "E",
+                "estimate",
+                Ring.rectangle(0, 0, runMm, depthMm),
+                List.of(front, end, back, end),
+                dividers,
+                names,
+                0,
+                wish.height().mm(),
+                0,
+                false);
+    }
+
+    private static BuildMeans means(EstimateRequest wish) {
+        double longestMm = stockLengths(wish.units()).stream()
+                        .mapToDouble(Length::mm)
+                        .max()
+                        .orElseThrow()
+                - 2 * CUTTING.trimOrHabit().mm();
+        return new BuildMeans(sections(wish), List.of(), Map.of(WALL, longestMm, BATTEN, longestMm), wish.units());
+    }
+
+    private static List<SectionNote> sections(EstimateRequest wish) {
+        boolean metric = wish.units() == UnitSystem.METRIC;
+        Length battenThickness = metric ? Length.ofMm(47) : Length.ofMm(38.1);
+        Length battenWidth = metric ? Length.ofMm(50) : Length.ofMm(88.9);
+        return List.of(
+                new SectionNote(WALL, wish.thickness(), wish.width(), null, null, null, null, null, null, null, null),
+                new SectionNote(BATTEN, battenThickness, battenWidth, null, null, null, null, null, null, null, null));
+    }
+
+    /** Lengths that most yards stock (common practice, no source): 3.0 to 4.8 m, 8 to 16 ft. */
+    static List<Length> stockLengths(UnitSystem units) {
+        return units == UnitSystem.METRIC
+                ? List.of(Length.ofMm(3000), Length.ofMm(3600), Length.ofMm(4200), Length.ofMm(4800))
+                : List.of(Length.ofMm(2438.4), Length.ofMm(3048), Length.ofMm(3657.6), Length.ofMm(4876.8));
+    }
+
+    private static ShoppingProblem shopping(EstimateRequest wish, Box box, End end, int screws) {
+        EstimatePrices prices = end.prices();
+        List<BoardOffer> offers = new ArrayList<>();
+        for (SectionNote section : sections(wish)) {
+            for (Length length : stockLengths(wish.units())) {
+                long price = prices.boardMinor(section, length);
+                offers.add(new BoardOffer(SELLER, section.name(), length.ticks(), price, 1, Integer.MAX_VALUE));
+            }
+        }
+        List<GoodsNeed> needs =
+                List.of(new GoodsNeed("screw", java.math.BigDecimal.valueOf(Math.max(1, screws)), "pieces"));
+        List<GoodsOffer> goods = List.of(new GoodsOffer(
+                SELLER, "screw", prices.screwBoxMinor(), java.math.BigDecimal.valueOf(200), Integer.MAX_VALUE));
+        SupplierTerms terms =
+                new SupplierTerms(SELLER, java.math.BigDecimal.ZERO, prices.deliveryMinor(), SupplierTerms.NEVER, 0);
+        long kerf = Length.ofMm(3).ticks();
+        return new ShoppingProblem(
+                DemandMaker.of(box.pieces(), CUTTING, new Length(kerf)),
+                offers,
+                List.of(terms),
+                List.of(),
+                needs,
+                goods,
+                kerf,
+                CUTTING.trimOrHabit().ticks());
+    }
+
+    /** Length of all pieces of a role, m. */
+    static double metresOf(Box box, Piece.Role... roles) {
+        List<Piece.Role> wanted = List.of(roles);
+        return box.pieces().stream()
+                .filter(piece -> wanted.contains(piece.role()))
+                .mapToDouble(piece -> piece.length().mm() / 1000)
+                .sum();
+    }
+
+    static LengthFormat format(EstimateRequest wish) {
+        return new LengthFormat(wish.units());
+    }
+}

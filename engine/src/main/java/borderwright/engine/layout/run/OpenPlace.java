@@ -1,0 +1,66 @@
+package borderwright.engine.layout.run;
+
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.plan.Opening;
+import borderwright.engine.layout.room.Overlap;
+import borderwright.engine.measure.LengthFormat;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.index.strtree.STRtree;
+
+/**
+ * Ground that a run leaves open, before it is known whether another run takes a part of it.
+ *
+ * @param ring its outline, mm
+ * @param what what it is and why; its area is put after it
+ */
+public record OpenPlace(Ring ring, String what) {
+    /** Smaller leftovers are joints and tolerances, mm2. */
+    private static final double WORTH_SAYING_MM2 = 5_000;
+
+    private static final double TOUCHING_MM2 = 1e-3;
+
+    /** The largest part that no box takes; empty when that is not worth saying. */
+    public Optional<Opening> without(STRtree boxes, LengthFormat format) {
+        Polygon whole = ring.toJts();
+        Optional<Polygon> left = whole.isValid() ? Optional.of(whole) : Optional.empty();
+        for (Object found : boxes.query(whole.getEnvelopeInternal())) {
+            Polygon box = (Polygon) found;
+            if (left.isPresent() && Overlap.areaMm2(box, left.get()) > TOUCHING_MM2) {
+                left = largest(Overlap.without(left.get(), box));
+            }
+        }
+        return left.filter(part -> part.getNumInteriorRing() == 0 && part.getArea() > WORTH_SAYING_MM2)
+                .map(OpenPlace::ring)
+                .map(r -> new Opening(r, what + " " + format.area(r.areaMm2() / 1e6) + " stays open."));
+    }
+
+    private static Optional<Polygon> largest(Geometry parts) {
+        Optional<Polygon> largest = Optional.empty();
+        for (int i = 0; i < parts.getNumGeometries(); i++) {
+            if (parts.getGeometryN(i) instanceof Polygon part
+                    && part.getArea() > largest.map(Polygon::getArea).orElse(0.0)) {
+                largest = Optional.of(part);
+            }
+        }
+        return largest;
+    }
+
+    private static Ring ring(Polygon polygon) {
+        List<Point> corners = new ArrayList<>();
+        Coordinate[] shell = polygon.getExteriorRing().getCoordinates();
+        for (int i = 0; i + 1 < shell.length; i++) {
+            corners.add(new Point(shell[i].x, shell[i].y));
+        }
+        if (Ring.signedAreaMm2(corners) < 0) {
+            Collections.reverse(corners);
+        }
+        return new Ring(corners);
+    }
+}

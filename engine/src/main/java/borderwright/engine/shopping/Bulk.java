@@ -1,0 +1,25 @@
+package borderwright.engine.shopping;
+
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * A loose material as it is ordered: in m3, with imperial units in cubic yards, to the hundredth; rounding up keeps it enough.
+ *
+ * @param quantity how much
+ * @param unit of what
+ */
+public record Bulk(BigDecimal quantity, String unit) {
+    static Bulk of(double m3, UnitSystem units) {
+        return new Bulk(
+                BigDecimal.valueOf(m3 / unitM3(units)).setScale(2, RoundingMode.CEILING),
+                units == UnitSystem.IMPERIAL ? "cu yd" : "m3");
+    }
+
+    /** What one of the unit is in m3. */
+    public static double unitM3(UnitSystem units) {
+        return units == UnitSystem.IMPERIAL ? LengthFormat.M3_PER_CU_YD : 1;
+    }
+}

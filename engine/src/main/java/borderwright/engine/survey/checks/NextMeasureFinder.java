@@ -1,0 +1,170 @@
+package borderwright.engine.survey.checks;
+
+import borderwright.engine.survey.checks.PossibleMeasures.Possible;
+import borderwright.engine.survey.checks.SurveyReport.NextMeasure;
+import borderwright.engine.survey.fieldbook.FieldBook;
+import borderwright.engine.survey.network.Adjustment;
+import borderwright.engine.survey.network.DesignRow;
+import borderwright.engine.survey.network.ErrorEllipse;
+import borderwright.engine.survey.network.Network;
+import borderwright.engine.survey.network.Observation;
+import borderwright.engine.survey.network.SurveyWords;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The measure that would help most, found by adding each possible one in turn.
+ *
+ * <p>Adding an observation with row {@code a} and variance {@code s2} lowers the cofactors by
+ * {@code Qa'aQ / (s2 + aQa')}: no new adjustment is needed. Readings that nothing checks come first, then the worst
+ * corner; a tape that stays inside the border is easier to hold than one that does not.
+ */
+public final class NextMeasureFinder {
+    /** Below this redundancy number a slip would have to be gross to show. */
+    private static final double CHECKED = 0.1;
+
+    private static final double NOT_CHECKED = 0.05;
+    /** Lengths tried one by one for a corner that hangs by a thread. */
+    private static final int MOST_TRIED = 200;
+
+    private final FieldBook book;
+    private final Adjustment adjustment;
+    private final SurveyWords words;
+    private final Network network;
+    private final PossibleMeasures measures;
+    private final List<Unchecked> unchecked;
+    private final double worstNow;
+
+    public NextMeasureFinder(FieldBook book, Adjustment adjustment, SurveyWords words) {
+        this.book = book;
+        this.adjustment = adjustment;
+        this.words = words;
+        this.network = adjustment.network();
+        this.measures = new PossibleMeasures(book, adjustment);
+        this.unchecked = unchecked(book, adjustment);
+        this.worstNow = worst(adjustment);
+    }
+
+    private static List<Unchecked> unchecked(FieldBook book, Adjustment adjustment) {
+        List<Unchecked> unchecked = new ArrayList<>();
+        for (FieldBook.Entry entry : book.entries()) {
+            int number = entry.observation();
+            if (number >= 0
+                    && entry.kind() != FieldBook.Kind.STRAIGHT
+                    && adjustment.redundancyNumber(number) < NOT_CHECKED) {
+                Observation observation = adjustment.network().observations().get(number);
+                DesignRow row = new DesignRow(adjustment.network()).of(observation, adjustment.positions());
+                unchecked.add(new Unchecked(entry, row, adjustment.redundancyNumber(number), observation.sd()));
+            }
+        }
+        return unchecked;
+    }
+
+    /** A reading that nothing checks. */
+    private record Unchecked(FieldBook.Entry entry, DesignRow row, double redundancy, double sd) {}
+
+    private record Gain(Possible possible, List<FieldBook.Entry> checks, double worstBefore, double worstAfter) {
+        double score() {
+            double share = worstBefore > 0 ? 1 - worstAfter / worstBefore : 0;
+            return 10 * checks.size() + 5 * share + possible.ease();
+        }
+    }
+
+    public NextMeasure find() {
+        Gain best = null;
+        for (Possible possible : measures.tapes()) {
+            Gain gain = gain(possible);
+            best = best == null || gain.score() > best.score() + 1e-9 ? gain : best;
+        }
+        if (best == null || best.checks.isEmpty()) {
+            for (Possible possible : measures.rises()) {
+                Gain gain = gain(possible);
+                if (best == null || (!gain.checks.isEmpty() && gain.score() > best.score() + 1e-9)) {
+                    best = gain;
+                }
+            }
+        }
+        if (best == null) {
+            return new NextMeasure("second tape of any length", "would show a slip in it");
+        }
+        return new NextMeasure(best.possible.what(), why(best));
+    }
+
+    /**
+     * The new length that helps the worst corner most. A corner that hangs by a thread has cofactors of rounding, so each
+     * length is put into the network afresh.
+     */
+    NextMeasure forTheWorstCorner() {
+        NextMeasure best = new NextMeasure("tape from another corner", "would hold it");
+        double least = Double.POSITIVE_INFINITY;
+        List<Possible> tapes = measures.tapes();
+        for (Possible possible : tapes.subList(0, Math.min(tapes.size(), MOST_TRIED))) {
+            Network more = network.inserting(network.observations().size(), possible.observation());
+            double worst =
+                    Adjustment.at(more, adjustment.positions()).map(this::worst).orElse(Double.POSITIVE_INFINITY);
+            // the same but for rounding: the first in the order of the corners
+            if (worst < least * (1 - 1e-6)) {
+                least = worst;
+                best = new NextMeasure(possible.what(), "would hold it to " + words.small(worst));
+            }
+        }
+        return best;
+    }
+
+    private double worst(Adjustment adjusted) {
+        double worst = 0;
+        for (int corner : book.order().corners()) {
+            worst = Math.max(worst, adjusted.ellipse(corner).majorMm());
+        }
+        return worst;
+    }
+
+    private String why(Gain gain) {
+        List<String> parts = new ArrayList<>();
+        int checks = gain.checks.size();
+        if (checks > 0) {
+            parts.add("check "
+                    + (checks == 1
+                            ? gain.checks.get(0).what() + ", which nothing checks now"
+                            : checks + " readings that nothing checks now"));
+        }
+        if (gain.worstAfter < 0.95 * gain.worstBefore) {
+            parts.add("bring the worst corner from " + words.small(gain.worstBefore) + " to "
+                    + words.small(gain.worstAfter));
+        }
+        if (parts.isEmpty()) {
+            parts.add(
+                    "guard against a slip; the worst corner is known to " + words.small(gain.worstBefore) + " already");
+        }
+        return "would " + String.join(" and ", parts);
+    }
+
+    private Gain gain(Possible possible) {
+        Observation added = possible.observation();
+        Adjustment.Influence influence = adjustment.influence(added);
+        double spread = added.sd() * added.sd() + influence.on(added);
+        List<FieldBook.Entry> checks = new ArrayList<>();
+        for (Unchecked reading : unchecked) {
+            double covariance = influence.on(reading.row);
+            double share = reading.redundancy + covariance * covariance / spread / (reading.sd * reading.sd);
+            if (share >= CHECKED) {
+                checks.add(reading.entry);
+            }
+        }
+        double after = 0;
+        for (int corner : book.order().corners()) {
+            after = Math.max(after, ellipseAfter(corner, influence, spread).majorMm());
+        }
+        return new Gain(possible, checks, worstNow, after);
+    }
+
+    private ErrorEllipse ellipseAfter(int corner, Adjustment.Influence influence, double spread) {
+        int place = network.placeUnknown(corner);
+        double x = influence.on(place);
+        double y = influence.on(place + 1);
+        return Adjustment.ellipse(
+                adjustment.cofactor(place, place) - x * x / spread,
+                adjustment.cofactor(place, place + 1) - x * y / spread,
+                adjustment.cofactor(place + 1, place + 1) - y * y / spread);
+    }
+}

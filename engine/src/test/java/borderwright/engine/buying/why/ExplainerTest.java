@@ -1,0 +1,141 @@
+package borderwright.engine.buying.why;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import borderwright.engine.buying.BruteForce;
+import borderwright.engine.buying.Shopper;
+import borderwright.engine.buying.ShopperBruteForceTest;
+import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.buying.list.ShoppingProblem;
+import borderwright.engine.effort.Budget;
+import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.prices.SupplierTerms;
+import borderwright.engine.stock.Demand;
+import java.math.BigDecimal;
+import java.util.List;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+class ExplainerTest {
+    private static final long MM = 320;
+    private static final int ANY = Integer.MAX_VALUE;
+    private static final BasketWords WORDS = new BasketWords(minor -> minor + " p", ticks -> ticks / MM + " mm");
+
+    private static BoardOffer board(String supplier, int mm, long price, int pack) {
+        return new BoardOffer(supplier, "larch", mm * MM, price, pack, ANY);
+    }
+
+    private static ShoppingProblem problem(List<Demand> demands, List<BoardOffer> boards, List<SupplierTerms> terms) {
+        return new ShoppingProblem(demands, boards, terms, List.of(), List.of(), List.of(), 3 * MM, 0);
+    }
+
+    private static Explanation explain(ShoppingProblem problem) {
+        ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(100_000));
+        assertThat(answer.proven()).isTrue();
+        return Explainer.explain(problem, answer, Budget.ofUnits(1_000_000));
+    }
+
+    private static List<String> words(ShoppingProblem problem) {
+        ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(100_000));
+        return WORDS.sentences(answer, Explainer.explain(problem, answer, Budget.ofUnits(1_000_000)));
+    }
+
+    @Test
+    void theRunnerUpIsToldThePriceAtWhichItWins() {
+        // Two pieces on one board of A for 1000, or on one of B with delivery of 200: B wins at 799 and not at 800.
+        ShoppingProblem problem = problem(
+                List.of(new Demand("larch", 1000 * MM, 2, "a")),
+                List.of(board("A", 2400, 1000, 1), board("B", 2400, 950, 1)),
+                List.of(new SupplierTerms("B", BigDecimal.ZERO, 200, SupplierTerms.NEVER, 0)));
+        assertThat(explain(problem).boards())
+                .containsExactly(new Explanation.BoardWins(board("B", 2400, 950, 1), 799, true));
+        // 950 x 841 / 1000 = 798.95, rounded up to 799; 842 gives 800.
+        assertThat(explain(problem).suppliers()).containsExactly(new Explanation.SupplierWins("B", 841, true));
+        assertThat(words(problem))
+                .contains(
+                        "Everything from B alone costs at least 1150 p; the best found costs 1150 p, 150 p more than this"
+                                + " basket.",
+                        "The larch of 2400 mm from B would be bought if it cost 799 p instead of 950 p.",
+                        "B would win a place in the basket if all its prices were 15.9 % lower.");
+    }
+
+    @Test
+    void aBoardThatHelpsNobodyEvenForNothingIsNotTold() {
+        ShoppingProblem problem = problem(
+                List.of(new Demand("larch", 2000 * MM, 2, "a")),
+                List.of(board("A", 2400, 1000, 1), board("A", 1200, 300, 1)),
+                List.of());
+        assertThat(explain(problem).boards()).isEmpty();
+    }
+
+    @Test
+    void aDearerLengthThatWastesLessSaysWhatItSaves() {
+        // 3.6 m at 1300 gives three of 1195 mm; 2.4 m at 800 is cheaper for its length but gives two: 2 x 800 = 1600.
+        ShoppingProblem problem = problem(
+                List.of(new Demand("larch", 1195 * MM, 3, "a")),
+                List.of(board("A", 3600, 1300, 1), board("A", 2400, 800, 1)),
+                List.of());
+        assertThat(explain(problem).dearer())
+                .containsExactly(new Explanation.DearerLength(
+                        board("A", 3600, 1300, 1), board("A", 2400, 800, 1), true, 300, 15 * MM, 1215 * MM));
+        assertThat(words(problem))
+                .contains("The larch of 3600 mm from A costs more for its length than the larch of 2400 mm from A, but"
+                        + " without it the list costs 300 p more, with 1200 mm more of it left over.");
+    }
+
+    @Test
+    void packsAndDeliverySayWhatTheyCost() {
+        ShoppingProblem problem = problem(
+                List.of(new Demand("larch", 2000 * MM, 2, "a")),
+                List.of(board("A", 2400, 3000, 4)),
+                List.of(new SupplierTerms("A", BigDecimal.ZERO, 200, 9000, 0)));
+        assertThat(words(problem))
+                .containsExactly(
+                        "Delivery by A costs 200 p as priced; it is free for 6000 p more of goods, which would cost more.",
+                        "2 of the larch of 2400 mm in packs of 4 from A are bought but not cut, for a whole pack or to"
+                                + " reach an order's mark: 1500 p.");
+    }
+
+    @Nested
+    class Properties {
+        @Test
+        void atThePriceToldABasketCostsLessAndAtOneMoreNoneDoes() {
+            int told = 0;
+            for (long seed = 0; seed < 200; seed++) {
+                ShoppingProblem problem = ShopperBruteForceTest.small(seed);
+                ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(2_000_000));
+                Explanation why = Explainer.explain(problem, answer, Budget.ofUnits(2_000_000));
+                for (Explanation.BoardWins wins : why.boards()) {
+                    assertThat(wins.sharp()).as("seed %d", seed).isTrue();
+                    assertThat(BruteForce.leastCost(repriced(problem, wins.offer(), wins.atPrice())))
+                            .as("seed %d", seed)
+                            .isLessThan(answer.cost());
+                    assertThat(BruteForce.leastCost(repriced(problem, wins.offer(), wins.atPrice() + 1)))
+                            .as("seed %d", seed)
+                            .isGreaterThanOrEqualTo(answer.cost());
+                    told++;
+                }
+                for (Explanation.DearerLength dearer : why.dearer()) {
+                    long without = BruteForce.leastCost(problem.withOffers(
+                            problem.boards().stream()
+                                    .filter(b -> !b.equals(dearer.offer()))
+                                    .toList(),
+                            problem.goods()));
+                    assertThat(without)
+                            .as("seed %d", seed)
+                            .isEqualTo(dearer.possible() ? answer.cost() + dearer.moreWithout() : -1);
+                    told++;
+                }
+            }
+            assertThat(told).isGreaterThan(50);
+        }
+
+        private static ShoppingProblem repriced(ShoppingProblem problem, BoardOffer offer, long price) {
+            return problem.withOffers(
+                    problem.boards().stream()
+                            .map(b -> b.equals(offer) ? b.withPrice(price) : b)
+                            .toList(),
+                    problem.goods());
+        }
+    }
+}

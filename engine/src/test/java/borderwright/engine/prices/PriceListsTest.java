@@ -1,0 +1,162 @@
+package borderwright.engine.prices;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.Substitute;
+import borderwright.engine.garden.SupplierNote;
+import borderwright.engine.measure.Length;
+import java.math.BigDecimal;
+import java.util.List;
+import org.joda.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+
+class PriceListsTest {
+    private static final CurrencyUnit POUND = CurrencyUnit.of("GBP");
+    private static final SectionNote CEDAR = new SectionNote(
+            "cedar", new Length(8128), new Length(6 * 8128), null, null, null, null, null, null, null, null);
+
+    private static SupplierNote.BoardPrice price(
+            List<Length> lengths,
+            @Nullable String whole,
+            @Nullable String metre,
+            @Nullable String foot,
+            @Nullable String boardFoot,
+            @Nullable Integer pack) {
+        return new SupplierNote.BoardPrice(
+                "cedar",
+                null,
+                lengths,
+                number(whole),
+                number(metre),
+                number(foot),
+                number(boardFoot),
+                pack,
+                null,
+                null);
+    }
+
+    private static @Nullable BigDecimal number(@Nullable String text) {
+        return text == null ? null : new BigDecimal(text);
+    }
+
+    private static PriceLists resolved(
+            SupplierNote.BoardPrice price, @Nullable Length longest, @Nullable Boolean taxed) {
+        SupplierNote note = new SupplierNote(
+                "Alder",
+                taxed == null ? null : !taxed,
+                new BigDecimal("20"),
+                new BigDecimal("25"),
+                new BigDecimal("300"),
+                List.of(),
+                null,
+                null,
+                longest,
+                null,
+                null,
+                null,
+                List.of(price),
+                List.of());
+        return PriceLists.resolve(List.of(note), List.of(CEDAR), POUND);
+    }
+
+    @Test
+    void aPricePerMetreIsRoundedPerBoardHalvesUp() {
+        PriceLists lists = resolved(
+                price(List.of(Length.ofMm(3000), Length.ofMm(4250)), null, "2.05", null, null, null), null, null);
+        // 3.0 m x 2.05 = 6.15; 4.25 m x 2.05 = 8.7125.
+        assertThat(lists.boards()).extracting(BoardOffer::packPrice).containsExactly(615L, 871L);
+    }
+
+    @Test
+    void aPricePerBoardFootCountsTheMeasuredSection() {
+        // 1 in x 6 in x 8 ft = 4 board feet.
+        PriceLists lists = resolved(price(List.of(new Length(96 * 8128L)), null, null, null, "1.055", 2), null, null);
+        assertThat(lists.boards()).extracting(BoardOffer::packPrice).containsExactly(844L);
+    }
+
+    @Test
+    void boardsTooLongToBringHomeAreLeftOut() {
+        PriceLists lists = resolved(
+                price(List.of(Length.ofMm(3000), Length.ofMm(4800)), "9.00", null, null, null, null),
+                Length.ofMm(3600),
+                null);
+        assertThat(lists.boards()).extracting(BoardOffer::lengthTicks).containsExactly(960_000L);
+    }
+
+    @Test
+    void taxIsOnlyAddedWherePricesAreWithoutIt() {
+        SupplierNote.BoardPrice price = price(List.of(Length.ofMm(3000)), "9.00", null, null, null, null);
+        assertThat(resolved(price, null, null).terms().get(0).taxPercent()).isEqualByComparingTo("0");
+        assertThat(resolved(price, null, true).terms().get(0).taxPercent()).isEqualByComparingTo("20");
+    }
+
+    @Test
+    void aBoardWithoutAPriceIsSaid() {
+        PriceLists lists = resolved(price(List.of(Length.ofMm(3000)), null, null, null, null, null), null, null);
+        assertThat(lists.problems())
+                .singleElement()
+                .satisfies(p -> assertThat(p.sentence())
+                        .isEqualTo("The cedar of Alder has no price that can be used."
+                                + " Give a price for a whole board, or one per metre, foot or board foot."));
+    }
+
+    @Test
+    void aSectionThatStandsInCountsItsDifferenceForEachMetre() {
+        PriceLists lists = resolved(price(List.of(Length.ofMm(3000)), null, "2.00", null, null, 2), null, null)
+                .withSubstitutes(List.of(new Substitute("cedar", "larch", new BigDecimal("0.40"))), POUND);
+        BoardOffer standIn = lists.boards().get(1);
+        assertThat(standIn.section()).isEqualTo("larch");
+        assertThat(standIn.sold()).isEqualTo("cedar");
+        assertThat(standIn.packPrice()).isEqualTo(1200);
+        // 2 boards of 3 m at 0.40 a metre.
+        assertThat(standIn.instead().counted()).isEqualTo(240);
+    }
+
+    /** Three bands of two distances, and fetching with a longest board. */
+    private static SupplierNote banded(@Nullable String distance) {
+        return new SupplierNote(
+                "Alder",
+                null,
+                null,
+                null,
+                null,
+                List.of(band("20", null, "35"), band("20", "100", "20"), band("40", null, "60")),
+                number(distance),
+                null,
+                null,
+                null,
+                new SupplierNote.Collection(number("4.50"), new Length(3000 * 320)),
+                null,
+                List.of(
+                        price(List.of(new Length(2400 * 320)), "6", null, null, null, null),
+                        price(List.of(new Length(4800 * 320)), "12", null, null, null, null)),
+                List.of());
+    }
+
+    private static SupplierNote.DeliveryBand band(@Nullable String within, @Nullable String from, String charge) {
+        return new SupplierNote.DeliveryBand(number(within), number(from), new BigDecimal(charge));
+    }
+
+    private static List<String> ways(PriceLists lists) {
+        return lists.terms().get(0).ways().stream()
+                .map(w -> (w.fetched() ? "fetched " : "from " + w.fromValue() + " ") + w.charge())
+                .toList();
+    }
+
+    @Test
+    void theNearestBandsThatReachTheGardenHold() {
+        assertThat(ways(PriceLists.resolve(List.of(banded("20")), List.of(CEDAR), POUND)))
+                .containsExactly("from 0 3500", "from 10000 2000", "fetched 450");
+        assertThat(ways(PriceLists.resolve(List.of(banded("20.1")), List.of(CEDAR), POUND)))
+                .containsExactly("from 0 6000", "fetched 450");
+    }
+
+    @Test
+    void beyondTheLastBandOnlyWhatCanBeFetchedIsThere() {
+        PriceLists far = PriceLists.resolve(List.of(banded("41")), List.of(CEDAR), POUND);
+        assertThat(ways(far)).containsExactly("fetched 450");
+        assertThat(far.boards()).extracting(BoardOffer::packPrice).containsExactly(600L);
+    }
+}

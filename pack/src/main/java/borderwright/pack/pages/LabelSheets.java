@@ -1,0 +1,72 @@
+package borderwright.pack.pages;
+
+import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.filling.SoilVolume;
+import borderwright.engine.plan.Plan;
+import borderwright.pack.drawings.LabelPage.Label;
+import borderwright.pack.drawings.NameRanges;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Labels for every planter and every board, or stack of boards cut alike: a name to be read from afar, a line or two, and a QR code of the same in full. */
+final class LabelSheets {
+    /** So much text keeps the code's squares large enough for an old telephone at arm's length. */
+    private static final int MOST_CODED = 180;
+
+    private LabelSheets() {}
+
+    static List<Label> of(Plan plan, PrintedFigures f) {
+        List<Label> labels = new ArrayList<>();
+        for (SoilVolume planter : plan.site().filling().planters()) {
+            labels.add(label(
+                    planter.planter(),
+                    List.of(
+                            "soil " + f.length(planter.depthMm()) + " deep, "
+                                    + f.lengths().volume(planter.orderedM3()) + " to put in",
+                            "box " + planter.box()),
+                    plan.garden().name()));
+        }
+        for (List<CuttingPlan.BoardCuts> alike : AlikeBoards.group(plan.cutting())) {
+            if (alike.size() > AlikeBoards.MOST) {
+                labels.add(label(stack(alike), ofStack(alike, f), plan.garden().name()));
+            } else {
+                alike.forEach(board -> labels.add(label(
+                        board.id(),
+                        List.of(described(board, f), pieces(board)),
+                        plan.garden().name())));
+            }
+        }
+        return labels;
+    }
+
+    private static String described(CuttingPlan.BoardCuts board, PrintedFigures f) {
+        return board.section() + ", " + f.site(board.length().mm());
+    }
+
+    private static String pieces(CuttingPlan.BoardCuts board) {
+        return String.join(
+                ", ", board.cuts().stream().map(CuttingPlan.Cut::label).toList());
+    }
+
+    /** One label for the stack: sixty boards cut alike lie on one heap. */
+    private static String stack(List<CuttingPlan.BoardCuts> alike) {
+        return alike.size() + " boards";
+    }
+
+    private static List<String> ofStack(List<CuttingPlan.BoardCuts> alike, PrintedFigures f) {
+        CuttingPlan.BoardCuts first = alike.get(0);
+        String cuts = String.join(
+                " + ", first.cuts().stream().map(cut -> f.piece(cut.length())).toList());
+        return List.of(
+                described(first, f),
+                cuts,
+                NameRanges.of(PartLabels.inOrder(
+                        alike.stream().map(CuttingPlan.BoardCuts::id).toList())));
+    }
+
+    private static Label label(String name, List<String> lines, String garden) {
+        String all = name + "\n" + String.join("\n", lines) + "\n" + garden;
+        String coded = all.length() <= MOST_CODED ? all : all.substring(0, MOST_CODED - 1) + "\u2026";
+        return new Label(name, lines, coded);
+    }
+}

@@ -1,0 +1,175 @@
+package borderwright.pack.pages;
+
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.garden.SectionNote;
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.plan.Comparison;
+import borderwright.engine.plan.Plan;
+import borderwright.engine.settingout.PegList;
+import borderwright.engine.settingout.PegString;
+import borderwright.engine.strength.StrengthReport;
+import borderwright.engine.strength.Verdict;
+import borderwright.pack.drawings.BoardDrawing;
+import borderwright.pack.drawings.BowDrawing;
+import borderwright.pack.drawings.CourseDrawing;
+import borderwright.pack.drawings.ElevationDrawing;
+import borderwright.pack.drawings.PegDrawing;
+import borderwright.pack.drawings.PlanDrawing;
+import borderwright.pack.drawings.SurveyDrawing;
+import borderwright.pack.drawings.TemplateAngles;
+import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.PaperSize;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** All sheets of a pack, in the order in which a person needs them. */
+public final class SheetList {
+    /** The long tape that most people own. */
+    private static final double TAPE_MM = 10_000;
+
+    /** What does not hold comes first, then what is nearest to its limits. */
+    private static final Comparator<StrengthReport> WEAKEST = Comparator.comparing(
+                    (StrengthReport r) -> r.verdict().kind() == Verdict.Kind.DOES_NOT_HOLD ? 0 : 1)
+            .thenComparing(r -> -StrictMath.max(r.worstBowMm() / r.bowLimitMm(), r.worstUse()));
+
+    private final Plan plan;
+    private final PaperSize paper;
+    private final LengthFormat lengths;
+    private final UnitSystem units;
+
+    private SheetList(Plan plan, PaperSize paper) {
+        this.plan = plan;
+        this.paper = paper;
+        this.units = plan.garden().unitsOrMetric();
+        this.lengths = new LengthFormat(units);
+    }
+
+    public static List<Sheet> of(Plan plan, Comparison variants, PaperSize paper, Optional<LocalDate> date) {
+        SheetList sheets = new SheetList(plan, paper);
+        PegList pegs = PegList.of(
+                plan.survey(),
+                plan.outline(),
+                plan.boxes().stream().map(Box::plan).toList(),
+                TAPE_MM);
+        List<Sheet> all = new ArrayList<>();
+        all.add(new Sheet.Brief(plan, variants, date));
+        all.add(sheets.survey());
+        if (!plan.boxes().isEmpty()) {
+            all.add(sheets.planView());
+        }
+        all.add(new Sheet.Shopping(plan));
+        if (!plan.cutting().boards().isEmpty()) {
+            all.add(new Sheet.SetUpCards(plan));
+            all.add(sheets.cuttingSheet());
+        }
+        if (!plan.boxes().isEmpty()) {
+            sheets.angles().ifPresent(all::add);
+            all.add(sheets.pegs(pegs));
+            for (List<Box> alike : AlikeBoxes.group(plan.boxes())) {
+                all.add(sheets.boxSheet(alike));
+                sheets.strength(alike).ifPresent(all::add);
+            }
+            sheets.strengthSteps().ifPresent(all::add);
+        }
+        all.addAll(SiteSheetList.of(plan, paper, pegs));
+        return all;
+    }
+
+    private Sheet survey() {
+        return new Sheet.SurveySheet(plan, SurveyDrawing.draw(plan, paper.roomWidthMm(false), 80));
+    }
+
+    private Sheet planView() {
+        double width = paper.roomWidthMm(true);
+        double height = paper.roomHeightMm(true);
+        return new Sheet.PlanView(
+                plan, PlanDrawing.draw(plan, width, height - 8), ElevationDrawing.all(plan, width, height / 2 - 4));
+    }
+
+    private Optional<Sheet> angles() {
+        List<Drawing> drawings = TemplateAngles.of(plan).stream()
+                .map(t -> t.draw(units, paper.roomWidthMm(false)))
+                .toList();
+        return drawings.isEmpty() ? Optional.empty() : Optional.of(new Sheet.AngleTemplates(drawings));
+    }
+
+    private Sheet pegs(PegList list) {
+        List<PegString> strings =
+                PegString.of(list, plan.boxes().stream().map(Box::plan).toList());
+        return new Sheet.Pegs(list, strings, PegDrawing.draw(plan, list, strings, paper.roomWidthMm(false), 110));
+    }
+
+    private Sheet boxSheet(List<Box> alike) {
+        Box box = alike.get(0);
+        boolean wide = CourseDrawing.isLong(box);
+        List<Drawing> layers = CourseDrawing.layers(box).stream()
+                .map(layer -> CourseDrawing.draw(
+                        box, layer, units, paper.roomWidthMm(wide), paper.roomHeightMm(wide) / 3 - 4))
+                .toList();
+        Map<String, SectionNote> sections = new TreeMap<>();
+        plan.garden().sections().forEach(s -> sections.put(s.name(), s));
+        return new Sheet.BoxSheet(alike, layers, wide, sections);
+    }
+
+    /** Boxes alike in their pieces may differ in what stands behind them: the weakest speaks for all. */
+    private Optional<Sheet> strength(List<Box> alike) {
+        List<String> names = alike.stream().map(box -> box.plan().name()).toList();
+        return plan.strengthReports().stream()
+                .filter(report -> names.contains(report.box()))
+                .min(WEAKEST)
+                .map(report -> new Sheet.StrengthSheet(
+                        alike,
+                        report,
+                        BowDrawing.all(
+                                alike.get(0), report, units, PrintedFigures.in(units)::error, paper.roomWidthMm(false)),
+                        plan.garden().currency()));
+    }
+
+    private Optional<Sheet> strengthSteps() {
+        return plan.strengthReports().stream()
+                .filter(report -> !report.checks().isEmpty() || !report.taken().isEmpty())
+                .min(WEAKEST)
+                .map(report -> new Sheet.StrengthSteps(
+                        report,
+                        plan.strengthReports().stream()
+                                .flatMap(r -> r.taken().stream())
+                                .distinct()
+                                .toList()));
+    }
+
+    private Sheet cuttingSheet() {
+        CuttingPlan cutting = plan.cutting();
+        Length longest = cutting.boards().stream()
+                .map(CuttingPlan.BoardCuts::length)
+                .max(Length::compareTo)
+                .orElseThrow();
+        List<BoardCard> boards = AlikeBoards.group(cutting).stream()
+                .map(alike -> new BoardCard(
+                        alike,
+                        BoardDrawing.draw(
+                                alike.get(0),
+                                names(alike),
+                                longest,
+                                cutting.waiting(),
+                                lengths,
+                                paper.roomWidthMm(false))))
+                .toList();
+        return new Sheet.CuttingSheet(boards, plan);
+    }
+
+    private static List<String> names(List<CuttingPlan.BoardCuts> alike) {
+        List<String> names = new ArrayList<>();
+        for (CuttingPlan.Cut cut : alike.get(0).cuts()) {
+            names.add(alike.size() == 1 ? cut.label() : "cut " + (names.size() + 1));
+        }
+        return names;
+    }
+}

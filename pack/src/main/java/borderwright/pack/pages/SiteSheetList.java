@@ -1,0 +1,36 @@
+package borderwright.pack.pages;
+
+import borderwright.engine.plan.Plan;
+import borderwright.engine.settingout.PegList;
+import borderwright.pack.drawings.BedSection;
+import borderwright.pack.drawings.LabelPage;
+import borderwright.pack.paper.PaperSize;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The sheets of the site, in the order in which a person needs them. */
+final class SiteSheetList {
+    private SiteSheetList() {}
+
+    /**
+     * All of them.
+     *
+     * @param pegs as on the peg list
+     */
+    static List<Sheet> of(Plan plan, PaperSize paper, PegList pegs) {
+        if (plan.boxes().isEmpty()) {
+            return List.of();
+        }
+        PrintedFigures f = PrintedFigures.in(plan.garden().unitsOrMetric());
+        List<Sheet> sheets = new ArrayList<>();
+        sheets.add(new SiteSheet.WorkSheet(plan));
+        sheets.add(new SiteSheet.WallChart(plan));
+        sheets.add(new SiteSheet.GroundSheet(plan, pegs, BedSection.draw(plan, paper.roomWidthMm(false))));
+        sheets.add(new SiteSheet.FillSheet(plan));
+        sheets.add(new SiteSheet.PlantingSheet(plan));
+        sheets.add(new SiteSheet.CautionSheet(CautionNotes.of(plan, f)));
+        sheets.add(new SiteSheet.LabelSheet(
+                LabelPage.pages(LabelSheets.of(plan, f), paper.roomWidthMm(false), paper.roomHeightMm(false) - 2)));
+        return sheets;
+    }
+}

@@ -1,0 +1,159 @@
+package borderwright.pack.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A drawing in the making.
+ *
+ * <p>Strokes and fixed texts are drawn as they come. Wanted labels wait until {@link #finish}: only then is it known what
+ * is in their way, and {@link LabelPlacer} finds each its place.
+ */
+public final class DrawingBuilder {
+    private final double widthMm;
+    private final double heightMm;
+    private final List<Mark> marks = new ArrayList<>();
+    private final List<Mark.Text> texts = new ArrayList<>();
+    private final List<Wanted> wanted = new ArrayList<>();
+    private final List<Segment> segments = new ArrayList<>();
+
+    public DrawingBuilder(double widthMm, double heightMm) {
+        this.widthMm = widthMm;
+        this.heightMm = heightMm;
+    }
+
+    /**
+     * A label that looks for its place.
+     *
+     * @param text what it says
+     * @param size its size
+     * @param bold whether it is bold
+     * @param tone its tone
+     * @param turnDeg turned anticlockwise by, degrees
+     * @param places places to try, the best first
+     * @param target what it names; a leader line runs there when it ends up elsewhere; null for a label that
+     *     may be left out
+     */
+    record Wanted(
+            String text,
+            TextSize size,
+            boolean bold,
+            Tone tone,
+            double turnDeg,
+            List<Place> places,
+            @Nullable Spot target) {}
+
+    /**
+     * A place for a text.
+     *
+     * @param at its anchor, on the baseline
+     * @param anchor which part of the text
+     */
+    public record Place(Spot at, Mark.Anchor anchor) {}
+
+    /** A straight stroke that labels keep clear of; hatches do not count. */
+    record Segment(Spot from, Spot to) {}
+
+    public double widthMm() {
+        return widthMm;
+    }
+
+    public double heightMm() {
+        return heightMm;
+    }
+
+    public DrawingBuilder line(Pen pen, Spot... spots) {
+        return line(pen, List.of(spots));
+    }
+
+    public DrawingBuilder line(Pen pen, List<Spot> spots) {
+        add(new Mark.Path(spots, false, pen, null));
+        return this;
+    }
+
+    /** A closed shape; pen or fill may be left out. */
+    public DrawingBuilder shape(List<Spot> spots, @Nullable Pen pen, @Nullable Tone fill) {
+        add(new Mark.Path(spots, true, pen, fill));
+        return this;
+    }
+
+    /** Strokes across a shape, see {@link Hatch}; labels may lie on them. */
+    public DrawingBuilder hatch(List<Spot> shape, Hatch hatch) {
+        hatch.strokes(shape).forEach(s -> marks.add(new Mark.Path(s, false, hatch.pen(), null)));
+        return this;
+    }
+
+    /** A small circle, as a polygon. */
+    public DrawingBuilder dot(Spot middle, double radiusMm, @Nullable Pen pen, @Nullable Tone fill) {
+        return shape(Ellipse.spots(middle, radiusMm, radiusMm, 0), pen, fill);
+    }
+
+    /** A text at a fixed place. */
+    public DrawingBuilder text(String text, Spot at, TextSize size, Mark.Anchor anchor, boolean bold) {
+        return text(text, at, size, anchor, bold, 0, Tone.BLACK);
+    }
+
+    /** A text at a fixed place, turned, in a tone. */
+    public DrawingBuilder text(
+            String text, Spot at, TextSize size, Mark.Anchor anchor, boolean bold, double turnDeg, Tone tone) {
+        texts.add(new Mark.Text(TypeFace.of(bold).writable(text), at, size, anchor, turnDeg, bold, tone));
+        return this;
+    }
+
+    /** A text at a fixed place on a white ground, for places that are hatched. */
+    public DrawingBuilder textOnWhite(String text, Spot at, TextSize size, Mark.Anchor anchor, boolean bold) {
+        TextBox box =
+                new Mark.Text(text, at, size, anchor, 0, bold, Tone.BLACK).box().grown(0.25);
+        marks.add(new Mark.Path(
+                List.of(box.corner(0), box.corner(1), box.corner(2), box.corner(3)), true, null, Tone.WHITE));
+        return text(text, at, size, anchor, bold);
+    }
+
+    /** A label for something at {@code target}: as near to it as there is room, with a leader line when not beside it. */
+    public DrawingBuilder label(String text, Spot target, TextSize size, boolean bold, Tone tone) {
+        return label(text, target, size, bold, tone, List.of(), 0);
+    }
+
+    /** A label that first tries some places of its own. */
+    public DrawingBuilder label(
+            String text, Spot target, TextSize size, boolean bold, Tone tone, List<Place> first, double turnDeg) {
+        wanted.add(new Wanted(TypeFace.of(bold).writable(text), size, bold, tone, turnDeg, first, target));
+        return this;
+    }
+
+    /** A label that is drawn at the first of some places that is free, and left out when none is: it is said elsewhere too. */
+    public DrawingBuilder labelIfRoom(String text, TextSize size, Tone tone, List<Place> places) {
+        wanted.add(new Wanted(TypeFace.REGULAR.writable(text), size, false, tone, 0, places, null));
+        return this;
+    }
+
+    /** The finished drawing, its labels in their places. */
+    public Drawing finish(String says) {
+        LabelPlacer placer = new LabelPlacer(widthMm, heightMm, segments, texts);
+        List<Mark> all = new ArrayList<>(marks);
+        List<Mark> front = new ArrayList<>(texts);
+        List<String> leftOut = new ArrayList<>();
+        for (Wanted label : wanted) {
+            LabelPlacer.Placed placed = placer.place(label);
+            if (placed == null && label.target() != null) {
+                leftOut.add(label.text());
+            } else if (placed != null) {
+                all.addAll(placed.under());
+                front.add(placed.text());
+            }
+        }
+        all.addAll(front);
+        return new Drawing(widthMm, heightMm, says, all, leftOut);
+    }
+
+    private void add(Mark.Path path) {
+        marks.add(path);
+        int n = path.spots().size();
+        if (path.pen() != null) {
+            for (int i = 0; i < (path.closed() ? n : n - 1); i++) {
+                segments.add(new Segment(path.spots().get(i), path.spots().get((i + 1) % n)));
+            }
+        }
+    }
+}

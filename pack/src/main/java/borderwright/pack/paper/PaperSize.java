@@ -1,0 +1,48 @@
+package borderwright.pack.paper;
+
+/** Paper that the pack is printed on. */
+public enum PaperSize {
+    A4(210, 297, 15),
+    /** 8 1/2 x 11 in. */
+    LETTER(215.9, 279.4, 16);
+
+    /** Room for the head of each page, mm. */
+    public static final double TOP_MM = 21;
+
+    /** Room for the foot of each page, mm. */
+    public static final double BOTTOM_MM = 18;
+
+    private final double shortMm;
+    private final double longMm;
+    private final double sideMm;
+
+    PaperSize(double shortMm, double longMm, double sideMm) {
+        this.shortMm = shortMm;
+        this.longMm = longMm;
+        this.sideMm = sideMm;
+    }
+
+    /** Width of a page, mm; {@code wide} lays it on its long side. */
+    public double widthMm(boolean wide) {
+        return wide ? longMm : shortMm;
+    }
+
+    public double heightMm(boolean wide) {
+        return wide ? shortMm : longMm;
+    }
+
+    /** Margin left and right, mm. */
+    public double sideMm() {
+        return sideMm;
+    }
+
+    /** Room between the margins, mm. */
+    public double roomWidthMm(boolean wide) {
+        return widthMm(wide) - 2 * sideMm;
+    }
+
+    /** Room between head and foot, mm. */
+    public double roomHeightMm(boolean wide) {
+        return heightMm(wide) - TOP_MM - BOTTOM_MM;
+    }
+}

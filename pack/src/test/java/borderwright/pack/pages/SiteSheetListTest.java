@@ -1,0 +1,105 @@
+package borderwright.pack.pages;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.filling.SoilVolume;
+import borderwright.engine.plan.Comparison;
+import borderwright.engine.plan.Plan;
+import borderwright.pack.SamplePlan;
+import borderwright.pack.paper.PaperSize;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+/** What is printed of the site, read back from the PDF. */
+class SiteSheetListTest {
+    private static final Plan PLAN = SamplePlan.metric();
+    private static final String TEXT = text(PLAN);
+
+    private static String text(Plan plan) {
+        try (PDDocument document =
+                Loader.loadPDF(PackPages.pdf(plan, Comparison.NONE, PaperSize.A4, Optional.empty()))) {
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    @Test
+    void everySheetOfTheSiteIsThere() {
+        assertThat(TEXT)
+                .contains(
+                        "Build sequence",
+                        "Wall chart",
+                        "Ground sheet",
+                        "Fill sheet",
+                        "Planting sheet",
+                        "Cautions by stage",
+                        "Labels to cut out");
+    }
+
+    @Test
+    void plantersAddUpToTheTotalThatIsPrinted() {
+        PrintedFigures f = PrintedFigures.in(PLAN.garden().unitsOrMetric());
+        double sum = PLAN.site().filling().planters().stream()
+                .mapToDouble(SoilVolume::filledM3)
+                .sum();
+        assertThat(sum).isCloseTo(PLAN.site().filling().filledM3(), org.assertj.core.data.Offset.offset(1e-12));
+        assertThat(TEXT)
+                .contains("in all " + f.lengths().volume(sum) + " "
+                        + f.lengths().volume(PLAN.site().filling().orderedM3()));
+    }
+
+    @Test
+    void boxesAddUpToTheSpoilThatIsPrinted() {
+        PrintedFigures f = PrintedFigures.in(PLAN.garden().unitsOrMetric());
+        double dug = PLAN.site().ground().boxes().stream()
+                .mapToDouble(b -> b.dugM3())
+                .sum();
+        assertThat(dug).isCloseTo(PLAN.site().ground().spoil().dugM3(), org.assertj.core.data.Offset.offset(1e-12));
+        assertThat(TEXT).contains("earth dug, in place " + f.lengths().volume(dug));
+    }
+
+    @Test
+    void everyTaskIsPrintedWithItsHours() {
+        PLAN.work().tasks().forEach(task -> assertThat(TEXT).contains(task.what()));
+    }
+
+    @Test
+    void cautionsSayBuriedServicesOnlyWhereSomethingIsDug() {
+        assertThat(TEXT).contains("Call the dig-enquiry service").contains("The saw's manual comes first");
+    }
+
+    @Test
+    void likeBedsAreSaidOnce() {
+        Plan many = SamplePlan.field(60);
+        String text = text(many);
+        assertThat(text).contains("F1 to F60 (60)");
+    }
+
+    @Test
+    void manyPiecesAreCountedAndStillAllSaid() {
+        Plan many = SamplePlan.field(60);
+        String text = text(many);
+        List<Piece> walls = many.boxes().get(0).pieces().stream()
+                .filter(p -> p.role() == Piece.Role.WALL)
+                .toList();
+        assertThat(walls).isNotEmpty();
+        many.cutting().setUps().forEach(setUp -> {
+            List<String> lines = PartLabels.said(setUp.labels());
+            lines.forEach(line -> assertThat(text).contains(line));
+            assertThat(text).contains(setUp.labels().size() + " pieces");
+        });
+    }
+
+    @Test
+    void partsOfManyPlantersAreSaidWithEachPlanterOnce() {
+        assertThat(PartLabels.said(List.of("N1-1a", "N2-1a", "N3-1a", "N10-1a", "N2-1c", "N1-1c", "N3-1c", "S4-T1")))
+                .containsExactly("1a, 1c of N1 to N3", "1a of N10", "T1 of S4");
+    }
+}
