@@ -4,12 +4,13 @@ import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.LengthRange;
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.Names;
 import borderwright.engine.garden.RunWish;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.vocabulary.LengthRange;
+import borderwright.engine.garden.vocabulary.Names;
+import borderwright.engine.garden.vocabulary.PlanterJoin;
 import borderwright.engine.layout.BorderLayout;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.layout.plan.Layout;
@@ -49,7 +50,7 @@ public class DesignBench {
 
     /** Whether they share dividers. */
     @Param({"JOINED", "SEPARATE"})
-    public RunWish.Join join;
+    public PlanterJoin join;
 
     private SurveyNotes survey;
     private RunWish run;

@@ -24,6 +24,7 @@ class ArchitectureTest {
             "geometry",
             "effort",
             "linear",
+            "garden.vocabulary",
             "garden",
             "survey.network",
             "survey.fieldbook",

@@ -4,8 +4,9 @@ import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.vocabulary.BoardMoisture;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.DividerLine;
 import borderwright.engine.layout.plan.FootprintPlan;
@@ -71,7 +72,7 @@ public final class TestBoxes {
                 null,
                 "larch",
                 null,
-                SectionNote.Moisture.DRY,
+                BoardMoisture.DRY,
                 null,
                 null,
                 null);

@@ -2,15 +2,15 @@ package borderwright.engine;
 
 import borderwright.engine.garden.BuildRules;
 import borderwright.engine.garden.DaysWish;
-import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.FillingWish;
 import borderwright.engine.garden.FirstPlanter;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundWish;
-import borderwright.engine.garden.Names;
 import borderwright.engine.garden.ReceivedNote;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;

@@ -5,7 +5,7 @@ import borderwright.app.document.DocNode.Fields;
 import borderwright.app.document.DocNode.Items;
 import borderwright.app.document.DocNode.Refused;
 import borderwright.app.document.DocNode.Scalar;
-import borderwright.engine.garden.LengthRange;
+import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.measure.Length;
 import borderwright.engine.problem.NearestName;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package borderwright.app.document;
 
-import borderwright.engine.garden.LengthRange;
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.Names;
+import borderwright.engine.garden.vocabulary.LengthRange;
+import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
 import java.math.BigDecimal;

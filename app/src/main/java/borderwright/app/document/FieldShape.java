@@ -1,6 +1,6 @@
 package borderwright.app.document;
 
-import borderwright.engine.garden.Says;
+import borderwright.engine.garden.vocabulary.Described;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
@@ -18,10 +18,10 @@ import org.jspecify.annotations.Nullable;
  * @param optional whether it may be left out
  * @param says what it means and its limits
  */
-record FieldShape(String key, FieldKind kind, Class<?> type, boolean isList, boolean optional, Says says) {
+record FieldShape(String key, FieldKind kind, Class<?> type, boolean isList, boolean optional, Described says) {
 
     static FieldShape of(RecordComponent component) {
-        Says says = component.getAnnotation(Says.class);
+        Described says = component.getAnnotation(Described.class);
         if (says == null) {
             throw new IllegalArgumentException(component + " does not say what it means");
         }

@@ -1,7 +1,7 @@
 package borderwright.app.document;
 
 import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.Says;
+import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.measure.UnitSystem;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -86,7 +86,8 @@ public final class FieldTable {
 
     private static String meaning(Enum<?> constant) {
         try {
-            Says says = constant.getDeclaringClass().getField(constant.name()).getAnnotation(Says.class);
+            Described says =
+                    constant.getDeclaringClass().getField(constant.name()).getAnnotation(Described.class);
             return says == null ? "" : says.value();
         } catch (NoSuchFieldException e) {
             throw new IllegalStateException("an enum without its own constant: " + constant, e);

@@ -1,7 +1,7 @@
 package borderwright.app.document;
 
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.Says;
+import borderwright.engine.garden.vocabulary.Described;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
@@ -29,7 +29,7 @@ record RecordShape(Class<?> type, String says, List<FieldShape> fields, Construc
     }
 
     private static RecordShape walk(Class<?> type) {
-        Says says = type.getAnnotation(Says.class);
+        Described says = type.getAnnotation(Described.class);
         if (!type.isRecord() || says == null) {
             throw new IllegalArgumentException(type + " is not a record that says what it means");
         }

@@ -5,7 +5,7 @@ import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
-/** Says a fault of YAML itself, which the parser reports in its own terms, in a person's. */
+/** Described a fault of YAML itself, which the parser reports in its own terms, in a person's. */
 final class SyntaxWords {
     private SyntaxWords() {}
 

@@ -1,7 +1,7 @@
 package borderwright.app.document;
 
 import borderwright.app.document.DocNode.Scalar;
-import borderwright.engine.garden.Names;
+import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.AngleText;
 import borderwright.engine.measure.Length;

@@ -2,12 +2,13 @@ package borderwright.app.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.garden.BuildRules.FaceOut;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GardenDocument;
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.Names;
 import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.vocabulary.FaceOut;
+import borderwright.engine.garden.vocabulary.Names;
+import borderwright.engine.garden.vocabulary.TapeHeld;
 import borderwright.engine.measure.Instrument;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
@@ -107,7 +108,7 @@ class GardenReaderTest {
                             Measure.ArcRise.class);
             assertThat(garden.survey().measures().get(0).by()).isEqualTo(Instrument.LONG_TAPE);
             assertThat(((Measure.TapeLength) garden.survey().measures().get(0)).held())
-                    .isEqualTo(Measure.Held.ALONG_THE_GROUND);
+                    .isEqualTo(TapeHeld.ALONG_THE_GROUND);
         }
 
         @Test

@@ -4,7 +4,7 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.FillingWish.FinishWish;
 import borderwright.engine.garden.SectionNote;
-import borderwright.engine.garden.SectionNote.Surface;
+import borderwright.engine.garden.vocabulary.BoardSurface;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -32,7 +32,7 @@ record Brushwork(
                 double outer = outerM2(piece, section);
                 area += outer;
                 if (wish != null) {
-                    litresOneCoat += outer / wish.m2PerLitre(section.surface() == Surface.PLANED);
+                    litresOneCoat += outer / wish.m2PerLitre(section.surface() == BoardSurface.PLANED);
                 }
                 if (section.isTreated()) {
                     ends += 2;

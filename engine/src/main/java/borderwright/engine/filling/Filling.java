@@ -3,8 +3,8 @@ package borderwright.engine.filling;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.FillingWish;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.GroundWish.Surface;
 import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.vocabulary.GroundSurface;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.GroundPlan;
 import borderwright.engine.ground.GroundPlan.StandsOver;
@@ -81,7 +81,7 @@ public final class Filling {
     }
 
     private void roof(List<BoxWeight> weights, List<String> notes, List<Problem> unmet) {
-        if (garden.groundOrHabit().surfaceOrHabit() != Surface.ROOF) {
+        if (garden.groundOrHabit().surfaceOrHabit() != GroundSurface.ROOF) {
             return;
         }
         Double limit = garden.groundOrHabit().loadLimit();

@@ -1,62 +1,65 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.CornerStyle;
+import borderwright.engine.garden.vocabulary.Described;
+import borderwright.engine.garden.vocabulary.FaceOut;
 import borderwright.engine.measure.Length;
 import org.jspecify.annotations.Nullable;
 
 /** How boxes are put together: which section for what, and how far apart. */
-@Says("how boxes are put together")
+@Described("how boxes are put together")
 public record BuildRules(
-        @Says("section of the wall boards") String walls,
+        @Described("section of the wall boards") String walls,
 
-        @Says(value = "section of the braces inside long sides", otherwise = "the posts' section") @Nullable
+        @Described(value = "section of the braces inside long sides", otherwise = "the posts' section") @Nullable
         String braces,
 
-        @Says(value = "section of the corner posts", otherwise = "the braces' section") @Nullable
+        @Described(value = "section of the corner posts", otherwise = "the braces' section") @Nullable
         String posts,
 
-        @Says(value = "section of ties across a planter", otherwise = "the walls' section") @Nullable
+        @Described(value = "section of ties across a planter", otherwise = "the walls' section") @Nullable
         String ties,
 
-        @Says(value = "section of the dividers' boards", otherwise = "the walls' section") @Nullable
+        @Described(value = "section of the dividers' boards", otherwise = "the walls' section") @Nullable
         String dividers,
 
-        @Says(value = "section of the capping", otherwise = "the walls' section") @Nullable
+        @Described(value = "section of the capping", otherwise = "the walls' section") @Nullable
         String capping,
 
-        @Says(value = "section of a platform's bearers and legs", otherwise = "the braces' section") @Nullable
+        @Described(value = "section of a platform's bearers and legs", otherwise = "the braces' section") @Nullable
         String bearers,
 
-        @Says(value = "section of a platform's slats", otherwise = "the walls' section") @Nullable
+        @Described(value = "section of a platform's slats", otherwise = "the walls' section") @Nullable
         String slats,
 
-        @Says(value = "how the walls meet at a corner", otherwise = "lapped where the corner allows it") @Nullable
+        @Described(value = "how the walls meet at a corner", otherwise = "lapped where the corner allows it") @Nullable
         CornerStyle corners,
 
-        @Says(
+        @Described(
                 value = "greatest distance between braces, posts and dividers along a side",
                 otherwise = "as far apart as the walls hold",
                 atLeast = 100)
         @Nullable
         Length braceSpacing,
 
-        @Says(
+        @Described(
                 value = "greatest distance between ties across a planter; 0 for none",
                 otherwise = "as far apart as the walls hold",
                 atLeast = 0)
         @Nullable
         Length tieSpacing,
 
-        @Says(value = "gap between a platform's slats", otherwise = "12 mm", atLeast = 0, atMost = 60) @Nullable
+        @Described(value = "gap between a platform's slats", otherwise = "12 mm", atLeast = 0, atMost = 60) @Nullable
         Length slatGap,
 
-        @Says(
+        @Described(
                 value = "greatest distance between a platform's bearers",
                 otherwise = "as far apart as the floor holds, 500 mm at most",
                 atLeast = 100)
         @Nullable
         Length bearerSpacing,
 
-        @Says(
+        @Described(
                 value = "how far the capping stands out over the wall outside",
                 otherwise = "20 mm",
                 atLeast = 0,
@@ -64,13 +67,13 @@ public record BuildRules(
         @Nullable
         Length cappingOverhang,
 
-        @Says(value = "which face of a board goes out", otherwise = "heart side out") @Nullable
+        @Described(value = "which face of a board goes out", otherwise = "heart side out") @Nullable
         FaceOut faceOut,
 
-        @Says(value = "screws through the walls", otherwise = "chosen by thickness: 2.5 times the board") @Nullable
+        @Described(value = "screws through the walls", otherwise = "chosen by thickness: 2.5 times the board") @Nullable
         ScrewNote screws,
 
-        @Says(
+        @Described(
                 value = "how deep posts and braces are let into the ground, in holes filled with concrete",
                 otherwise = "not at all: they stand on the bed",
                 example = "450 mm",
@@ -143,30 +146,12 @@ public record BuildRules(
         return postFooting == null ? 0 : postFooting.mm();
     }
 
-    /** How the walls of a box meet at its corners. */
-    public enum CornerStyle {
-        @Says("courses lap over each other in turn")
-        LAPPED,
-        @Says("both boards are cut to half the corner's angle")
-        MITRED
-    }
-
-    /** Which face of a board is turned out. */
-    public enum FaceOut {
-        @Says("the side nearer the heart of the tree: the edges cup into the box as it dries, held by the screws")
-        HEART_OUT,
-        @Says("the bark side")
-        BARK_OUT,
-        @Says("the better face, whichever it is")
-        BEST_OUT
-    }
-
     /** A screw's size. */
-    @Says("a screw's size")
+    @Described("a screw's size")
     public record ScrewNote(
-            @Says(value = "thread diameter", example = "5 mm", atLeast = 2.5, atMost = 12)
+            @Described(value = "thread diameter", example = "5 mm", atLeast = 2.5, atMost = 12)
             Length diameter,
 
-            @Says(value = "length", example = "70 mm", atLeast = 15, atMost = 300)
+            @Described(value = "length", example = "70 mm", atLeast = 15, atMost = 300)
             Length length) {}
 }

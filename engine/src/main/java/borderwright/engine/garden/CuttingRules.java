@@ -1,13 +1,14 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.measure.Length;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /** Habits at the saw. */
-@Says("habits at the saw")
+@Described("habits at the saw")
 public record CuttingRules(
-        @Says(
+        @Described(
                 value = "waste cut off each end of a bought board, kerf included",
                 otherwise = "10 mm",
                 atLeast = 0,
@@ -15,11 +16,15 @@ public record CuttingRules(
         @Nullable
         Length trim,
 
-        @Says(value = "share of boards that turn out unusable, in percent", otherwise = "0", atLeast = 0, atMost = 50)
+        @Described(
+                value = "share of boards that turn out unusable, in percent",
+                otherwise = "0",
+                atLeast = 0,
+                atMost = 50)
         @Nullable
         Double rejects,
 
-        @Says(
+        @Described(
                 value = "boards kept uncut until the last planter stands, of each wall section",
                 otherwise = "0",
                 atLeast = 0,
@@ -27,7 +32,7 @@ public record CuttingRules(
         @Nullable
         Integer holdBack,
 
-        @Says(
+        @Described(
                 value = "extra length on pieces that wait for a re-measured gap",
                 otherwise = "10 mm",
                 atLeast = 0,
@@ -35,10 +40,10 @@ public record CuttingRules(
         @Nullable
         Length waitAllowance,
 
-        @Says(value = "offcuts at least this long are kept", otherwise = "400 mm", atLeast = 50) @Nullable
+        @Described(value = "offcuts at least this long are kept", otherwise = "400 mm", atLeast = 50) @Nullable
         Length keep,
 
-        @Says(
+        @Described(
                 value =
                         "what a metre of an offcut that is kept is worth to you, weighed against prices and paid by nobody",
                 otherwise = "0",

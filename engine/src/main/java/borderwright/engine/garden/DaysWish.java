@@ -1,31 +1,32 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.Described;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** When the work can be done, by how many, and how fast they are. */
-@Says("when the work can be done, by how many, and how fast they are")
+@Described("when the work can be done, by how many, and how fast they are")
 public record DaysWish(
-        @Says(value = "first day of work; with it the plan has a calendar", example = "2026-04-03") @Nullable
+        @Described(value = "first day of work; with it the plan has a calendar", example = "2026-04-03") @Nullable
         LocalDate start,
 
-        @Says(value = "weekdays on which you can work; Saturday and Sunday when left out")
+        @Described(value = "weekdays on which you can work; Saturday and Sunday when left out")
         List<DayOfWeek> free,
 
-        @Says("dates on which you cannot") List<LocalDate> away,
+        @Described("dates on which you cannot") List<LocalDate> away,
 
-        @Says(value = "hours of work in a day", otherwise = "6", atLeast = 0.5, atMost = 16) @Nullable
+        @Described(value = "hours of work in a day", otherwise = "6", atLeast = 0.5, atMost = 16) @Nullable
         Double hours,
 
-        @Says(value = "people besides yourself", otherwise = "0", atLeast = 0, atMost = 100) @Nullable
+        @Described(value = "people besides yourself", otherwise = "0", atLeast = 0, atMost = 100) @Nullable
         Integer helpers,
 
-        @Says(value = "days from ordering to delivery", otherwise = "5", atLeast = 0, atMost = 120) @Nullable
+        @Described(value = "days from ordering to delivery", otherwise = "5", atLeast = 0, atMost = 120) @Nullable
         Integer delivery,
 
-        @Says(value = "your own pace", otherwise = "habits of careful amateurs") @Nullable
+        @Described(value = "your own pace", otherwise = "habits of careful amateurs") @Nullable
         PaceWish pace) {
     public DaysWish {
         free = List.copyOf(free);
@@ -58,42 +59,43 @@ public record DaysWish(
     }
 
     /** How fast one person works. */
-    @Says("how fast one person works; time one planter and write what it took")
+    @Described("how fast one person works; time one planter and write what it took")
     public record PaceWish(
-            @Says(value = "minutes to mark and cut one piece at a stop", otherwise = "2", atLeast = 0.1) @Nullable
+            @Described(value = "minutes to mark and cut one piece at a stop", otherwise = "2", atLeast = 0.1) @Nullable
             Double cut,
 
-            @Says(value = "minutes to set a saw up", otherwise = "6", atLeast = 0) @Nullable
+            @Described(value = "minutes to set a saw up", otherwise = "6", atLeast = 0) @Nullable
             Double setUp,
 
-            @Says(value = "minutes to drill for and drive one screw", otherwise = "0.5", atLeast = 0.05) @Nullable
+            @Described(value = "minutes to drill for and drive one screw", otherwise = "0.5", atLeast = 0.05) @Nullable
             Double screw,
 
-            @Says(value = "minutes to place one piece", otherwise = "3", atLeast = 0.1) @Nullable
+            @Described(value = "minutes to place one piece", otherwise = "3", atLeast = 0.1) @Nullable
             Double place,
 
-            @Says(value = "square metres of turf stripped in an hour", otherwise = "3", atLeast = 0.1) @Nullable
+            @Described(value = "square metres of turf stripped in an hour", otherwise = "3", atLeast = 0.1) @Nullable
             Double turf,
 
-            @Says(
+            @Described(
                     value = "hours to dig one cubic metre, as it lies, and wheel it away",
                     otherwise = "2.5",
                     atLeast = 0.1)
             @Nullable
             Double dig,
 
-            @Says(value = "hours to lay and tamp one cubic metre of gravel", otherwise = "1.4", atLeast = 0.1) @Nullable
+            @Described(value = "hours to lay and tamp one cubic metre of gravel", otherwise = "1.4", atLeast = 0.1)
+            @Nullable
             Double gravel,
 
-            @Says(value = "square metres of membrane or liner laid in an hour", otherwise = "12", atLeast = 0.1)
+            @Described(value = "square metres of membrane or liner laid in an hour", otherwise = "12", atLeast = 0.1)
             @Nullable
             Double sheet,
 
-            @Says(value = "hours to wheel in and level one cubic metre of soil", otherwise = "1.5", atLeast = 0.1)
+            @Described(value = "hours to wheel in and level one cubic metre of soil", otherwise = "1.5", atLeast = 0.1)
             @Nullable
             Double fill,
 
-            @Says(value = "square metres brushed in an hour", otherwise = "8", atLeast = 0.1) @Nullable
+            @Described(value = "square metres brushed in an hour", otherwise = "8", atLeast = 0.1) @Nullable
             Double brush) {
         /** Habits (common practice, no source: published rates differ by a factor of two). */
         static final PaceWish HABIT = new PaceWish(null, null, null, null, null, null, null, null, null, null);

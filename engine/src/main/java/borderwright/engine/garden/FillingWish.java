@@ -1,19 +1,21 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.measure.Length;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What goes into the planters, from the bottom up, and what lines and protects them. */
-@Says("what goes into the planters, from the bottom up, and what lines and protects them")
+@Described("what goes into the planters, from the bottom up, and what lines and protects them")
 public record FillingWish(
-        @Says(value = "what the soil is mixed from, in parts by volume; one item `soil` when left out")
+        @Described(value = "what the soil is mixed from, in parts by volume; one item `soil` when left out")
         List<MixPart> mix,
 
-        @Says(value = "cheap coarse stuff at the bottom, such as branches or wood chips", otherwise = "none") @Nullable
+        @Described(value = "cheap coarse stuff at the bottom, such as branches or wood chips", otherwise = "none")
+        @Nullable
         BaseLayer base,
 
-        @Says(
+        @Described(
                 value = "depth of gravel at the bottom, to drain boxes without a floor",
                 otherwise = "none",
                 atLeast = 0,
@@ -21,7 +23,7 @@ public record FillingWish(
         @Nullable
         Length drainage,
 
-        @Says(
+        @Described(
                 value = "share of the earth dug, turf not counted, that goes into the planters, in percent",
                 otherwise = "0",
                 atLeast = 0,
@@ -29,17 +31,17 @@ public record FillingWish(
         @Nullable
         Double reuse,
 
-        @Says(value = "weight of the filling when soaked, kg/m3", otherwise = "1850", atLeast = 200, atMost = 2500)
+        @Described(value = "weight of the filling when soaked, kg/m3", otherwise = "1850", atLeast = 200, atMost = 2500)
         @Nullable
         Double wet,
 
-        @Says(value = "the narrowest gate or passage on the way", example = "900 mm", atLeast = 300) @Nullable
+        @Described(value = "the narrowest gate or passage on the way", example = "900 mm", atLeast = 300) @Nullable
         Length gate,
 
-        @Says(value = "a liner inside the walls, from rolls", otherwise = "none") @Nullable
+        @Described(value = "a liner inside the walls, from rolls", otherwise = "none") @Nullable
         LinerWish liner,
 
-        @Says(value = "a finish on the outer faces", otherwise = "none") @Nullable
+        @Described(value = "a finish on the outer faces", otherwise = "none") @Nullable
         FinishWish finish) {
     public FillingWish {
         mix = List.copyOf(mix);
@@ -72,24 +74,24 @@ public record FillingWish(
     }
 
     /** One part of the mix. */
-    @Says("one part of the mix")
+    @Described("one part of the mix")
     public record MixPart(
-            @Says(value = "what it is, by the name in the price lists", example = "compost")
+            @Described(value = "what it is, by the name in the price lists", example = "compost")
             String item,
 
-            @Says(value = "its parts by volume", example = "1", atLeast = 0.01, atMost = 1000)
+            @Described(value = "its parts by volume", example = "1", atLeast = 0.01, atMost = 1000)
             Double parts) {}
 
     /** A coarse layer at the bottom. */
-    @Says("a coarse layer at the bottom; it settles most")
+    @Described("a coarse layer at the bottom; it settles most")
     public record BaseLayer(
-            @Says(value = "what it is, by the name in the price lists", example = "wood chips")
+            @Described(value = "what it is, by the name in the price lists", example = "wood chips")
             String item,
 
-            @Says(value = "its depth", example = "150 mm", atLeast = 0, atMost = 1000)
+            @Described(value = "its depth", example = "150 mm", atLeast = 0, atMost = 1000)
             Length depth,
 
-            @Says(value = "whether it is at hand and need not be bought", otherwise = "no") @Nullable
+            @Described(value = "whether it is at hand and need not be bought", otherwise = "no") @Nullable
             Boolean atHand) {
         public boolean isAtHand() {
             return Boolean.TRUE.equals(atHand);
@@ -97,15 +99,15 @@ public record FillingWish(
     }
 
     /** A liner on the inner faces. */
-    @Says("a liner on the inner faces of the walls; never across the bottom where water must get out")
+    @Described("a liner on the inner faces of the walls; never across the bottom where water must get out")
     public record LinerWish(
-            @Says(value = "width of a roll", otherwise = "1 m", atLeast = 200, atMost = 10000) @Nullable
+            @Described(value = "width of a roll", otherwise = "1 m", atLeast = 200, atMost = 10000) @Nullable
             Length width,
 
-            @Says(value = "length of a roll", otherwise = "20 m", atLeast = 1000, atMost = 200000) @Nullable
+            @Described(value = "length of a roll", otherwise = "20 m", atLeast = 1000, atMost = 200000) @Nullable
             Length length,
 
-            @Says(value = "distance between staples", otherwise = "125 mm", atLeast = 30, atMost = 600) @Nullable
+            @Described(value = "distance between staples", otherwise = "125 mm", atLeast = 30, atMost = 600) @Nullable
             Length staples) {
         public double widthMm() {
             return width == null ? 1000 : width.mm();
@@ -122,12 +124,12 @@ public record FillingWish(
     }
 
     /** A finish on the outer faces. */
-    @Says("a finish on the outer faces")
+    @Described("a finish on the outer faces")
     public record FinishWish(
-            @Says(value = "coats", otherwise = "2", atLeast = 1, atMost = 10) @Nullable
+            @Described(value = "coats", otherwise = "2", atLeast = 1, atMost = 10) @Nullable
             Integer coats,
 
-            @Says(
+            @Described(
                     value = "square metres that a litre covers in one coat",
                     otherwise = "5 on rough boards, 9 on planed ones",
                     atLeast = 0.5,

@@ -1,12 +1,13 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.measure.Length;
 import org.jspecify.annotations.Nullable;
 
 /** What the first planter taught, once it stood: a prototype, measured before the rest is cut. */
-@Says("what the first planter taught, once it stood; the rest is planned by it")
+@Described("what the first planter taught, once it stood; the rest is planned by it")
 public record FirstPlanter(
-        @Says(
+        @Described(
                 value = "hours to cut it, saw set-ups and all people together",
                 example = "1.5",
                 otherwise = "not timed",
@@ -14,7 +15,7 @@ public record FirstPlanter(
         @Nullable
         Double cutting,
 
-        @Says(
+        @Described(
                 value = "hours to build it, all people together",
                 example = "2.5",
                 otherwise = "not timed",
@@ -22,7 +23,7 @@ public record FirstPlanter(
         @Nullable
         Double building,
 
-        @Says(
+        @Described(
                 value = "width of the cut that the saw really took; it takes the place of `kerf` at the saws",
                 example = "3.2 mm",
                 otherwise = "not measured",
@@ -31,14 +32,14 @@ public record FirstPlanter(
         @Nullable
         Length kerf,
 
-        @Says(value = "the saw whose cut was measured", otherwise = "all of them") @Nullable
+        @Described(value = "the saw whose cut was measured", otherwise = "all of them") @Nullable
         String saw,
 
-        @Says(value = "boards that were looked over for it", otherwise = "not counted", atLeast = 1, atMost = 2000)
+        @Described(value = "boards that were looked over for it", otherwise = "not counted", atLeast = 1, atMost = 2000)
         @Nullable
         Integer boards,
 
-        @Says(
+        @Described(
                 value = "how many of these were of no use; `rejects` moves towards it",
                 otherwise = "0",
                 atLeast = 0,
@@ -46,7 +47,7 @@ public record FirstPlanter(
         @Nullable
         Integer unusable,
 
-        @Says(
+        @Described(
                 value = "how far its worst side bows out, filled, after a season or more",
                 example = "6 mm",
                 otherwise = "not measured",

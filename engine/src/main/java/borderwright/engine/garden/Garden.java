@@ -1,5 +1,6 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import java.math.BigDecimal;
@@ -9,55 +10,57 @@ import org.joda.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 
 /** All that a person said about one garden border. */
-@Says("all that a person says about one garden border")
+@Described("all that a person says about one garden border")
 public record Garden(
-        @Says(value = "name of the garden", example = "Fence to shed")
+        @Described(value = "name of the garden", example = "Fence to shed")
         String name,
 
-        @Says("a few words about it; say here when it is invented") @Nullable
+        @Described("a few words about it; say here when it is invented") @Nullable
         String about,
 
-        @Says(value = "how lengths are written in the plan", otherwise = "metric") @Nullable
+        @Described(value = "how lengths are written in the plan", otherwise = "metric") @Nullable
         UnitSystem units,
 
-        @Says(value = "currency of all prices, by its ISO 4217 code", example = "GBP")
+        @Described(value = "currency of all prices, by its ISO 4217 code", example = "GBP")
         String currency,
 
-        @Says(value = "most that boards, fixings and delivery may cost", example = "420", atLeast = 0) @Nullable
+        @Described(value = "most that boards, fixings and delivery may cost", example = "420", atLeast = 0) @Nullable
         BigDecimal budget,
 
-        @Says("what was measured on site") SurveyNotes survey,
-        @Says("the planters wished for, run by run") List<RunWish> runs,
-        @Says("how boxes are put together") BuildRules build,
-        @Says("the board sections in question") List<SectionNote> sections,
-        @Says("suppliers with their prices and terms") List<SupplierNote> suppliers,
-        @Says("boards and offcuts already in the shed") List<OwnedBoard> owned,
-        @Says("the saws at hand") List<SawNote> saws,
-        @Says("habits at the saw") @Nullable CuttingRules cutting,
-        @Says("what the planters are filled with") @Nullable SoilWish soil,
+        @Described("what was measured on site") SurveyNotes survey,
+        @Described("the planters wished for, run by run") List<RunWish> runs,
+        @Described("how boxes are put together") BuildRules build,
+        @Described("the board sections in question") List<SectionNote> sections,
+        @Described("suppliers with their prices and terms") List<SupplierNote> suppliers,
+        @Described("boards and offcuts already in the shed") List<OwnedBoard> owned,
+        @Described("the saws at hand") List<SawNote> saws,
+        @Described("habits at the saw") @Nullable CuttingRules cutting,
 
-        @Says("what the walls must stand, and what is known of soil, ground and screws") @Nullable
+        @Described("what the planters are filled with") @Nullable
+        SoilWish soil,
+
+        @Described("what the walls must stand, and what is known of soil, ground and screws") @Nullable
         StrengthWish strength,
 
-        @Says("what the planters stand on, and how it is made ready") @Nullable
+        @Described("what the planters stand on, and how it is made ready") @Nullable
         GroundWish ground,
 
-        @Says("what goes into the planters under the soil, its mix, liner and finish") @Nullable
+        @Described("what goes into the planters under the soil, its mix, liner and finish") @Nullable
         FillingWish filling,
 
-        @Says("what is to grow, who tends it, and where the sun comes from") @Nullable
+        @Described("what is to grow, who tends it, and where the sun comes from") @Nullable
         PlantingWish planting,
 
-        @Says("when the work can be done, by how many, and how fast they are") @Nullable
+        @Described("when the work can be done, by how many, and how fast they are") @Nullable
         DaysWish days,
 
-        @Says("what the first planter taught, once it stood") @Nullable
+        @Described("what the first planter taught, once it stood") @Nullable
         FirstPlanter first,
 
-        @Says("what has arrived and what is cut already; the plan is made again for the rest") @Nullable
+        @Described("what has arrived and what is cut already; the plan is made again for the rest") @Nullable
         ReceivedNote received,
 
-        @Says("sections of the same size that may be bought in place of others")
+        @Described("sections of the same size that may be bought in place of others")
         List<Substitute> substitutes) {
     public Garden {
         runs = List.copyOf(runs);

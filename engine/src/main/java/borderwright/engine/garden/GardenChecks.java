@@ -1,5 +1,6 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.problem.NearestName;
 import borderwright.engine.problem.Problem;
 import java.math.BigDecimal;
@@ -128,9 +129,8 @@ public final class GardenChecks {
             NearbyThing thing = near.get(i);
             String where = "ground.near[" + i + "]";
             edges.requireEdge(thing.edge(), where + ".edge", found);
-            boolean needsBottom =
-                    thing.what() == NearbyThing.Kind.AIR_BRICK || thing.what() == NearbyThing.Kind.CLADDING;
-            if (thing.what() == NearbyThing.Kind.TREE && (thing.trunk() == null) == (thing.girth() == null)) {
+            boolean needsBottom = thing.what() == NearbyKind.AIR_BRICK || thing.what() == NearbyKind.CLADDING;
+            if (thing.what() == NearbyKind.TREE && (thing.trunk() == null) == (thing.girth() == null)) {
                 found.add(new Problem(
                         "near-trunk",
                         where + ".trunk",

@@ -1,26 +1,30 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.Described;
+import borderwright.engine.garden.vocabulary.DugSoil;
+import borderwright.engine.garden.vocabulary.GravelBed;
+import borderwright.engine.garden.vocabulary.GroundSurface;
 import borderwright.engine.measure.Length;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What the planters stand on, and how the ground is made ready for them. */
-@Says("what the planters stand on, and how the ground is made ready for them")
+@Described("what the planters stand on, and how the ground is made ready for them")
 public record GroundWish(
-        @Says(value = "what lies there now", otherwise = "soil") @Nullable
-        Surface surface,
+        @Described(value = "what lies there now", otherwise = "soil") @Nullable
+        GroundSurface surface,
 
-        @Says(value = "what is dug", otherwise = "earth") @Nullable
-        Soil soil,
+        @Described(value = "what is dug", otherwise = "earth") @Nullable
+        DugSoil soil,
 
-        @Says(value = "thickness of turf to strip from a lawn", otherwise = "50 mm", atLeast = 0, atMost = 150)
+        @Described(value = "thickness of turf to strip from a lawn", otherwise = "50 mm", atLeast = 0, atMost = 150)
         @Nullable
         Length turf,
 
-        @Says(value = "where gravel goes", otherwise = "whole") @Nullable
-        Bed bed,
+        @Described(value = "where gravel goes", otherwise = "whole") @Nullable
+        GravelBed bed,
 
-        @Says(
+        @Described(
                 value = "depth of the gravel, compacted",
                 otherwise = "50 mm, 100 mm under walls higher than 450 mm",
                 atLeast = 0,
@@ -28,7 +32,7 @@ public record GroundWish(
         @Nullable
         Length gravel,
 
-        @Says(
+        @Described(
                 value = "how far the gravel reaches beyond the walls, inside the border",
                 otherwise = "100 mm",
                 atLeast = 0,
@@ -36,7 +40,7 @@ public record GroundWish(
         @Nullable
         Length beyond,
 
-        @Says(
+        @Described(
                 value = "loose gravel to order over its compacted volume, in percent",
                 otherwise = "30",
                 atLeast = 0,
@@ -44,14 +48,14 @@ public record GroundWish(
         @Nullable
         Double looseGravel,
 
-        @Says(value = "the sheet laid in the dug bed, under the gravel", otherwise = "none") @Nullable
+        @Described(value = "the sheet laid in the dug bed, under the gravel", otherwise = "none") @Nullable
         MembraneWish membrane,
 
-        @Says(value = "litres in a barrow, heaped as you push it", otherwise = "65", atLeast = 20, atMost = 200)
+        @Described(value = "litres in a barrow, heaped as you push it", otherwise = "65", atLeast = 20, atMost = 200)
         @Nullable
         Double barrow,
 
-        @Says(
+        @Described(
                 value = "cubic metres in one skip, when spoil leaves the garden by skip",
                 example = "4.5",
                 otherwise = "spoil stays in the garden",
@@ -60,11 +64,11 @@ public record GroundWish(
         @Nullable
         Double skip,
 
-        @Says(value = "feet under planters on paving or a roof", otherwise = "10 mm at the least, 600 mm apart")
+        @Described(value = "feet under planters on paving or a roof", otherwise = "10 mm at the least, 600 mm apart")
         @Nullable
         FeetWish feet,
 
-        @Says(
+        @Described(
                 value =
                         "on a roof or balcony: greatest load, in writing from the building's engineer, in kN/m2, where units"
                                 + " are imperial in lb/sq ft",
@@ -74,7 +78,7 @@ public record GroundWish(
         @Nullable
         Double loadLimit,
 
-        @Says("trees, services in the ground, air bricks and cladding near the planters")
+        @Described("trees, services in the ground, air bricks and cladding near the planters")
         List<NearbyThing> near) {
     public GroundWish {
         near = List.copyOf(near);
@@ -90,26 +94,26 @@ public record GroundWish(
     private static final double TALL_GRAVEL_MM = 100;
     private static final double TALL_MM = 450;
 
-    public Surface surfaceOrHabit() {
-        return surface == null ? Surface.SOIL : surface;
+    public GroundSurface surfaceOrHabit() {
+        return surface == null ? GroundSurface.SOIL : surface;
     }
 
-    public Soil soilOrHabit() {
-        return soil == null ? Soil.EARTH : soil;
+    public DugSoil soilOrHabit() {
+        return soil == null ? DugSoil.EARTH : soil;
     }
 
-    public Bed bedOrHabit() {
-        return bed == null ? Bed.WHOLE : bed;
+    public GravelBed bedOrHabit() {
+        return bed == null ? GravelBed.WHOLE : bed;
     }
 
     /** Turf to strip, mm; 0 where there is no lawn. */
     public double turfMm() {
-        return surfaceOrHabit() != Surface.LAWN ? 0 : turf == null ? 50 : turf.mm();
+        return surfaceOrHabit() != GroundSurface.LAWN ? 0 : turf == null ? 50 : turf.mm();
     }
 
     /** Compacted depth of gravel under a wall of that height, mm; 0 where no gravel is wished. */
     public double gravelMm(double wallMm) {
-        if (bedOrHabit() == Bed.NONE) {
+        if (bedOrHabit() == GravelBed.NONE) {
             return 0;
         }
         return gravel != null ? gravel.mm() : wallMm > TALL_MM ? TALL_GRAVEL_MM : LOW_GRAVEL_MM;
@@ -132,56 +136,20 @@ public record GroundWish(
         return feet == null ? FeetWish.HABIT : feet;
     }
 
-    /** What lies where the planters are to stand. */
-    public enum Surface {
-        @Says("bare soil or planting")
-        SOIL,
-        @Says("lawn: its turf is stripped first")
-        LAWN,
-        @Says("paving or concrete: nothing is dug, planters stand on feet")
-        PAVING,
-        @Says("a roof, balcony or deck: as paving, and its load limit decides")
-        ROOF;
-
-        /** Whether nothing can be dug there. */
-        public boolean isHard() {
-            return this == PAVING || this == ROOF;
-        }
-    }
-
-    /** What is dug; it decides how far the spoil swells and what it weighs. */
-    public enum Soil {
-        @Says("sand or sandy gravel")
-        SAND,
-        @Says("common earth or loam")
-        EARTH,
-        @Says("clay")
-        CLAY
-    }
-
-    /** Where gravel goes. */
-    public enum Bed {
-        @Says("under the whole planter")
-        WHOLE,
-        @Says("in a strip under the walls only; roots may go down inside it")
-        UNDER_WALLS,
-        @Says("nowhere: the bottom boards lie on levelled ground")
-        NONE
-    }
-
     /** A sheet in the dug bed. */
-    @Says("a sheet laid in the dug bed, from rolls")
+    @Described("a sheet laid in the dug bed, from rolls")
     public record MembraneWish(
-            @Says(value = "width of a roll", otherwise = "1 m", atLeast = 300, atMost = 10000) @Nullable
+            @Described(value = "width of a roll", otherwise = "1 m", atLeast = 300, atMost = 10000) @Nullable
             Length width,
 
-            @Says(value = "length of a roll", otherwise = "15 m", atLeast = 1000, atMost = 200000) @Nullable
+            @Described(value = "length of a roll", otherwise = "15 m", atLeast = 1000, atMost = 200000) @Nullable
             Length length,
 
-            @Says(value = "overlap of strips", otherwise = "150 mm", atLeast = 0, atMost = 1000) @Nullable
+            @Described(value = "overlap of strips", otherwise = "150 mm", atLeast = 0, atMost = 1000) @Nullable
             Length overlap,
 
-            @Says(value = "distance between pins along edges and seams", otherwise = "400 mm", atLeast = 100) @Nullable
+            @Described(value = "distance between pins along edges and seams", otherwise = "400 mm", atLeast = 100)
+            @Nullable
             Length pins) {
         /** Habits (overlap 150 mm or 6 in and pins 300 to 450 mm apart: common practice, no source). */
         public static final MembraneWish HABIT = new MembraneWish(null, null, null, null);
@@ -204,12 +172,12 @@ public record GroundWish(
     }
 
     /** Feet under planters on hard ground. */
-    @Says("feet under planters on hard ground: packers that level the box and let water run off beneath it")
+    @Described("feet under planters on hard ground: packers that level the box and let water run off beneath it")
     public record FeetWish(
-            @Says(value = "least height of a foot", otherwise = "10 mm", atLeast = 3, atMost = 150) @Nullable
+            @Described(value = "least height of a foot", otherwise = "10 mm", atLeast = 3, atMost = 150) @Nullable
             Length least,
 
-            @Says(value = "greatest distance between feet", otherwise = "600 mm", atLeast = 150, atMost = 2000)
+            @Described(value = "greatest distance between feet", otherwise = "600 mm", atLeast = 150, atMost = 2000)
             @Nullable
             Length apart) {
         static final FeetWish HABIT = new FeetWish(null, null);

@@ -1,37 +1,44 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.Described;
+import borderwright.engine.garden.vocabulary.Names;
+import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.measure.Length;
 import org.jspecify.annotations.Nullable;
 
 /** Something near the planters that has to be kept clear of. */
-@Says("a tree, a service in the ground, an air brick or cladding that has to be kept clear of")
+@Described("a tree, a service in the ground, an air brick or cladding that has to be kept clear of")
 public record NearbyThing(
-        @Says("what it is") Kind what,
+        @Described("what it is") NearbyKind what,
 
-        @Says(value = "the edge it is measured from, named from the corner where `along` starts", example = "A B")
+        @Described(value = "the edge it is measured from, named from the corner where `along` starts", example = "A B")
         Names edge,
 
-        @Says(value = "how far along that edge it is, or begins", example = "2.4 m")
+        @Described(value = "how far along that edge it is, or begins", example = "2.4 m")
         Length along,
 
-        @Says(value = "how far along the edge it ends", example = "2.7 m", otherwise = "the same") @Nullable
+        @Described(value = "how far along the edge it ends", example = "2.7 m", otherwise = "the same") @Nullable
         Length to,
 
-        @Says(
+        @Described(
                 value = "its distance from the edge into the border; outside the border it is negative",
                 example = "-1.8 m",
                 otherwise = "0, on the edge")
         @Nullable
         Length into,
 
-        @Says(value = "the same where it ends", otherwise = "the same") @Nullable
+        @Described(value = "the same where it ends", otherwise = "the same") @Nullable
         Length endInto,
 
-        @Says(value = "a tree's trunk across, 1.5 m above the ground", example = "180 mm", atLeast = 10, atMost = 3000)
+        @Described(
+                value = "a tree's trunk across, 1.5 m above the ground",
+                example = "180 mm",
+                atLeast = 10,
+                atMost = 3000)
         @Nullable
         Length trunk,
 
-        @Says(
+        @Described(
                 value = "a tree's girth there, the tape round its trunk, in the place of `trunk`",
                 example = "560 mm",
                 atLeast = 30,
@@ -39,57 +46,15 @@ public record NearbyThing(
         @Nullable
         Length girth,
 
-        @Says(value = "how deep a service lies below the ground, if that is known", atLeast = 0, atMost = 5000)
+        @Described(value = "how deep a service lies below the ground, if that is known", atLeast = 0, atMost = 5000)
         @Nullable
         Length depth,
 
-        @Says(value = "height above the datum of the lower edge of an air brick or of cladding", example = "160 mm")
+        @Described(
+                value = "height above the datum of the lower edge of an air brick or of cladding",
+                example = "160 mm")
         @Nullable
         Length bottom) {
-
-    /** What it is. */
-    public enum Kind {
-        @Says("a tree, with its `trunk`: nothing is dug among its roots")
-        TREE,
-        @Says("a gas pipe")
-        GAS,
-        @Says("an electricity cable")
-        ELECTRICITY,
-        @Says("a water pipe")
-        WATER,
-        @Says("a telephone or data cable")
-        TELEPHONE,
-        @Says("a drain or its cover")
-        DRAIN,
-        @Says("an air brick or vent, with its `bottom`: air must reach it")
-        AIR_BRICK,
-        @Says("cladding or render that must stay dry, with its `bottom`")
-        CLADDING;
-
-        /** Whether it lies in the ground and belongs to who supplies it. */
-        public boolean isService() {
-            return this == GAS || this == ELECTRICITY || this == WATER || this == TELEPHONE || this == DRAIN;
-        }
-
-        /** Whether a struck one can kill. */
-        public boolean canKill() {
-            return this == GAS || this == ELECTRICITY;
-        }
-
-        /** In a sentence, with its article. */
-        public String inWords() {
-            return switch (this) {
-                case TREE -> "the tree";
-                case GAS -> "the gas pipe";
-                case ELECTRICITY -> "the electricity cable";
-                case WATER -> "the water pipe";
-                case TELEPHONE -> "the telephone cable";
-                case DRAIN -> "the drain";
-                case AIR_BRICK -> "the air brick";
-                case CLADDING -> "the cladding";
-            };
-        }
-    }
 
     private static final double TRUNKS = 12;
     private static final double MOST_ROOTS_MM = 15_000;

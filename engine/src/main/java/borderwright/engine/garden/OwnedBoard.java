@@ -1,21 +1,22 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.measure.Length;
 import org.jspecify.annotations.Nullable;
 
 /** A board or offcut already in the shed; used first. */
-@Says("a board or offcut already in the shed")
+@Described("a board or offcut already in the shed")
 public record OwnedBoard(
-        @Says(value = "section, by its name", example = "larch 25 x 150")
+        @Described(value = "section, by its name", example = "larch 25 x 150")
         String section,
 
-        @Says(value = "true length", example = "1.83 m", atLeast = 50)
+        @Described(value = "true length", example = "1.83 m", atLeast = 50)
         Length length,
 
-        @Says(value = "how many", otherwise = "1", atLeast = 1, atMost = 10000) @Nullable
+        @Described(value = "how many", otherwise = "1", atLeast = 1, atMost = 10000) @Nullable
         Integer count,
 
-        @Says(value = "mark on it", example = "rack 3") @Nullable
+        @Described(value = "mark on it", example = "rack 3") @Nullable
         String label) {
     public int howMany() {
         return count == null ? 1 : count;

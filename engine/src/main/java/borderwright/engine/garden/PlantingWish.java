@@ -1,20 +1,23 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.Crop;
+import borderwright.engine.garden.vocabulary.Described;
+import borderwright.engine.garden.vocabulary.GardenerPosture;
 import borderwright.engine.measure.Angle;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What is to grow, who tends it, and where the sun comes from. */
-@Says("what is to grow, who tends it, and where the sun comes from")
+@Described("what is to grow, who tends it, and where the sun comes from")
 public record PlantingWish(
-        @Says("crops wished for, to compare with the depth of soil")
+        @Described("crops wished for, to compare with the depth of soil")
         List<Crop> crops,
 
-        @Says(value = "how the gardener works", otherwise = "standing") @Nullable
-        Gardener gardener,
+        @Described(value = "how the gardener works", otherwise = "standing") @Nullable
+        GardenerPosture gardener,
 
-        @Says(
+        @Described(
                 value = "latitude in degrees, negative in the south; with `facing` it gives the hours of sun",
                 example = "52.1",
                 atLeast = -66,
@@ -22,7 +25,7 @@ public record PlantingWish(
         @Nullable
         Double latitude,
 
-        @Says(
+        @Described(
                 value = "compass bearing from the border's first corner to its second, clockwise from true north",
                 example = "95 deg",
                 atLeast = 0,
@@ -30,11 +33,14 @@ public record PlantingWish(
         @Nullable
         Angle facing,
 
-        @Says(value = "first day of the season", example = "2026-04-01", otherwise = "1 April, in the south 1 October")
+        @Described(
+                value = "first day of the season",
+                example = "2026-04-01",
+                otherwise = "1 April, in the south 1 October")
         @Nullable
         LocalDate from,
 
-        @Says(value = "last day of the season", example = "2026-09-30", otherwise = "six months later") @Nullable
+        @Described(value = "last day of the season", example = "2026-09-30", otherwise = "six months later") @Nullable
         LocalDate to) {
     public PlantingWish {
         crops = List.copyOf(crops);
@@ -43,17 +49,7 @@ public record PlantingWish(
     /** Habits when nothing is said. */
     public static final PlantingWish HABIT = new PlantingWish(List.of(), null, null, null, null, null);
 
-    public Gardener gardenerOrHabit() {
-        return gardener == null ? Gardener.STANDING : gardener;
-    }
-
-    /** How a gardener works at a planter. */
-    public enum Gardener {
-        @Says("standing")
-        STANDING,
-        @Says("from a chair or wheelchair")
-        SEATED,
-        @Says("kneeling or bending")
-        KNEELING
+    public GardenerPosture gardenerOrHabit() {
+        return gardener == null ? GardenerPosture.STANDING : gardener;
     }
 }

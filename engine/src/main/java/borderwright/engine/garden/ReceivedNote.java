@@ -1,18 +1,19 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.measure.Length;
 import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What has arrived and what is cut already; the plan is made again for the rest. */
-@Says("what has arrived and what is cut already; the plan is made again for the rest")
+@Described("what has arrived and what is cut already; the plan is made again for the rest")
 public record ReceivedNote(
-        @Says("boards that lie here, as measured") List<ReceivedBoard> boards,
+        @Described("boards that lie here, as measured") List<ReceivedBoard> boards,
 
-        @Says("everything else that has arrived") List<ReceivedGoods> goods,
+        @Described("everything else that has arrived") List<ReceivedGoods> goods,
 
-        @Says(value = "whether everything but boards is here", otherwise = "no") @Nullable
+        @Described(value = "whether everything but boards is here", otherwise = "no") @Nullable
         Boolean allGoods) {
     public ReceivedNote {
         boards = List.copyOf(boards);
@@ -24,18 +25,18 @@ public record ReceivedNote(
     }
 
     /** Boards of one length that have arrived, or one that is cut into already. */
-    @Says("boards of one length that have arrived, or one that is cut into already")
+    @Described("boards of one length that have arrived, or one that is cut into already")
     public record ReceivedBoard(
-            @Says(value = "section, by its name", example = "larch 25 x 150")
+            @Described(value = "section, by its name", example = "larch 25 x 150")
             String section,
 
-            @Says(value = "true length, measured", example = "3.58 m", atLeast = 50)
+            @Described(value = "true length, measured", example = "3.58 m", atLeast = 50)
             Length length,
 
-            @Says(value = "how many", otherwise = "1", atLeast = 1, atMost = 10000) @Nullable
+            @Described(value = "how many", otherwise = "1", atLeast = 1, atMost = 10000) @Nullable
             Integer count,
 
-            @Says(
+            @Described(
                     value = "how many of them cannot be used: split, bent, wrong",
                     otherwise = "0",
                     atLeast = 0,
@@ -43,13 +44,13 @@ public record ReceivedNote(
             @Nullable
             Integer unusable,
 
-            @Says(value = "who sent it, or the mark on it", example = "Alder") @Nullable
+            @Described(value = "who sent it, or the mark on it", example = "Alder") @Nullable
             String from,
 
-            @Says("pieces cut from it already, by their labels")
+            @Described("pieces cut from it already, by their labels")
             List<String> cut,
 
-            @Says(
+            @Described(
                     value = "length left of a board that is cut into, measured",
                     otherwise = "its length less trim, pieces and saw cuts",
                     atLeast = 0)
@@ -66,11 +67,11 @@ public record ReceivedNote(
     }
 
     /** Goods that have arrived. */
-    @Says("goods that have arrived")
+    @Described("goods that have arrived")
     public record ReceivedGoods(
-            @Says(value = "what it is, by the name on the shopping list", example = "screw 5 x 70")
+            @Described(value = "what it is, by the name on the shopping list", example = "screw 5 x 70")
             String item,
 
-            @Says(value = "how much, in the shopping list's unit", example = "400", atLeast = 0)
+            @Described(value = "how much, in the shopping list's unit", example = "400", atLeast = 0)
             BigDecimal quantity) {}
 }

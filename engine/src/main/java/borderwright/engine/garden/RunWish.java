@@ -1,62 +1,68 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.CornerTurn;
+import borderwright.engine.garden.vocabulary.Described;
+import borderwright.engine.garden.vocabulary.LengthRange;
+import borderwright.engine.garden.vocabulary.Names;
+import borderwright.engine.garden.vocabulary.PlanterJoin;
+import borderwright.engine.garden.vocabulary.SlopeForm;
 import borderwright.engine.measure.Length;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** One run of planters along one or more edges of the border. */
-@Says("one run of planters along one or more edges of the border")
+@Described("one run of planters along one or more edges of the border")
 public record RunWish(
-        @Says(value = "name of the run", example = "fence run")
+        @Described(value = "name of the run", example = "fence run")
         String name,
 
-        @Says(value = "the corners that it follows, in order", example = "A B")
+        @Described(value = "the corners that it follows, in order", example = "A B")
         Names along,
 
-        @Says(value = "how many planters on each edge; or give a length", example = "8", atLeast = 1, atMost = 500)
+        @Described(value = "how many planters on each edge; or give a length", example = "8", atLeast = 1, atMost = 500)
         @Nullable
         Integer planters,
 
-        @Says(
+        @Described(
                 value = "wanted length of a planter; the nearest whole number that fits is taken",
                 example = "1.2 m",
                 atLeast = 200)
         @Nullable
         LengthRange length,
 
-        @Says(value = "depth from back to front, outside", example = "600 mm", atLeast = 150)
+        @Described(value = "depth from back to front, outside", example = "600 mm", atLeast = 150)
         LengthRange depth,
 
-        @Says(value = "height of the finished wall", example = "450 mm", atLeast = 50, atMost = 1500)
+        @Described(value = "height of the finished wall", example = "450 mm", atLeast = 50, atMost = 1500)
         LengthRange height,
 
-        @Says(value = "joined planters share a divider; separate ones each have four walls", otherwise = "joined")
+        @Described(value = "joined planters share a divider; separate ones each have four walls", otherwise = "joined")
         @Nullable
-        Join join,
+        PlanterJoin join,
 
-        @Says(value = "gap between separate planters", otherwise = "20 mm", atLeast = 0) @Nullable
+        @Described(value = "gap between separate planters", otherwise = "20 mm", atLeast = 0) @Nullable
         Length between,
 
-        @Says(value = "gap at the start of the run", otherwise = "by what lies there", atLeast = 0) @Nullable
+        @Described(value = "gap at the start of the run", otherwise = "by what lies there", atLeast = 0) @Nullable
         Length startGap,
 
-        @Says(value = "gap at the end of the run", otherwise = "by what lies there", atLeast = 0) @Nullable
+        @Described(value = "gap at the end of the run", otherwise = "by what lies there", atLeast = 0) @Nullable
         Length endGap,
 
-        @Says(value = "gap between the back of the planters and the edge", otherwise = "by the edge", atLeast = 0)
+        @Described(value = "gap between the back of the planters and the edge", otherwise = "by the edge", atLeast = 0)
         @Nullable
         Length backGap,
 
-        @Says(value = "what to do at corners between its edges", otherwise = "mitred") @Nullable
-        Turn turn,
+        @Described(value = "what to do at corners between its edges", otherwise = "mitred") @Nullable
+        CornerTurn turn,
 
-        @Says(value = "corners treated otherwise than the rest")
+        @Described(value = "corners treated otherwise than the rest")
         List<CornerWish> corners,
 
-        @Says(value = "how the run follows a slope", otherwise = "level") @Nullable
-        Slope slope,
+        @Described(value = "how the run follows a slope", otherwise = "level") @Nullable
+        SlopeForm slope,
 
-        @Says(
+        @Described(
                 value = "how far a person reaches from the side they stand on",
                 otherwise = "600 mm",
                 atLeast = 200,
@@ -64,20 +70,20 @@ public record RunWish(
         @Nullable
         Length reach,
 
-        @Says(
+        @Described(
                 value = "for curved edges: how far a straight side may stand off the curve",
                 otherwise = "40 mm",
                 atLeast = 1)
         @Nullable
         Length sag,
 
-        @Says(value = "height of a false floor above the bed", otherwise = "none", atLeast = 0) @Nullable
+        @Described(value = "height of a false floor above the bed", otherwise = "none", atLeast = 0) @Nullable
         Length platform,
 
-        @Says(value = "a capping ring on top", otherwise = "no") @Nullable
+        @Described(value = "a capping ring on top", otherwise = "no") @Nullable
         Boolean capping,
 
-        @Says(
+        @Described(
                 value = "rows that stand free of every edge, parallel to the line between the two corners named; "
                         + "with them planters and length may both be said",
                 otherwise = "none: the run stands along its edges")
@@ -140,18 +146,19 @@ public record RunWish(
     }
 
     /** Rows that stand free, one behind the other. */
-    @Says("rows of planters that stand free, one behind the other")
+    @Described("rows of planters that stand free, one behind the other")
     public record Rows(
-            @Says(
+            @Described(
                     value = "how far the back of the first row lies from the line between the corners",
                     example = "3 m",
                     atLeast = 0)
             Length first,
 
-            @Says(value = "how many rows", otherwise = "1", atLeast = 1, atMost = 50) @Nullable
+            @Described(value = "how many rows", otherwise = "1", atLeast = 1, atMost = 50) @Nullable
             Integer count,
 
-            @Says(value = "width of the path between one row and the next", otherwise = "1.2 m", atLeast = 0) @Nullable
+            @Described(value = "width of the path between one row and the next", otherwise = "1.2 m", atLeast = 0)
+            @Nullable
             Length paths) {
         /** A wheelchair and a barrow pass (common practice, no source). */
         private static final Length HABIT = Length.ofMm(1200);
@@ -161,35 +168,9 @@ public record RunWish(
         }
     }
 
-    /** Whether neighbours share their end wall. */
-    public enum Join {
-        @Says("neighbours share one end wall, the divider")
-        JOINED,
-        @Says("each planter has walls of its own")
-        SEPARATE
-    }
-
-    /** How a run turns a corner. */
-    public enum Turn {
-        @Says("one planter goes round the corner, its walls turning with the border")
-        MITRED,
-        @Says("the run ends square before the corner and a separate planter fills the wedge")
-        INFILL,
-        @Says("the run ends square before the corner and the wedge stays open, its size stated")
-        GAP
-    }
-
-    /** How a run follows a slope. */
-    public enum Slope {
-        @Says("one level for the whole run; the low end shows more wall")
-        LEVEL,
-        @Says("planters step down by whole courses")
-        STEPPED
-    }
-
     /** One corner treated otherwise. */
-    @Says("one corner treated otherwise than the rest")
+    @Described("one corner treated otherwise than the rest")
     public record CornerWish(
-            @Says(value = "the corner", example = "B") String corner,
-            @Says("what to do there") Turn turn) {}
+            @Described(value = "the corner", example = "B") String corner,
+            @Described("what to do there") CornerTurn turn) {}
 }

@@ -1,13 +1,18 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.Described;
+import borderwright.engine.garden.vocabulary.FoundationSoil;
+import borderwright.engine.garden.vocabulary.SoilPush;
+import borderwright.engine.garden.vocabulary.SoilWater;
+import borderwright.engine.garden.vocabulary.TimberRules;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
 import org.jspecify.annotations.Nullable;
 
 /** What the walls must stand, and what is known of soil, ground and screws. */
-@Says("what the walls must stand, and what is known of soil, ground and screws")
+@Described("what the walls must stand, and what is known of soil, ground and screws")
 public record StrengthWish(
-        @Says(
+        @Described(
                 value = "how far a side may end up bowing out",
                 example = "10 mm",
                 otherwise = "10 mm",
@@ -16,13 +21,14 @@ public record StrengthWish(
         @Nullable
         Length bow,
 
-        @Says(value = "rules for timber and screws", otherwise = "eurocode, and nds where units are imperial") @Nullable
-        Rules rules,
+        @Described(value = "rules for timber and screws", otherwise = "eurocode, and nds where units are imperial")
+        @Nullable
+        TimberRules rules,
 
-        @Says(value = "weight of the soil as it lies, kN/m3", otherwise = "16", atLeast = 6, atMost = 24) @Nullable
+        @Described(value = "weight of the soil as it lies, kN/m3", otherwise = "16", atLeast = 6, atMost = 24) @Nullable
         Double moistSoil,
 
-        @Says(
+        @Described(
                 value = "weight of the soil when soaked, kN/m3",
                 otherwise = "what `wet` in `filling` says, and 19 where it says nothing",
                 atLeast = 8,
@@ -30,7 +36,7 @@ public record StrengthWish(
         @Nullable
         Double soakedSoil,
 
-        @Says(
+        @Described(
                 value = "angle of friction of the soil",
                 example = "30 deg",
                 otherwise = "30 deg",
@@ -39,19 +45,20 @@ public record StrengthWish(
         @Nullable
         Angle friction,
 
-        @Says(value = "how the soil pushes", otherwise = "at rest") @Nullable
-        Push push,
+        @Described(value = "how the soil pushes", otherwise = "at rest") @Nullable
+        SoilPush push,
 
-        @Says(value = "how wet the soil comes to be", otherwise = "soaked") @Nullable
-        Water water,
+        @Described(value = "how wet the soil comes to be", otherwise = "soaked") @Nullable
+        SoilWater water,
 
-        @Says(value = "soil heaped above its level surface", otherwise = "none", atLeast = 0, atMost = 500) @Nullable
+        @Described(value = "soil heaped above its level surface", otherwise = "none", atLeast = 0, atMost = 500)
+        @Nullable
         Length heaped,
 
-        @Says(value = "load of treading the soil in, kN/m2", otherwise = "2", atLeast = 0, atMost = 20) @Nullable
+        @Described(value = "load of treading the soil in, kN/m2", otherwise = "2", atLeast = 0, atMost = 20) @Nullable
         Double treading,
 
-        @Says(
+        @Described(
                 value = "weight of a person kneeling on the edge, kN; 0 for none",
                 otherwise = "1",
                 atLeast = 0,
@@ -59,13 +66,13 @@ public record StrengthWish(
         @Nullable
         Double person,
 
-        @Says(
+        @Described(
                 value = "count on narrow soil to hang on its walls in part; not so while it is fresh, wet or shaken",
                 otherwise = "no")
         @Nullable
         Boolean arching,
 
-        @Says(
+        @Described(
                 value = "friction of the bottom course on its bed that may be counted on",
                 otherwise = "0",
                 atLeast = 0,
@@ -73,14 +80,14 @@ public record StrengthWish(
         @Nullable
         Double bedFriction,
 
-        @Says(
+        @Described(
                 value = "what lies under the gravel",
                 otherwise =
                         "what `soil` in `ground` says; common earth counts as clay, the weakest that has a presumed value")
         @Nullable
-        Ground ground,
+        FoundationSoil ground,
 
-        @Says(
+        @Described(
                 value = "withdrawal parameter of the screws, as declared, N/mm2",
                 otherwise = "8",
                 atLeast = 1,
@@ -88,7 +95,7 @@ public record StrengthWish(
         @Nullable
         Double withdrawal,
 
-        @Says(
+        @Described(
                 value = "head pull-through parameter of the screws, as declared, N/mm2",
                 otherwise = "8",
                 atLeast = 1,
@@ -96,7 +103,7 @@ public record StrengthWish(
         @Nullable
         Double pullThrough,
 
-        @Says(
+        @Described(
                 value = "stiffness of one screw pulled, as declared, N/mm",
                 otherwise = "the same as in shear",
                 atLeast = 100,
@@ -104,7 +111,7 @@ public record StrengthWish(
         @Nullable
         Double screwStiffness,
 
-        @Says(
+        @Described(
                 value = "what one corner strap bears for good, as its maker declares it, kN",
                 otherwise = "what two screws in each leg bear",
                 atLeast = 0.1,
@@ -118,47 +125,5 @@ public record StrengthWish(
     /** How far a side may end up bowing out, mm (habit: common practice, no source). */
     public double bowMm() {
         return bow == null ? 10 : bow.mm();
-    }
-
-    /** Rules for timber and screws. */
-    public enum Rules {
-        @Says("EN 1995-1-1, out of doors")
-        EUROCODE,
-        @Says("the NDS, wet service")
-        NDS
-    }
-
-    /** How the soil pushes. */
-    public enum Push {
-        @Says("as soil that has not moved: walls that hardly give way")
-        AT_REST,
-        @Says("less, as soil that follows walls which give way")
-        ACTIVE
-    }
-
-    /** How wet the soil comes to be for a while. */
-    public enum Water {
-        @Says("never wetter than moist, as under a roof")
-        MOIST,
-        @Says("soaked by rain that runs off through the joints")
-        SOAKED,
-        @Says("water stands inside up to the surface, as behind a closed liner")
-        WATERLOGGED,
-        @Says("water stands inside and outside")
-        FLOODED
-    }
-
-    /** What lies under the gravel. */
-    public enum Ground {
-        @Says("bedrock")
-        ROCK,
-        @Says("gravel or sandy gravel")
-        GRAVEL,
-        @Says("sand, silty sand, clayey gravel")
-        SAND,
-        @Says("clay, sandy clay, silt")
-        CLAY,
-        @Says("made ground, topsoil, or nobody knows")
-        UNKNOWN
     }
 }

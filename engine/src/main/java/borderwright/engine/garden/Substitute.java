@@ -1,18 +1,19 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.Described;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /** A section of the same size that may be bought in place of another. */
-@Says("a section of the same size that may be bought in place of another")
+@Described("a section of the same size that may be bought in place of another")
 public record Substitute(
-        @Says(value = "section that may be bought, by its name", example = "treated 25 x 150")
+        @Described(value = "section that may be bought, by its name", example = "treated 25 x 150")
         String section,
 
-        @Says(value = "section that it stands in for", example = "larch 25 x 150")
+        @Described(value = "section that it stands in for", example = "larch 25 x 150")
         String inPlaceOf,
 
-        @Says(
+        @Described(
                 value = "what the difference is worth to you, for each metre: weighed against prices, paid to nobody",
                 example = "0.40",
                 otherwise = "0",

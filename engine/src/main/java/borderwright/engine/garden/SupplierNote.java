@@ -1,5 +1,6 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.measure.Length;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -7,14 +8,14 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** A supplier's prices and terms, as quoted. */
-@Says("a supplier's prices and terms, as quoted")
+@Described("a supplier's prices and terms, as quoted")
 public record SupplierNote(
-        @Says(value = "name", example = "Alder") String name,
+        @Described(value = "name", example = "Alder") String name,
 
-        @Says(value = "whether its prices include tax", otherwise = "yes") @Nullable
+        @Described(value = "whether its prices include tax", otherwise = "yes") @Nullable
         Boolean taxIncluded,
 
-        @Says(
+        @Described(
                 value = "rate of tax to add when they do not, in percent",
                 example = "20",
                 otherwise = "0",
@@ -23,20 +24,20 @@ public record SupplierNote(
         @Nullable
         BigDecimal taxPercent,
 
-        @Says(value = "delivery charge, tax in or out as the prices are", otherwise = "0", atLeast = 0) @Nullable
+        @Described(value = "delivery charge, tax in or out as the prices are", otherwise = "0", atLeast = 0) @Nullable
         BigDecimal delivery,
 
-        @Says(value = "value of goods, as priced, from which delivery is free", otherwise = "never", atLeast = 0)
+        @Described(value = "value of goods, as priced, from which delivery is free", otherwise = "never", atLeast = 0)
         @Nullable
         BigDecimal freeOver,
 
-        @Says(
+        @Described(
                 value =
                         "charges for delivery in bands, by value of goods or by distance, in place of `delivery` and `free over`",
                 otherwise = "one charge")
         List<DeliveryBand> deliveryBands,
 
-        @Says(
+        @Described(
                 value = "how far away the supplier is, in the unit of the bands' `within`",
                 example = "12",
                 otherwise = "bands hold at any distance",
@@ -44,31 +45,31 @@ public record SupplierNote(
         @Nullable
         BigDecimal distance,
 
-        @Says(value = "smallest order, as priced", otherwise = "none", atLeast = 0) @Nullable
+        @Described(value = "smallest order, as priced", otherwise = "none", atLeast = 0) @Nullable
         BigDecimal minimumOrder,
 
-        @Says(
+        @Described(
                 value = "longest board that can be brought home, by its lorry or in your own car",
                 otherwise = "no limit",
                 atLeast = 100)
         @Nullable
         Length longest,
 
-        @Says(value = "whether you fetch it yourself: no delivery charge", otherwise = "no") @Nullable
+        @Described(value = "whether you fetch it yourself: no delivery charge", otherwise = "no") @Nullable
         Boolean collect,
 
-        @Says(
+        @Described(
                 value = "fetching it yourself, where that may be chosen",
                 otherwise = "delivered, unless `collect` says yes")
         @Nullable
         Collection collection,
 
-        @Says(value = "date of the quote", example = "2026-03-02") @Nullable
+        @Described(value = "date of the quote", example = "2026-03-02") @Nullable
         LocalDate quoted,
 
-        @Says("boards") List<BoardPrice> boards,
+        @Described("boards") List<BoardPrice> boards,
 
-        @Says("everything else, by the piece, box, roll, bag or load")
+        @Described("everything else, by the piece, box, roll, bag or load")
         List<GoodsPrice> goods) {
     public SupplierNote {
         deliveryBands = List.copyOf(deliveryBands);
@@ -85,9 +86,9 @@ public record SupplierNote(
     }
 
     /** A charge for delivery, and where it holds. */
-    @Says("a charge for delivery, and where it holds")
+    @Described("a charge for delivery, and where it holds")
     public record DeliveryBand(
-            @Says(
+            @Described(
                     value =
                             "greatest distance, in kilometres or miles as `distance` is; of the bands that reach the garden the"
                                     + " nearest hold",
@@ -97,10 +98,11 @@ public record SupplierNote(
             @Nullable
             BigDecimal within,
 
-            @Says(value = "least value of goods, as priced", example = "100", otherwise = "0", atLeast = 0) @Nullable
+            @Described(value = "least value of goods, as priced", example = "100", otherwise = "0", atLeast = 0)
+            @Nullable
             BigDecimal from,
 
-            @Says(value = "charge, tax in or out as the prices are", example = "35", atLeast = 0)
+            @Described(value = "charge, tax in or out as the prices are", example = "35", atLeast = 0)
             BigDecimal charge) {
         /** Whether it is one of the bands within a distance; of those of any distance where that is null. */
         boolean isOf(@Nullable BigDecimal other) {
@@ -116,9 +118,9 @@ public record SupplierNote(
     }
 
     /** Fetching an order yourself. */
-    @Says("fetching an order yourself")
+    @Described("fetching an order yourself")
     public record Collection(
-            @Says(
+            @Described(
                     value = "what the journey costs you: fuel, a hired van",
                     example = "4.50",
                     otherwise = "0",
@@ -126,7 +128,11 @@ public record SupplierNote(
             @Nullable
             BigDecimal cost,
 
-            @Says(value = "longest board that travels", example = "2.4 m", otherwise = "as `longest`", atLeast = 100)
+            @Described(
+                    value = "longest board that travels",
+                    example = "2.4 m",
+                    otherwise = "as `longest`",
+                    atLeast = 100)
             @Nullable
             Length longest) {}
 
@@ -147,37 +153,42 @@ public record SupplierNote(
     }
 
     /** The price of one board, or of a metre, foot or board foot of it, in the lengths in which it is sold. */
-    @Says("the price of one board, or of a metre, foot or board foot of it, in the lengths in which it is sold")
+    @Described("the price of one board, or of a metre, foot or board foot of it, in the lengths in which it is sold")
     public record BoardPrice(
-            @Says(value = "section, by its name", example = "larch 25 x 150")
+            @Described(value = "section, by its name", example = "larch 25 x 150")
             String section,
 
-            @Says(value = "length, when the price is for one whole board", example = "3.6 m", atLeast = 50) @Nullable
+            @Described(value = "length, when the price is for one whole board", example = "3.6 m", atLeast = 50)
+            @Nullable
             Length length,
 
-            @Says(value = "lengths in which it is sold, when the price is by length", example = "[3.0 m, 3.6 m]")
+            @Described(value = "lengths in which it is sold, when the price is by length", example = "[3.0 m, 3.6 m]")
             List<Length> lengths,
 
-            @Says(value = "price of one whole board, or of a pack when a pack is given", example = "9.60", atLeast = 0)
+            @Described(
+                    value = "price of one whole board, or of a pack when a pack is given",
+                    example = "9.60",
+                    atLeast = 0)
             @Nullable
             BigDecimal price,
 
-            @Says(value = "price per metre", example = "2.05", atLeast = 0) @Nullable
+            @Described(value = "price per metre", example = "2.05", atLeast = 0) @Nullable
             BigDecimal perMetre,
 
-            @Says(value = "price per foot", example = "1.20", atLeast = 0) @Nullable
+            @Described(value = "price per foot", example = "1.20", atLeast = 0) @Nullable
             BigDecimal perFoot,
 
-            @Says(value = "price per board foot (144 cubic inches)", example = "1.05", atLeast = 0) @Nullable
+            @Described(value = "price per board foot (144 cubic inches)", example = "1.05", atLeast = 0) @Nullable
             BigDecimal perBoardFoot,
 
-            @Says(value = "boards in a pack, bought whole", otherwise = "1", atLeast = 1, atMost = 10000) @Nullable
+            @Described(value = "boards in a pack, bought whole", otherwise = "1", atLeast = 1, atMost = 10000) @Nullable
             Integer pack,
 
-            @Says(value = "boards to be had", otherwise = "as many as needed", atLeast = 0, atMost = 1000000) @Nullable
+            @Described(value = "boards to be had", otherwise = "as many as needed", atLeast = 0, atMost = 1000000)
+            @Nullable
             Integer available,
 
-            @Says(
+            @Described(
                     value =
                             "boards from which the price holds, for all of them; give the usual price a line of its own",
                     example = "10",
@@ -192,15 +203,15 @@ public record SupplierNote(
     }
 
     /** The price of anything that is not a board. */
-    @Says("the price of anything that is not a board")
+    @Described("the price of anything that is not a board")
     public record GoodsPrice(
-            @Says(value = "what it is, by the name on the shopping list", example = "screw 5 x 70")
+            @Described(value = "what it is, by the name on the shopping list", example = "screw 5 x 70")
             String item,
 
-            @Says(value = "price of one box, roll, bag, tin or load", example = "12.50", atLeast = 0)
+            @Described(value = "price of one box, roll, bag, tin or load", example = "12.50", atLeast = 0)
             BigDecimal price,
 
-            @Says(
+            @Described(
                     value =
                             "how much is in it, in the shopping list's unit: pieces, litres (US quarts with imperial units), or m3 of soil, gravel and other loose goods (cubic yards with imperial units)",
                     example = "200",
@@ -209,10 +220,10 @@ public record SupplierNote(
             @Nullable
             BigDecimal contains,
 
-            @Says(value = "how many are to be had", otherwise = "as many as needed", atLeast = 0) @Nullable
+            @Described(value = "how many are to be had", otherwise = "as many as needed", atLeast = 0) @Nullable
             Integer available,
 
-            @Says(
+            @Described(
                     value =
                             "how many from which the price holds, for all of them; give the usual price a line of its own",
                     example = "5",
@@ -222,7 +233,9 @@ public record SupplierNote(
             @Nullable
             Integer from,
 
-            @Says(value = "whether it comes by the supplier's lorry only, as a load of soil does", otherwise = "no")
+            @Described(
+                    value = "whether it comes by the supplier's lorry only, as a load of soil does",
+                    otherwise = "no")
             @Nullable
             Boolean deliveredOnly) {}
 }

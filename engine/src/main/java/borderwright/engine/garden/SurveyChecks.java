@@ -1,5 +1,6 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.problem.NearestName;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;

@@ -1,22 +1,26 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.Described;
+import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.garden.vocabulary.Names;
+import borderwright.engine.garden.vocabulary.RingDirection;
 import borderwright.engine.measure.Length;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** What was measured on site. */
-@Says("what was measured on site")
+@Described("what was measured on site")
 public record SurveyNotes(
-        @Says(value = "the border's corners in going-round order", example = "A B C D")
+        @Described(value = "the border's corners in going-round order", example = "A B C D")
         Names corners,
 
-        @Says(
+        @Described(
                 value = "which way the corners go round, seen from above",
                 otherwise = "anticlockwise: walking from corner to corner, the border is on the left")
         @Nullable
-        Round round,
+        RingDirection round,
 
-        @Says(
+        @Described(
                 value =
                         "for a border that is a strip along a wall: its depth, square off the line through the corners; the corners are then the line, not a closed ring",
                 example = "620 mm",
@@ -24,10 +28,10 @@ public record SurveyNotes(
         @Nullable
         Length strip,
 
-        @Says("what lies along each edge") List<EdgeNote> edges,
-        @Says("the measures, in any order") List<Measure> measures,
+        @Described("what lies along each edge") List<EdgeNote> edges,
+        @Described("the measures, in any order") List<Measure> measures,
 
-        @Says(
+        @Described(
                 value = "the chance of calling a sound set of measures wrong",
                 otherwise = "0.05",
                 atLeast = 0.0001,
@@ -39,23 +43,15 @@ public record SurveyNotes(
         measures = List.copyOf(measures);
     }
 
-    /** Which way round the corners are named. */
-    public enum Round {
-        @Says("anticlockwise: walking from corner to corner, the border is on the left")
-        ANTICLOCKWISE,
-        @Says("clockwise: walking from corner to corner, the border is on the right")
-        CLOCKWISE
-    }
-
     /** What lies along one edge. */
-    @Says("what lies along one edge of the border")
+    @Described("what lies along one edge of the border")
     public record EdgeNote(
-            @Says(value = "the edge's two corners", example = "A B")
+            @Described(value = "the edge's two corners", example = "A B")
             Names edge,
 
-            @Says("what lies along it") EdgeKind kind,
+            @Described("what lies along it") EdgeKind kind,
 
-            @Says(
+            @Described(
                     value = "gap to leave between it and the planters",
                     example = "20 mm",
                     otherwise = "by its kind",
@@ -63,13 +59,13 @@ public record SurveyNotes(
             @Nullable
             Length gap,
 
-            @Says(
+            @Described(
                     value = "height of a house's damp-proof course above the datum; below it is negative",
                     example = "150 mm")
             @Nullable
             Length dampCourse,
 
-            @Says(
+            @Described(
                     value = "how high it stands above the ground, for the shade it throws",
                     example = "1.8 m",
                     otherwise = "house 5 m, wall and fence 1.8 m, hedge 1.5 m, others nothing",

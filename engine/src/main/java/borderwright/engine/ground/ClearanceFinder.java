@@ -1,8 +1,8 @@
 package borderwright.engine.ground;
 
-import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.NearbyThing;
-import borderwright.engine.garden.NearbyThing.Kind;
+import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.ground.SiteClearance.Verdict;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
@@ -93,7 +93,7 @@ final class ClearanceFinder {
         String name = nearby.name();
         WallClearances walls = new WallClearances(format, unmet);
         for (BoxWork work : works) {
-            if (thing.what() == Kind.TREE) {
+            if (thing.what() == NearbyKind.TREE) {
                 new RootClearances(format, notes, unmet).measure(thing.rootsMm(), where, name, place, work, rows);
             } else if (thing.what().isService()) {
                 new ServiceClearances(thing, name, format, notes, unmet).measure(where, place, work, rows);
@@ -103,7 +103,7 @@ final class ClearanceFinder {
                             name,
                             work.outline().intersection(place).getLength()));
                 }
-            } else if (thing.bottom() != null && thing.what() == Kind.AIR_BRICK) {
+            } else if (thing.bottom() != null && thing.what() == NearbyKind.AIR_BRICK) {
                 walls.airBrick(where, name, place, thing.bottom().mm(), work, rows);
             } else if (thing.bottom() != null) {
                 walls.cladding(where, name, place, thing.bottom().mm(), work, rows);

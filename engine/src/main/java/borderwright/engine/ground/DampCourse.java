@@ -1,7 +1,7 @@
 package borderwright.engine.ground;
 
-import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.SurveyNotes.EdgeNote;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Segment;
 import borderwright.engine.ground.SiteClearance.Verdict;
 import borderwright.engine.measure.Length;

@@ -2,6 +2,7 @@ package borderwright.engine.ground;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.GroundWish;
+import borderwright.engine.garden.vocabulary.GravelBed;
 import borderwright.engine.geometry.Ring;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,7 +47,7 @@ final class DugAreas {
 
     /** The part of an area that is dug: all of it, or the strip under the walls and as far inside them. */
     static Geometry dug(Box box, Geometry area, GroundWish wish) {
-        if (wish.bedOrHabit() == GroundWish.Bed.WHOLE) {
+        if (wish.bedOrHabit() == GravelBed.WHOLE) {
             return area;
         }
         Geometry left = area;

@@ -6,6 +6,7 @@ import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.GroundWish.MembraneWish;
 import borderwright.engine.garden.SoilWish;
 import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.vocabulary.GravelBed;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.Outline;
@@ -139,9 +140,9 @@ public final class GroundWork {
                     "A box without a floor on hard ground lets soil and water out under its boards: wish a platform, or"
                             + " line it and expect the stain.");
         }
-        if (!wish.surfaceOrHabit().isHard() && floored && wish.bedOrHabit() != GroundWish.Bed.WHOLE) {
+        if (!wish.surfaceOrHabit().isHard() && floored && wish.bedOrHabit() != GravelBed.WHOLE) {
             notes.add("The legs of a platform stand on the compacted gravel, but gravel is wished "
-                    + (wish.bedOrHabit() == GroundWish.Bed.NONE ? "nowhere" : "under the walls only")
+                    + (wish.bedOrHabit() == GravelBed.NONE ? "nowhere" : "under the walls only")
                     + ": lay a slab or a pad of gravel under each leg, or say `bed: whole`.");
         }
         if (outline.ground().spots().isEmpty()) {

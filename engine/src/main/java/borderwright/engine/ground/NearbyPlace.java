@@ -1,7 +1,7 @@
 package borderwright.engine.ground;
 
 import borderwright.engine.garden.NearbyThing;
-import borderwright.engine.garden.NearbyThing.Kind;
+import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Segment;
 import borderwright.engine.measure.LengthFormat;
@@ -45,7 +45,7 @@ public record NearbyPlace(NearbyThing thing, String name, Point from, Point to) 
     }
 
     private static NearbyPlace along(NearbyThing thing, String name, Segment edge, Outline outline) {
-        double to = thing.what() == Kind.AIR_BRICK && thing.to() == null
+        double to = thing.what() == NearbyKind.AIR_BRICK && thing.to() == null
                 ? thing.along().mm() + AIR_BRICK_MM
                 : thing.toMm();
         return new NearbyPlace(

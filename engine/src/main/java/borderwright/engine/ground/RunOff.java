@@ -1,7 +1,7 @@
 package borderwright.engine.ground;
 
 import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.ground.SiteClearance.Verdict;
 import borderwright.engine.measure.LengthFormat;

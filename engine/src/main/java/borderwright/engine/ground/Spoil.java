@@ -1,7 +1,7 @@
 package borderwright.engine.ground;
 
 import borderwright.engine.garden.GroundWish;
-import borderwright.engine.garden.GroundWish.Soil;
+import borderwright.engine.garden.vocabulary.DugSoil;
 
 /**
  * What the ground gives up, and how it is moved.
@@ -41,7 +41,7 @@ public record Spoil(double turfM3, double dugM3, double looseM3, double swell, d
     }
 
     /** Loose volume of 1.00 in place (US military soil conversion table; see the package page). */
-    public static double swell(Soil soil) {
+    public static double swell(DugSoil soil) {
         return switch (soil) {
             case SAND -> 1.11;
             case EARTH -> 1.25;
@@ -50,7 +50,7 @@ public record Spoil(double turfM3, double dugM3, double looseM3, double swell, d
     }
 
     /** Density as dug and moist or wet, kg/m3: wet sand, moist earth, wet clay (DOI 10.1201/b12981-45). */
-    public static double looseKgPerM3(Soil soil) {
+    public static double looseKgPerM3(DugSoil soil) {
         return switch (soil) {
             case SAND -> 1831;
             case EARTH -> 1442;

@@ -1,7 +1,7 @@
 package borderwright.engine.layout;
 
-import borderwright.engine.garden.LengthRange;
 import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.boxes.OpenGround;
 import borderwright.engine.layout.boxes.OverlapCheck;

@@ -3,6 +3,11 @@ package borderwright.engine.plan;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.StrengthWish;
+import borderwright.engine.garden.vocabulary.DugSoil;
+import borderwright.engine.garden.vocabulary.FoundationSoil;
+import borderwright.engine.garden.vocabulary.SoilPush;
+import borderwright.engine.garden.vocabulary.SoilWater;
+import borderwright.engine.garden.vocabulary.TimberRules;
 import borderwright.engine.measure.Gravity;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.strength.StrengthReport;
@@ -50,11 +55,11 @@ final class StrengthStage {
                 habit.units());
     }
 
-    private static RuleSet rules(Garden garden, StrengthWish.@Nullable Rules said) {
+    private static RuleSet rules(Garden garden, @Nullable TimberRules said) {
         if (said == null) {
             return StrengthTerms.habitRules(garden.unitsOrMetric());
         }
-        return said == StrengthWish.Rules.NDS ? RuleSet.NDS : RuleSet.EUROCODE;
+        return said == TimberRules.NDS ? RuleSet.NDS : RuleSet.EUROCODE;
     }
 
     /** Weight of the soaked filling where it is said; nothing otherwise. */
@@ -68,7 +73,7 @@ final class StrengthStage {
         if (ground.surfaceOrHabit().isHard()) {
             return GroundKind.PAVED;
         }
-        return ground.soilOrHabit() == GroundWish.Soil.SAND ? GroundKind.SAND : GroundKind.CLAY;
+        return ground.soilOrHabit() == DugSoil.SAND ? GroundKind.SAND : GroundKind.CLAY;
     }
 
     private static Fill fill(StrengthWish wish, Fill habit, @Nullable Double wet, double belowRimMm) {
@@ -78,7 +83,7 @@ final class StrengthStage {
                 moist,
                 Math.max(moist, soaked),
                 wish.friction() == null ? habit.phi() : wish.friction().radians(),
-                wish.push() == StrengthWish.Push.ACTIVE ? Fill.Push.ACTIVE : Fill.Push.AT_REST,
+                wish.push() == SoilPush.ACTIVE ? Fill.Push.ACTIVE : Fill.Push.AT_REST,
                 water(wish.water()),
                 wish.heaped() == null ? 0 : wish.heaped().mm(),
                 or(wish.treading(), habit.treadingKnPerM2()),
@@ -86,7 +91,7 @@ final class StrengthStage {
                 Boolean.TRUE.equals(wish.arching()));
     }
 
-    private static Fill.Water water(StrengthWish.@Nullable Water said) {
+    private static Fill.Water water(@Nullable SoilWater said) {
         if (said == null) {
             return Fill.Water.SATURATED;
         }
@@ -98,7 +103,7 @@ final class StrengthStage {
         };
     }
 
-    private static GroundKind ground(StrengthWish.@Nullable Ground said, GroundKind habit) {
+    private static GroundKind ground(@Nullable FoundationSoil said, GroundKind habit) {
         if (said == null) {
             return habit;
         }

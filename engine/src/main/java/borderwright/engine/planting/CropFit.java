@@ -1,6 +1,6 @@
 package borderwright.engine.planting;
 
-import borderwright.engine.garden.Crop;
+import borderwright.engine.garden.vocabulary.Crop;
 
 /**
  * A crop in one depth of soil.

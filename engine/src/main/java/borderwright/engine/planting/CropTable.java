@@ -1,6 +1,6 @@
 package borderwright.engine.planting;
 
-import borderwright.engine.garden.Crop;
+import borderwright.engine.garden.vocabulary.Crop;
 
 /**
  * What the table says of a crop.

@@ -3,11 +3,11 @@ package borderwright.engine.planting;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.SoilVolume;
-import borderwright.engine.garden.Crop;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.PlantingWish;
-import borderwright.engine.garden.PlantingWish.Gardener;
 import borderwright.engine.garden.SurveyNotes.EdgeNote;
+import borderwright.engine.garden.vocabulary.Crop;
+import borderwright.engine.garden.vocabulary.GardenerPosture;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.geometry.Segment;
@@ -109,7 +109,7 @@ public final class Planting {
     }
 
     /** Rim heights that suit, mm: 24 to 34 in seated, about 36 in standing (accessible-gardening pages); kneeling any lower. */
-    private static double[] range(Gardener gardener) {
+    private static double[] range(GardenerPosture gardener) {
         return switch (gardener) {
             case SEATED -> new double[] {610, 865};
             case STANDING -> new double[] {600, 1000};

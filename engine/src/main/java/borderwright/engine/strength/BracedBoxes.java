@@ -5,7 +5,7 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.layout.plan.SidePlan;
 import java.util.ArrayList;

@@ -3,7 +3,7 @@ package borderwright.engine.strength;
 import borderwright.engine.buildup.draft.SideFrame;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.PieceLabels;
-import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.strength.soil.EarthCoefficient;
 import borderwright.engine.strength.soil.GroundKind;

@@ -1,6 +1,6 @@
 package borderwright.engine.survey;
 
-import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 
 /**
  * One edge of the border.

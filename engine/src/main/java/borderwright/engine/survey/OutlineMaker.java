@@ -1,8 +1,9 @@
 package borderwright.engine.survey;
 
-import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.Measure;
 import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.vocabulary.ArcBulge;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.problem.Problem;
@@ -127,9 +128,7 @@ final class OutlineMaker {
                 }
                 double sd = Sureness.ofTape(arc.is().mm(), arc.sure(), arc.by());
                 weights += 1 / (sd * sd);
-                sum += (arc.bulges() == Measure.Bulge.OUTWARD ? 1 : -1)
-                        * arc.is().mm()
-                        / (sd * sd);
+                sum += (arc.bulges() == ArcBulge.OUTWARD ? 1 : -1) * arc.is().mm() / (sd * sd);
             }
         }
         return weights == 0 ? 0 : sum / weights;

@@ -1,6 +1,6 @@
 package borderwright.engine.survey;
 
-import borderwright.engine.garden.Names;
+import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.survey.fieldbook.FieldBook;
 import borderwright.engine.survey.network.Adjustment;

@@ -13,10 +13,13 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.SawBench;
 import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.BuildRules.CornerStyle;
-import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.vocabulary.BoardMoisture;
+import borderwright.engine.garden.vocabulary.BoardSurface;
+import borderwright.engine.garden.vocabulary.CornerStyle;
+import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.DividerLine;
@@ -96,7 +99,7 @@ class BoxBuilderTest {
             List<SectionNote> sections = new ArrayList<>(Footprints.SECTIONS);
             sections.add(cap);
             BuildMeans means = new BuildMeans(
-                    sections, List.of(Footprints.saw(SawNote.Kind.MITRE_SAW, 45, 50)), Map.of(), UnitSystem.METRIC);
+                    sections, List.of(Footprints.saw(SawKind.MITRE_SAW, 45, 50)), Map.of(), UnitSystem.METRIC);
             BuildRules rules = new BuildRules(
                     LARCH,
                     BATTEN,
@@ -493,10 +496,10 @@ class BoxBuilderTest {
                     Length.ofMm(38.1),
                     Length.ofMm(184.15),
                     Length.ofMm(1.5875),
-                    SectionNote.Surface.PLANED,
+                    BoardSurface.PLANED,
                     "pine",
                     true,
-                    SectionNote.Moisture.WET,
+                    BoardMoisture.WET,
                     null,
                     null,
                     null);
@@ -505,16 +508,16 @@ class BoxBuilderTest {
                     Length.ofMm(38.1),
                     Length.ofMm(88.9),
                     Length.ofMm(1.5875),
-                    SectionNote.Surface.PLANED,
+                    BoardSurface.PLANED,
                     "pine",
                     true,
-                    SectionNote.Moisture.WET,
+                    BoardMoisture.WET,
                     null,
                     null,
                     null);
             BuildMeans means = new BuildMeans(
                     List.of(wall, brace),
-                    List.of(Footprints.saw(SawNote.Kind.MITRE_SAW, 45, 50)),
+                    List.of(Footprints.saw(SawKind.MITRE_SAW, 45, 50)),
                     Map.of(),
                     UnitSystem.IMPERIAL);
             Box box = BoxBuilder.build(
@@ -641,7 +644,7 @@ class BoxBuilderTest {
         private static SawBench.How how(double tilt, double fence, double shortMm, double crosscut) {
             SawNote saw = new SawNote(
                     "mitre saw",
-                    SawNote.Kind.MITRE_SAW,
+                    SawKind.MITRE_SAW,
                     null,
                     Angle.ofDegrees(45),
                     Angle.ofDegrees(48),

@@ -8,7 +8,7 @@ import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.EndCut.LongPoint;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.BuildRules.CornerStyle;
+import borderwright.engine.garden.vocabulary.CornerStyle;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.DividerLine;
 import borderwright.engine.layout.plan.FootprintPlan;

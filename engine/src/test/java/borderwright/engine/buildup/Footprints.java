@@ -2,10 +2,12 @@ package borderwright.engine.buildup;
 
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.BuildRules.CornerStyle;
-import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.vocabulary.BoardMoisture;
+import borderwright.engine.garden.vocabulary.CornerStyle;
+import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.DividerLine;
@@ -41,13 +43,13 @@ public final class Footprints {
                 null,
                 "larch",
                 treated,
-                SectionNote.Moisture.WET,
+                BoardMoisture.WET,
                 null,
                 null,
                 null);
     }
 
-    public static SawNote saw(SawNote.Kind kind, double tiltDeg, double mitreDeg) {
+    public static SawNote saw(SawKind kind, double tiltDeg, double mitreDeg) {
         return new SawNote(
                 kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),
                 kind,
@@ -88,7 +90,7 @@ public final class Footprints {
     }
 
     public static BuildMeans means(double tiltDeg, Map<String, Double> longest) {
-        return new BuildMeans(SECTIONS, List.of(saw(SawNote.Kind.TABLE_SAW, tiltDeg, 60)), longest, UnitSystem.METRIC);
+        return new BuildMeans(SECTIONS, List.of(saw(SawKind.TABLE_SAW, tiltDeg, 60)), longest, UnitSystem.METRIC);
     }
 
     public static FootprintPlan plan(Ring outline, double heightMm) {

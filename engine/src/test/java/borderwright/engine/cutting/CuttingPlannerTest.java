@@ -13,6 +13,7 @@ import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.CuttingRules;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Length;
 import borderwright.engine.prices.BoardOffer;
 import borderwright.engine.stock.DemandMaker;
@@ -29,7 +30,7 @@ class CuttingPlannerTest {
     private static final SectionNote LARCH =
             new SectionNote("larch", Length.ofMm(25), Length.ofMm(150), null, null, null, null, null, null, null, null);
     private static final SawNote MITRE_SAW =
-            new SawNote("mitre saw", SawNote.Kind.MITRE_SAW, Length.ofMm(3), null, null, null, null, null, true, null);
+            new SawNote("mitre saw", SawKind.MITRE_SAW, Length.ofMm(3), null, null, null, null, null, true, null);
 
     private static Piece piece(String label, double mm, EndCut left, EndCut right, boolean waits, boolean ground) {
         return TestPieces.piece("larch", label, mm, left, right, waits, ground);

@@ -7,6 +7,7 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.CuttingRules;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +18,7 @@ class PlaneVerifierTest {
     private static final SectionNote BAR =
             new SectionNote("bar", Length.ofMm(40), Length.ofMm(100), null, null, null, null, null, true, null, null);
     private static final SawNote SAW =
-            new SawNote("saw", SawNote.Kind.MITRE_SAW, Length.ofMm(2), null, null, null, null, null, null, null);
+            new SawNote("saw", SawKind.MITRE_SAW, Length.ofMm(2), null, null, null, null, null, null, null);
     private static final EndCut SQUARE = TestPieces.SQUARE;
     private static final EndCut BEVEL = new EndCut(45, 0, EndCut.LongPoint.MARKED_FACE, 40, "bevel", "", true);
     private static final EndCut UNDER = new EndCut(45, 0, EndCut.LongPoint.HIDDEN_FACE, 40, "bevel", "", true);

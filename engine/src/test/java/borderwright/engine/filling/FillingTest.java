@@ -13,9 +13,11 @@ import borderwright.engine.garden.FillingWish.LinerWish;
 import borderwright.engine.garden.FillingWish.MixPart;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundWish;
-import borderwright.engine.garden.Names;
 import borderwright.engine.garden.NearbyThing;
 import borderwright.engine.garden.SoilWish;
+import borderwright.engine.garden.vocabulary.GroundSurface;
+import borderwright.engine.garden.vocabulary.Names;
+import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.GroundPlan;
 import borderwright.engine.ground.GroundWork;
@@ -50,7 +52,7 @@ class FillingTest {
     @Test
     void whatPressesOnAServiceIsToldWithItsLoad() {
         NearbyThing drain = new NearbyThing(
-                NearbyThing.Kind.DRAIN,
+                NearbyKind.DRAIN,
                 Names.of("A", "B"),
                 Length.ofMm(9000),
                 Length.ofMm(11_000),
@@ -196,19 +198,7 @@ class FillingTest {
     class Loads {
         private FillPlan onRoof(@Nullable Double limit) {
             GroundWish roof = new GroundWish(
-                    GroundWish.Surface.ROOF,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    limit,
-                    List.of());
+                    GroundSurface.ROOF, null, null, null, null, null, null, null, null, null, null, limit, List.of());
             return plan(FillingWish.HABIT, roof, List.of(BOX));
         }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.TestGarden;
+import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -51,6 +52,6 @@ class FirstPlanterTest {
     }
 
     private static SawNote saw(String name) {
-        return new SawNote(name, SawNote.Kind.MITRE_SAW, Length.ofMm(2.5), null, null, null, null, null, null, null);
+        return new SawNote(name, SawKind.MITRE_SAW, Length.ofMm(2.5), null, null, null, null, null, null, null);
     }
 }

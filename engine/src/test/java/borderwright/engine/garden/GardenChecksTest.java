@@ -3,6 +3,8 @@ package borderwright.engine.garden;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.garden.SupplierNote.BoardPrice;
+import borderwright.engine.garden.vocabulary.LengthRange;
+import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
 import borderwright.engine.problem.Problem;

@@ -5,16 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.TestBoxes;
 import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.GroundWish.MembraneWish;
-import borderwright.engine.garden.GroundWish.Surface;
-import borderwright.engine.garden.Names;
 import borderwright.engine.garden.NearbyThing;
-import borderwright.engine.garden.NearbyThing.Kind;
 import borderwright.engine.garden.SoilWish;
 import borderwright.engine.garden.SurveyNotes;
 import borderwright.engine.garden.SurveyNotes.EdgeNote;
+import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.garden.vocabulary.GroundSurface;
+import borderwright.engine.garden.vocabulary.Names;
+import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.SiteClearance.Verdict;
@@ -51,14 +51,14 @@ class ClearanceFinderTest {
     private static final Ring AT = Ring.rectangle(1000, 500, 3000, 1500);
     private static final Box BOX = TestBoxes.box("F1", AT, 0, 450, 0);
 
-    private static GroundPlan plan(GroundHeights ground, Surface surface, EdgeKind along, NearbyThing... near) {
+    private static GroundPlan plan(GroundHeights ground, GroundSurface surface, EdgeKind along, NearbyThing... near) {
         return plan(List.of(BOX), ground, surface, null, along, List.of(), near);
     }
 
     private static GroundPlan plan(
             List<Box> boxes,
             GroundHeights ground,
-            Surface surface,
+            GroundSurface surface,
             @Nullable MembraneWish sheet,
             EdgeKind along,
             List<EdgeNote> notes,
@@ -93,11 +93,11 @@ class ClearanceFinderTest {
     }
 
     private static GroundPlan dug(NearbyThing... near) {
-        return plan(plane(150, 0, 0), Surface.SOIL, EdgeKind.OPEN, near);
+        return plan(plane(150, 0, 0), GroundSurface.SOIL, EdgeKind.OPEN, near);
     }
 
     private static NearbyThing thing(
-            Kind kind,
+            NearbyKind kind,
             double along,
             double into,
             @Nullable Double to,
@@ -119,7 +119,7 @@ class ClearanceFinderTest {
 
     /** On level ground at the bed, dug 50 mm deep for its gravel. */
     private static GroundPlan level(List<Box> boxes, @Nullable MembraneWish sheet, NearbyThing... near) {
-        return plan(boxes, plane(0, 0, 0), Surface.SOIL, sheet, EdgeKind.OPEN, List.of(), near);
+        return plan(boxes, plane(0, 0, 0), GroundSurface.SOIL, sheet, EdgeKind.OPEN, List.of(), near);
     }
 
     private static Box off(double mm) {
@@ -142,27 +142,27 @@ class ClearanceFinderTest {
         @Test
         void reachTwelveTrunksAndNothingIsDugThere() {
             // 2 m outside the middle of A B: the dug ground begins 400 mm inside.
-            GroundPlan near = dug(thing(Kind.TREE, 2000, -2000, null, 250.0, null, null));
+            GroundPlan near = dug(thing(NearbyKind.TREE, 2000, -2000, null, 250.0, null, null));
             SiteClearance row = near.clearances().get(0);
             assertThat(row.wantedMm()).isCloseTo(3000, within(1e-9));
             assertThat(row.gotMm()).isCloseTo(2400, within(1e-6));
             assertThat(row.verdict()).isEqualTo(Verdict.DOES_NOT_HOLD);
             assertThat(codes(near)).contains("tree-roots");
-            GroundPlan thin = dug(thing(Kind.TREE, 2000, -2000, null, 200.0, null, null));
+            GroundPlan thin = dug(thing(NearbyKind.TREE, 2000, -2000, null, 200.0, null, null));
             assertThat(thin.clearances().get(0).verdict()).isEqualTo(Verdict.HOLDS);
             assertThat(codes(thin)).isEmpty();
         }
 
         @Test
         void reachFifteenMetresAtTheMost() {
-            GroundPlan plan = dug(thing(Kind.TREE, 2000, -14_000, null, 2000.0, null, null));
+            GroundPlan plan = dug(thing(NearbyKind.TREE, 2000, -14_000, null, 2000.0, null, null));
             assertThat(plan.clearances().get(0).wantedMm()).isEqualTo(15_000);
         }
 
         @Test
         void ofAGirthAreThoseOfItsTrunk() {
             NearbyThing girth = new NearbyThing(
-                    Kind.TREE,
+                    NearbyKind.TREE,
                     Names.of("A", "B"),
                     Length.ofMm(2000),
                     null,
@@ -179,7 +179,7 @@ class ClearanceFinderTest {
         void sayHowMuchOfTheDiggingLiesAmongThem() {
             // 900 mm from the dug ground: a segment of the circle of 960 mm lies in it,
             // 960^2 acos(900/960) - 900 sqrt(960^2 - 900^2) = 0.0269 m2.
-            GroundPlan plan = level(List.of(BOX), null, thing(Kind.TREE, 0, 1000, null, 80.0, null, null));
+            GroundPlan plan = level(List.of(BOX), null, thing(NearbyKind.TREE, 0, 1000, null, 80.0, null, null));
             assertThat(plan.unmet().get(0).what())
                     .isEqualTo("The ground of F1 is dug 900 mm from the trunk of the tree at A B; its main roots are"
                             + " taken to reach 960 mm, and 0.03 m2 of the digging lies among them.");
@@ -188,7 +188,7 @@ class ClearanceFinderTest {
         @Test
         void areNotDugIntoForPosts() {
             Box footed = TestBoxes.footed("F1", AT, 500);
-            GroundPlan plan = level(List.of(footed), null, thing(Kind.TREE, 0, 1000, null, 90.0, null, null));
+            GroundPlan plan = level(List.of(footed), null, thing(NearbyKind.TREE, 0, 1000, null, 90.0, null, null));
             assertThat(row(plan, "holes for posts").verdict()).isEqualTo(Verdict.DOES_NOT_HOLD);
             assertThat(codes(plan)).containsExactly("tree-roots", "tree-roots");
         }
@@ -197,9 +197,9 @@ class ClearanceFinderTest {
         void areLeftAloneWhereNothingIsDug() {
             GroundPlan plan = plan(
                     plane(-20, 0, -15),
-                    Surface.PAVING,
+                    GroundSurface.PAVING,
                     EdgeKind.OPEN,
-                    thing(Kind.TREE, 2000, 0, null, 250.0, null, null));
+                    thing(NearbyKind.TREE, 2000, 0, null, 250.0, null, null));
             assertThat(plan.clearances()).noneMatch(c -> c.from().contains("tree"));
         }
     }
@@ -208,7 +208,7 @@ class ClearanceFinderTest {
     class Services {
         @Test
         void halfAMetreAwayNeedsNothing() {
-            GroundPlan plan = dug(thing(Kind.GAS, 0, -100, 5000.0, null, null, null));
+            GroundPlan plan = dug(thing(NearbyKind.GAS, 0, -100, 5000.0, null, null, null));
             assertThat(plan.clearances().get(0).gotMm()).isCloseTo(500, within(1e-6));
             assertThat(plan.clearances().get(0).verdict()).isEqualTo(Verdict.HOLDS);
             assertThat(codes(plan)).isEmpty();
@@ -216,7 +216,7 @@ class ClearanceFinderTest {
 
         @Test
         void ofUnknownDepthIsNotShownToBeClear() {
-            GroundPlan plan = dug(thing(Kind.ELECTRICITY, 0, 0, 5000.0, null, null, null));
+            GroundPlan plan = dug(thing(NearbyKind.ELECTRICITY, 0, 0, 5000.0, null, null, null));
             assertThat(plan.clearances().get(0).verdict()).isEqualTo(Verdict.NOT_SHOWN);
             assertThat(plan.notes()).anyMatch(n -> n.contains("electricity cable at A B") && n.contains("by hand"));
         }
@@ -224,11 +224,11 @@ class ClearanceFinderTest {
         @Test
         void tooShallowStopsTheDigging() {
             // Ground 150 mm above the bed and 50 mm of gravel: 200 mm are dug.
-            GroundPlan deep = dug(thing(Kind.WATER, 2000, 1000, null, null, 350.0, null));
+            GroundPlan deep = dug(thing(NearbyKind.WATER, 2000, 1000, null, null, 350.0, null));
             assertThat(deep.clearances().get(0).gotMm()).isCloseTo(150, within(1e-6));
             assertThat(deep.clearances().get(0).verdict()).isEqualTo(Verdict.NOT_SHOWN);
             assertThat(deep.standsOver()).containsExactly(new GroundPlan.StandsOver("F1", "the water pipe at A B", 0));
-            GroundPlan shallow = dug(thing(Kind.WATER, 2000, 1000, null, null, 340.0, null));
+            GroundPlan shallow = dug(thing(NearbyKind.WATER, 2000, 1000, null, null, 340.0, null));
             assertThat(shallow.clearances().get(0).verdict()).isEqualTo(Verdict.DOES_NOT_HOLD);
             assertThat(codes(shallow)).containsExactly("service-near");
         }
@@ -240,21 +240,21 @@ class ClearanceFinderTest {
         void ofASheetStopNearWhatKillsUnlessItsDepthLeavesEnough() {
             MembraneWish sheet = MembraneWish.HABIT;
             List<Box> boxes = List.of(BOX);
-            assertThat(codes(level(boxes, sheet, thing(Kind.GAS, 0, 0, 5000.0, null, null, null))))
+            assertThat(codes(level(boxes, sheet, thing(NearbyKind.GAS, 0, 0, 5000.0, null, null, null))))
                     .containsExactly("service-near");
             // A peg goes 300 mm down and 150 mm stay: 450 mm will do, 449 mm will not.
-            assertThat(codes(level(boxes, sheet, thing(Kind.GAS, 0, 0, 5000.0, null, 450.0, null))))
+            assertThat(codes(level(boxes, sheet, thing(NearbyKind.GAS, 0, 0, 5000.0, null, 450.0, null))))
                     .isEmpty();
-            assertThat(codes(level(boxes, sheet, thing(Kind.GAS, 0, 0, 5000.0, null, 449.0, null))))
+            assertThat(codes(level(boxes, sheet, thing(NearbyKind.GAS, 0, 0, 5000.0, null, 449.0, null))))
                     .containsExactly("service-near");
-            GroundPlan drain = level(boxes, sheet, thing(Kind.DRAIN, 0, 0, 5000.0, null, null, null));
+            GroundPlan drain = level(boxes, sheet, thing(NearbyKind.DRAIN, 0, 0, 5000.0, null, null, null));
             assertThat(codes(drain)).isEmpty();
             assertThat(row(drain, "pegs and pins").verdict()).isEqualTo(Verdict.NOT_SHOWN);
         }
 
         @Test
         void areOnlyPegsAtTheCornersWhereNoSheetIsPinned() {
-            GroundPlan plan = level(List.of(BOX), null, thing(Kind.GAS, 0, 0, 5000.0, null, null, null));
+            GroundPlan plan = level(List.of(BOX), null, thing(NearbyKind.GAS, 0, 0, 5000.0, null, null, null));
             assertThat(row(plan, "pegs and pins").gotMm()).isCloseTo(500, within(1e-6));
             assertThat(row(plan, "ground dug").gotMm()).isCloseTo(400, within(1e-6));
         }
@@ -262,7 +262,7 @@ class ClearanceFinderTest {
         @Test
         void andHolesKeepHalfAMetreFromAnyService() {
             Box footed = TestBoxes.footed("F1", AT, 500);
-            GroundPlan plan = level(List.of(footed), null, thing(Kind.WATER, 0, 200, 5000.0, null, 900.0, null));
+            GroundPlan plan = level(List.of(footed), null, thing(NearbyKind.WATER, 0, 200, 5000.0, null, 900.0, null));
             assertThat(row(plan, "holes for posts").gotMm()).isBetween(200.0, 400.0);
             assertThat(codes(plan)).containsExactly("service-near");
         }
@@ -270,7 +270,7 @@ class ClearanceFinderTest {
 
     @Test
     void whatABoxStandsOverIsToldWithItsLength() {
-        GroundPlan plan = level(List.of(BOX), null, thing(Kind.DRAIN, 0, 1000, 5000.0, null, 900.0, null));
+        GroundPlan plan = level(List.of(BOX), null, thing(NearbyKind.DRAIN, 0, 1000, 5000.0, null, 900.0, null));
         assertThat(plan.standsOver()).hasSize(1);
         assertThat(plan.standsOver().get(0).box()).isEqualTo("F1");
         assertThat(plan.standsOver().get(0).lengthMm()).isCloseTo(2000, within(1e-6));
@@ -282,7 +282,7 @@ class ClearanceFinderTest {
         void soilBelowADampCourseIsARow() {
             EdgeNote house = new EdgeNote(Names.of("A", "B"), EdgeKind.HOUSE, null, Length.ofMm(600), null);
             GroundPlan plan =
-                    plan(List.of(off(100)), plane(0, 0, 0), Surface.SOIL, null, EdgeKind.OPEN, List.of(house));
+                    plan(List.of(off(100)), plane(0, 0, 0), GroundSurface.SOIL, null, EdgeKind.OPEN, List.of(house));
             // Soil stays 30 mm below the rim at 450 mm.
             assertThat(plan.clearances())
                     .containsExactly(new SiteClearance(
@@ -292,46 +292,48 @@ class ClearanceFinderTest {
         @Test
         void aFenceLeavesRoomForTheBow() {
             // A wall may bow 10 mm.
-            GroundPlan close = plan(List.of(off(8)), plane(0, 0, 0), Surface.SOIL, null, EdgeKind.FENCE, List.of());
+            GroundPlan close =
+                    plan(List.of(off(8)), plane(0, 0, 0), GroundSurface.SOIL, null, EdgeKind.FENCE, List.of());
             assertThat(codes(close)).containsExactly("fence-bears");
-            GroundPlan clear = plan(List.of(off(10)), plane(0, 0, 0), Surface.SOIL, null, EdgeKind.FENCE, List.of());
+            GroundPlan clear =
+                    plan(List.of(off(10)), plane(0, 0, 0), GroundSurface.SOIL, null, EdgeKind.FENCE, List.of());
             assertThat(codes(clear)).isEmpty();
         }
 
         @Test
         void airKeepsCladdingDry() {
-            NearbyThing cladding = thing(Kind.CLADDING, 0, 0, 5000.0, null, null, 440.0);
+            NearbyThing cladding = thing(NearbyKind.CLADDING, 0, 0, 5000.0, null, null, 440.0);
             assertThat(codes(level(List.of(off(20)), null, cladding))).containsExactly("cladding", "cladding");
             assertThat(codes(level(List.of(off(50)), null, cladding))).containsExactly("cladding");
         }
 
         @Test
         void anAirBrickIsOpenWhenTheRimLiesBelowItOrTheBoxKeepsOff() {
-            assertThat(codes(dug(thing(Kind.AIR_BRICK, 1500, 300, null, null, null, 440.0))))
+            assertThat(codes(dug(thing(NearbyKind.AIR_BRICK, 1500, 300, null, null, null, 440.0))))
                     .containsExactly("air-brick");
-            assertThat(codes(dug(thing(Kind.AIR_BRICK, 1500, 300, null, null, null, 450.0))))
+            assertThat(codes(dug(thing(NearbyKind.AIR_BRICK, 1500, 300, null, null, null, 450.0))))
                     .isEmpty();
-            assertThat(codes(dug(thing(Kind.AIR_BRICK, 1500, 200, null, null, null, 100.0))))
+            assertThat(codes(dug(thing(NearbyKind.AIR_BRICK, 1500, 200, null, null, null, 100.0))))
                     .isEmpty();
             // Beside the box, not in front of it: 225 mm of brick end 275 mm before the box begins.
-            GroundPlan beside = dug(thing(Kind.AIR_BRICK, 500, 500, null, null, null, 100.0));
+            GroundPlan beside = dug(thing(NearbyKind.AIR_BRICK, 500, 500, null, null, null, 100.0));
             assertThat(beside.clearances().get(0).gotMm()).isCloseTo(275, within(1e-6));
         }
 
         @Test
         void soilKeepsBelowCladdingNearby() {
             // Soil stands 50 mm below the rim at 450.
-            GroundPlan plan = dug(thing(Kind.CLADDING, 0, 0.5, 5000.0, null, null, 540.0));
+            GroundPlan plan = dug(thing(NearbyKind.CLADDING, 0, 0.5, 5000.0, null, null, 540.0));
             assertThat(plan.clearances().get(0).gotMm())
                     .isCloseTo(540 - 450 + SoilWish.HABIT.belowRimMm(), within(1e-6));
             assertThat(codes(plan)).containsExactly("cladding");
-            assertThat(codes(dug(thing(Kind.CLADDING, 0, 0, 5000.0, null, null, 100.0))))
+            assertThat(codes(dug(thing(NearbyKind.CLADDING, 0, 0, 5000.0, null, null, 100.0))))
                     .isEmpty();
         }
 
         @Test
         void theGapToAFenceIsMeasured() {
-            GroundPlan plan = plan(plane(0, 0, 0), Surface.SOIL, EdgeKind.FENCE);
+            GroundPlan plan = plan(plane(0, 0, 0), GroundSurface.SOIL, EdgeKind.FENCE);
             assertThat(plan.clearances())
                     .containsExactly(new SiteClearance("F1", "the fence A B", "wall", 20, 500, Verdict.HOLDS));
         }
@@ -342,27 +344,27 @@ class ClearanceFinderTest {
         @Test
         void runsDownhillAndNotTowardsAHouse() {
             // Down 15 mm a metre towards C D.
-            GroundPlan away = plan(plane(-20, 0, -15), Surface.PAVING, EdgeKind.HOUSE);
+            GroundPlan away = plan(plane(-20, 0, -15), GroundSurface.PAVING, EdgeKind.HOUSE);
             assertThat(away.clearances())
                     .anyMatch(c -> c.from().equals("standing water")
                             && Math.abs(c.gotMm() - 15) < 1e-6
                             && c.verdict() == Verdict.HOLDS);
             assertThat(away.notes()).anyMatch(n -> n.contains("falls 1 in 67 towards C D"));
             assertThat(codes(away)).doesNotContain("run-off");
-            GroundPlan towards = plan(plane(-50, 0, 15), Surface.PAVING, EdgeKind.HOUSE);
+            GroundPlan towards = plan(plane(-50, 0, 15), GroundSurface.PAVING, EdgeKind.HOUSE);
             assertThat(codes(towards)).contains("run-off");
         }
 
         @Test
         void standsOnGroundThatFallsLessThanOneInEighty() {
-            GroundPlan plan = plan(plane(-20, 0, -12), Surface.PAVING, EdgeKind.OPEN);
+            GroundPlan plan = plan(plane(-20, 0, -12), GroundSurface.PAVING, EdgeKind.OPEN);
             assertThat(plan.clearances())
                     .anyMatch(c -> c.from().equals("standing water") && c.verdict() == Verdict.NOT_SHOWN);
         }
 
         @Test
         void findsNoRoomUnderBoardsThatLieOnTheGround() {
-            GroundPlan plan = plan(plane(-4, 0, 0), Surface.PAVING, EdgeKind.OPEN);
+            GroundPlan plan = plan(plane(-4, 0, 0), GroundSurface.PAVING, EdgeKind.OPEN);
             assertThat(plan.clearances())
                     .anyMatch(c -> c.what().contains("feet") && c.verdict() == Verdict.DOES_NOT_HOLD);
         }
@@ -372,9 +374,10 @@ class ClearanceFinderTest {
     void movingAServiceAwayNeverLessensAClearanceNorWorsensAVerdict() {
         SplittableRandom random = new SplittableRandom(12);
         List<Box> boxes = List.of(BOX, TestBoxes.footed("F2", Ring.rectangle(3400, 500, 4800, 1500), 500));
-        List<Kind> kinds = Stream.of(Kind.values()).filter(Kind::isService).toList();
+        List<NearbyKind> kinds =
+                Stream.of(NearbyKind.values()).filter(NearbyKind::isService).toList();
         for (int n = 0; n < 300; n++) {
-            Kind kind = kinds.get(random.nextInt(kinds.size()));
+            NearbyKind kind = kinds.get(random.nextInt(kinds.size()));
             Double depth = random.nextBoolean() ? random.nextDouble(200, 1100) : null;
             double along = random.nextDouble(0, 4000);
             double to = along + random.nextDouble(1, 3000);
@@ -415,11 +418,11 @@ class ClearanceFinderTest {
             double along = random.nextDouble(-3000, 8000);
             double near = random.nextDouble(-4000, 0);
             double far = near - random.nextDouble(1, 3000);
-            double before = dug(thing(Kind.TREE, along, near, null, 100.0, null, null))
+            double before = dug(thing(NearbyKind.TREE, along, near, null, 100.0, null, null))
                     .clearances()
                     .get(0)
                     .gotMm();
-            double after = dug(thing(Kind.TREE, along, far, null, 100.0, null, null))
+            double after = dug(thing(NearbyKind.TREE, along, far, null, 100.0, null, null))
                     .clearances()
                     .get(0)
                     .gotMm();
@@ -429,11 +432,11 @@ class ClearanceFinderTest {
 
     @Test
     void thingsOfOneKindAtOneEdgeAreToldApart() {
-        GroundPlan one = dug(thing(Kind.GAS, 500, -3000, null, null, null, null));
+        GroundPlan one = dug(thing(NearbyKind.GAS, 500, -3000, null, null, null, null));
         assertThat(one.near()).extracting(NearbyPlace::name).containsExactly("the gas pipe at A B");
         GroundPlan two = dug(
-                thing(Kind.GAS, 500, -3000, null, null, null, null),
-                thing(Kind.GAS, 4200, -3000, 4500.0, null, null, null));
+                thing(NearbyKind.GAS, 500, -3000, null, null, null, null),
+                thing(NearbyKind.GAS, 4200, -3000, 4500.0, null, null, null));
         assertThat(two.near())
                 .extracting(NearbyPlace::name)
                 .containsExactly("the gas pipe at A B, 500 mm along it", "the gas pipe at A B, 4200 mm along it");

@@ -5,14 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.TestBoxes;
 import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.GroundWish;
-import borderwright.engine.garden.GroundWish.Bed;
-import borderwright.engine.garden.GroundWish.Soil;
-import borderwright.engine.garden.GroundWish.Surface;
-import borderwright.engine.garden.Names;
 import borderwright.engine.garden.SoilWish;
 import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.vocabulary.DugSoil;
+import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.garden.vocabulary.GravelBed;
+import borderwright.engine.garden.vocabulary.GroundSurface;
+import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
@@ -44,7 +44,7 @@ class GroundWorkTest {
         return new GroundHeights(List.of(new GroundHeights.Spot("A", new Point(0, 0), mm, 3)));
     }
 
-    private static GroundWish wish(Surface surface, @Nullable Bed bed) {
+    private static GroundWish wish(GroundSurface surface, @Nullable GravelBed bed) {
         return new GroundWish(
                 surface,
                 null,
@@ -77,7 +77,8 @@ class GroundWorkTest {
         @Test
         void ofALawnDugLevel() {
             // Dug area 2.2 x 1.2 m; ground 200 mm above the bed, 50 mm of turf off, gravel 50 mm below the bed.
-            GroundPlan plan = plan(List.of(box("F1", 1000, 3000, 0)), level(200), wish(Surface.LAWN, Bed.WHOLE));
+            GroundPlan plan =
+                    plan(List.of(box("F1", 1000, 3000, 0)), level(200), wish(GroundSurface.LAWN, GravelBed.WHOLE));
             assertThat(plan.areaM2()).isCloseTo(2.64, within(1e-9));
             assertThat(plan.spoil().turfM3()).isCloseTo(2.64 * 0.05, within(1e-9));
             assertThat(plan.spoil().dugM3()).isCloseTo(2.64 * 0.2, within(1e-9));
@@ -89,7 +90,8 @@ class GroundWorkTest {
 
         @Test
         void gravelFillsTheHollowsBelowTheLevelDugTo() {
-            GroundPlan plan = plan(List.of(box("F1", 1000, 3000, 0)), level(-80), wish(Surface.SOIL, Bed.WHOLE));
+            GroundPlan plan =
+                    plan(List.of(box("F1", 1000, 3000, 0)), level(-80), wish(GroundSurface.SOIL, GravelBed.WHOLE));
             assertThat(plan.spoil().dugM3()).isZero();
             assertThat(plan.gravelM3()).isCloseTo(2.64 * 0.08, within(1e-9));
             assertThat(plan.boxes().get(0).madeUpM3()).isCloseTo(2.64 * 0.03, within(1e-9));
@@ -97,7 +99,8 @@ class GroundWorkTest {
 
         @Test
         void underTheWallsOnlyTheStripIsDugAndTheRestLeftStanding() {
-            GroundPlan plan = plan(List.of(box("F1", 1000, 3000, 0)), level(200), wish(Surface.SOIL, Bed.UNDER_WALLS));
+            GroundPlan plan = plan(
+                    List.of(box("F1", 1000, 3000, 0)), level(200), wish(GroundSurface.SOIL, GravelBed.UNDER_WALLS));
             double inside = (2.0 - 0.05 - 0.2) * (1.0 - 0.05 - 0.2);
             BoxGround box = plan.boxes().get(0);
             assertThat(box.dugM3()).isCloseTo((2.64 - inside) * 0.25, within(1e-9));
@@ -108,7 +111,7 @@ class GroundWorkTest {
         @Test
         void noGroundIsCountedTwiceNorOutsideTheBorder() {
             List<Box> boxes = List.of(box("F1", 20, 2000, 0), box("F2", 2020, 4000, -150), box("F3", 4120, 4990, -150));
-            GroundPlan plan = plan(boxes, level(0), wish(Surface.SOIL, Bed.WHOLE));
+            GroundPlan plan = plan(boxes, level(0), wish(GroundSurface.SOIL, GravelBed.WHOLE));
             // Together: from the border's left edge to its right edge, all but nothing between; 1.2 m deep.
             assertThat(plan.areaM2()).isCloseTo(5.0 * 1.2, within(1e-9));
             assertThat(plan.boxes().get(1).areaM2()).isGreaterThan(1.98 * 1.2);
@@ -120,7 +123,7 @@ class GroundWorkTest {
         @Test
         @DisplayName("sand: 100 in place is 111 loose (NAVEDTRA, excerpt of table 10-1)")
         void swell() {
-            assertThat(100 * Spoil.swell(Soil.SAND)).isCloseTo(111, within(0.5));
+            assertThat(100 * Spoil.swell(DugSoil.SAND)).isCloseTo(111, within(0.5));
         }
 
         @Test
@@ -129,7 +132,19 @@ class GroundWorkTest {
         void loadsAreRoundedUp() {
             assertThat((int) Math.ceil(6111.11 * 3000 / 2310 / 12)).isEqualTo(662);
             GroundWish clay = new GroundWish(
-                    Surface.SOIL, Soil.CLAY, null, null, null, null, null, null, 65.0, 4.5, null, null, List.of());
+                    GroundSurface.SOIL,
+                    DugSoil.CLAY,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    65.0,
+                    4.5,
+                    null,
+                    null,
+                    List.of());
             Spoil spoil = Spoil.of(0, 10, clay);
             assertThat(spoil.looseM3()).isCloseTo(14.3, within(1e-9));
             assertThat(spoil.barrows()).isEqualTo(220);
@@ -141,7 +156,7 @@ class GroundWorkTest {
     class HardGround {
         @Test
         void nothingIsDugAndFeetLevelTheBox() {
-            GroundPlan plan = plan(List.of(box("F1", 1000, 3000, 10)), level(-12), wish(Surface.PAVING, null));
+            GroundPlan plan = plan(List.of(box("F1", 1000, 3000, 10)), level(-12), wish(GroundSurface.PAVING, null));
             assertThat(plan.spoil().movedM3()).isZero();
             assertThat(plan.gravelM3()).isZero();
             BoxGround box = plan.boxes().get(0);
@@ -158,18 +173,19 @@ class GroundWorkTest {
         @Test
         void soilOverTheDampCourseIsSaidWithItsNumbers() {
             Box near = TestBoxes.box("F1", Ring.rectangle(1000, 100, 3000, 900), 0, 450, 0);
-            GroundPlan plan = plan(List.of(near), level(0), wish(Surface.SOIL, null), house);
+            GroundPlan plan = plan(List.of(near), level(0), wish(GroundSurface.SOIL, null), house);
             assertThat(plan.unmet()).extracting(Problem::code).containsExactly("damp-course");
             assertThat(plan.unmet().get(0).sentence())
-                    .isEqualTo("Soil in F1 would stand 20 mm above the damp-proof course of A B, 100 mm from the wall;"
-                            + " 150 mm below it is the usual least. Make the wall 170 mm lower, fill it less, or keep"
-                            + " the box 500 mm off; ask a builder who knows the house.");
+                    .isEqualTo(
+                            "DugSoil in F1 would stand 20 mm above the damp-proof course of A B, 100 mm from the wall;"
+                                    + " 150 mm below it is the usual least. Make the wall 170 mm lower, fill it less, or keep"
+                                    + " the box 500 mm off; ask a builder who knows the house.");
         }
 
         @Test
         void farOffNothingIsSaid() {
             Box far = TestBoxes.box("F1", Ring.rectangle(1000, 600, 3000, 1500), 0, 450, 0);
-            GroundPlan plan = plan(List.of(far), level(0), wish(Surface.SOIL, null), house);
+            GroundPlan plan = plan(List.of(far), level(0), wish(GroundSurface.SOIL, null), house);
             assertThat(plan.unmet()).isEmpty();
         }
 
@@ -179,7 +195,7 @@ class GroundWorkTest {
             GroundPlan plan = plan(
                     List.of(near),
                     level(0),
-                    wish(Surface.SOIL, null),
+                    wish(GroundSurface.SOIL, null),
                     new SurveyNotes.EdgeNote(Names.of("A", "B"), EdgeKind.HOUSE, null, null, null));
             assertThat(plan.unmet()).isEmpty();
             assertThat(plan.notes()).anyMatch(note -> note.startsWith("Not shown to hold: soil in F1"));

@@ -3,8 +3,9 @@ package borderwright.engine.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.vocabulary.CornerTurn;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Arc;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
@@ -162,7 +163,7 @@ class BorderLayoutTest {
                 })
         void everyAngleIsBuiltInEveryManner(double degrees) {
             Outline corner = Borders.corner(degrees, EdgeKind.WALL);
-            for (RunWish.Turn turn : RunWish.Turn.values()) {
+            for (CornerTurn turn : CornerTurn.values()) {
                 Layout joined =
                         lay(corner, Wishes.along("A B C").planters(3).turn(turn).wish());
                 assertThat(joined.unmet()).as("%s %s", degrees, turn).isEmpty();
@@ -226,7 +227,7 @@ class BorderLayoutTest {
         void aGapAtACornerStatesItsSize() {
             Layout layout = lay(
                     Borders.corner(90, EdgeKind.WALL),
-                    Wishes.along("A B C").planters(3).turn(RunWish.Turn.GAP).wish());
+                    Wishes.along("A B C").planters(3).turn(CornerTurn.GAP).wish());
             assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("F1-F3", "F4-F6");
             assertThat(layout.openings())
                     .extracting(Opening::why)
@@ -241,8 +242,8 @@ class BorderLayoutTest {
                     square,
                     Wishes.along("A B C D")
                             .planters(2)
-                            .turn(RunWish.Turn.GAP)
-                            .turn("C", RunWish.Turn.INFILL)
+                            .turn(CornerTurn.GAP)
+                            .turn("C", CornerTurn.INFILL)
                             .wish());
             assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("F1-F2", "F3-F4", "F5", "F6-F7");
         }

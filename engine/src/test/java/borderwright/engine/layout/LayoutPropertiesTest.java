@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.vocabulary.CornerTurn;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.FootprintPlan;
@@ -94,13 +95,13 @@ class LayoutPropertiesTest {
         int count = 0;
         for (int i = 1; i + 1 < wish.along().size(); i++) {
             String corner = wish.along().get(i);
-            RunWish.Turn turn = wish.turn();
+            CornerTurn turn = wish.turn();
             for (RunWish.CornerWish said : Lists.reversed(wish.corners())) {
                 turn = said.corner().equals(corner) ? said.turn() : turn;
             }
             double degrees = StrictMath.toDegrees(
                     outline.ring().insideAngle(outline.cornerNames().indexOf(corner)));
-            count += turn != RunWish.Turn.GAP && Math.abs(degrees - 180) >= 10 ? 1 : 0;
+            count += turn != CornerTurn.GAP && Math.abs(degrees - 180) >= 10 ? 1 : 0;
         }
         return count;
     }

@@ -1,7 +1,8 @@
 package borderwright.engine.layout;
 
-import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.vocabulary.CornerTurn;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.survey.GroundHeights;
@@ -143,9 +144,9 @@ public final class RandomBorders {
         if (random.nextBoolean()) {
             wish.separate(between(0, 60));
         }
-        wish.turn(RunWish.Turn.values()[random.nextInt(3)]);
+        wish.turn(CornerTurn.values()[random.nextInt(3)]);
         if (random.nextBoolean()) {
-            wish.turn(corners.get(random.nextInt(corners.size())), RunWish.Turn.values()[random.nextInt(3)]);
+            wish.turn(corners.get(random.nextInt(corners.size())), CornerTurn.values()[random.nextInt(3)]);
         }
         if (random.nextBoolean()) {
             wish.stepped();

@@ -1,8 +1,11 @@
 package borderwright.engine.layout;
 
-import borderwright.engine.garden.LengthRange;
-import borderwright.engine.garden.Names;
 import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.vocabulary.CornerTurn;
+import borderwright.engine.garden.vocabulary.LengthRange;
+import borderwright.engine.garden.vocabulary.Names;
+import borderwright.engine.garden.vocabulary.PlanterJoin;
+import borderwright.engine.garden.vocabulary.SlopeForm;
 import borderwright.engine.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,14 +19,14 @@ public final class Wishes {
     private @Nullable LengthRange length;
     private LengthRange depth = range(600, 600);
     private LengthRange height = range(450, 450);
-    private RunWish.@Nullable Join join;
+    private @Nullable PlanterJoin join;
     private @Nullable Length between;
     private @Nullable Length startGap;
     private @Nullable Length endGap;
     private @Nullable Length backGap;
-    private RunWish.@Nullable Turn turn;
+    private @Nullable CornerTurn turn;
     private final List<RunWish.CornerWish> corners = new ArrayList<>();
-    private RunWish.@Nullable Slope slope;
+    private @Nullable SlopeForm slope;
     private @Nullable Length reach;
     private @Nullable Length sag;
     private RunWish.@Nullable Rows rows;
@@ -71,7 +74,7 @@ public final class Wishes {
     }
 
     public Wishes separate(double gapMm) {
-        join = RunWish.Join.SEPARATE;
+        join = PlanterJoin.SEPARATE;
         between = Length.ofMm(gapMm);
         return this;
     }
@@ -87,18 +90,18 @@ public final class Wishes {
         return this;
     }
 
-    public Wishes turn(RunWish.Turn said) {
+    public Wishes turn(CornerTurn said) {
         turn = said;
         return this;
     }
 
-    public Wishes turn(String corner, RunWish.Turn said) {
+    public Wishes turn(String corner, CornerTurn said) {
         corners.add(new RunWish.CornerWish(corner, said));
         return this;
     }
 
     public Wishes stepped() {
-        slope = RunWish.Slope.STEPPED;
+        slope = SlopeForm.STEPPED;
         return this;
     }
 

@@ -3,7 +3,7 @@ package borderwright.engine.planting;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import borderwright.engine.garden.Crop;
+import borderwright.engine.garden.vocabulary.Crop;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Segment;
 import java.time.LocalDate;

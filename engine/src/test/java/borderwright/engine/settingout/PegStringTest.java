@@ -2,7 +2,7 @@ package borderwright.engine.settingout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.FootprintPlan;

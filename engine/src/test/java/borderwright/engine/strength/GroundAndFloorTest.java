@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.buildup.Footprints;
 import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.layout.plan.SidePlan;

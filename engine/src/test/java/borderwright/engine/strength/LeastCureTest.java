@@ -9,7 +9,7 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.BuildRules.CornerStyle;
+import borderwright.engine.garden.vocabulary.CornerStyle;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;

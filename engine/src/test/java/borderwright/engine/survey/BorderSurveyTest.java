@@ -4,8 +4,8 @@ import static borderwright.engine.survey.SurveyExamples.border;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import borderwright.engine.garden.EdgeKind;
-import borderwright.engine.garden.Measure;
+import borderwright.engine.garden.vocabulary.ArcBulge;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.survey.checks.SurveyReport.Closing;
 import java.util.List;
@@ -81,8 +81,8 @@ class BorderSurveyTest {
         @Test
         void aRiseMakesACurvedEdge() {
             Outline outline = rectangle()
-                    .arc("A B", 310, Measure.Bulge.OUTWARD)
-                    .arc("D C", 200, Measure.Bulge.INWARD)
+                    .arc("A B", 310, ArcBulge.OUTWARD)
+                    .arc("D C", 200, ArcBulge.INWARD)
                     .adjusted()
                     .outline();
             assertThat(outline.edges().get(0).riseMm()).isCloseTo(310, within(1e-9));

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.Names;
 import borderwright.engine.garden.SurveyNotes;
-import borderwright.engine.garden.SurveyNotes.Round;
+import borderwright.engine.garden.vocabulary.Names;
+import borderwright.engine.garden.vocabulary.RingDirection;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Angle;
@@ -179,7 +179,7 @@ class SeededSurveysTest {
             List<String> back = new ArrayList<>(notes.corners().list());
             Collections.reverse(back);
             SurveyNotes clockwise =
-                    new SurveyNotes(new Names(back), Round.CLOCKWISE, null, List.of(), notes.measures(), null);
+                    new SurveyNotes(new Names(back), RingDirection.CLOCKWISE, null, List.of(), notes.measures(), null);
             assertSamePoints(report(notes), report(clockwise), seed);
         }
 
@@ -189,7 +189,7 @@ class SeededSurveysTest {
             // the same lengths and angles with the corners going the other way
             SurveyNotes notes = new SeededSurvey(seed, 1).notes();
             SurveyNotes mirrored =
-                    new SurveyNotes(notes.corners(), Round.CLOCKWISE, null, List.of(), notes.measures(), null);
+                    new SurveyNotes(notes.corners(), RingDirection.CLOCKWISE, null, List.of(), notes.measures(), null);
             Ring one = ring(notes);
             Ring other = ring(mirrored);
             assertThat(other.areaMm2()).as("seed " + seed).isCloseTo(one.areaMm2(), within(1.0));

@@ -1,11 +1,14 @@
 package borderwright.engine.survey;
 
-import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.Names;
 import borderwright.engine.garden.SurveyNotes;
 import borderwright.engine.garden.SurveyNotes.EdgeNote;
-import borderwright.engine.garden.SurveyNotes.Round;
+import borderwright.engine.garden.vocabulary.ArcBulge;
+import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.garden.vocabulary.LeftOrRight;
+import borderwright.engine.garden.vocabulary.Names;
+import borderwright.engine.garden.vocabulary.RingDirection;
+import borderwright.engine.garden.vocabulary.TapeHeld;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
@@ -19,7 +22,7 @@ public final class SurveyExamples {
     private final List<Measure> measures = new ArrayList<>();
     private final List<EdgeNote> edges = new ArrayList<>();
     private final Names corners;
-    private @Nullable Round round;
+    private @Nullable RingDirection round;
     private @Nullable Length strip;
     private @Nullable Double risk;
 
@@ -36,7 +39,7 @@ public final class SurveyExamples {
     }
 
     public SurveyExamples clockwise() {
-        round = Round.CLOCKWISE;
+        round = RingDirection.CLOCKWISE;
         return this;
     }
 
@@ -67,7 +70,7 @@ public final class SurveyExamples {
 
     public SurveyExamples slope(String ends, double mm, double sureMm) {
         measures.add(new Measure.TapeLength(
-                names(ends), Length.ofMm(mm), Measure.Held.ALONG_THE_GROUND, Length.ofMm(sureMm), null));
+                names(ends), Length.ofMm(mm), TapeHeld.ALONG_THE_GROUND, Length.ofMm(sureMm), null));
         return this;
     }
 
@@ -76,8 +79,7 @@ public final class SurveyExamples {
         return this;
     }
 
-    public SurveyExamples offset(
-            String point, String from, double along, double off, Measure.Hand side, double sureMm) {
+    public SurveyExamples offset(String point, String from, double along, double off, LeftOrRight side, double sureMm) {
         measures.add(new Measure.BaselineOffset(
                 point, names(from), Length.ofMm(along), Length.ofMm(off), side, Length.ofMm(sureMm), null));
         return this;
@@ -104,7 +106,7 @@ public final class SurveyExamples {
         return this;
     }
 
-    public SurveyExamples arc(String edge, double riseMm, Measure.Bulge bulges) {
+    public SurveyExamples arc(String edge, double riseMm, ArcBulge bulges) {
         measures.add(new Measure.ArcRise(names(edge), Length.ofMm(riseMm), bulges, null, null));
         return this;
     }
@@ -152,8 +154,8 @@ public final class SurveyExamples {
                 .clockwise()
                 .tape("A B", 9605, 3)
                 .chain("A S1 S2 S3 S4 S5 S6 S7 B", 2, 1195, 1204, 1198, 1206, 1201, 1197, 1203, 1184)
-                .offset("D", "A B", 0, 594, Measure.Hand.RIGHT, 5)
-                .offset("C", "B A", 0, 618, Measure.Hand.LEFT, 5)
+                .offset("D", "A B", 0, 594, LeftOrRight.RIGHT, 5)
+                .offset("C", "B A", 0, 618, LeftOrRight.LEFT, 5)
                 .level("A", -452, 3)
                 .level("S4", -486, 3)
                 .level("B", -517, 3)
@@ -166,8 +168,8 @@ public final class SurveyExamples {
                 .strip(540)
                 .tape("A B", 4380, 3)
                 .tape("B C", 2915, 3)
-                .offset("P", "B A", 1000, 0, Measure.Hand.LEFT, 1)
-                .offset("Q", "B C", 1000, 0, Measure.Hand.LEFT, 1)
+                .offset("P", "B A", 1000, 0, LeftOrRight.LEFT, 1)
+                .offset("Q", "B C", 1000, 0, LeftOrRight.LEFT, 1)
                 .tape("P Q", 1790, 1)
                 .angle("A B C", 128, 0.3);
     }

@@ -1,6 +1,6 @@
 package borderwright.pack.drawings;
 
-import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;

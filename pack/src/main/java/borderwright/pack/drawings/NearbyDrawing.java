@@ -1,6 +1,6 @@
 package borderwright.pack.drawings;
 
-import borderwright.engine.garden.NearbyThing.Kind;
+import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.ground.NearbyPlace;
 import borderwright.engine.measure.LengthFormat;
@@ -37,7 +37,7 @@ final class NearbyDrawing {
     static List<Point> places(List<NearbyPlace> near, Outline outline) {
         List<Point> places = new ArrayList<>();
         for (NearbyPlace place : near) {
-            boolean tree = place.thing().what() == Kind.TREE;
+            boolean tree = place.thing().what() == NearbyKind.TREE;
             for (Point end : List.of(place.from(), place.to())) {
                 if (!tree && outline.ring().contains(end, -NEAR_MM)) {
                     places.add(end);
@@ -48,9 +48,9 @@ final class NearbyDrawing {
     }
 
     void draw(NearbyPlace place) {
-        Kind kind = place.thing().what();
+        NearbyKind kind = place.thing().what();
         String name = kind.inWords().replaceFirst("^the ", "");
-        if (kind == Kind.TREE) {
+        if (kind == NearbyKind.TREE) {
             tree(place, name);
         } else if (place.from().equals(place.to())) {
             point(place.from(), name);

@@ -1,7 +1,7 @@
 package borderwright.pack.drawings;
 
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.Names;
+import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;

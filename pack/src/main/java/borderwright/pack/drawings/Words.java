@@ -2,7 +2,7 @@ package borderwright.pack.drawings;
 
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import java.util.Locale;
 
 /** Names of things, the same on drawings and in tables. */

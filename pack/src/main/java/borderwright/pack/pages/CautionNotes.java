@@ -1,9 +1,10 @@
 package borderwright.pack.pages;
 
-import borderwright.engine.garden.EdgeKind;
-import borderwright.engine.garden.GroundWish;
 import borderwright.engine.garden.NearbyThing;
 import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.garden.vocabulary.GroundSurface;
+import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.plan.Plan;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,7 +74,7 @@ public final class CautionNotes {
         if (faces(EdgeKind.FENCE)) {
             said.add("A fence carries no soil: every box here has its own back wall and a gap.");
         }
-        if (surface() == GroundWish.Surface.ROOF) {
+        if (surface() == GroundSurface.ROOF) {
             said.add(
                     "Roof or balcony: get the load limit in writing from the building's engineer before anything is bought; wet"
                             + " soil, people, snow and wind all count, and so does the edge.");
@@ -110,7 +111,7 @@ public final class CautionNotes {
                             : ", said to lie " + f.length(thing.depth().mm()) + " deep")
                     + ": have it traced, dig by hand near it, drive nothing over it. Others may lie here that nobody"
                     + " stated.");
-        } else if (thing.what() == NearbyThing.Kind.TREE) {
+        } else if (thing.what() == NearbyKind.TREE) {
             said.add(name + ": leave the ground within " + f.length(thing.rootsMm())
                     + " of its trunk as it is; no digging, no heaps, no barrow runs.");
         }
@@ -171,7 +172,7 @@ public final class CautionNotes {
         add("Filling and after", said);
     }
 
-    private GroundWish.Surface surface() {
+    private GroundSurface surface() {
         return plan.garden().groundOrHabit().surfaceOrHabit();
     }
 

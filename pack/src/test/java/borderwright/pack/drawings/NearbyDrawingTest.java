@@ -2,9 +2,9 @@ package borderwright.pack.drawings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.garden.Names;
 import borderwright.engine.garden.NearbyThing;
-import borderwright.engine.garden.NearbyThing.Kind;
+import borderwright.engine.garden.vocabulary.Names;
+import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.ground.NearbyPlace;
 import borderwright.engine.measure.Length;
@@ -25,7 +25,7 @@ class NearbyDrawingTest {
     private static final double WIDTH_MM = 100;
     private static final double HEIGHT_MM = 80;
 
-    private static NearbyPlace place(Kind kind, @Nullable Length trunk, Point from, Point to) {
+    private static NearbyPlace place(NearbyKind kind, @Nullable Length trunk, Point from, Point to) {
         NearbyThing thing =
                 new NearbyThing(kind, Names.of("A", "B"), Length.ofMm(0), null, null, null, trunk, null, null, null);
         return new NearbyPlace(thing, kind.inWords(), from, to);
@@ -57,7 +57,7 @@ class NearbyDrawingTest {
 
     @Test
     void aServiceIsALineOfItsOwnKindAndEndsAtTheEdgeOfThePaper() {
-        Drawing drawing = drawn(place(Kind.ELECTRICITY, null, new Point(-4000, 1000), new Point(4000, 1000)));
+        Drawing drawing = drawn(place(NearbyKind.ELECTRICITY, null, new Point(-4000, 1000), new Point(4000, 1000)));
         assertThat(texts(drawing)).containsExactly("electricity cable");
         List<Mark.Path> lines = paths(drawing, Pen.BURIED);
         assertThat(lines).hasSize(1);
@@ -69,7 +69,7 @@ class NearbyDrawingTest {
     @Test
     void aTreeShowsHowFarItsRootsReach() {
         Point trunk = new Point(2500, 1500);
-        Drawing drawing = drawn(place(Kind.TREE, Length.ofMm(100), trunk, trunk));
+        Drawing drawing = drawn(place(NearbyKind.TREE, Length.ofMm(100), trunk, trunk));
         assertThat(texts(drawing)).containsExactly("tree, roots 1200 mm");
         Spot middle = new Spot(50, 40);
         assertThat(paths(drawing, Pen.HIDDEN).get(0).spots())
@@ -80,7 +80,7 @@ class NearbyDrawingTest {
     @Test
     void rootsOfATreeFarOutAreDrawnAsFarAsTheyReachThePaper() {
         Point trunk = new Point(-2000, 1500);
-        Drawing drawing = drawn(place(Kind.TREE, Length.ofMm(300), trunk, trunk));
+        Drawing drawing = drawn(place(NearbyKind.TREE, Length.ofMm(300), trunk, trunk));
         assertThat(paths(drawing, Pen.EDGE)).as("the trunk").isEmpty();
         assertThat(paths(drawing, Pen.HIDDEN))
                 .isNotEmpty()
@@ -89,14 +89,15 @@ class NearbyDrawingTest {
                     assertThat(spot.y()).isBetween(0.0, HEIGHT_MM);
                 }));
         Point further = new Point(-9000, 1500);
-        assertThat(drawn(place(Kind.TREE, Length.ofMm(300), further, further)).marks())
+        assertThat(drawn(place(NearbyKind.TREE, Length.ofMm(300), further, further))
+                        .marks())
                 .as("out of reach")
                 .isEmpty();
     }
 
     @Test
     void anAirBrickLiesOnTheWall() {
-        Drawing drawing = drawn(place(Kind.AIR_BRICK, null, new Point(1000, 500), new Point(1225, 500)));
+        Drawing drawing = drawn(place(NearbyKind.AIR_BRICK, null, new Point(1000, 500), new Point(1225, 500)));
         assertThat(texts(drawing)).containsExactly("air brick");
         assertThat(paths(drawing, Pen.EDGE)).hasSize(1);
     }

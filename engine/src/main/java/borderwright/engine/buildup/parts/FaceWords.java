@@ -1,7 +1,7 @@
 package borderwright.engine.buildup.parts;
 
 import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.BuildRules.FaceOut;
+import borderwright.engine.garden.vocabulary.FaceOut;
 import org.jspecify.annotations.Nullable;
 
 /** Which face of a board goes out or up, and how it is told: the rings at its end grain curve round the heart. */

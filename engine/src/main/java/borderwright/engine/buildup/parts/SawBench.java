@@ -2,6 +2,7 @@ package borderwright.engine.buildup.parts;
 
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.LengthFormat;
 import java.util.ArrayList;
@@ -148,7 +149,7 @@ public final class SawBench {
     }
 
     private static boolean isHandsaw(SawNote saw) {
-        return saw.kind() == SawNote.Kind.HANDSAW;
+        return saw.kind() == SawKind.HANDSAW;
     }
 
     private static List<SawNote> keep(List<SawNote> saws, Predicate<SawNote> asked) {

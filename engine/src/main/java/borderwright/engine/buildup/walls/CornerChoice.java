@@ -1,7 +1,7 @@
 package borderwright.engine.buildup.walls;
 
 import borderwright.engine.buildup.draft.CornerCut;
-import borderwright.engine.garden.BuildRules.CornerStyle;
+import borderwright.engine.garden.vocabulary.CornerStyle;
 
 /**
  * Lapped or mitred: the wish where the saws reach it, else the other, else the lesser tilt.

@@ -13,7 +13,7 @@ import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.buildup.parts.ScrewRules.Screw;
 import borderwright.engine.buildup.parts.Strip;
-import borderwright.engine.garden.BuildRules.CornerStyle;
+import borderwright.engine.garden.vocabulary.CornerStyle;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;

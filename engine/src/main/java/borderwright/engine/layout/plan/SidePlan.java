@@ -1,6 +1,6 @@
 package borderwright.engine.layout.plan;
 
-import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 
 /**
  * What one side of a box is.

@@ -1,6 +1,6 @@
 package borderwright.engine.layout.room;
 
-import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Segment;
 import borderwright.engine.survey.Outline;

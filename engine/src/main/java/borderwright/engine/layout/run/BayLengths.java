@@ -1,6 +1,6 @@
 package borderwright.engine.layout.run;
 
-import borderwright.engine.garden.LengthRange;
+import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.layout.plan.LayoutRules;
 import borderwright.engine.layout.room.LegJoint;
 import java.util.ArrayList;

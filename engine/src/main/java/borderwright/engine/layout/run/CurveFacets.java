@@ -1,6 +1,6 @@
 package borderwright.engine.layout.run;
 
-import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Arc;
 import borderwright.engine.geometry.Line;
 import borderwright.engine.geometry.Point;

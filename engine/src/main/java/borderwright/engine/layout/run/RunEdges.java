@@ -1,7 +1,7 @@
 package borderwright.engine.layout.run;
 
-import borderwright.engine.garden.LengthRange;
-import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.vocabulary.CornerTurn;
+import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.geometry.Arc;
 import borderwright.engine.geometry.Line;
 import borderwright.engine.geometry.Segment;
@@ -76,8 +76,8 @@ public final class RunEdges {
     }
 
     private JointKind kindAt(String corner, LegJoint joint) {
-        RunWish.Turn turn = terms.turnAt(corner);
-        if (turn == RunWish.Turn.GAP) {
+        CornerTurn turn = terms.turnAt(corner);
+        if (turn == CornerTurn.GAP) {
             return JointKind.GAP;
         }
         double degrees = joint.degrees();
@@ -88,7 +88,7 @@ public final class RunEdges {
         if (Math.abs(degrees - 180) < BEND_DEG) {
             return JointKind.BEND;
         }
-        return turn == RunWish.Turn.INFILL ? JointKind.INFILL : JointKind.MITRED;
+        return turn == CornerTurn.INFILL ? JointKind.INFILL : JointKind.MITRED;
     }
 
     private OutlineEdge edge(int i) {

@@ -1,6 +1,6 @@
 package borderwright.engine.layout.run;
 
-import borderwright.engine.garden.Names;
+import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.survey.Outline;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -1,6 +1,9 @@
 package borderwright.engine.layout.run;
 
 import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.vocabulary.CornerTurn;
+import borderwright.engine.garden.vocabulary.PlanterJoin;
+import borderwright.engine.garden.vocabulary.SlopeForm;
 import borderwright.engine.layout.plan.LayoutRules;
 import borderwright.engine.measure.Length;
 import org.jspecify.annotations.Nullable;
@@ -25,7 +28,7 @@ public record RunTerms(RunWish wish, String where, double depthMm, LayoutRules r
     }
 
     boolean isJoined() {
-        return wish.join() != RunWish.Join.SEPARATE;
+        return wish.join() != PlanterJoin.SEPARATE;
     }
 
     /** Whether it is a row that stands away from the edges. */
@@ -41,7 +44,7 @@ public record RunTerms(RunWish wish, String where, double depthMm, LayoutRules r
     }
 
     public boolean isStepped() {
-        return wish.slope() == RunWish.Slope.STEPPED;
+        return wish.slope() == SlopeForm.STEPPED;
     }
 
     public boolean isCapped() {
@@ -75,13 +78,13 @@ public record RunTerms(RunWish wish, String where, double depthMm, LayoutRules r
     }
 
     /** What was said to do at a corner: of that corner itself, else of all. */
-    RunWish.Turn turnAt(String corner) {
+    CornerTurn turnAt(String corner) {
         for (RunWish.CornerWish said : wish.corners()) {
             if (said.corner().equals(corner)) {
                 return said.turn();
             }
         }
-        return wish.turn() == null ? RunWish.Turn.MITRED : wish.turn();
+        return wish.turn() == null ? CornerTurn.MITRED : wish.turn();
     }
 
     private static double mm(@Nullable Length said, double habitMm) {

@@ -1,7 +1,7 @@
 package borderwright.engine.strength.box;
 
 import borderwright.engine.buildup.parts.PieceLabels;
-import borderwright.engine.garden.EdgeKind;
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.strength.frame.Loads;
 import borderwright.engine.strength.soil.Fill;

@@ -1,7 +1,8 @@
 package borderwright.engine.survey.fieldbook;
 
-import borderwright.engine.garden.Names;
 import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.vocabulary.Names;
+import borderwright.engine.garden.vocabulary.RingDirection;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -39,7 +40,7 @@ public record EdgeRing(List<String> ring, int measured) {
      */
     private static List<String> anticlockwise(SurveyNotes notes) {
         List<String> corners = new ArrayList<>(notes.corners().list());
-        if (notes.round() == SurveyNotes.Round.CLOCKWISE) {
+        if (notes.round() == RingDirection.CLOCKWISE) {
             Collections.reverse(corners);
             if (notes.strip() == null && corners.size() > 2) {
                 Collections.rotate(corners, 2);

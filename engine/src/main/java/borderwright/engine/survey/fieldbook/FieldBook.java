@@ -2,6 +2,8 @@ package borderwright.engine.survey.fieldbook;
 
 import borderwright.engine.garden.Measure;
 import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.vocabulary.LeftOrRight;
+import borderwright.engine.garden.vocabulary.TapeHeld;
 import borderwright.engine.measure.Length;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.network.CornerOrder;
@@ -165,7 +167,7 @@ public final class FieldBook {
         double sd = Sureness.ofTape(length, tape.sure(), tape.by());
         String what = "tape " + a + "-" + b;
         entry(where + ".is", what, Kind.LENGTH, length, sd);
-        if (tape.held() != Measure.Held.ALONG_THE_GROUND) {
+        if (tape.held() != TapeHeld.ALONG_THE_GROUND) {
             builder.distance(a, b, length, sd);
             return;
         }
@@ -235,7 +237,7 @@ public final class FieldBook {
         double off = offset.is().mm();
         double sdAlong = Sureness.ofTape(along, offset.sure(), offset.by());
         double sdOff = Sureness.ofTape(off, offset.sure(), offset.by());
-        int sign = offset.side() == Measure.Hand.RIGHT ? -1 : 1;
+        int sign = offset.side() == LeftOrRight.RIGHT ? -1 : 1;
         String point = offset.offset();
         int number = builder.observed();
         entries.add(

@@ -1,8 +1,8 @@
 package borderwright.engine.survey.fieldbook;
 
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.Names;
 import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.measure.Instrument;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.network.SurveyWords;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.buildup.draft.CornerCut;
-import borderwright.engine.garden.BuildRules.CornerStyle;
+import borderwright.engine.garden.vocabulary.CornerStyle;
 import java.util.EnumSet;
 import java.util.Set;
 import org.junit.jupiter.api.Nested;

@@ -17,6 +17,7 @@ import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.CuttingRules;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Length;
 import borderwright.engine.prices.BoardOffer;
 import borderwright.engine.stock.DemandMaker;
@@ -29,7 +30,7 @@ class NestedBasketTest {
     private static final SectionNote BAR =
             new SectionNote("bar", Length.ofMm(40), Length.ofMm(100), null, null, null, null, null, true, null, null);
     private static final SawNote SAW =
-            new SawNote("saw", SawNote.Kind.MITRE_SAW, Length.ofMm(3), null, null, null, null, null, null, null);
+            new SawNote("saw", SawKind.MITRE_SAW, Length.ofMm(3), null, null, null, null, null, null, null);
     private static final EndCut SQUARE = TestPieces.SQUARE;
     private static final EndCut BEVEL = new EndCut(45, 0, EndCut.LongPoint.MARKED_FACE, 40, "bevel", "", true);
     private static final EndCut MITRE = new EndCut(0, 45, EndCut.LongPoint.UPPER_EDGE, 100, "mitre", "", true);

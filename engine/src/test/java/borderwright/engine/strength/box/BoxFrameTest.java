@@ -11,7 +11,7 @@ import static org.assertj.core.api.Assertions.within;
 import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.Footprints;
 import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.garden.BuildRules.CornerStyle;
+import borderwright.engine.garden.vocabulary.CornerStyle;
 import borderwright.engine.strength.frame.Balance;
 import borderwright.engine.strength.frame.FrameAnswer;
 import borderwright.engine.strength.soil.GroundKind;

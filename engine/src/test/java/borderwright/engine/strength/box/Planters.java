@@ -4,7 +4,7 @@ import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.Footprints;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BracingScheme;
-import borderwright.engine.garden.BuildRules.CornerStyle;
+import borderwright.engine.garden.vocabulary.CornerStyle;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.DividerLine;
 import borderwright.engine.layout.plan.FootprintPlan;

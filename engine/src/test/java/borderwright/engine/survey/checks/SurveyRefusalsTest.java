@@ -4,8 +4,10 @@ import static borderwright.engine.survey.SurveyExamples.border;
 import static borderwright.engine.survey.SurveyExamples.names;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.garden.EdgeKind;
 import borderwright.engine.garden.Measure;
+import borderwright.engine.garden.vocabulary.ArcBulge;
+import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.garden.vocabulary.LeftOrRight;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Instrument;
 import borderwright.engine.measure.Length;
@@ -254,8 +256,8 @@ class SurveyRefusalsTest {
                     border("A B C D")
                             .clockwise()
                             .tape("A B", 4000)
-                            .offset("D", "A B", 0, 1000, Measure.Hand.LEFT, 3)
-                            .offset("C", "B A", 0, 1000, Measure.Hand.RIGHT, 3),
+                            .offset("D", "A B", 0, 1000, LeftOrRight.LEFT, 3)
+                            .offset("C", "B A", 0, 1000, LeftOrRight.RIGHT, 3),
                     "goes-round-the-other-way",
                     "survey.round",
                     "The measures make the corners go round the other way."
@@ -299,7 +301,7 @@ class SurveyRefusalsTest {
         @Test
         void anArcHigherThanAHalfCircle() {
             refused(
-                    triangle().arc("A B", 2100, Measure.Bulge.OUTWARD),
+                    triangle().arc("A B", 2100, ArcBulge.OUTWARD),
                     "arc-too-high",
                     "survey.measures[3].is",
                     "The arc A-B rises 2100 mm over a chord of 4000 mm, more than a half circle. The rise at the"
@@ -314,7 +316,7 @@ class SurveyRefusalsTest {
                     .chain("A P B", 2, 1000)
                     .angle("A P B", 200, 0.5)
                     .lean("B D", 3, 4)
-                    .offset("A", "A B", 3, 4, Measure.Hand.LEFT, 3)
+                    .offset("A", "A B", 3, 4, LeftOrRight.LEFT, 3)
                     .add(new Measure.TapeLength(names("A B"), Length.ofMm(4000), null, null, Instrument.GAUGE))
                     .add(new Measure.GaugeAngle(names("A B C"), Angle.ofDegrees(40), null, Instrument.TAPE))
                     .answer());
@@ -353,7 +355,7 @@ class SurveyRefusalsTest {
                             .tape("A B", 4000)
                             .tape("B C", 3000)
                             .tape("A C", 5000)
-                            .offset("D", "A B", 0, 0, Measure.Hand.LEFT, 3),
+                            .offset("D", "A B", 0, 0, LeftOrRight.LEFT, 3),
                     "corners-coincide",
                     "survey.corners",
                     "Corners D and A come to lie on one spot."

@@ -1,4 +1,4 @@
-package borderwright.engine.garden;
+package borderwright.engine.garden.vocabulary;
 
 /** What may be grown: the crops of FAO Irrigation and Drainage Paper 56, table 22, that a planter can hold. */
 public enum Crop {

@@ -1,20 +1,20 @@
-package borderwright.engine.garden;
+package borderwright.engine.garden.vocabulary;
 
 /** What stands or lies along an edge of the border. */
 public enum EdgeKind {
-    @Says("a wall of a house or another heated building: keep a gap, stay below the damp course and air bricks")
+    @Described("a wall of a house or another heated building: keep a gap, stay below the damp course and air bricks")
     HOUSE,
-    @Says("a free-standing or garden wall")
+    @Described("a free-standing or garden wall")
     WALL,
-    @Says("a fence: never loaded, so the planter has its own back wall")
+    @Described("a fence: never loaded, so the planter has its own back wall")
     FENCE,
-    @Says("a hedge or shrubs")
+    @Described("a hedge or shrubs")
     HEDGE,
-    @Says("paving, a path or a patio")
+    @Described("paving, a path or a patio")
     PAVING,
-    @Says("lawn")
+    @Described("lawn")
     LAWN,
-    @Says("nothing: open ground or planting")
+    @Described("nothing: open ground or planting")
     OPEN;
 
     /** Gap left between the planter and such an edge when nothing is said, mm (common practice, no source). */

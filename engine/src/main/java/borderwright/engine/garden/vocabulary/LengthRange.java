@@ -1,4 +1,4 @@
-package borderwright.engine.garden;
+package borderwright.engine.garden.vocabulary;
 
 import borderwright.engine.measure.Length;
 

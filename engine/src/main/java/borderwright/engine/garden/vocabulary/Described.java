@@ -1,4 +1,4 @@
-package borderwright.engine.garden;
+package borderwright.engine.garden.vocabulary;
 
 import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
@@ -8,7 +8,7 @@ import java.lang.annotation.Target;
 /** What a part of the garden document means, for the JSON Schema, the guide and fault sentences. */
 @Retention(RetentionPolicy.RUNTIME)
 @Target({ElementType.TYPE, ElementType.RECORD_COMPONENT, ElementType.FIELD, ElementType.PARAMETER, ElementType.METHOD})
-public @interface Says {
+public @interface Described {
     /** One sentence for the person who writes the document. */
     String value();
 

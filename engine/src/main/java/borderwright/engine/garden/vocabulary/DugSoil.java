@@ -1,0 +1,11 @@
+package borderwright.engine.garden.vocabulary;
+
+/** What is dug; it decides how far the spoil swells and what it weighs. */
+public enum DugSoil {
+    @Described("sand or sandy gravel")
+    SAND,
+    @Described("common earth or loam")
+    EARTH,
+    @Described("clay")
+    CLAY
+}

@@ -1,0 +1,15 @@
+package borderwright.engine.garden.vocabulary;
+
+/** What lies under the gravel. */
+public enum FoundationSoil {
+    @Described("bedrock")
+    ROCK,
+    @Described("gravel or sandy gravel")
+    GRAVEL,
+    @Described("sand, silty sand, clayey gravel")
+    SAND,
+    @Described("clay, sandy clay, silt")
+    CLAY,
+    @Described("made ground, topsoil, or nobody knows")
+    UNKNOWN
+}
