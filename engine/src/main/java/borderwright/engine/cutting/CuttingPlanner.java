@@ -4,6 +4,8 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.measure.Length;
 import borderwright.engine.stock.DemandMaker;
+import borderwright.engine.stock.row.BoardRow;
+import borderwright.engine.stock.row.CuttingJob;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -32,7 +34,7 @@ public final class CuttingPlanner {
 
     private CuttingPlan plan() {
         List<CuttingPlan.Reserve> reserves = new ArrayList<>();
-        List<BoardRow> rows = new ArrayList<>();
+        List<RowCuts> rows = new ArrayList<>();
         List<String> untouched = new ArrayList<>();
         allotment.byBoard.forEach((board, pieces) -> {
             for (Piece piece : pieces) {
@@ -46,10 +48,10 @@ public final class CuttingPlanner {
             if (pieces.isEmpty()) {
                 untouched.add(board.id());
             } else {
-                rows.add(BoardRow.of(job, board, pieces));
+                rows.add(new RowCuts(job, BoardRow.of(job, board, pieces)));
             }
         });
-        rows.forEach(row -> row.note(setUps));
+        rows.forEach(row -> row.addTo(setUps));
         List<String> waiting =
                 job.pieces().stream().filter(Piece::waits).map(Piece::label).toList();
         List<CuttingPlan.BoardCuts> boards = new ArrayList<>();

@@ -4,6 +4,8 @@ import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
+import borderwright.engine.stock.row.BoardInHand;
+import borderwright.engine.stock.row.CuttingJob;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;

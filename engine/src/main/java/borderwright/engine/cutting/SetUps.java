@@ -4,6 +4,7 @@ import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.measure.Length;
+import borderwright.engine.stock.row.CuttingJob;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

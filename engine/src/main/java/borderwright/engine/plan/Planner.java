@@ -11,8 +11,7 @@ import borderwright.engine.buying.nesting.NestedBasket;
 import borderwright.engine.buying.why.BasketMaker;
 import borderwright.engine.buying.why.Explainer;
 import borderwright.engine.buying.why.Explanation;
-import borderwright.engine.cutting.BoardInHand;
-import borderwright.engine.cutting.CuttingJob;
+import borderwright.engine.cutting.BasketBoards;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.cutting.CuttingPlanner;
 import borderwright.engine.effort.Budget;
@@ -34,6 +33,8 @@ import borderwright.engine.shopping.ShoppingList;
 import borderwright.engine.sitelog.OnSite;
 import borderwright.engine.stock.DemandMaker;
 import borderwright.engine.stock.OffcutWorth;
+import borderwright.engine.stock.row.BoardInHand;
+import borderwright.engine.stock.row.CuttingJob;
 import borderwright.engine.strength.BracedBoxes;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.StrengthTerms;
@@ -164,7 +165,7 @@ public final class Planner {
                 ? Explanation.NONE
                 : Explainer.explain(held.full(), bought.bare(), answer, Budget.ofUnits(EXPLAINING_WORK));
         CuttingPlan cutting = CuttingPlanner.plan(
-                        job(BoardInHand.of(answer, garden.cuttingOrHabit().trimOrHabit()), here.open()), budget)
+                        job(BasketBoards.of(answer, garden.cuttingOrHabit().trimOrHabit()), here.open()), budget)
                 .after(here.done());
         PlanTotals totals = new PlanTotals(garden, layout, pieces, site, cutting);
         Plan.Totals sums = totals.of(answer.cost() - answer.counted());

@@ -3,11 +3,9 @@ package borderwright.engine.stock;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.CuttingRules;
-import borderwright.engine.garden.SectionNote;
 import borderwright.engine.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** From pieces of wood to the lengths that boards must give. */
 public final class DemandMaker {
@@ -48,14 +46,5 @@ public final class DemandMaker {
         double tilt = StrictMath.cos(StrictMath.toRadians(Math.min(end.tiltDeg(), 89)));
         double fence = StrictMath.cos(StrictMath.toRadians(Math.min(end.fenceDeg(), 89)));
         return 1 / (tilt * fence);
-    }
-
-    /** A piece as its board sees it, the allowance of a waiting piece left out. */
-    public static BoardNest.Shape shape(Piece piece, @Nullable SectionNote section, Length kerf) {
-        return new BoardNest.Shape(
-                piece.length().ticks(),
-                EndShape.of(piece.left(), section, kerf),
-                EndShape.of(piece.right(), section, kerf),
-                section != null && section.mayBeTurned());
     }
 }

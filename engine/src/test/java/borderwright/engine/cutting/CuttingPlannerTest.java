@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buying.Shopper;
-import borderwright.engine.buying.list.LaidBoard;
 import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.buying.list.ShoppingProblem;
 import borderwright.engine.buying.nesting.HeldBoards;
@@ -16,7 +15,10 @@ import borderwright.engine.garden.SectionNote;
 import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Length;
 import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.stock.Demand;
 import borderwright.engine.stock.DemandMaker;
+import borderwright.engine.stock.row.BoardInHand;
+import borderwright.engine.stock.row.CuttingJob;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -146,7 +148,7 @@ class CuttingPlannerTest {
                 960,
                 3200);
         ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(10_000));
-        assertThat(BoardInHand.of(answer, Length.ofMm(10)))
+        assertThat(BasketBoards.of(answer, Length.ofMm(10)))
                 .extracting(BoardInHand::id)
                 .containsExactly("B01", "B02", "B03", "B04");
     }
@@ -257,7 +259,7 @@ class CuttingPlannerTest {
         assertThat(bought.met()).isTrue();
         // 1000 for both pieces and 600 for a board of 1200 mm, the shortest that could give the longer piece again.
         assertThat(bought.basket().answer().cost()).isEqualTo(1600);
-        List<BoardInHand> boards = BoardInHand.of(bought.basket().answer(), Length.ofMm(10));
+        List<BoardInHand> boards = BasketBoards.of(bought.basket().answer(), Length.ofMm(10));
         CuttingPlan plan = plan(boards, pieces);
         assertThat(plan.heldBack()).hasSize(1);
         assertThat(boards.stream().filter(b -> b.id().equals(plan.heldBack().get(0))))
@@ -273,7 +275,7 @@ class CuttingPlannerTest {
                 "A",
                 false,
                 Length.ofMm(10),
-                List.of(LaidBoard.HELD_BACK + "1 of larch"));
+                List.of(Demand.heldBack("larch", 1, 1).label()));
         CuttingPlan plan = plan(List.of(board("B01", 800, "a"), held), List.of(square("a", 900)));
         assertThat(plan.uncut()).hasSize(1);
         assertThat(plan.heldBack()).contains("B02");

@@ -9,6 +9,8 @@ import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Length;
+import borderwright.engine.stock.row.BoardInHand;
+import borderwright.engine.stock.row.CuttingJob;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;

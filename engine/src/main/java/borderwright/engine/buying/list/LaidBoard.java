@@ -1,5 +1,6 @@
 package borderwright.engine.buying.list;
 
+import borderwright.engine.stock.Demand;
 import java.util.List;
 
 /**
@@ -23,9 +24,6 @@ public record LaidBoard(
         long price,
         int count,
         List<LaidPiece> pieces) {
-    /** How the label of a board to hold back starts. */
-    public static final String HELD_BACK = "held back ";
-
     public LaidBoard {
         pieces = List.copyOf(pieces);
     }
@@ -37,7 +35,7 @@ public record LaidBoard(
 
     /** Whether some of it is to be held back. */
     public boolean holdsBack() {
-        return pieces.stream().anyMatch(piece -> piece.label().startsWith(HELD_BACK));
+        return pieces.stream().anyMatch(piece -> Demand.isHeldBack(piece.label()));
     }
 
     /** Whether it is held back as a whole. */

@@ -4,10 +4,10 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buying.list.LaidBoard;
 import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.buying.list.ShoppingProblem;
-import borderwright.engine.cutting.CuttingJob;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.stock.Demand;
 import borderwright.engine.stock.DemandMaker;
+import borderwright.engine.stock.row.CuttingJob;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -97,7 +97,7 @@ public final class HeldBoards {
             for (int j = 0; j < boards.size() && sharing.holdsBack() && !sharing.isHeldBack(); j++) {
                 LaidBoard other = boards.get(j);
                 LaidBoard.LaidPiece held = sharing.pieces().stream()
-                        .filter(p -> p.label().startsWith(LaidBoard.HELD_BACK))
+                        .filter(p -> Demand.isHeldBack(p.label()))
                         .findFirst()
                         .orElseThrow();
                 List<LaidBoard.LaidPiece> rest = new ArrayList<>(sharing.pieces());
@@ -132,7 +132,7 @@ public final class HeldBoards {
             List<Long> rising = new ArrayList<>(all);
             long length = rising.get(Math.min(step, rising.size() - 1));
             for (int n = 1; n <= boards; n++) {
-                demands.add(new Demand(section, length, 1, LaidBoard.HELD_BACK + n + " of " + section));
+                demands.add(Demand.heldBack(section, length, n));
             }
         });
         return full.withDemands(demands);

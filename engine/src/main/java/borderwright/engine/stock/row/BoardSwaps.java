@@ -1,4 +1,4 @@
-package borderwright.engine.cutting;
+package borderwright.engine.stock.row;
 
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
@@ -14,9 +14,9 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Moves pieces between boards of one section, one or two at a time, as long as that makes things better: first so that every
- * board gives its pieces, then so that offcuts are worth more, then so that each board is taken to fewer settings of a saw, then so that what is left over is left
- * over in one length.
+ * Moves pieces between boards of one section, one or two at a time, while that is better: first so that
+ * every board gives its pieces, then so that offcuts are worth more, then so that each board needs fewer settings of a saw,
+ * then so that what is left over lies in one piece.
  *
  * <p>The boards stay as they are, so nothing more is bought.
  */
@@ -81,7 +81,7 @@ public final class BoardSwaps {
     }
 
     /** Puts pieces that are cut alike on one board where that costs nothing. */
-    void tidy() {
+    public void tidy() {
         boolean better = true;
         while (better && !budget.isSpent()) {
             better = false;

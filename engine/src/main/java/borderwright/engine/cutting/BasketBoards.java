@@ -3,31 +3,14 @@ package borderwright.engine.cutting;
 import borderwright.engine.buying.list.LaidBoard;
 import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.measure.Length;
+import borderwright.engine.stock.row.BoardInHand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/**
- * A board that is there, or will be when the order comes.
- *
- * @param id mark chalked on it, unique
- * @param section its section
- * @param length its true length
- * @param from supplier, or where in the shed it lies
- * @param owned whether it is there already
- * @param trim cut off each end first, kerf included
- * @param meantFor labels of the pieces that the basket cuts from it, in order; empty when nothing is known
- */
-public record BoardInHand(
-        String id, String section, Length length, String from, boolean owned, Length trim, List<String> meantFor) {
-    public BoardInHand {
-        meantFor = List.copyOf(meantFor);
-    }
-
-    /** Whether it is kept whole until the last planter stands. */
-    boolean isHeldBack() {
-        return meantFor.stream().anyMatch(label -> label.startsWith(LaidBoard.HELD_BACK));
-    }
+/** The boards in hand once a basket has come. */
+public final class BasketBoards {
+    private BasketBoards() {}
 
     /**
      * Every board of a basket, the spare ones of packs included, numbered B01 and on.
@@ -63,8 +46,10 @@ public record BoardInHand(
         String section = line.offer().section();
         Length length = new Length(line.offer().lengthTicks());
         long there = boards.stream()
-                .filter(b ->
-                        !b.owned && b.section.equals(section) && b.length.equals(length) && b.from.equals(supplier))
+                .filter(b -> !b.owned()
+                        && b.section().equals(section)
+                        && b.length().equals(length)
+                        && b.from().equals(supplier))
                 .count();
         for (long n = there; n < (long) line.packs() * line.offer().pack(); n++) {
             boards.add(new BoardInHand(name(boards.size()), section, length, supplier, false, trim, List.of()));

@@ -1,4 +1,4 @@
-package borderwright.engine.stock;
+package borderwright.engine.stock.row;
 
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.garden.SectionNote;

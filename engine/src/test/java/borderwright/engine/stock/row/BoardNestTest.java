@@ -1,4 +1,4 @@
-package borderwright.engine.stock;
+package borderwright.engine.stock.row;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package borderwright.engine.stock;
+package borderwright.engine.stock.row;
 
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,11 +1,9 @@
-package borderwright.engine.cutting;
+package borderwright.engine.stock.row;
 
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.measure.Length;
-import borderwright.engine.stock.BoardNest;
 import borderwright.engine.stock.DemandMaker;
-import borderwright.engine.stock.EndShape;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -31,6 +29,11 @@ public final class BoardRow {
         this.waitingTicks = waitingTicks;
     }
 
+    /**
+     * Lays pieces on a board.
+     *
+     * @param all pieces that come from it, in any order
+     */
     public static BoardRow of(CuttingJob job, BoardInHand board, List<Piece> all) {
         List<Piece> now = new ArrayList<>();
         long waiting = 0;
@@ -74,51 +77,45 @@ public final class BoardRow {
         return pieces.isEmpty() ? before + waitingTicks - kerf : before + row.lastKerf() - kerf + waitingTicks;
     }
 
-    void note(SetUps setUps) {
-        for (BoardNest.Laid laid : row.pieces()) {
-            Piece piece = pieces.get(laid.index());
-            setUps.add(piece, laid.sharesCut() ? null : end(piece, laid, true), end(piece, laid, false));
+    /** The board. */
+    public BoardInHand board() {
+        return board;
+    }
+
+    /** The pieces that are cut now, in order from the left end. */
+    public List<OnBoard> laid() {
+        return row.pieces().stream()
+                .map(laid -> new OnBoard(
+                        pieces.get(laid.index()),
+                        laid.way(),
+                        board.trim().plus(new Length(laid.start())),
+                        laid.sharesCut()))
+                .toList();
+    }
+
+    /** Length between the last cut of now and the trim at the far end, pieces that wait left out. */
+    public Length offcut() {
+        long end = board.trim().ticks() + row.extent() + row.lastKerf();
+        return new Length(Math.max(0, board.length().ticks() - board.trim().ticks() - end));
+    }
+
+    /**
+     * A piece on the board.
+     *
+     * @param piece the piece
+     * @param way which way round it lies
+     * @param start of its left long point, from the left end of the board
+     * @param sharesCut whether one cut makes its left end and the right end of the piece before it
+     */
+    public record OnBoard(Piece piece, BoardNest.Way way, Length start, boolean sharesCut) {
+        /** The end of the piece that lies to the left. */
+        public EndCut leftEnd() {
+            return way.swapped() ? piece.right() : piece.left();
         }
-    }
 
-    private static EndCut end(Piece piece, BoardNest.Laid laid, boolean left) {
-        return left == laid.way().swapped() ? piece.right() : piece.left();
-    }
-
-    CuttingPlan.BoardCuts cuts(SetUps setUps) {
-        Length trim = board.trim();
-        List<CuttingPlan.Cut> cuts = new ArrayList<>();
-        for (BoardNest.Laid laid : row.pieces()) {
-            Piece piece = pieces.get(laid.index());
-            BoardNest.Shape shape = job.shape(piece);
-            cuts.add(new CuttingPlan.Cut(
-                    piece.label(),
-                    trim.plus(new Length(laid.start())),
-                    piece.length(),
-                    setUps.indexOf(piece, end(piece, laid, false)),
-                    laid.way().turned(),
-                    laid.way().swapped(),
-                    laid.sharesCut(),
-                    slant(shape.leftAs(laid.way())),
-                    slant(shape.rightAs(laid.way()))));
+        /** The end of the piece that lies to the right. */
+        public EndCut rightEnd() {
+            return way.swapped() ? piece.left() : piece.right();
         }
-        long end = trim.ticks() + row.extent() + row.lastKerf();
-        Length offcut = new Length(Math.max(0, board.length().ticks() - trim.ticks() - end));
-        return new CuttingPlan.BoardCuts(
-                board.id(),
-                board.section(),
-                board.length(),
-                board.from(),
-                board.owned(),
-                trim,
-                cuts,
-                offcut,
-                offcut.compareTo(job.keepFrom()) >= 0);
-    }
-
-    private static CuttingPlan.Slant slant(EndShape end) {
-        boolean acrossFace = end.faceUpper() != end.faceLower();
-        return new CuttingPlan.Slant(
-                new Length(end.faceUpper()), new Length(acrossFace ? end.faceLower() : end.backUpper()));
     }
 }

@@ -1,12 +1,10 @@
-package borderwright.engine.cutting;
+package borderwright.engine.stock.row;
 
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.CuttingRules;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.measure.Length;
-import borderwright.engine.stock.BoardNest;
-import borderwright.engine.stock.DemandMaker;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -47,18 +45,24 @@ public record CuttingJob(
                 .orElse(KERF_HABIT);
     }
 
-    Length keepFrom() {
+    /** Length from which an offcut is kept. */
+    public Length keepFrom() {
         return rules.keepOrHabit();
     }
 
     /** The section of a piece or board; null when it is not described. */
     @Nullable
-    SectionNote section(String name) {
+    public SectionNote section(String name) {
         return sections.stream().filter(s -> s.name().equals(name)).findFirst().orElse(null);
     }
 
-    /** A piece as its board sees it. */
+    /** A piece as its board sees it, the allowance of a waiting piece left out. */
     public BoardNest.Shape shape(Piece piece) {
-        return DemandMaker.shape(piece, section(piece.section()), kerf());
+        SectionNote section = section(piece.section());
+        return new BoardNest.Shape(
+                piece.length().ticks(),
+                EndShape.of(piece.left(), section, kerf()),
+                EndShape.of(piece.right(), section, kerf()),
+                section != null && section.mayBeTurned());
     }
 }

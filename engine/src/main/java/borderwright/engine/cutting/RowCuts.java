@@ -1,0 +1,60 @@
+package borderwright.engine.cutting;
+
+import borderwright.engine.measure.Length;
+import borderwright.engine.stock.row.BoardNest;
+import borderwright.engine.stock.row.BoardRow;
+import borderwright.engine.stock.row.CuttingJob;
+import borderwright.engine.stock.row.EndShape;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Turns the pieces on one board into cuts, each at its set-up. */
+final class RowCuts {
+    private final CuttingJob job;
+    private final BoardRow row;
+
+    RowCuts(CuttingJob job, BoardRow row) {
+        this.job = job;
+        this.row = row;
+    }
+
+    /** Adds every cut to the set-ups; {@link #cuts} needs them all. */
+    void addTo(SetUps setUps) {
+        for (BoardRow.OnBoard laid : row.laid()) {
+            setUps.add(laid.piece(), laid.sharesCut() ? null : laid.leftEnd(), laid.rightEnd());
+        }
+    }
+
+    CuttingPlan.BoardCuts cuts(SetUps setUps) {
+        List<CuttingPlan.Cut> cuts = new ArrayList<>();
+        for (BoardRow.OnBoard laid : row.laid()) {
+            BoardNest.Shape shape = job.shape(laid.piece());
+            cuts.add(new CuttingPlan.Cut(
+                    laid.piece().label(),
+                    laid.start(),
+                    laid.piece().length(),
+                    setUps.indexOf(laid.piece(), laid.rightEnd()),
+                    laid.way().turned(),
+                    laid.way().swapped(),
+                    laid.sharesCut(),
+                    slant(shape.leftAs(laid.way())),
+                    slant(shape.rightAs(laid.way()))));
+        }
+        return new CuttingPlan.BoardCuts(
+                row.board().id(),
+                row.board().section(),
+                row.board().length(),
+                row.board().from(),
+                row.board().owned(),
+                row.board().trim(),
+                cuts,
+                row.offcut(),
+                row.offcut().compareTo(job.keepFrom()) >= 0);
+    }
+
+    private static CuttingPlan.Slant slant(EndShape end) {
+        boolean acrossFace = end.faceUpper() != end.faceLower();
+        return new CuttingPlan.Slant(
+                new Length(end.faceUpper()), new Length(acrossFace ? end.faceLower() : end.backUpper()));
+    }
+}
