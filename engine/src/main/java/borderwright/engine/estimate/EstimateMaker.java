@@ -6,6 +6,7 @@ import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.estimate.DesignEstimate.Design;
 import borderwright.engine.estimate.DesignEstimate.End;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
@@ -205,7 +206,7 @@ public final class EstimateMaker {
     private static String run(LengthFormat format, double metres) {
         return format.units() == UnitSystem.METRIC
                 ? String.format(Locale.ROOT, "%.1f m", metres)
-                : String.format(Locale.ROOT, "%.0f ft", metres / 0.3048);
+                : String.format(Locale.ROOT, "%.0f ft", metres / UnitFactors.M_PER_FOOT);
     }
 
     private static List<String> habits(EstimateRequest wish) {

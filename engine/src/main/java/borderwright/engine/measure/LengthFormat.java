@@ -14,16 +14,6 @@ import java.math.RoundingMode;
 public record LengthFormat(UnitSystem units) {
     private static final long TICKS_PER_SIXTEENTH = Length.TICKS_PER_INCH / 16;
     private static final long TICKS_PER_TENTH_MM = Length.TICKS_PER_MM / 10;
-    /** A US liquid quart in litres. */
-    public static final double LITRES_PER_QUART = 0.946352946;
-    /** A square foot in m2, exact by the international foot. */
-    public static final double M2_PER_SQ_FT = 0.09290304;
-
-    private static final double M3_PER_CU_FT = 0.028316846592;
-    /** A cubic yard in m3, exact by the international yard. */
-    public static final double M3_PER_CU_YD = 0.764554857984;
-
-    private static final double KG_PER_LB = 0.45359237;
 
     /** {@code 1850 mm}, from 10 m {@code 12.345 m}; {@code 6' 0 13/16"}. */
     public String length(double mm) {
@@ -67,22 +57,24 @@ public record LengthFormat(UnitSystem units) {
 
     /** {@code 2.41 m2}; {@code 25.9 sq ft}. */
     public String area(double m2) {
-        return units == UnitSystem.IMPERIAL ? decimal(m2 / M2_PER_SQ_FT, 1) + " sq ft" : decimal(m2, 2) + " m2";
+        return units == UnitSystem.IMPERIAL
+                ? decimal(m2 / UnitFactors.M2_PER_SQUARE_FOOT, 1) + " sq ft"
+                : decimal(m2, 2) + " m2";
     }
 
     /** {@code 2.43 m3}, under 1 m3 {@code 864 litres}; {@code 3.18 cu yd}, under 1 cu yd {@code 12.4 cu ft}. */
     public String volume(double m3) {
         if (units == UnitSystem.IMPERIAL) {
-            return Math.abs(m3) < M3_PER_CU_YD
-                    ? decimal(m3 / M3_PER_CU_FT, 1) + " cu ft"
-                    : decimal(m3 / M3_PER_CU_YD, 2) + " cu yd";
+            return Math.abs(m3) < UnitFactors.M3_PER_CUBIC_YARD
+                    ? decimal(m3 / UnitFactors.M3_PER_CUBIC_FOOT, 1) + " cu ft"
+                    : decimal(m3 / UnitFactors.M3_PER_CUBIC_YARD, 2) + " cu yd";
         }
         return Math.abs(m3) < 1 ? decimal(m3 * 1000, 0) + " litres" : decimal(m3, 2) + " m3";
     }
 
     /** {@code 24.3 kg}; {@code 53.6 lb}; from 100 in whole units. */
     public String weight(double kg) {
-        double number = units == UnitSystem.IMPERIAL ? kg / KG_PER_LB : kg;
+        double number = units == UnitSystem.IMPERIAL ? kg / UnitFactors.KG_PER_POUND : kg;
         String unit = units == UnitSystem.IMPERIAL ? " lb" : " kg";
         return decimal(number, Math.abs(number) < 100 ? 1 : 0) + unit;
     }

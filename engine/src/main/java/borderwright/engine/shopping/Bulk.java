@@ -1,6 +1,6 @@
 package borderwright.engine.shopping;
 
-import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -20,6 +20,6 @@ public record Bulk(BigDecimal quantity, String unit) {
 
     /** What one of the unit is in m3. */
     public static double unitM3(UnitSystem units) {
-        return units == UnitSystem.IMPERIAL ? LengthFormat.M3_PER_CU_YD : 1;
+        return units == UnitSystem.IMPERIAL ? UnitFactors.M3_PER_CUBIC_YARD : 1;
     }
 }

@@ -4,6 +4,7 @@ import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.FinishPlan;
 import borderwright.engine.filling.Material;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -28,7 +29,7 @@ record FillItems(LengthFormat format) {
         measured(
                 items,
                 "floor fabric",
-                imperial ? filling.floorFabricM2() / LengthFormat.M2_PER_SQ_FT : filling.floorFabricM2(),
+                imperial ? filling.floorFabricM2() / UnitFactors.M2_PER_SQUARE_FOOT : filling.floorFabricM2(),
                 imperial ? "sq ft" : "m2",
                 "over the slats, turned up at the walls; strong, woven, lets water through");
         filling.liner().ifPresent(liner -> {
@@ -41,7 +42,7 @@ record FillItems(LengthFormat format) {
                     "staple", BigDecimal.valueOf(liner.staples()), "pieces", "rows under the rim and at the bottom"));
         });
         FinishPlan finish = filling.finish();
-        double litres = imperial ? LengthFormat.LITRES_PER_QUART : 1;
+        double litres = imperial ? UnitFactors.LITRES_PER_QUART : 1;
         String liquid = imperial ? "quarts" : "litres";
         measured(
                 items,

@@ -2,6 +2,7 @@ package borderwright.pack.drawings;
 
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
@@ -22,7 +23,7 @@ public final class AngleTemplate {
     public static final double LEG_MM = 84;
 
     private static final double METRIC_BAR_MM = 100;
-    private static final double IMPERIAL_BAR_MM = 4 * 25.4;
+    private static final double IMPERIAL_BAR_MM = 4 * UnitFactors.MM_PER_INCH;
     private static final double HEIGHT_MM = 117;
     private static final double TOP_MM = 12;
     private static final double WEDGE_MM = 46;

@@ -4,6 +4,7 @@ import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
+import borderwright.pack.figures.PartWords;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Hatch;
 import borderwright.pack.paper.Mark;
@@ -131,6 +132,6 @@ final class EdgeDrawing {
             Spot on = line.size() == 2 ? a.towards(b, share) : line.get((int) (share * (line.size() - 1)));
             places.add(new DrawingBuilder.Place(on.plus(out.times(clear + drop)), Mark.Anchor.MIDDLE));
         }
-        sketch.label(Words.edge(kind), a.towards(b, 0.5), TextSize.NORMAL, false, Tone.BLACK, places, turn);
+        sketch.label(PartWords.edge(kind), a.towards(b, 0.5), TextSize.NORMAL, false, Tone.BLACK, places, turn);
     }
 }

@@ -5,6 +5,7 @@ import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.DividerLine;
 import borderwright.engine.layout.plan.SidePlan;
+import borderwright.pack.figures.NameRanges;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -1,6 +1,7 @@
 package borderwright.pack.drawings;
 
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
@@ -14,7 +15,7 @@ import java.util.List;
 /** The scale in words and as a bar, so that a drawing copied smaller can still be measured. */
 final class ScaleBar {
     private static final List<Double> METRIC_MM = List.of(50., 100., 200., 500., 1000., 2000., 5000., 10000., 20000.);
-    private static final double FOOT_MM = 304.8;
+    private static final double FOOT_MM = UnitFactors.MM_PER_FOOT;
     private static final List<Double> IMPERIAL_MM = List.of(
             FOOT_MM / 4, FOOT_MM / 2, FOOT_MM, 2 * FOOT_MM, 5 * FOOT_MM, 10 * FOOT_MM, 20 * FOOT_MM, 50 * FOOT_MM);
 

@@ -6,6 +6,7 @@ import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.GroundSurface;
 import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.plan.Plan;
+import borderwright.pack.figures.PrintedFigures;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -40,7 +41,7 @@ public final class CautionNotes {
         }
     }
 
-    static List<Stage> of(Plan plan, PrintedFigures f) {
+    public static List<Stage> of(Plan plan, PrintedFigures f) {
         CautionNotes cautions = new CautionNotes(plan, f);
         cautions.before();
         cautions.digging();

@@ -1,5 +1,6 @@
 package borderwright.pack.pages;
 
+import borderwright.engine.measure.UnitFactors;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
@@ -23,7 +24,7 @@ import org.apache.pdfbox.util.Matrix;
  * drawing.
  */
 final class DrawingPainter {
-    private static final float POINTS_PER_MM = (float) (72 / 25.4);
+    private static final float POINTS_PER_MM = (float) (72 / UnitFactors.MM_PER_INCH);
 
     private final PDDocument document;
     private final PackFonts fonts;

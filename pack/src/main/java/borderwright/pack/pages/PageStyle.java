@@ -4,6 +4,7 @@ import borderwright.engine.garden.Garden;
 import borderwright.pack.paper.PaperSize;
 import borderwright.pack.paper.Tone;
 import borderwright.pack.paper.TypeFace;
+import borderwright.pack.sheets.Sheet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;

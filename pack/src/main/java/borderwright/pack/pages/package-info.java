@@ -8,7 +8,7 @@
  * <p><b>Method.</b>
  *
  * <ol>
- *   <li>Each {@link borderwright.pack.pages.Sheet} is a record with what its page template needs; the templates are in {@code
+ *   <li>Each {@link borderwright.pack.sheets.Sheet} is a record with what its page template needs; the templates are in {@code
  *       src/main/jte} and are compiled with the module.
  *   <li>{@link borderwright.pack.pages.PackPages} renders all sheets as one XHTML document; drawings stand in it as objects
  *       with a number.

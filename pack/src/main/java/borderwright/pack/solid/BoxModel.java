@@ -3,7 +3,7 @@ package borderwright.pack.solid;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.plan.Plan;
-import borderwright.pack.drawings.Words;
+import borderwright.pack.figures.PartWords;
 import de.javagl.jgltf.model.creation.AccessorModels;
 import de.javagl.jgltf.model.creation.GltfModelBuilder;
 import de.javagl.jgltf.model.creation.MaterialBuilder;
@@ -110,7 +110,7 @@ public final class BoxModel {
                 .setBaseColorFactor(tone, tone * 0.72f, tone * 0.46f, 1)
                 .setMetallicRoughnessFactors(0, 0.9f)
                 .build();
-        material.setName(Words.role(role));
+        material.setName(PartWords.role(role));
         return material;
     }
 }

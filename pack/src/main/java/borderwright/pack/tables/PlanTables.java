@@ -8,7 +8,7 @@ import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.shopping.ShoppingItem;
-import borderwright.pack.drawings.Words;
+import borderwright.pack.figures.PartWords;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.LinkedHashMap;
@@ -96,7 +96,7 @@ public final class PlanTables {
                 cut.swapped() ? "yes" : "no",
                 cut.sharesCut() ? "yes" : "no",
                 plan.cutting().waiting().contains(cut.label()) ? "yes" : "no",
-                piece == null ? "" : Words.role(piece.role()),
+                piece == null ? "" : PartWords.role(piece.role()),
                 piece == null ? "" : piece.box(),
                 piece == null ? "" : piece.planter(),
                 piece == null || piece.course() == 0 ? "" : Integer.toString(piece.course()));

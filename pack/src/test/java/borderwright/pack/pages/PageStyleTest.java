@@ -7,6 +7,8 @@ import borderwright.engine.plan.Plan;
 import borderwright.pack.SamplePlan;
 import borderwright.pack.paper.PaperSize;
 import borderwright.pack.paper.Tone;
+import borderwright.pack.sheets.Sheet;
+import borderwright.pack.sheets.SheetList;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -2,6 +2,7 @@ package borderwright.engine.buildup.parts;
 
 import borderwright.engine.garden.BuildRules.ScrewNote;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
@@ -21,7 +22,6 @@ public final class ScrewRules {
     private static final double COVER_MM = 2;
 
     private static final double LEAST_POINT_DIAMETERS = 6;
-    private static final double INCH_MM = 25.4;
     private static final double CORE_OF_THREAD = 0.64;
     private static final double[] METRIC_LENGTHS_MM = {
         25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 120, 140, 160, 180, 200, 240, 280
@@ -93,21 +93,29 @@ public final class ScrewRules {
     /** For a bent steel strap on an upright (common practice, no source). */
     public Screw strapScrew() {
         return units == UnitSystem.IMPERIAL
-                ? new Screw(numbered(8, 1.25), (0.060 + 0.013 * 8) * INCH_MM, 1.25 * INCH_MM)
+                ? new Screw(
+                        numbered(8, 1.25),
+                        (0.060 + 0.013 * 8) * UnitFactors.MM_PER_INCH,
+                        1.25 * UnitFactors.MM_PER_INCH)
                 : named(4, 30);
     }
 
     private static Screw numberedScrew(int number, double fixedMm, double mostMm) {
         double longestSold = number == 8 ? 3 : number == 10 ? 3.5 : 6;
         double inches = ladder(
-                INCH_LENGTHS, TIMES_THICKNESS * fixedMm / INCH_MM, StrictMath.min(longestSold, mostMm / INCH_MM));
-        return new Screw(numbered(number, inches), (0.060 + 0.013 * number) * INCH_MM, inches * INCH_MM);
+                INCH_LENGTHS,
+                TIMES_THICKNESS * fixedMm / UnitFactors.MM_PER_INCH,
+                StrictMath.min(longestSold, mostMm / UnitFactors.MM_PER_INCH));
+        return new Screw(
+                numbered(number, inches),
+                (0.060 + 0.013 * number) * UnitFactors.MM_PER_INCH,
+                inches * UnitFactors.MM_PER_INCH);
     }
 
     private Screw named(double diameterMm, double lengthMm) {
         if (units == UnitSystem.IMPERIAL) {
-            int number = (int) StrictMath.rint((diameterMm / INCH_MM - 0.060) / 0.013);
-            return new Screw(numbered(number, lengthMm / INCH_MM), diameterMm, lengthMm);
+            int number = (int) StrictMath.rint((diameterMm / UnitFactors.MM_PER_INCH - 0.060) / 0.013);
+            return new Screw(numbered(number, lengthMm / UnitFactors.MM_PER_INCH), diameterMm, lengthMm);
         }
         return new Screw("screw " + bare(diameterMm) + " x " + bare(lengthMm), diameterMm, lengthMm);
     }
@@ -128,7 +136,7 @@ public final class ScrewRules {
     }
 
     private static String numbered(int number, double inches) {
-        String mixed = new LengthFormat(UnitSystem.IMPERIAL).piece(inches * INCH_MM);
+        String mixed = new LengthFormat(UnitSystem.IMPERIAL).piece(inches * UnitFactors.MM_PER_INCH);
         return "screw #" + number + " x " + mixed.replaceFirst("(\\d) (\\d)", "$1-$2");
     }
 

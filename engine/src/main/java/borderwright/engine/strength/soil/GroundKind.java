@@ -1,5 +1,7 @@
 package borderwright.engine.strength.soil;
 
+import borderwright.engine.measure.UnitFactors;
+
 /** Ground under a planter, with presumptive values of IBC 2012 table 1806.2 (psf turned into kN/m2). */
 public enum GroundKind {
     BEDROCK("bedrock", 12000, 0.70, 1200),
@@ -12,7 +14,6 @@ public enum GroundKind {
     /** Made ground and topsoil: the table gives none without an investigation. */
     UNKNOWN("unknown ground, fill or topsoil", 0, 0, 0);
 
-    private static final double M_PER_FT = 0.3048;
     private static final double KN_PER_M2_PER_PSF = 0.04788025898;
 
     private final String words;
@@ -43,6 +44,6 @@ public enum GroundKind {
 
     /** Presumptive lateral bearing for each metre below the ground, kN/m3; 0 where the table gives none. */
     public double lateralKnPerM3() {
-        return lateralPcf * KN_PER_M2_PER_PSF / M_PER_FT;
+        return lateralPcf * KN_PER_M2_PER_PSF / UnitFactors.M_PER_FOOT;
     }
 }

@@ -1,7 +1,7 @@
-package borderwright.pack.pages;
+package borderwright.pack.alike;
 
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.pack.drawings.Words;
+import borderwright.pack.figures.PartWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,7 +19,7 @@ public record PieceGroup(String heading, List<List<Piece>> rows) {
     }
 
     /** All pieces of a box, in the order in which each kind first comes. */
-    static List<PieceGroup> of(List<Piece> pieces) {
+    public static List<PieceGroup> of(List<Piece> pieces) {
         Map<String, List<Piece>> byHeading = new LinkedHashMap<>();
         for (Piece piece : pieces) {
             byHeading.computeIfAbsent(heading(piece), k -> new ArrayList<>()).add(piece);
@@ -30,7 +30,7 @@ public record PieceGroup(String heading, List<List<Piece>> rows) {
     }
 
     private static String heading(Piece piece) {
-        String what = Words.roles(piece.role());
+        String what = PartWords.roles(piece.role());
         String course = piece.course() > 0 ? " of course " + piece.course() : "";
         return Character.toUpperCase(what.charAt(0)) + what.substring(1) + course + ": " + piece.section();
     }

@@ -1,4 +1,4 @@
-package borderwright.pack.drawings;
+package borderwright.pack.figures;
 
 import java.util.ArrayList;
 import java.util.List;

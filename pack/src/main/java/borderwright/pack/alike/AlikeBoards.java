@@ -1,4 +1,4 @@
-package borderwright.pack.pages;
+package borderwright.pack.alike;
 
 import borderwright.engine.cutting.CuttingPlan;
 import java.util.ArrayList;
@@ -11,9 +11,9 @@ import java.util.Set;
  * Puts boards together that are cut at the same places, so that they share a drawing and a table: those that follow one another,
  * or in a large job all of them, wherever they come.
  */
-final class AlikeBoards {
+public final class AlikeBoards {
     /** As many columns of labels as fit beside the figures. */
-    static final int MOST = 5;
+    public static final int MOST = 5;
 
     /** From so many boards on, nobody looks for a single one in the sheets. */
     private static final int LARGE_JOB = 60;
@@ -21,7 +21,7 @@ final class AlikeBoards {
     private AlikeBoards() {}
 
     /** Groups in the order of cutting. */
-    static List<List<CuttingPlan.BoardCuts>> group(CuttingPlan cutting) {
+    public static List<List<CuttingPlan.BoardCuts>> group(CuttingPlan cutting) {
         Set<String> waiting = Set.copyOf(cutting.waiting());
         if (cutting.boards().size() >= LARGE_JOB) {
             Map<String, List<CuttingPlan.BoardCuts>> all = new LinkedHashMap<>();

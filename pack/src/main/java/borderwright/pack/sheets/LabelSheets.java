@@ -1,10 +1,13 @@
-package borderwright.pack.pages;
+package borderwright.pack.sheets;
 
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.plan.Plan;
+import borderwright.pack.alike.AlikeBoards;
+import borderwright.pack.alike.PartLabels;
 import borderwright.pack.drawings.LabelPage.Label;
-import borderwright.pack.drawings.NameRanges;
+import borderwright.pack.figures.NameRanges;
+import borderwright.pack.figures.PrintedFigures;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,6 +1,6 @@
-package borderwright.pack.pages;
+package borderwright.pack.alike;
 
-import borderwright.pack.drawings.NameRanges;
+import borderwright.pack.figures.NameRanges;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,7 +26,7 @@ public record Alike<T>(List<String> names, T first) {
      * @param name what a thing is called
      * @param printed all that is printed of it but its name
      */
-    static <T> List<Alike<T>> group(List<T> things, Function<T, String> name, Function<T, String> printed) {
+    public static <T> List<Alike<T>> group(List<T> things, Function<T, String> name, Function<T, String> printed) {
         Map<String, List<T>> groups = new LinkedHashMap<>();
         things.forEach(thing -> groups.computeIfAbsent(printed.apply(thing), k -> new ArrayList<>())
                 .add(thing));
@@ -40,12 +40,12 @@ public record Alike<T>(List<String> names, T first) {
     }
 
     /** Their names in short, and with many of them how many. */
-    public String said() {
-        return said(names);
+    public String inShort() {
+        return inShort(names);
     }
 
-    /** The same of any names; each is said once. */
-    static String said(List<String> all) {
+    /** The same of any names; each is named once. */
+    public static String inShort(List<String> all) {
         List<String> names = all.stream().distinct().toList();
         return NameRanges.of(names) + (names.size() > MOST_NAMED ? " (" + names.size() + ")" : "");
     }

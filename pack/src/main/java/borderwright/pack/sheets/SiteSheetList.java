@@ -1,9 +1,11 @@
-package borderwright.pack.pages;
+package borderwright.pack.sheets;
 
 import borderwright.engine.plan.Plan;
 import borderwright.engine.settingout.PegList;
 import borderwright.pack.drawings.BedSection;
 import borderwright.pack.drawings.LabelPage;
+import borderwright.pack.figures.PrintedFigures;
+import borderwright.pack.pages.CautionNotes;
 import borderwright.pack.paper.PaperSize;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,13 +25,13 @@ final class SiteSheetList {
         }
         PrintedFigures f = PrintedFigures.in(plan.garden().unitsOrMetric());
         List<Sheet> sheets = new ArrayList<>();
-        sheets.add(new SiteSheet.WorkSheet(plan));
-        sheets.add(new SiteSheet.WallChart(plan));
-        sheets.add(new SiteSheet.GroundSheet(plan, pegs, BedSection.draw(plan, paper.roomWidthMm(false))));
-        sheets.add(new SiteSheet.FillSheet(plan));
-        sheets.add(new SiteSheet.PlantingSheet(plan));
-        sheets.add(new SiteSheet.CautionSheet(CautionNotes.of(plan, f)));
-        sheets.add(new SiteSheet.LabelSheet(
+        sheets.add(new WorkSheet(plan));
+        sheets.add(new WallChartSheet(plan));
+        sheets.add(new GroundSheet(plan, pegs, BedSection.draw(plan, paper.roomWidthMm(false))));
+        sheets.add(new FillSheet(plan));
+        sheets.add(new PlantingSheet(plan));
+        sheets.add(new CautionSheet(CautionNotes.of(plan, f)));
+        sheets.add(new LabelSheet(
                 LabelPage.pages(LabelSheets.of(plan, f), paper.roomWidthMm(false), paper.roomHeightMm(false) - 2)));
         return sheets;
     }

@@ -1,4 +1,4 @@
-package borderwright.pack.drawings;
+package borderwright.pack.figures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

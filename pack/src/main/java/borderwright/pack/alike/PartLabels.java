@@ -1,6 +1,6 @@
-package borderwright.pack.pages;
+package borderwright.pack.alike;
 
-import borderwright.pack.drawings.NameRanges;
+import borderwright.pack.figures.NameRanges;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,20 +9,20 @@ import java.util.TreeMap;
 
 /**
  * Labels of many pieces in short. A label is the name of a planter, a hyphen and a part, such as {@code N12-1a}; planters that
- * need the same parts are told together.
+ * need the same parts share a line.
  */
-final class PartLabels {
+public final class PartLabels {
     /** So many labels can still be found and ticked one by one. */
     private static final int MOST_SINGLE = 48;
 
     private PartLabels() {}
 
-    static boolean areMany(List<String> labels) {
+    public static boolean areMany(List<String> labels) {
         return labels.size() > MOST_SINGLE;
     }
 
     /** A line for each set of parts, such as {@code 1a, 1c of N1 to N20 (20)}; in the order of the first labels. */
-    static List<String> said(List<String> labels) {
+    public static List<String> inShort(List<String> labels) {
         Map<String, List<String>> partsOf = new LinkedHashMap<>();
         for (String label : labels) {
             int hyphen = label.lastIndexOf('-');
@@ -31,20 +31,20 @@ final class PartLabels {
         }
         Map<String, List<String>> planters = new LinkedHashMap<>();
         partsOf.forEach((planter, parts) ->
-                planters.computeIfAbsent(inShort(parts), k -> new ArrayList<>()).add(planter));
+                planters.computeIfAbsent(sorted(parts), k -> new ArrayList<>()).add(planter));
         List<String> lines = new ArrayList<>();
         planters.forEach((parts, names) -> {
-            lines.add(names.equals(List.of("")) ? parts : parts + " of " + Alike.said(inOrder(names)));
+            lines.add(names.equals(List.of("")) ? parts : parts + " of " + Alike.inShort(inOrder(names)));
         });
         return lines;
     }
 
-    private static String inShort(List<String> parts) {
+    private static String sorted(List<String> parts) {
         return NameRanges.of(parts.stream().sorted().toList());
     }
 
     /** Names by letters, then by number, so that neighbours come together. */
-    static List<String> inOrder(List<String> names) {
+    public static List<String> inOrder(List<String> names) {
         TreeMap<String, String> sorted = new TreeMap<>();
         for (String name : names) {
             String letters = name.replaceAll("\\d+.*", "");

@@ -1,6 +1,9 @@
-package borderwright.pack.pages;
+package borderwright.pack.sheets;
 
 import borderwright.engine.cutting.CuttingPlan;
+import borderwright.pack.alike.Alike;
+import borderwright.pack.alike.AlikeBoards;
+import borderwright.pack.alike.PartLabels;
 import borderwright.pack.paper.Drawing;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,13 +55,13 @@ public record BoardCard(List<CuttingPlan.BoardCuts> alike, Drawing drawing) {
 
     /** The boards' marks in short. */
     public String names() {
-        return Alike.said(
+        return Alike.inShort(
                 PartLabels.inOrder(alike.stream().map(CuttingPlan.BoardCuts::id).toList()));
     }
 
     /** What the cuts at one place of all the boards give, in short. */
     public List<String> parts(int cut) {
-        return PartLabels.said(
+        return PartLabels.inShort(
                 alike.stream().map(board -> board.cuts().get(cut).label()).toList());
     }
 

@@ -1,4 +1,4 @@
-package borderwright.pack.pages;
+package borderwright.pack.sheets;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.cutting.CuttingPlan;
@@ -12,6 +12,8 @@ import borderwright.engine.settingout.PegList;
 import borderwright.engine.settingout.PegString;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.Verdict;
+import borderwright.pack.alike.AlikeBoards;
+import borderwright.pack.alike.AlikeBoxes;
 import borderwright.pack.drawings.BoardDrawing;
 import borderwright.pack.drawings.BowDrawing;
 import borderwright.pack.drawings.CourseDrawing;
@@ -20,6 +22,7 @@ import borderwright.pack.drawings.PegDrawing;
 import borderwright.pack.drawings.PlanDrawing;
 import borderwright.pack.drawings.SurveyDrawing;
 import borderwright.pack.drawings.TemplateAngles;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.PaperSize;
 import java.time.LocalDate;
@@ -60,14 +63,14 @@ public final class SheetList {
                 plan.boxes().stream().map(Box::plan).toList(),
                 TAPE_MM);
         List<Sheet> all = new ArrayList<>();
-        all.add(new Sheet.Brief(plan, variants, date));
+        all.add(new BriefSheet(plan, variants, date));
         all.add(sheets.survey());
         if (!plan.boxes().isEmpty()) {
             all.add(sheets.planView());
         }
-        all.add(new Sheet.Shopping(plan));
+        all.add(new ShoppingSheet(plan));
         if (!plan.cutting().boards().isEmpty()) {
-            all.add(new Sheet.SetUpCards(plan));
+            all.add(new SetUpSheet(plan));
             all.add(sheets.cuttingSheet());
         }
         if (!plan.boxes().isEmpty()) {
@@ -84,13 +87,13 @@ public final class SheetList {
     }
 
     private Sheet survey() {
-        return new Sheet.SurveySheet(plan, SurveyDrawing.draw(plan, paper.roomWidthMm(false), 80));
+        return new SurveySheet(plan, SurveyDrawing.draw(plan, paper.roomWidthMm(false), 80));
     }
 
     private Sheet planView() {
         double width = paper.roomWidthMm(true);
         double height = paper.roomHeightMm(true);
-        return new Sheet.PlanView(
+        return new PlanSheet(
                 plan, PlanDrawing.draw(plan, width, height - 8), ElevationDrawing.all(plan, width, height / 2 - 4));
     }
 
@@ -98,13 +101,13 @@ public final class SheetList {
         List<Drawing> drawings = TemplateAngles.of(plan).stream()
                 .map(t -> t.draw(units, paper.roomWidthMm(false)))
                 .toList();
-        return drawings.isEmpty() ? Optional.empty() : Optional.of(new Sheet.AngleTemplates(drawings));
+        return drawings.isEmpty() ? Optional.empty() : Optional.of(new AngleSheet(drawings));
     }
 
     private Sheet pegs(PegList list) {
         List<PegString> strings =
                 PegString.of(list, plan.boxes().stream().map(Box::plan).toList());
-        return new Sheet.Pegs(list, strings, PegDrawing.draw(plan, list, strings, paper.roomWidthMm(false), 110));
+        return new PegSheet(list, strings, PegDrawing.draw(plan, list, strings, paper.roomWidthMm(false), 110));
     }
 
     private Sheet boxSheet(List<Box> alike) {
@@ -116,7 +119,7 @@ public final class SheetList {
                 .toList();
         Map<String, SectionNote> sections = new TreeMap<>();
         plan.garden().sections().forEach(s -> sections.put(s.name(), s));
-        return new Sheet.BoxSheet(alike, layers, wide, sections);
+        return new BoxSheet(alike, layers, wide, sections);
     }
 
     /** Boxes alike in their pieces may differ in what stands behind them: the weakest speaks for all. */
@@ -125,7 +128,7 @@ public final class SheetList {
         return plan.strengthReports().stream()
                 .filter(report -> names.contains(report.box()))
                 .min(WEAKEST)
-                .map(report -> new Sheet.StrengthSheet(
+                .map(report -> new StrengthSheet(
                         alike,
                         report,
                         BowDrawing.all(
@@ -137,7 +140,7 @@ public final class SheetList {
         return plan.strengthReports().stream()
                 .filter(report -> !report.checks().isEmpty() || !report.taken().isEmpty())
                 .min(WEAKEST)
-                .map(report -> new Sheet.StrengthSteps(
+                .map(report -> new StrengthStepsSheet(
                         report,
                         plan.strengthReports().stream()
                                 .flatMap(r -> r.taken().stream())
@@ -162,7 +165,7 @@ public final class SheetList {
                                 lengths,
                                 paper.roomWidthMm(false))))
                 .toList();
-        return new Sheet.CuttingSheet(boards, plan);
+        return new CuttingSheet(boards, plan);
     }
 
     private static List<String> names(List<CuttingPlan.BoardCuts> alike) {

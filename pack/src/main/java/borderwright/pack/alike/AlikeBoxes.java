@@ -1,4 +1,4 @@
-package borderwright.pack.pages;
+package borderwright.pack.alike;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Map;
 
 /** Puts boxes together whose pieces are all the same, so that sixty like boxes are explained once. */
-final class AlikeBoxes {
+public final class AlikeBoxes {
     private AlikeBoxes() {}
 
     /** Groups in the order of their first boxes. */
-    static List<List<Box>> group(List<Box> boxes) {
+    public static List<List<Box>> group(List<Box> boxes) {
         Map<String, List<Box>> groups = new LinkedHashMap<>();
         for (Box box : boxes) {
             groups.computeIfAbsent(signature(box), k -> new ArrayList<>()).add(box);

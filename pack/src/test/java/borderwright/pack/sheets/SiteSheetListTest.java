@@ -1,4 +1,4 @@
-package borderwright.pack.pages;
+package borderwright.pack.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,6 +7,9 @@ import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.SamplePlan;
+import borderwright.pack.alike.PartLabels;
+import borderwright.pack.figures.PrintedFigures;
+import borderwright.pack.pages.PackPages;
 import borderwright.pack.paper.PaperSize;
 import java.io.IOException;
 import java.util.List;
@@ -91,7 +94,7 @@ class SiteSheetListTest {
                 .toList();
         assertThat(walls).isNotEmpty();
         many.cutting().setUps().forEach(setUp -> {
-            List<String> lines = PartLabels.said(setUp.labels());
+            List<String> lines = PartLabels.inShort(setUp.labels());
             lines.forEach(line -> assertThat(text).contains(line));
             assertThat(text).contains(setUp.labels().size() + " pieces");
         });
@@ -99,7 +102,7 @@ class SiteSheetListTest {
 
     @Test
     void partsOfManyPlantersAreSaidWithEachPlanterOnce() {
-        assertThat(PartLabels.said(List.of("N1-1a", "N2-1a", "N3-1a", "N10-1a", "N2-1c", "N1-1c", "N3-1c", "S4-T1")))
+        assertThat(PartLabels.inShort(List.of("N1-1a", "N2-1a", "N3-1a", "N10-1a", "N2-1c", "N1-1c", "N3-1c", "S4-T1")))
                 .containsExactly("1a, 1c of N1 to N3", "1a of N10", "T1 of S4");
     }
 }

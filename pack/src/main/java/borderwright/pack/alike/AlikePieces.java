@@ -1,7 +1,7 @@
-package borderwright.pack.pages;
+package borderwright.pack.alike;
 
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.pack.drawings.Words;
+import borderwright.pack.figures.PartWords;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -9,11 +9,11 @@ import java.util.List;
 import java.util.Map;
 
 /** Puts pieces together that differ in nothing but their label and place, so that they share a row of a table. */
-final class AlikePieces {
+public final class AlikePieces {
     private AlikePieces() {}
 
     /** Groups in the order of their first pieces. */
-    static List<List<Piece>> group(List<Piece> pieces) {
+    public static List<List<Piece>> group(List<Piece> pieces) {
         Map<String, List<Piece>> groups = new LinkedHashMap<>();
         for (Piece piece : pieces) {
             groups.computeIfAbsent(signature(piece), k -> new ArrayList<>()).add(piece);
@@ -22,7 +22,7 @@ final class AlikePieces {
     }
 
     /** All that a row of the piece table says; which face goes out is said apart. */
-    static String signature(Piece piece) {
+    public static String signature(Piece piece) {
         return String.join(
                 "|",
                 piece.role().name(),
@@ -39,7 +39,7 @@ final class AlikePieces {
     }
 
     /** Which face of each piece goes out, a sentence for each different one. */
-    static List<String> faces(List<Piece> pieces) {
+    public static List<String> faces(List<Piece> pieces) {
         Map<Piece.Role, Map<String, List<String>>> byRole = new EnumMap<>(Piece.Role.class);
         for (Piece piece : pieces) {
             byRole.computeIfAbsent(piece.role(), k -> new LinkedHashMap<>())
@@ -49,7 +49,7 @@ final class AlikePieces {
         List<String> sentences = new ArrayList<>();
         byRole.forEach((role, faces) -> faces.forEach((face, labels) -> {
             String which = faces.size() == 1 ? "" : " " + String.join(", ", labels);
-            sentences.add(Words.role(role) + which + ": " + face + ".");
+            sentences.add(PartWords.role(role) + which + ": " + face + ".");
         }));
         return sentences;
     }

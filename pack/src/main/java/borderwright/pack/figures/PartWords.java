@@ -1,4 +1,4 @@
-package borderwright.pack.drawings;
+package borderwright.pack.figures;
 
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
@@ -6,8 +6,8 @@ import borderwright.engine.garden.vocabulary.EdgeKind;
 import java.util.Locale;
 
 /** Names of things, the same on drawings and in tables. */
-public final class Words {
-    private Words() {}
+public final class PartWords {
+    private PartWords() {}
 
     public static String edge(EdgeKind kind) {
         return kind == EdgeKind.OPEN ? "open ground" : kind.name().toLowerCase(Locale.ROOT);

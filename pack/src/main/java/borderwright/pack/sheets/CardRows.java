@@ -1,4 +1,4 @@
-package borderwright.pack.pages;
+package borderwright.pack.sheets;
 
 import borderwright.engine.cutting.CuttingPlan;
 import java.util.ArrayList;

@@ -1,0 +1,91 @@
+package borderwright.pack.sheets;
+
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.EndCut;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.filling.Filling;
+import borderwright.engine.filling.Weights;
+import borderwright.engine.garden.SectionNote;
+import borderwright.pack.alike.Alike;
+import borderwright.pack.alike.AlikePieces;
+import borderwright.pack.alike.PieceGroup;
+import borderwright.pack.figures.PartWords;
+import borderwright.pack.figures.PrintedFigures;
+import borderwright.pack.paper.Drawing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Boxes that are all alike: their layers and their pieces.
+ *
+ * @param alike the boxes, the first stands for all
+ * @param layers one drawing for each layer
+ * @param wide whether the box is so long that it needs the long side of the paper
+ */
+public record BoxSheet(List<Box> alike, List<Drawing> layers, boolean wide, Map<String, SectionNote> sections)
+        implements Sheet {
+    public BoxSheet {
+        alike = List.copyOf(alike);
+        layers = List.copyOf(layers);
+    }
+
+    @Override
+    public String title() {
+        return alike.size() == 1
+                ? "Box " + first().plan().name()
+                : alike.size() + " boxes like " + first().plan().name();
+    }
+
+    public Box first() {
+        return alike.get(0);
+    }
+
+    /** Names of all of them, in short. */
+    public String names() {
+        return Alike.inShort(alike.stream().map(box -> box.plan().name()).toList());
+    }
+
+    /** What a piece weighs as it arrives, and who should lift it where that is more than one person's. */
+    public String weight(Piece piece, PrintedFigures f) {
+        double kg = Weights.pieceKg(piece, sections);
+        return kg == 0 ? "" : f.pieceWeight(kg) + (kg > Filling.LIFT_KG ? ", two people" : "");
+    }
+
+    /** Pieces of the first box by what they do. */
+    public List<PieceGroup> pieces() {
+        return PieceGroup.of(first().pieces());
+    }
+
+    /** Which face of each piece goes out. */
+    public List<String> faces() {
+        return AlikePieces.faces(first().pieces());
+    }
+
+    /** An end cut in a few words; its angle is from square, and which end it is stands at the head of its column. */
+    public String cut(Piece piece, EndCut cut, PrintedFigures f) {
+        if (cut.isSquare()) {
+            return "square";
+        }
+        boolean bevel = cut.tiltDeg() > 0;
+        return (bevel ? "bevel " + f.degrees(cut.tiltDeg()) : "mitre " + f.degrees(cut.fenceDeg())) + ", long point "
+                + PartWords.longPoint(piece.role(), cut.longPoint()) + ", short point " + f.length(cut.offsetMm())
+                + " back";
+    }
+
+    /** What else is to be known of a piece. */
+    public String pieceNotes(Piece piece, PrintedFigures f) {
+        List<String> notes = new ArrayList<>();
+        if (piece.rip() != null) {
+            notes.add("rip along: " + piece.rip().words());
+        }
+        for (Piece.Notch notch : piece.notches()) {
+            notes.add("notch " + f.piece(notch.width()) + " wide, " + f.piece(notch.depth()) + " deep, "
+                    + f.piece(notch.fromLeft()) + " from the left, from " + notch.edge());
+        }
+        if (piece.touchesGround()) {
+            notes.add("touches the ground");
+        }
+        return String.join("; ", notes);
+    }
+}

@@ -1,0 +1,58 @@
+package borderwright.pack.sheets;
+
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.layout.plan.SidePlan;
+import borderwright.engine.plan.Plan;
+import borderwright.pack.alike.Alike;
+import borderwright.pack.figures.PrintedFigures;
+import borderwright.pack.paper.Drawing;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The whole garden from above.
+ *
+ * @param plan the plan
+ * @param drawing plan drawing
+ * @param fronts one elevation for each front
+ */
+public record PlanSheet(Plan plan, Drawing drawing, List<Drawing> fronts) implements Sheet {
+    public PlanSheet {
+        fronts = List.copyOf(fronts);
+    }
+
+    @Override
+    public String title() {
+        return "Plan and fronts";
+    }
+
+    /** Boxes of which the table says the same. */
+    public List<Alike<Box>> boxes(PrintedFigures f) {
+        return Alike.group(
+                plan.boxes(),
+                box -> box.plan().name(),
+                box -> fronts(box, f)
+                        + f.length(box.plan().heightMm())
+                        + f.length(box.plan().bedMm())
+                        + f.length(box.soilDepthMm())
+                        + f.length(box.plan().platformMm())
+                        + box.plan().capped()
+                        + (box.plan().planters().size() > 1 ? box.plan().name() : ""));
+    }
+
+    @Override
+    public boolean wide() {
+        return true;
+    }
+
+    /** Lengths of a box's fronts. */
+    public String fronts(Box box, PrintedFigures f) {
+        List<String> fronts = new ArrayList<>();
+        for (int i = 0; i < box.plan().sides().size(); i++) {
+            if (box.plan().sides().get(i).role() == SidePlan.Role.FRONT) {
+                fronts.add(f.length(box.plan().outline().sideMm(i)));
+            }
+        }
+        return String.join(" + ", fronts);
+    }
+}

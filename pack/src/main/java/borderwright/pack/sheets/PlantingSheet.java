@@ -1,0 +1,65 @@
+package borderwright.pack.sheets;
+
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.plan.Plan;
+import borderwright.engine.planting.CropFit;
+import borderwright.engine.planting.PlantingPlan;
+import borderwright.pack.alike.Alike;
+import borderwright.pack.figures.PrintedFigures;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What can grow where.
+ *
+ * @param plan the plan
+ */
+public record PlantingSheet(Plan plan) implements Sheet {
+    @Override
+    public String title() {
+        return "Planting sheet";
+    }
+
+    public String names(PlantingPlan.Depth depth) {
+        return Alike.inShort(depth.planters());
+    }
+
+    public String month(int month) {
+        return Month.of(month).getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+    }
+
+    /** What a planter of that depth is for a crop, in words. */
+    public String verdict(CropFit fit) {
+        return switch (fit.verdict()) {
+            case ROOMY -> "room as in open ground";
+            case ENOUGH -> "enough, watered often";
+            case TOO_SHALLOW -> "too shallow";
+        };
+    }
+
+    /** A watering in litres for each square metre; with imperial units as a depth of rain. */
+    public String water(CropFit fit, PrintedFigures f) {
+        return f.units() == UnitSystem.IMPERIAL
+                ? f.length(fit.watering().readyMm()) + " of rain"
+                : f.decimal(fit.watering().readyMm(), 0) + " litres/m2";
+    }
+
+    /** Planters with the same hours of sun. */
+    public List<Alike<PlantingPlan.Sun>> sun(PrintedFigures f) {
+        return Alike.group(plan.site().planting().sun(), PlantingPlan.Sun::planter, s -> {
+            StringBuilder out = new StringBuilder(f.decimal(s.meanHours(), 1));
+            s.months().forEach(m -> out.append('|').append(f.decimal(m.hours(), 1)));
+            return out.toString();
+        });
+    }
+
+    /** Boxes with the same rim. */
+    public List<Alike<PlantingPlan.Rim>> rims(PrintedFigures f) {
+        return Alike.group(
+                plan.site().planting().rims(),
+                PlantingPlan.Rim::box,
+                r -> f.roughLength(r.leastMm()) + f.roughLength(r.mostMm()) + r.suits());
+    }
+}

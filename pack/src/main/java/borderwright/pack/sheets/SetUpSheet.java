@@ -1,0 +1,73 @@
+package borderwright.pack.sheets;
+
+import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.plan.Plan;
+import borderwright.pack.alike.PartLabels;
+import borderwright.pack.figures.PrintedFigures;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One card for each saw set-up.
+ *
+ * @param plan the plan
+ */
+public record SetUpSheet(Plan plan) implements Sheet {
+    @Override
+    public String title() {
+        return "Saw set-up cards";
+    }
+
+    /** Cards side by side, in the order of work. */
+    public List<List<CuttingPlan.SetUp>> rows() {
+        return CardRows.of(plan.cutting().setUps());
+    }
+
+    /** Whether a row holds one card across the whole page. */
+    public boolean isWide(List<CuttingPlan.SetUp> row) {
+        return CardRows.isWide(row);
+    }
+
+    /** Whether a card counts its pieces instead of naming each. */
+    public boolean counts(CuttingPlan.SetUp setUp) {
+        return PartLabels.areMany(setUp.labels());
+    }
+
+    /** What a card's pieces are, in short; where they are marked by hand with the length of each. */
+    public List<String> parts(CuttingPlan.SetUp setUp, PrintedFigures f) {
+        if (setUp.stop().ticks() > 0) {
+            return PartLabels.inShort(setUp.labels());
+        }
+        Map<String, List<String>> byLength = new LinkedHashMap<>();
+        setUp.labels()
+                .forEach(label -> byLength.computeIfAbsent(length(label, f), k -> new ArrayList<>())
+                        .add(label));
+        List<String> lines = new ArrayList<>();
+        byLength.forEach((length, labels) -> lines.add(length + ": " + String.join("; ", PartLabels.inShort(labels))));
+        return lines;
+    }
+
+    /** The length at which a piece is cut, long point to long point; empty for one that no board gives. */
+    public String length(String label, PrintedFigures f) {
+        return plan.cutting().boards().stream()
+                .flatMap(board -> board.cuts().stream())
+                .filter(cut -> cut.label().equals(label))
+                .map(cut -> f.piece(cut.length()))
+                .findFirst()
+                .orElse("");
+    }
+
+    /** Marks to tick while cutting, at even steps up to all: no more than fit on a line or two. */
+    public List<Integer> tally(CuttingPlan.SetUp setUp) {
+        List<Integer> tally = new ArrayList<>();
+        int all = setUp.labels().size();
+        int step = all > 300 ? 50 : all > 120 ? 20 : 10;
+        for (int count = step; count < all; count += step) {
+            tally.add(count);
+        }
+        tally.add(all);
+        return tally;
+    }
+}

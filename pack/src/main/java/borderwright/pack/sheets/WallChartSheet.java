@@ -1,0 +1,41 @@
+package borderwright.pack.sheets;
+
+import borderwright.engine.plan.Plan;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Every planter with boxes to tick, for the wall of the workshop.
+ *
+ * @param plan the plan
+ */
+public record WallChartSheet(Plan plan) implements Sheet {
+    @Override
+    public String title() {
+        return "Wall chart";
+    }
+
+    /** The steps that each planter goes through. */
+    public List<String> steps() {
+        List<String> steps = new ArrayList<>();
+        boolean hard = plan.garden().groundOrHabit().surfaceOrHabit().isHard();
+        steps.add("pegs");
+        steps.add(hard ? "feet" : "dug");
+        if (!hard && plan.site().ground().gravelM3() > 0) {
+            steps.add("gravel");
+        }
+        steps.add("cut");
+        if (plan.site().filling().finish().coats() > 0) {
+            steps.add("brushed");
+        }
+        steps.add("gaps measured");
+        steps.add("built");
+        steps.add("ties in");
+        if (plan.site().filling().liner().isPresent()) {
+            steps.add("lined");
+        }
+        steps.add("filled");
+        steps.add("planted");
+        return steps;
+    }
+}

@@ -1,0 +1,18 @@
+/**
+ * The sheets of the pack: one class for each, with what its page template needs.
+ *
+ * <p><b>Settles</b> which sheets a plan has, in which order, and what each shows.
+ *
+ * <p><b>Takes</b> a plan and the paper; <b>gives</b> {@link borderwright.pack.sheets.Sheet}s, whose names are those of their
+ * templates in {@code src/main/jte}.
+ *
+ * <p><b>Units.</b> As in the plan; figures are written by {@link borderwright.pack.figures.PrintedFigures}.
+ *
+ * <p><b>Does not</b> compute a quantity: every figure is a result of the engine.
+ *
+ * <p><b>Start reading</b> at {@link borderwright.pack.sheets.SheetList}.
+ */
+@NullMarked
+package borderwright.pack.sheets;
+
+import org.jspecify.annotations.NullMarked;
