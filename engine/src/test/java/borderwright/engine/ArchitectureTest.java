@@ -3,6 +3,14 @@ package borderwright.engine;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
+import borderwright.engine.buying.Shopper;
+import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.cutting.PlaneVerifier;
+import borderwright.engine.plan.Planner;
+import borderwright.engine.stock.CutVerifier;
+import borderwright.engine.stock.Packing;
+import borderwright.engine.stock.StockCase;
+import borderwright.engine.stock.row.CuttingJob;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
@@ -112,6 +120,23 @@ class ArchitectureTest {
         noClasses().should().callMethod(java.util.Locale.class, "getDefault").check(engine);
         noClasses().should().callMethod(Math.class, "random").check(engine);
         noClasses().should().callConstructor(java.util.Random.class).check(engine);
+    }
+
+    /** What is planned or bought passes a check that shares no code with the search before anyone sees it. */
+    @Test
+    void everyPlanIsVerified() {
+        classes()
+                .that()
+                .areAssignableTo(Planner.class)
+                .should()
+                .callMethod(PlaneVerifier.class, "verified", CuttingJob.class, CuttingPlan.class)
+                .check(engine);
+        classes()
+                .that()
+                .areAssignableTo(Shopper.class)
+                .should()
+                .callMethod(CutVerifier.class, "verified", StockCase.class, Packing.class)
+                .check(engine);
     }
 
     private static int room(JavaClass javaClass) {

@@ -1,5 +1,6 @@
 package borderwright.engine.buying;
 
+import borderwright.engine.buying.list.LaidBoard;
 import borderwright.engine.buying.list.Progress;
 import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.buying.list.ShoppingProblem;
@@ -9,6 +10,9 @@ import borderwright.engine.buying.suppliers.CaseSearch;
 import borderwright.engine.buying.suppliers.Purchase;
 import borderwright.engine.buying.suppliers.ShoppingCase;
 import borderwright.engine.effort.Budget;
+import borderwright.engine.measure.Length;
+import borderwright.engine.problem.FailedCheckException;
+import borderwright.engine.stock.CutVerifier;
 import borderwright.engine.stock.Demand;
 import borderwright.engine.stock.Packing;
 import java.math.BigDecimal;
@@ -63,15 +67,33 @@ public final class Shopper {
         long bound = Math.min(best.cost, search.bound());
         List<ShoppingAnswer.Alternative> alternatives = search.alternatives();
         AnswerWriter writer = new AnswerWriter(shopping, best);
+        List<LaidBoard> boards = writer.boards();
+        check(shopping, best, boards);
         return new ShoppingAnswer(
                 ShoppingAnswer.Status.FOUND,
                 best.cost,
                 bound,
                 writer.orders(),
-                writer.boards(),
+                boards,
                 shopping.unpriced,
                 alternatives,
                 List.of());
+    }
+
+    /** Refuses a basket that does not give every piece from the boards that it names: the search must have gone wrong. */
+    private static void check(ShoppingCase shopping, Purchase best, List<LaidBoard> boards) {
+        for (int s = 0; s < shopping.sections.size(); s++) {
+            CutVerifier.verified(shopping.sections.get(s).stock, best.packing(s));
+        }
+        for (LaidBoard board : boards) {
+            List<Long> lengths = board.pieces().stream()
+                    .map(LaidBoard.LaidPiece::lengthTicks)
+                    .toList();
+            FailedCheckException.refuse(
+                    "A board of " + board.section(),
+                    CutVerifier.faultsOfBoard(
+                            board.lengthTicks(), board.trimTicks(), shopping.problem.kerfTicks(), lengths));
+        }
     }
 
     private static ShoppingAnswer without(ShoppingAnswer.Status status, ShoppingCase shopping, List<String> reasons) {
@@ -114,7 +136,7 @@ public final class Shopper {
 
     private static String mm(long ticks) {
         return BigDecimal.valueOf(ticks)
-                        .divide(BigDecimal.valueOf(320))
+                        .divide(BigDecimal.valueOf(Length.TICKS_PER_MM))
                         .stripTrailingZeros()
                         .toPlainString()
                 + " mm";

@@ -4,6 +4,8 @@ import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
+import borderwright.engine.measure.Length;
+import borderwright.engine.problem.FailedCheckException;
 import borderwright.engine.stock.row.BoardInHand;
 import borderwright.engine.stock.row.CuttingJob;
 import java.util.ArrayList;
@@ -24,7 +26,7 @@ import java.util.Set;
  */
 public final class PlaneVerifier {
     /** A hundredth of a tick: planes are real numbers, positions whole ticks. */
-    private static final double ROUNDING_MM = 0.01 / 320;
+    private static final double ROUNDING_MM = 0.01 / Length.TICKS_PER_MM;
     /** A shared cut may miss one of its ends by no more than this at any edge. */
     private static final double SHARED_MM = 0.02;
 
@@ -43,6 +45,16 @@ public final class PlaneVerifier {
         this.kerfMm = widest;
     }
 
+    /**
+     * A plan that has no faults.
+     *
+     * @throws FailedCheckException when it has
+     */
+    public static CuttingPlan verified(CuttingJob job, CuttingPlan plan) {
+        FailedCheckException.refuse("The cutting plan", faults(job, plan));
+        return plan;
+    }
+
     /** All that is wrong with a plan; empty when it is right. */
     public static List<String> faults(CuttingJob job, CuttingPlan plan) {
         PlaneVerifier verifier = new PlaneVerifier(job, plan);
@@ -51,16 +63,16 @@ public final class PlaneVerifier {
     }
 
     /** Where a plane meets the four long edges of its board, mm from the board's left end. */
-    private record Edges(List<Double> atMm) {
-        private static final List<int[]> CORNERS =
-                List.of(new int[] {-1, -1}, new int[] {-1, 1}, new int[] {1, -1}, new int[] {1, 1});
+    private static final class Edges {
+        private final double[] atMm = new double[4];
 
-        static Edges of(double middleMm, double slopeY, double slopeZ, SectionNote bar) {
-            return new Edges(CORNERS.stream()
-                    .map(c -> middleMm
-                            + c[0] * bar.width().mm() / 2 * slopeY
-                            + c[1] * bar.thickness().mm() / 2 * slopeZ)
-                    .toList());
+        Edges(double middleMm, double slopeY, double slopeZ, SectionNote bar) {
+            double byY = bar.width().mm() / 2 * slopeY;
+            double byZ = bar.thickness().mm() / 2 * slopeZ;
+            atMm[0] = middleMm - byY - byZ;
+            atMm[1] = middleMm - byY + byZ;
+            atMm[2] = middleMm + byY - byZ;
+            atMm[3] = middleMm + byY + byZ;
         }
     }
 
@@ -158,7 +170,7 @@ public final class PlaneVerifier {
                     int z = (cut.turned() ? -1 : 1) * face;
                     double half =
                             bar.width().mm() / 2 * perWidth + bar.thickness().mm() / 2 * perThickness;
-                    planes.add(Edges.of(
+                    planes.add(new Edges(
                             longMm + inwards * half, -inwards * y * perWidth, -inwards * z * perThickness, bar));
                 }
             }
@@ -216,8 +228,7 @@ public final class PlaneVerifier {
     private void checkShared(String board, Placed before, Placed after) {
         double needMm = kerfMm * Math.max(before.rightKerfMm, after.leftKerfMm);
         for (int c = 0; c < 4; c++) {
-            double gap =
-                    after.left.get(0).atMm.get(c) - before.right.get(0).atMm.get(c);
+            double gap = after.left.get(0).atMm[c] - before.right.get(0).atMm[c];
             if (Math.abs(gap - needMm) > SHARED_MM) {
                 faults.add(board + " " + before.label + " and " + after.label + " cannot share a cut: " + gap
                         + " mm apart at an edge, the cut takes " + needMm);
@@ -257,7 +268,7 @@ public final class PlaneVerifier {
         for (Edges a : right) {
             for (Edges b : left) {
                 for (int c = 0; c < 4; c++) {
-                    least = Math.min(least, b.atMm.get(c) - a.atMm.get(c));
+                    least = Math.min(least, b.atMm[c] - a.atMm[c]);
                 }
             }
         }

@@ -14,6 +14,7 @@ import borderwright.engine.buying.why.Explanation;
 import borderwright.engine.cutting.BasketBoards;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.cutting.CuttingPlanner;
+import borderwright.engine.cutting.PlaneVerifier;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundWish;
@@ -164,9 +165,9 @@ public final class Planner {
         Explanation why = variant
                 ? Explanation.NONE
                 : Explainer.explain(held.full(), bought.bare(), answer, Budget.ofUnits(EXPLAINING_WORK));
-        CuttingPlan cutting = CuttingPlanner.plan(
-                        job(BasketBoards.of(answer, garden.cuttingOrHabit().trimOrHabit()), here.open()), budget)
-                .after(here.done());
+        CuttingJob job = job(BasketBoards.of(answer, garden.cuttingOrHabit().trimOrHabit()), here.open());
+        CuttingPlan cutting =
+                PlaneVerifier.verified(job, CuttingPlanner.plan(job, budget)).after(here.done());
         PlanTotals totals = new PlanTotals(garden, layout, pieces, site, cutting);
         Plan.Totals sums = totals.of(answer.cost() - answer.counted());
         List<Problem> unmet = new Shortfalls(garden, taught, format)

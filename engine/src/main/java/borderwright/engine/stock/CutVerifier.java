@@ -1,5 +1,6 @@
 package borderwright.engine.stock;
 
+import borderwright.engine.problem.FailedCheckException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -35,6 +36,16 @@ public final class CutVerifier {
             faults.add("pieces end at " + at + " ticks, the board at " + (boardTicks - trimTicks));
         }
         return faults;
+    }
+
+    /**
+     * A packing that has no faults.
+     *
+     * @throws FailedCheckException when it has
+     */
+    public static Packing verified(StockCase stock, Packing packing) {
+        FailedCheckException.refuse("A packing of boards", faults(stock, packing));
+        return packing;
     }
 
     /** Faults of a packing against its case; empty when every piece is cut and no board is over-used. */

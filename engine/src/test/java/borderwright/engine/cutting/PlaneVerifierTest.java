@@ -1,6 +1,7 @@
 package borderwright.engine.cutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
@@ -9,6 +10,7 @@ import borderwright.engine.garden.SawNote;
 import borderwright.engine.garden.SectionNote;
 import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Length;
+import borderwright.engine.problem.FailedCheckException;
 import borderwright.engine.stock.row.BoardInHand;
 import borderwright.engine.stock.row.CuttingJob;
 import java.util.ArrayList;
@@ -36,13 +38,21 @@ class PlaneVerifierTest {
     /** Two pieces of 500 mm, the second starting {@code gapMm} after the long point of the first. */
     private static List<String> faults(
             Piece a, Piece b, double gapMm, boolean turned, boolean swapped, boolean shares, double boardMm) {
+        return PlaneVerifier.faults(job(a, b, boardMm), plan(a, b, gapMm, turned, swapped, shares, boardMm));
+    }
+
+    private static CuttingJob job(Piece a, Piece b, double boardMm) {
         BoardInHand board = new BoardInHand("B01", "bar", Length.ofMm(boardMm), "A", false, Length.ZERO, List.of());
-        CuttingJob job = new CuttingJob(
+        return new CuttingJob(
                 List.of(board),
                 List.of(a, b),
                 List.of(BAR),
                 List.of(SAW),
                 new CuttingRules(Length.ZERO, null, null, null, null, null));
+    }
+
+    private static CuttingPlan plan(
+            Piece a, Piece b, double gapMm, boolean turned, boolean swapped, boolean shares, double boardMm) {
         List<CuttingPlan.SetUp> setUps = new ArrayList<>();
         EndCut last = swapped ? b.left() : b.right();
         setUps.add(new CuttingPlan.SetUp(
@@ -52,14 +62,13 @@ class PlaneVerifierTest {
         List<CuttingPlan.Cut> cuts = List.of(
                 new CuttingPlan.Cut("a", Length.ZERO, a.length(), 0, false, false, false, any, any),
                 new CuttingPlan.Cut("b", Length.ofMm(500 + gapMm), b.length(), 1, turned, swapped, shares, any, any));
-        CuttingPlan plan = new CuttingPlan(
+        return new CuttingPlan(
                 List.of(new CuttingPlan.BoardCuts(
-                        "B01", "bar", board.length(), "A", false, Length.ZERO, cuts, Length.ZERO, false)),
+                        "B01", "bar", Length.ofMm(boardMm), "A", false, Length.ZERO, cuts, Length.ZERO, false)),
                 setUps,
                 List.of(),
                 List.of(),
                 List.of());
-        return PlaneVerifier.faults(job, plan);
     }
 
     @Test
@@ -106,5 +115,17 @@ class PlaneVerifierTest {
         double need = 2 / (Math.cos(Math.PI / 6) * Math.cos(Math.PI / 6));
         assertThat(faults(a, b, need + 0.005, false, false, false, 1100)).isEmpty();
         assertThat(faults(a, b, need - 0.01, false, false, false, 1100)).hasSize(1);
+    }
+
+    @Test
+    void aBrokenPlanIsRefusedAndARightOneGivenBack() {
+        Piece a = piece("a", SQUARE, SQUARE);
+        Piece b = piece("b", SQUARE, SQUARE);
+        CuttingPlan right = plan(a, b, 2, false, false, false, 1002);
+        assertThat(PlaneVerifier.verified(job(a, b, 1002), right)).isSameAs(right);
+        CuttingPlan broken = plan(a, b, 1.9, false, false, false, 1002);
+        assertThatThrownBy(() -> PlaneVerifier.verified(job(a, b, 1002), broken))
+                .isInstanceOf(FailedCheckException.class)
+                .hasMessageContaining("B01 a and b");
     }
 }

@@ -39,6 +39,11 @@ public final class Purchase {
         this.cost = Math.addExact(sum, counted(shopping, packings, packs));
     }
 
+    /** How the boards of a section are cut. */
+    public Packing packing(int s) {
+        return packings.get(s);
+    }
+
     private @Nullable DeliveryOption cheapestWay(ShoppingCase shopping, int k) {
         DeliveryOption best = null;
         for (DeliveryOption way : shopping.ways.of(k)) {
