@@ -4,6 +4,7 @@ import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.calendar.BuildCalendar;
 import borderwright.pack.drawings.PlanDrawing;
+import borderwright.pack.language.Language;
 import borderwright.pack.pages.PackPages;
 import borderwright.pack.paper.PaperSize;
 import borderwright.pack.paper.SvgWriter;
@@ -44,7 +45,9 @@ public final class PackWriter {
 
     private static Map<String, byte[]> others(Plan plan) {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put("plan.json", PlanJson.write(plan));
+        files.put(
+                "plan.json",
+                PlanJson.write(plan, Language.english().in(plan.garden().unitsOrMetric())));
         files.put("cutting.csv", PlanTables.cutting(plan));
         files.put("shopping.csv", PlanTables.shopping(plan));
         if (!plan.work().days().isEmpty()) {

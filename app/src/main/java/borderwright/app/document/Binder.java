@@ -7,7 +7,7 @@ import borderwright.app.document.DocNode.Refused;
 import borderwright.app.document.DocNode.Scalar;
 import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.measure.Length;
-import borderwright.engine.problem.NearestName;
+import borderwright.engine.spelling.NearestName;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;

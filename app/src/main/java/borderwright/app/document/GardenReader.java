@@ -4,7 +4,9 @@ import borderwright.app.document.DocNode.Fields;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GardenChecks;
 import borderwright.engine.garden.GardenDocument;
+import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
+import borderwright.pack.language.Language;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
@@ -75,7 +77,11 @@ public final class GardenReader {
             for (Problem problem : GardenChecks.check(garden)) {
                 if (!binder.isDoubtful(problem.where())) {
                     Place place = binder.place(problem.where());
-                    faults.add(place, problem.code(), problem.what(), problem.right());
+                    faults.add(
+                            place,
+                            problem.code(),
+                            problem.what(Language.english().in(UnitSystem.METRIC)),
+                            problem.right(Language.english().in(UnitSystem.METRIC)));
                 }
             }
         }

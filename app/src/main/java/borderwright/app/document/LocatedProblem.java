@@ -1,6 +1,8 @@
 package borderwright.app.document;
 
+import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
+import borderwright.pack.language.Language;
 import java.util.Comparator;
 
 /**
@@ -24,6 +26,7 @@ public record LocatedProblem(int line, int column, Problem problem) {
     /** One line for a person: {@code FILE:LINE:COLUMN: FIELD: what is wrong. What would be right.} */
     public String print(String file) {
         String field = problem.where().isEmpty() ? "" : problem.where() + ": ";
-        return file + ":" + line + ":" + column + ": " + field + problem.sentence();
+        return file + ":" + line + ":" + column + ": " + field
+                + problem.sentence(Language.english().in(UnitSystem.METRIC));
     }
 }

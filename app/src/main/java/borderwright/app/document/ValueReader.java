@@ -8,7 +8,7 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthText;
 import borderwright.engine.measure.Parsed;
 import borderwright.engine.measure.UnitSystem;
-import borderwright.engine.problem.NearestName;
+import borderwright.engine.spelling.NearestName;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;

@@ -7,8 +7,10 @@ import borderwright.app.document.DocNode.Refused;
 import borderwright.app.document.DocNode.Scalar;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GardenDocument.Variant;
-import borderwright.engine.problem.NearestName;
+import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
+import borderwright.engine.spelling.NearestName;
+import borderwright.pack.language.Language;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -138,7 +140,7 @@ final class VariantReader {
                         problem.code(),
                         changes.place().path(),
                         "With these changes `" + problem.where() + "` in line " + fault.line() + " is at fault: "
-                                + problem.what(),
-                        problem.right()));
+                                + problem.what(Language.english().in(UnitSystem.METRIC)),
+                        problem.right(Language.english().in(UnitSystem.METRIC))));
     }
 }

@@ -8,6 +8,7 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthText;
 import borderwright.engine.measure.Parsed;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.pack.language.Language;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -86,7 +87,8 @@ public final class EstimateCommand implements Callable<Integer> {
         FirstEstimate estimate = EstimateMaker.estimate(wish);
         if (!estimate.problems().isEmpty()) {
             estimate.problems()
-                    .forEach(problem -> err.println("borderwright: --" + problem.where() + ": " + problem.sentence()));
+                    .forEach(problem -> err.println("borderwright: --" + problem.where() + ": "
+                            + problem.sentence(Language.english().in(UnitSystem.METRIC))));
             return ExitCode.BAD_INPUT;
         }
         print(estimate, spec.commandLine().getOut());

@@ -6,13 +6,13 @@ import borderwright.app.exit.ExitCode;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GardenDocument;
-import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.PlanAnswer;
 import borderwright.engine.plan.Planner;
 import borderwright.engine.problem.Problem;
 import borderwright.pack.PackWriter;
+import borderwright.pack.language.Language;
 import borderwright.pack.paper.PaperSize;
 import java.io.IOException;
 import java.io.InputStream;
@@ -114,7 +114,7 @@ public final class PlanCommand implements Callable<Integer> {
             return notPlanned(notPlanned.reasons());
         }
         PlanAnswer.Planned planned = (PlanAnswer.Planned) answer;
-        Comparison comparison = Comparison.of(designs, new LengthFormat(asSaid.unitsOrMetric()));
+        Comparison comparison = Comparison.of(designs);
         Map<String, byte[]> files =
                 PackWriter.write(planned.plan(), comparison, paperFor(asSaid.unitsOrMetric()), Optional.empty());
         FolderWriter.write(out, files);
@@ -136,8 +136,8 @@ public final class PlanCommand implements Callable<Integer> {
 
     private int notPlanned(List<Problem> reasons) {
         PrintWriter err = spec.commandLine().getErr();
-        reasons.forEach(reason -> err.println(
-                garden + ": " + (reason.where().isEmpty() ? "" : reason.where() + ": ") + reason.sentence()));
+        reasons.forEach(reason -> err.println(garden + ": " + (reason.where().isEmpty() ? "" : reason.where() + ": ")
+                + reason.sentence(Language.english().in(UnitSystem.METRIC))));
         err.println("borderwright: no plan could be made; nothing was written.");
         return ExitCode.NOT_MET;
     }

@@ -1,9 +1,11 @@
 package borderwright.app.plan;
 
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Sentences;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.problem.Problem;
+import borderwright.pack.language.Language;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -15,10 +17,11 @@ final class PlanReport {
 
     static void print(Plan plan, Comparison comparison, Collection<String> files, Path folder, PrintWriter out) {
         LengthFormat format = new LengthFormat(plan.garden().unitsOrMetric());
+        Sentences sentences = Language.english().in(plan.garden().unitsOrMetric());
         Plan.Totals totals = plan.totals();
         out.println(plan.garden().name());
         for (Problem shortfall : plan.shortfalls()) {
-            out.println("  ! " + shortfall.sentence());
+            out.println("  ! " + shortfall.sentence(sentences));
         }
         out.println("  strength " + plan.strength());
         out.println("  " + totals.planters() + " planters, " + totals.pieces() + " pieces, "
@@ -35,7 +38,7 @@ final class PlanReport {
         out.println("  next measure worth taking: " + plan.survey().next().what());
         if (comparison.rows().size() > 1) {
             comparison.rows().forEach(row -> out.println("  " + row(row, format)));
-            out.println("  " + comparison.sentence());
+            out.println("  " + sentences.text(comparison.conclusion()));
         }
         out.println("  written into " + folder + ": " + String.join(", ", files));
     }

@@ -1,5 +1,6 @@
 package borderwright.engine.floors;
 
+import borderwright.engine.problem.Problem;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.Money;
@@ -28,13 +29,13 @@ public record FloorOption(
         Money floor,
         double soakedKg,
         Optional<Money> basket,
-        List<String> unmet) {
+        List<Problem> unmet) {
     public FloorOption {
         unmet = List.copyOf(unmet);
     }
 
     /** The same with the whole garden's basket. */
-    public FloorOption with(Money cost, List<String> sentences) {
+    public FloorOption with(Money cost, List<Problem> problems) {
         return new FloorOption(
                 heightMm,
                 asWished,
@@ -45,7 +46,7 @@ public record FloorOption(
                 floor,
                 soakedKg,
                 Optional.of(cost),
-                sentences);
+                problems);
     }
 
     public Money total() {

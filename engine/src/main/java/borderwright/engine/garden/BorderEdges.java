@@ -1,8 +1,8 @@
 package borderwright.engine.garden;
 
 import borderwright.engine.garden.vocabulary.Names;
-import borderwright.engine.problem.NearestName;
 import borderwright.engine.problem.Problem;
+import borderwright.engine.spelling.NearestName;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

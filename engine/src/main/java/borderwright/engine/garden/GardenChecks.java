@@ -1,8 +1,8 @@
 package borderwright.engine.garden;
 
 import borderwright.engine.garden.vocabulary.NearbyKind;
-import borderwright.engine.problem.NearestName;
 import borderwright.engine.problem.Problem;
+import borderwright.engine.spelling.NearestName;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

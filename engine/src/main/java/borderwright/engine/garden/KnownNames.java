@@ -1,7 +1,7 @@
 package borderwright.engine.garden;
 
-import borderwright.engine.problem.NearestName;
 import borderwright.engine.problem.Problem;
+import borderwright.engine.spelling.NearestName;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -1,6 +1,6 @@
 package borderwright.engine.measure;
 
-import borderwright.engine.problem.NearestName;
+import borderwright.engine.spelling.NearestName;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.RoundingMode;

@@ -1,6 +1,7 @@
 package borderwright.engine.plan;
 
-import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
+import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,11 +14,11 @@ import org.joda.money.Money;
  * @param rows the garden as said first, then its variants in the order in which they were written
  * @param cheapest position in {@code rows} of the cheapest among the designs that leave the least unmet; -1 when nothing
  *     was planned
- * @param sentence what the cheapest saves, in words
+ * @param conclusion what the cheapest saves, in words
  */
-public record Comparison(List<Row> rows, int cheapest, String sentence) {
+public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
     /** Nothing to compare. */
-    public static final Comparison NONE = new Comparison(List.of(), -1, "");
+    public static final Comparison NONE = new Comparison(List.of(), -1, ComparisonMessage.NO_DESIGN_PLANNED.of());
 
     public Comparison {
         rows = List.copyOf(rows);
@@ -36,7 +37,7 @@ public record Comparison(List<Row> rows, int cheapest, String sentence) {
      * @param growingM2 area inside its walls, m2
      * @param soilM3 soil to order, m3
      * @param planters number of planters
-     * @param unmet what cannot be met or does not hold in it, a sentence each
+     * @param unmet what cannot be met or does not hold in it
      */
     public record Row(
             String name,
@@ -48,7 +49,7 @@ public record Comparison(List<Row> rows, int cheapest, String sentence) {
             double growingM2,
             double soilM3,
             int planters,
-            List<String> unmet) {
+            List<Problem> unmet) {
         public Row {
             changed = List.copyOf(changed);
             unmet = List.copyOf(unmet);
@@ -69,18 +70,18 @@ public record Comparison(List<Row> rows, int cheapest, String sentence) {
     }
 
     /** Lays designs side by side; the first is the garden as said. */
-    public static Comparison of(List<Design> designs, LengthFormat format) {
+    public static Comparison of(List<Design> designs) {
         Optional<Money> asSaid = designs.isEmpty() ? Optional.empty() : cost(designs.get(0));
         List<Row> rows = new ArrayList<>();
         for (Design design : designs) {
             rows.add(row(design, rows.isEmpty() ? Optional.empty() : asSaid));
         }
-        return ofRows(rows, format);
+        return ofRows(rows);
     }
 
-    static Comparison ofRows(List<Row> rows, LengthFormat format) {
+    static Comparison ofRows(List<Row> rows) {
         int cheapest = cheapest(rows);
-        return new Comparison(rows, cheapest, sentence(rows, cheapest, format));
+        return new Comparison(rows, cheapest, conclusion(rows, cheapest));
     }
 
     private static Optional<Money> cost(Design design) {
@@ -103,11 +104,11 @@ public record Comparison(List<Row> rows, int cheapest, String sentence) {
                     totals.growingM2(),
                     totals.soilM3(),
                     totals.planters(),
-                    plan.shortfalls().stream().map(p -> p.sentence()).toList());
+                    plan.shortfalls());
         }
         PlanAnswer.NotPlanned none = (PlanAnswer.NotPlanned) design.answer();
-        List<String> reasons = none.reasons().stream().map(p -> p.sentence()).toList();
-        return new Row(design.name(), design.changed(), Optional.empty(), Optional.empty(), 0, 0, 0, 0, 0, reasons);
+        return new Row(
+                design.name(), design.changed(), Optional.empty(), Optional.empty(), 0, 0, 0, 0, 0, none.reasons());
     }
 
     private static int cheapest(List<Row> rows) {
@@ -124,26 +125,24 @@ public record Comparison(List<Row> rows, int cheapest, String sentence) {
                 .orElse(-1);
     }
 
-    private static String sentence(List<Row> rows, int cheapest, LengthFormat format) {
+    private static Message conclusion(List<Row> rows, int cheapest) {
         if (cheapest < 0) {
-            return "None of the designs could be planned.";
+            return ComparisonMessage.NO_DESIGN_PLANNED.of();
         }
         Row best = rows.get(cheapest);
         Optional<Money> asSaid = rows.get(0).cost();
         if (cheapest == 0 || asSaid.isEmpty()) {
-            return "The cheapest is \"" + best.name() + "\".";
+            return ComparisonMessage.CHEAPEST_DESIGN.of(best.name());
         }
         Money saved = asSaid.get().minus(best.cost().orElseThrow());
         double moreM2 = best.growingM2() - rows.get(0).growingM2();
-        String area = format.area(Math.abs(moreM2)) + (moreM2 < 0 ? " less" : " more");
+        double area = Math.abs(moreM2);
+        String way = moreM2 < 0 ? "less" : "more";
         if (saved.isZero()) {
-            return "\"" + best.name() + "\" leaves the least unmet and costs the same, with " + area + " to grow in.";
+            return ComparisonMessage.DESIGN_MEETS_MORE_FOR_NOTHING.of(area, way, best.name());
         }
-        if (saved.isNegative()) {
-            return "\"" + best.name() + "\" leaves the least unmet; it costs " + saved.negated()
-                    + " more than the garden as said, with " + area + " to grow in.";
-        }
-        return "The cheapest is \"" + best.name() + "\"; it saves " + saved + " against the garden as said, with "
-                + area + " to grow in.";
+        return saved.isNegative()
+                ? ComparisonMessage.DESIGN_MEETS_MORE_FOR_MONEY.of(saved.negated(), area, way, best.name())
+                : ComparisonMessage.CHEAPEST_DESIGN_SAVES.of(saved, area, way, best.name());
     }
 }

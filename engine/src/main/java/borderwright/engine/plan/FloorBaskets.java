@@ -42,14 +42,8 @@ public final class FloorBaskets {
         Plan plan = planned.plan();
         return rows.stream()
                 .map(row -> row.asWished()
-                        ? row.with(own, sentences(unmet))
-                        : row.equals(best.get())
-                                ? row.with(plan.totals().boardsAndFixings(), sentences(plan.shortfalls()))
-                                : row)
+                        ? row.with(own, unmet)
+                        : row.equals(best.get()) ? row.with(plan.totals().boardsAndFixings(), plan.shortfalls()) : row)
                 .toList();
-    }
-
-    private static List<String> sentences(List<Problem> problems) {
-        return problems.stream().map(Problem::sentence).toList();
     }
 }

@@ -1,23 +1,44 @@
 package borderwright.engine.problem;
 
+import borderwright.engine.message.Message;
+import borderwright.engine.message.Sentences;
+
 /**
- * One fault in what a person said, in a sentence that they can act on.
+ * One fault in what a person gave, or one thing that cannot be met, as a place and a message that they can act on. The message's
+ * template tells what is wrong, with the value found and its unit; a template of the same key with {@code .right} tells what
+ * would be right, where the first does not.
  *
- * @param code stable short name of the kind of fault, lower case with hyphens, documented in docs/problems.md
  * @param where field path in the garden document, such as {@code survey.measures[3].is}; empty for the whole document
- * @param what what is wrong, with the value found and its unit
- * @param right what would be right; empty when {@code what} already says it
+ * @param message what is wrong
  */
-public record Problem(String code, String where, String what, String right) {
-    public Problem {
+public record Problem(String where, Message message) {
+    /** A problem whose sentences are not in the catalogue. */
+    public Problem(String code, String where, String what, String right) {
+        this(where, new PlainText(code).of(what, right));
         if (code.isBlank() || what.isBlank()) {
             throw new IllegalArgumentException(
                     "a problem needs a code and a sentence, got '" + code + "', '" + what + "'");
         }
     }
 
-    /** The whole sentence without the place: what is wrong and what would be right. */
-    public String sentence() {
-        return right.isEmpty() ? what : what + " " + right;
+    /** Stable short name of the kind of problem, the key of its message. */
+    public String code() {
+        return message.key();
+    }
+
+    /** What is wrong, without what would be right. */
+    public String what(Sentences sentences) {
+        return message.code() instanceof PlainText ? message.values().get(0).toString() : sentences.text(message);
+    }
+
+    /** What would be right; empty where what is wrong already tells. */
+    public String right(Sentences sentences) {
+        return message.code() instanceof PlainText ? message.values().get(1).toString() : sentences.right(message);
+    }
+
+    /** What is wrong and what would be right, without the place. */
+    public String sentence(Sentences sentences) {
+        String right = right(sentences);
+        return right.isEmpty() ? what(sentences) : what(sentences) + " " + right;
     }
 }

@@ -75,7 +75,8 @@ final class VerdictMaker {
         }
         box.unmet().stream()
                 .filter(problem -> problem.code().equals("no-board-long-enough"))
-                .forEach(problem -> open.add("a board is missing: " + problem.what()));
+                .forEach(problem -> open.add(
+                        "a board is missing: " + problem.message().values().get(0)));
         return List.copyOf(open);
     }
 

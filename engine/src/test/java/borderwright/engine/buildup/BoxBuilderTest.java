@@ -28,6 +28,7 @@ import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -230,7 +231,7 @@ class BoxBuilderTest {
                     Footprints.rules(LARCH, BATTEN, null),
                     Footprints.means(20, Map.of()));
             assertThat(box.unmet())
-                    .extracting(Problem::sentence)
+                    .extracting(p -> p.sentence(English.METRIC))
                     .contains(
                             "Corner 1 of F1 is 62.0°: even lapped it wants a cut 28.0° from square, more than any saw at hand"
                                     + " tilts. Cut its ends by hand to a line drawn round the board, or cut the corner off with"
@@ -480,7 +481,7 @@ class BoxBuilderTest {
             assertThat(of(low, Role.SLAT)).isEmpty();
             assertThat(low.soilDepthMm()).isEqualTo(450);
             assertThat(low.unmet())
-                    .extracting(Problem::sentence)
+                    .extracting(p -> p.sentence(English.METRIC))
                     .containsExactly(
                             "A platform 40 mm above the bed cannot be built in F1. Wish at least 72 mm (slats on flat bearers),"
                                     + " and at most 400 mm (50 mm below the rim).");
@@ -550,7 +551,7 @@ class BoxBuilderTest {
         void wholeCoursesThatMissTheWishAreSaid() {
             Box box = build(Footprints.plan(Ring.rectangle(0, 0, 1200, 600), 220), null);
             assertThat(box.unmet())
-                    .extracting(Problem::sentence)
+                    .extracting(p -> p.sentence(English.METRIC))
                     .containsExactly(
                             "Box F1 is wished 220 mm high, but whole courses of larch 25 x 150 come to 147 mm when dry. Wish"
                                     + " 147 mm or 294 mm, or take boards of another width.");
@@ -590,7 +591,7 @@ class BoxBuilderTest {
             assertThat(box.soilDepthMm()).isZero();
             assertThat(box.inside()).hasSize(1);
             assertThat(box.unmet())
-                    .extracting(Problem::sentence)
+                    .extracting(p -> p.sentence(English.METRIC))
                     .containsExactly(
                             "Box F1 is so narrow, or has so short a side, that its walls of 25 mm meet inside it. Make it"
                                     + " deeper, leave the sharp corner out with a short side across it, or take thinner"
@@ -604,7 +605,7 @@ class BoxBuilderTest {
                     Footprints.rules(LARCH, BATTEN, null),
                     Footprints.means(45, Map.of(LARCH, 150.0)));
             assertThat(box.unmet())
-                    .extracting(Problem::sentence)
+                    .extracting(p -> p.sentence(English.METRIC))
                     .contains(
                             "Side a of F1 is 1175 mm long; pieces of larch 25 x 150 up to 150 mm cannot be joined on its"
                                     + " supports. Find longer boards, or set braces closer.");

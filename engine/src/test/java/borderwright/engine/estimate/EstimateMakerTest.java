@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import borderwright.engine.problem.Problem;
 import java.math.BigDecimal;
 import org.joda.money.CurrencyUnit;
@@ -118,7 +119,7 @@ class EstimateMakerTest {
             FirstEstimate estimate = EstimateMaker.estimate(wish(100, 50, 5000));
 
             assertThat(estimate.problems()).extracting(Problem::where).containsExactly("run", "depth", "height");
-            assertThat(estimate.problems().get(2).sentence())
+            assertThat(estimate.problems().get(2).sentence(English.METRIC))
                     .isEqualTo("A height of 5000 mm cannot be estimated. Give a length from 50 mm to 1500 mm.");
         }
     }

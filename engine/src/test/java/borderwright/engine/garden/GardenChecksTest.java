@@ -7,6 +7,7 @@ import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
+import borderwright.engine.message.English;
 import borderwright.engine.problem.Problem;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -78,7 +79,7 @@ class GardenChecksTest {
 
     private static List<String> said(Garden garden) {
         return GardenChecks.check(garden).stream()
-                .map(p -> p.where() + ": " + p.sentence())
+                .map(p -> p.where() + ": " + p.sentence(English.METRIC))
                 .toList();
     }
 

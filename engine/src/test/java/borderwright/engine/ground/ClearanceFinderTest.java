@@ -21,6 +21,7 @@ import borderwright.engine.ground.SiteClearance.Verdict;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
@@ -180,7 +181,7 @@ class ClearanceFinderTest {
             // 900 mm from the dug ground: a segment of the circle of 960 mm lies in it,
             // 960^2 acos(900/960) - 900 sqrt(960^2 - 900^2) = 0.0269 m2.
             GroundPlan plan = level(List.of(BOX), null, thing(NearbyKind.TREE, 0, 1000, null, 80.0, null, null));
-            assertThat(plan.unmet().get(0).what())
+            assertThat(plan.unmet().get(0).what(English.METRIC))
                     .isEqualTo("The ground of F1 is dug 900 mm from the trunk of the tree at A B; its main roots are"
                             + " taken to reach 960 mm, and 0.03 m2 of the digging lies among them.");
         }

@@ -18,6 +18,7 @@ import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
@@ -175,11 +176,10 @@ class GroundWorkTest {
             Box near = TestBoxes.box("F1", Ring.rectangle(1000, 100, 3000, 900), 0, 450, 0);
             GroundPlan plan = plan(List.of(near), level(0), wish(GroundSurface.SOIL, null), house);
             assertThat(plan.unmet()).extracting(Problem::code).containsExactly("damp-course");
-            assertThat(plan.unmet().get(0).sentence())
-                    .isEqualTo(
-                            "DugSoil in F1 would stand 20 mm above the damp-proof course of A B, 100 mm from the wall;"
-                                    + " 150 mm below it is the usual least. Make the wall 170 mm lower, fill it less, or keep"
-                                    + " the box 500 mm off; ask a builder who knows the house.");
+            assertThat(plan.unmet().get(0).sentence(English.METRIC))
+                    .isEqualTo("Soil in F1 would stand 20 mm above the damp-proof course of A B, 100 mm from the wall;"
+                            + " 150 mm below it is the usual least. Make the wall 170 mm lower, fill it less, or keep"
+                            + " the box 500 mm off; ask a builder who knows the house.");
         }
 
         @Test

@@ -17,6 +17,7 @@ import borderwright.engine.layout.plan.Opening;
 import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.layout.run.CurveFacets;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
@@ -313,7 +314,7 @@ class BorderLayoutTest {
         void aLevelRunThatWouldBeHalfBuriedIsNotMet() {
             Layout layout = lay(sloping(600), Wishes.along("A B").planters(8).wish());
             assertThat(layout.unmet()).extracting(Problem::code).containsExactly("layout-slope");
-            assertThat(layout.unmet().get(0).sentence())
+            assertThat(layout.unmet().get(0).sentence(English.METRIC))
                     .contains("nothing at the high end. Say slope: stepped, or a height of at least");
         }
 
@@ -332,7 +333,7 @@ class BorderLayoutTest {
         private static void refused(Outline outline, RunWish wish, String code, String sentence) {
             Layout layout = lay(outline, wish);
             assertThat(layout.unmet()).extracting(Problem::code).containsExactly(code);
-            assertThat(layout.unmet().get(0).sentence()).isEqualTo(sentence);
+            assertThat(layout.unmet().get(0).sentence(English.METRIC)).isEqualTo(sentence);
         }
 
         @Test
@@ -353,7 +354,7 @@ class BorderLayoutTest {
                     new LayoutRules(47, 150, 4800),
                     UnitSystem.METRIC);
             assertThat(layout.boxes()).isEmpty();
-            assertThat(layout.unmet().get(0).sentence())
+            assertThat(layout.unmet().get(0).sentence(English.METRIC))
                     .isEqualTo("Planters 200 mm deep are less than the least side of a box, 235 mm with walls of 47 mm;"
                             + " the run is left out. Say a depth of at least 235 mm.");
         }
@@ -383,7 +384,7 @@ class BorderLayoutTest {
             Layout layout = lay(
                     Borders.strip(9605, 640),
                     Wishes.along("A B").planters(8).depth(400, 600).wish());
-            assertThat(layout.unmet().get(0).sentence())
+            assertThat(layout.unmet().get(0).sentence(English.METRIC))
                     .isEqualTo("A range for depth is not planned yet; the smaller, 400 mm, is used. Give one length.");
             assertThat(layout.boxes().get(0).outline().sideMm(1)).isCloseTo(400, within(1e-9));
         }

@@ -10,6 +10,7 @@ import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.layout.plan.Layout;
 import borderwright.engine.layout.plan.LayoutRules;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
@@ -90,7 +91,7 @@ class FreeRowsTest {
                 .allSatisfy(box -> assertThat(depth(box)).isCloseTo(2400, EXACT));
         assertThat(layout.unmet())
                 .singleElement()
-                .satisfies(p -> assertThat(p.sentence()).contains("A-B"));
+                .satisfies(p -> assertThat(p.sentence(English.METRIC)).contains("A-B"));
     }
 
     @Test
@@ -99,8 +100,9 @@ class FreeRowsTest {
 
         assertThat(layout.boxes()).hasSize(8);
         assertThat(layout.unmet()).singleElement().satisfies(p -> {
-            assertThat(p.sentence()).contains("10 planters of 1200 mm do not fit in the row 3000 mm from A-B");
-            assertThat(p.right()).contains("at most 8");
+            assertThat(p.sentence(English.METRIC))
+                    .contains("10 planters of 1200 mm do not fit in the row 3000 mm from A-B");
+            assertThat(p.right(English.METRIC)).contains("at most 8");
         });
     }
 

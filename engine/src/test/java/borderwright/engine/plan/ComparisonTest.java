@@ -2,8 +2,7 @@ package borderwright.engine.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.measure.LengthFormat;
-import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import borderwright.engine.problem.Problem;
 import java.util.Arrays;
 import java.util.List;
@@ -12,8 +11,6 @@ import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 
 class ComparisonTest {
-    private static final LengthFormat METRIC = new LengthFormat(UnitSystem.METRIC);
-
     private static Comparison.Row row(String name, String cost, double growingM2, String... unmet) {
         return new Comparison.Row(
                 name,
@@ -25,20 +22,16 @@ class ComparisonTest {
                 growingM2,
                 2,
                 8,
-                Arrays.asList(unmet));
+                Arrays.stream(unmet).map(what -> new Problem("x", "", what, "")).toList());
     }
 
     @Test
     void theCheapestSaysWhatItSavesAndWhatThatCostsInGrowingArea() {
-        Comparison comparison = Comparison.ofRows(
-                List.of(
-                        row("as said", "GBP 450.00", 4.77),
-                        row("thin", "GBP 390.50", 4.84),
-                        row("few", "GBP 480.00", 4.79)),
-                METRIC);
+        Comparison comparison = Comparison.ofRows(List.of(
+                row("as said", "GBP 450.00", 4.77), row("thin", "GBP 390.50", 4.84), row("few", "GBP 480.00", 4.79)));
 
         assertThat(comparison.cheapest()).isEqualTo(1);
-        assertThat(comparison.sentence())
+        assertThat(English.METRIC.text(comparison.conclusion()))
                 .isEqualTo(
                         "The cheapest is \"thin\"; it saves GBP 59.50 against the garden as said, with 0.07 m2 more to"
                                 + " grow in.");
@@ -46,26 +39,21 @@ class ComparisonTest {
 
     @Test
     void halfARunIsNoSaving() {
-        Comparison comparison = Comparison.ofRows(
-                List.of(
-                        row("as said", "GBP 450.00", 4.77, "The measures disagree."),
-                        row("deep", "GBP 320.00", 2.43, "The measures disagree.", "4 planters do not fit.")),
-                METRIC);
+        Comparison comparison = Comparison.ofRows(List.of(
+                row("as said", "GBP 450.00", 4.77, "The measures disagree."),
+                row("deep", "GBP 320.00", 2.43, "The measures disagree.", "4 planters do not fit.")));
 
         assertThat(comparison.cheapest()).isZero();
-        assertThat(comparison.sentence()).isEqualTo("The cheapest is \"as said\".");
+        assertThat(English.METRIC.text(comparison.conclusion())).isEqualTo("The cheapest is \"as said\".");
     }
 
     @Test
     void aDearerDesignThatMeetsMoreIsSaidToBeDearer() {
-        Comparison comparison = Comparison.ofRows(
-                List.of(
-                        row("as said", "GBP 450.00", 4.77, "4 planters do not fit."),
-                        row("shallow", "GBP 470.00", 4.50)),
-                METRIC);
+        Comparison comparison = Comparison.ofRows(List.of(
+                row("as said", "GBP 450.00", 4.77, "4 planters do not fit."), row("shallow", "GBP 470.00", 4.50)));
 
         assertThat(comparison.cheapest()).isEqualTo(1);
-        assertThat(comparison.sentence())
+        assertThat(English.METRIC.text(comparison.conclusion()))
                 .isEqualTo(
                         "\"shallow\" leaves the least unmet; it costs GBP 20.00 more than the garden as said, with 0.27 m2"
                                 + " less to grow in.");
@@ -73,11 +61,10 @@ class ComparisonTest {
 
     @Test
     void aDesignAtTheSameCostSavesNothing() {
-        Comparison comparison = Comparison.ofRows(
-                List.of(row("as said", "GBP 450.00", 4.77, "The measures disagree."), row("again", "GBP 450.00", 4.78)),
-                METRIC);
+        Comparison comparison = Comparison.ofRows(List.of(
+                row("as said", "GBP 450.00", 4.77, "The measures disagree."), row("again", "GBP 450.00", 4.78)));
 
-        assertThat(comparison.sentence())
+        assertThat(English.METRIC.text(comparison.conclusion()))
                 .isEqualTo("\"again\" leaves the least unmet and costs the same, with 0.01 m2 more to grow in.");
     }
 
@@ -86,10 +73,12 @@ class ComparisonTest {
         PlanAnswer none =
                 new PlanAnswer.NotPlanned(List.of(new Problem("x", "survey", "Corner C can still move.", "")));
 
-        Comparison comparison = Comparison.of(List.of(new Comparison.Design("as said", List.of(), none)), METRIC);
+        Comparison comparison = Comparison.of(List.of(new Comparison.Design("as said", List.of(), none)));
 
         assertThat(comparison.cheapest()).isEqualTo(-1);
-        assertThat(comparison.sentence()).isEqualTo("None of the designs could be planned.");
-        assertThat(comparison.rows().get(0).unmet()).containsExactly("Corner C can still move.");
+        assertThat(English.METRIC.text(comparison.conclusion())).isEqualTo("None of the designs could be planned.");
+        assertThat(comparison.rows().get(0).unmet())
+                .extracting(p -> p.sentence(English.METRIC))
+                .containsExactly("Corner C can still move.");
     }
 }

@@ -11,7 +11,7 @@ import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
-import borderwright.engine.problem.Problem;
+import borderwright.engine.message.English;
 import borderwright.engine.strength.SideBow;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.Verdict;
@@ -75,10 +75,10 @@ class TaughtTest {
         assertThat(taught(bows(5.1)).unmet(BOXES, STRENGTH)).hasSize(1).allSatisfy(problem -> {
             assertThat(problem.code()).isEqualTo("first-planter-bows");
             assertThat(problem.where()).isEqualTo("first.bow");
-            assertThat(problem.what()).contains("F3 would bow more than 10 mm");
+            assertThat(problem.what(English.METRIC)).contains("F3 would bow more than 10 mm");
         });
         assertThat(taught(bows(9)).unmet(BOXES, STRENGTH))
-                .extracting(Problem::what)
+                .extracting(p -> p.what(English.METRIC))
                 .allMatch(what -> what.contains("2 boxes, F2 first, would bow"));
     }
 

@@ -6,6 +6,7 @@ import borderwright.engine.garden.SectionNote;
 import borderwright.engine.garden.Substitute;
 import borderwright.engine.garden.SupplierNote;
 import borderwright.engine.measure.Length;
+import borderwright.engine.message.English;
 import java.math.BigDecimal;
 import java.util.List;
 import org.joda.money.CurrencyUnit;
@@ -97,7 +98,7 @@ class PriceListsTest {
         PriceLists lists = resolved(price(List.of(Length.ofMm(3000)), null, null, null, null, null), null, null);
         assertThat(lists.problems())
                 .singleElement()
-                .satisfies(p -> assertThat(p.sentence())
+                .satisfies(p -> assertThat(p.sentence(English.METRIC))
                         .isEqualTo("The cedar of Alder has no price that can be used."
                                 + " Give a price for a whole board, or one per metre, foot or board foot."));
     }

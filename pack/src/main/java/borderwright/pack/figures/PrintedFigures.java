@@ -5,8 +5,12 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.Message;
+import borderwright.engine.message.Sentences;
+import borderwright.engine.problem.Problem;
 import borderwright.engine.strength.worked.Check;
 import borderwright.engine.strength.worked.SheetLine;
+import borderwright.pack.language.Language;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -16,12 +20,23 @@ import org.joda.money.Money;
  * How the pack writes figures and names: one place, so that the same thing reads the same on every sheet.
  *
  * @param lengths lengths, areas, volumes and weights in the garden's units
+ * @param sentences makes words of messages
  */
-public record PrintedFigures(LengthFormat lengths) {
+public record PrintedFigures(LengthFormat lengths, Sentences sentences) {
     private static final double LEAST_SHOWN = 5e-5;
 
     public static PrintedFigures in(UnitSystem units) {
-        return new PrintedFigures(new LengthFormat(units));
+        return new PrintedFigures(new LengthFormat(units), Language.english().in(units));
+    }
+
+    /** A message in words. */
+    public String text(Message message) {
+        return sentences.text(message);
+    }
+
+    /** What is wrong and what would be right, in words. */
+    public String sentence(Problem problem) {
+        return problem.sentence(sentences);
     }
 
     public UnitSystem units() {

@@ -47,9 +47,9 @@ public final class ResultWords {
     }
 
     /** How many shortfalls a design has, and how many of them the garden as said does not have. */
-    public static String shortfallsAgainst(Comparison.Row row, Comparison.Row asSaid) {
+    public static String shortfallsAgainst(Comparison.Row row, Comparison.Row asSaid, PrintedFigures f) {
         int all = row.unmet().size();
-        int more = moreShortfalls(row, asSaid).size();
+        int more = moreShortfalls(row, asSaid, f).size();
         if (all == 0) {
             return "nothing";
         }
@@ -57,10 +57,10 @@ public final class ResultWords {
     }
 
     /** Shortfalls of a design that the garden as said does not have; what would be right stands in plan.json. */
-    public static List<String> moreShortfalls(Comparison.Row row, Comparison.Row asSaid) {
+    public static List<String> moreShortfalls(Comparison.Row row, Comparison.Row asSaid, PrintedFigures f) {
         return row.unmet().stream()
                 .filter(s -> !asSaid.unmet().contains(s))
-                .map(ResultWords::firstSentence)
+                .map(problem -> firstSentence(f.sentence(problem)))
                 .toList();
     }
 

@@ -7,6 +7,7 @@ import borderwright.engine.floors.FloorOption;
 import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.problem.Problem;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.figures.PrintedFigures;
 import java.util.List;
@@ -23,8 +24,8 @@ public record FillSheet(Plan plan) implements Sheet {
     }
 
     /** What does not hold or cannot be met with another floor, beyond what is so with the floor as wished. */
-    public List<String> floorTrouble(FloorOption row) {
-        List<String> already = plan.site().platforms().stream()
+    public List<Problem> floorTrouble(FloorOption row) {
+        List<Problem> already = plan.site().platforms().stream()
                 .filter(FloorOption::asWished)
                 .flatMap(own -> own.unmet().stream())
                 .toList();

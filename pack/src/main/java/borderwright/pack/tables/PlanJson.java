@@ -2,7 +2,10 @@ package borderwright.pack.tables;
 
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
+import borderwright.engine.message.Sentences;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.problem.Problem;
 import com.fasterxml.jackson.core.JsonEncoding;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -54,16 +57,25 @@ public final class PlanJson {
 
     private record Field(Method accessor, String name) {}
 
-    private PlanJson() {}
+    private final Sentences sentences;
 
-    public static byte[] write(Plan plan) {
+    private PlanJson(Sentences sentences) {
+        this.sentences = sentences;
+    }
+
+    /**
+     * The plan as UTF-8 text.
+     *
+     * @param sentences makes words of its messages
+     */
+    public static byte[] write(Plan plan, Sentences sentences) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
         printer.indentObjectsWith(new DefaultIndenter(" ", "\n"));
         printer.indentArraysWith(new DefaultIndenter(" ", "\n"));
         try (JsonGenerator json = new JsonFactory().createGenerator(out, JsonEncoding.UTF8)) {
             json.setPrettyPrinter(printer);
-            value(json, plan);
+            new PlanJson(sentences).value(json, plan);
             json.writeRaw('\n');
         } catch (IOException e) {
             throw new UncheckedIOException("the plan could not be written as JSON", e);
@@ -71,7 +83,7 @@ public final class PlanJson {
         return out.toByteArray();
     }
 
-    private static void record(JsonGenerator json, Record record) throws IOException {
+    private void record(JsonGenerator json, Record record) throws IOException {
         json.writeStartObject();
         Shape shape = SHAPES.get(record.getClass());
         if (shape.isKind) {
@@ -99,7 +111,7 @@ public final class PlanJson {
         return value instanceof Optional<?> optional ? optional.orElse(null) : value;
     }
 
-    private static void value(JsonGenerator json, Object value) throws IOException {
+    private void value(JsonGenerator json, Object value) throws IOException {
         if (value instanceof Length length) {
             json.writeNumber(decimal(length.mm(), LENGTH_DECIMALS));
         } else if (value instanceof Angle angle) {
@@ -124,8 +136,12 @@ public final class PlanJson {
         }
     }
 
-    private static void composite(JsonGenerator json, Object value) throws IOException {
-        if (value instanceof Record record) {
+    private void composite(JsonGenerator json, Object value) throws IOException {
+        if (value instanceof Message message) {
+            json.writeString(sentences.text(message));
+        } else if (value instanceof Problem problem) {
+            problem(json, problem);
+        } else if (value instanceof Record record) {
             record(json, record);
         } else if (value instanceof Collection<?> all) {
             json.writeStartArray();
@@ -138,6 +154,15 @@ public final class PlanJson {
         } else {
             json.writeString(value.toString());
         }
+    }
+
+    private void problem(JsonGenerator json, Problem problem) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("code", problem.code());
+        json.writeStringField("where", problem.where());
+        json.writeStringField("what", problem.what(sentences));
+        json.writeStringField("right", problem.right(sentences));
+        json.writeEndObject();
     }
 
     /** What a name ends in for its value: a {@code Length} named {@code trim} becomes {@code trim_mm}. */

@@ -2,9 +2,11 @@ package borderwright.pack.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.SamplePlan;
+import borderwright.pack.language.Language;
 import borderwright.pack.paper.PaperSize;
 import java.io.IOException;
 import java.time.LocalDate;
@@ -72,7 +74,9 @@ class PackPagesTest {
         String brief = pages(METRIC).get(0).replaceAll("\\s+", " ");
 
         assertThat(brief)
-                .contains("Look at this first", plan.shortfalls().get(0).right());
+                .contains(
+                        "Look at this first",
+                        plan.shortfalls().get(0).right(Language.english().in(UnitSystem.METRIC)));
         assertThat(brief).contains("GBP 14.35 over the budget.");
         assertThat(brief.indexOf("Look at this first")).isLessThan(brief.indexOf("over the budget."));
     }

@@ -2,8 +2,10 @@ package borderwright.pack.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.SamplePlan;
+import borderwright.pack.language.Language;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -18,7 +20,9 @@ class PlanJsonTest {
     private final Plan plan = SamplePlan.metric();
 
     private JsonNode read() throws IOException {
-        return new ObjectMapper().readTree(PlanJson.write(plan));
+        return new ObjectMapper()
+                .readTree(
+                        PlanJson.write(plan, Language.english().in(plan.garden().unitsOrMetric())));
     }
 
     @Test
@@ -88,6 +92,8 @@ class PlanJsonTest {
 
     @Test
     void theSamePlanGivesTheSameBytes() {
-        assertThat(PlanJson.write(SamplePlan.metric())).isEqualTo(PlanJson.write(SamplePlan.metric()));
+        assertThat(PlanJson.write(SamplePlan.metric(), Language.english().in(UnitSystem.METRIC)))
+                .isEqualTo(
+                        PlanJson.write(SamplePlan.metric(), Language.english().in(UnitSystem.METRIC)));
     }
 }

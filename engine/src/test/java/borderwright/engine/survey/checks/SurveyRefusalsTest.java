@@ -12,6 +12,7 @@ import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Instrument;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.SurveyAnswer;
 import borderwright.engine.survey.SurveyExamples;
@@ -35,7 +36,7 @@ class SurveyRefusalsTest {
         Problem problem = problems(answer).get(0);
         assertThat(problem.code()).isEqualTo(code);
         assertThat(problem.where()).isEqualTo(where);
-        assertThat(problem.sentence()).isEqualTo(sentence);
+        assertThat(problem.sentence(English.METRIC)).isEqualTo(sentence);
     }
 
     private static SurveyExamples triangle() {
@@ -203,7 +204,7 @@ class SurveyRefusalsTest {
                             .answer())
                     .get(0);
             assertThat(problem.code()).isEqualTo("weakly-fixed");
-            assertThat(problem.sentence())
+            assertThat(problem.sentence(English.METRIC))
                     .contains("hangs too loosely: its measures let it move by more than the border is long without"
                             + " disagreeing. A tape from ")
                     .endsWith(" would hold it to 3 mm.");
@@ -218,7 +219,8 @@ class SurveyRefusalsTest {
                             .answer())
                     .get(0);
             assertThat(problem.code()).isEqualTo("weakly-fixed");
-            assertThat(problem.what()).startsWith("Corner B hangs too loosely: its measures let it move by ");
+            assertThat(problem.what(English.METRIC))
+                    .startsWith("Corner B hangs too loosely: its measures let it move by ");
         }
 
         @Test
@@ -321,7 +323,7 @@ class SurveyRefusalsTest {
                     .add(new Measure.GaugeAngle(names("A B C"), Angle.ofDegrees(40), null, Instrument.TAPE))
                     .answer());
             assertThat(problems)
-                    .extracting(p -> p.where() + " " + p.sentence())
+                    .extracting(p -> p.where() + " " + p.sentence(English.METRIC))
                     .containsExactly(
                             "survey.edges[0].edge `A D` is not an edge of the border. The edges are A B, B C, C A.",
                             "survey.measures[3].tape A tape length runs between two different points, and `A A` is not that."

@@ -1,4 +1,4 @@
-package borderwright.engine.problem;
+package borderwright.engine.spelling;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

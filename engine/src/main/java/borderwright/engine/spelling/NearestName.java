@@ -1,4 +1,4 @@
-package borderwright.engine.problem;
+package borderwright.engine.spelling;
 
 import java.util.Collection;
 import java.util.Optional;
