@@ -3,15 +3,13 @@ package borderwright.app.plan;
 import borderwright.app.document.DocumentAnswer;
 import borderwright.app.document.GardenReader;
 import borderwright.app.exit.ExitCode;
-import borderwright.engine.effort.Budget;
-import borderwright.engine.garden.Garden;
+import borderwright.app.job.JobResult;
+import borderwright.app.job.PlanJob;
+import borderwright.app.job.PlanOrder;
+import borderwright.app.job.StopSignal;
 import borderwright.engine.garden.GardenDocument;
 import borderwright.engine.measure.UnitSystem;
-import borderwright.engine.plan.Comparison;
-import borderwright.engine.plan.PlanAnswer;
-import borderwright.engine.plan.Planner;
 import borderwright.engine.problem.Problem;
-import borderwright.pack.PackWriter;
 import borderwright.pack.language.Language;
 import borderwright.pack.paper.PaperSize;
 import java.io.IOException;
@@ -19,9 +17,7 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -96,42 +92,26 @@ public final class PlanCommand implements Callable<Integer> {
     }
 
     private int plan(GardenDocument document) throws IOException {
-        Garden asSaid = document.garden();
-        List<GardenDocument.Variant> wanted = new ArrayList<>();
-        wanted.add(new GardenDocument.Variant("as said", List.of(), asSaid));
-        wanted.addAll(document.variants());
-        // Designs know nothing of each other, so they are worked out side by side; the order of the list stays.
-        List<Comparison.Design> designs = wanted.parallelStream()
-                .map(design -> new Comparison.Design(
-                        design.name(),
-                        design.changed(),
-                        design.garden().equals(asSaid)
-                                ? Planner.plan(asSaid, Budget.ofUnits(work))
-                                : Planner.planVariant(design.garden(), Budget.ofUnits(work))))
-                .toList();
-        PlanAnswer answer = designs.get(0).answer();
-        if (answer instanceof PlanAnswer.NotPlanned notPlanned) {
+        PlanOrder order = new PlanOrder(document, work, Optional.ofNullable(paper), Optional.empty());
+        JobResult result = PlanJob.run(order, step -> {}, new StopSignal());
+        if (result instanceof JobResult.Planned planned) {
+            return write(planned);
+        }
+        if (result instanceof JobResult.NotPlanned notPlanned) {
             return notPlanned(notPlanned.reasons());
         }
-        PlanAnswer.Planned planned = (PlanAnswer.Planned) answer;
-        Comparison comparison = Comparison.of(designs);
-        Map<String, byte[]> files =
-                PackWriter.write(planned.plan(), comparison, paperFor(asSaid.unitsOrMetric()), Optional.empty());
-        FolderWriter.write(out, files);
+        return ExitCode.STOPPED;
+    }
+
+    private int write(JobResult.Planned planned) throws IOException {
+        FolderWriter.write(out, planned.files());
         PlanReport.print(
                 planned.plan(),
-                comparison,
-                files.keySet(),
+                planned.comparison(),
+                planned.files().keySet(),
                 out,
                 spec.commandLine().getOut());
         return planned.plan().shortfalls().isEmpty() ? ExitCode.DONE : ExitCode.NOT_MET;
-    }
-
-    private PaperSize paperFor(UnitSystem units) {
-        if (paper != null) {
-            return paper;
-        }
-        return units == UnitSystem.METRIC ? PaperSize.A4 : PaperSize.LETTER;
     }
 
     private int notPlanned(List<Problem> reasons) {

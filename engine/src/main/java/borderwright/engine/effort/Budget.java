@@ -44,6 +44,11 @@ public final class Budget {
         return part;
     }
 
+    /** A budget for other work, whatever is left of this one; the same signal stops both. */
+    public Budget separate(long units) {
+        return new Budget(units, stop);
+    }
+
     /** Counts {@code passes} passes of an innermost loop; answers whether work may go on. */
     public boolean spend(long passes) {
         spentThousandths += passes;

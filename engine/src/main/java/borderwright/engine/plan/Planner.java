@@ -45,6 +45,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 
 /**
  * Plans a garden, stage by stage.
@@ -62,13 +63,15 @@ public final class Planner {
     private final Taught taught;
     private final Budget budget;
     private final boolean variant;
+    private final Consumer<PlanStage> begins;
     private final LengthFormat format;
 
-    private Planner(Garden garden, Budget budget, boolean variant) {
+    private Planner(Garden garden, Budget budget, boolean variant, Consumer<PlanStage> begins) {
         // What was measured at the first planter takes the place of what was said; the rest of the plan knows no other.
         this.garden = garden.asMeasured();
         this.taught = new Taught(garden, new LengthFormat(garden.unitsOrMetric()));
         this.variant = variant;
+        this.begins = begins;
         this.budget = budget;
         this.format = new LengthFormat(garden.unitsOrMetric());
     }
@@ -80,26 +83,50 @@ public final class Planner {
      * @param budget work that the search for the basket may spend
      */
     public static PlanAnswer plan(Garden garden, Budget budget) {
-        return new Planner(garden, budget, false).plan();
+        return plan(garden, budget, stage -> {});
+    }
+
+    /**
+     * Plans a garden and reports each stage as it begins.
+     *
+     * @param garden as for {@link #plan(Garden, Budget)}
+     * @param budget as for {@link #plan(Garden, Budget)}; its signal to stop ends every search early
+     * @param begins called on this thread; what it throws ends the plan
+     */
+    public static PlanAnswer plan(Garden garden, Budget budget, Consumer<PlanStage> begins) {
+        return new Planner(garden, budget, false, begins).plan();
     }
 
     /**
      * Plans a garden that is only compared with another: the same plan without the other ways to build, floor and fill each
      * box, which only the sheets of a garden's own plan show.
      *
-     * @param garden as for {@link #plan}
-     * @param budget as for {@link #plan}
+     * @param garden as for {@link #plan(Garden, Budget)}
+     * @param budget as for {@link #plan(Garden, Budget)}
      */
     public static PlanAnswer planVariant(Garden garden, Budget budget) {
-        return new Planner(garden, budget, true).plan();
+        return planVariant(garden, budget, stage -> {});
+    }
+
+    /**
+     * The same, and reports each stage as it begins.
+     *
+     * @param garden as for {@link #plan(Garden, Budget)}
+     * @param budget as for {@link #plan(Garden, Budget, Consumer)}
+     * @param begins as for {@link #plan(Garden, Budget, Consumer)}
+     */
+    public static PlanAnswer planVariant(Garden garden, Budget budget, Consumer<PlanStage> begins) {
+        return new Planner(garden, budget, true, begins).plan();
     }
 
     private PlanAnswer plan() {
+        begins.accept(PlanStage.SURVEY);
         SurveyAnswer survey = BorderSurvey.adjust(garden.survey(), garden.unitsOrMetric());
         if (survey instanceof SurveyAnswer.NotFixed notFixed) {
             return new PlanAnswer.NotPlanned(notFixed.problems());
         }
         SurveyAnswer.Adjusted border = (SurveyAnswer.Adjusted) survey;
+        begins.accept(PlanStage.LAYOUT);
         PriceLists prices = PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currencyUnit())
                 .withSubstitutes(garden.substitutes(), garden.currencyUnit());
         Map<String, Double> longestMm = BoardLimits.longestPieceMm(garden, prices.boards());
@@ -108,6 +135,7 @@ public final class Planner {
         if (layout.boxes().isEmpty()) {
             return new PlanAnswer.NotPlanned(nothingStands(layout));
         }
+        begins.accept(PlanStage.BUILDING);
         List<BracedBoxes.Checked> boxes = build(layout, longestMm, prices);
         return new PlanAnswer.Planned(finish(border, layout, boxes, prices));
     }
@@ -153,18 +181,22 @@ public final class Planner {
                 built.stream().map(BracedBoxes.Checked::report).toList();
         List<Piece> pieces =
                 boxes.stream().flatMap(box -> box.pieces().stream()).toList();
+        begins.accept(PlanStage.SITE);
         SiteWork site = variant
                 ? SiteStages.ofVariant(garden, border.outline(), boxes)
                 : SiteStages.of(garden, border.outline(), boxes, prices);
         List<ShoppingItem> shopping = ShoppingList.of(boxes, site.ground(), site.filling(), format);
         OnSite here = OnSite.of(garden, pieces);
         ShoppingProblem problem = shopping(here, shopping, prices);
+        begins.accept(PlanStage.BUYING);
         HeldBoards.Bought held = HeldBoards.buy(job(List.of(), here.open()), problem, budget);
         NestedBasket.Bought bought = held.basket();
         ShoppingAnswer answer = bought.answer();
+        begins.accept(PlanStage.EXPLAINING);
         Explanation why = variant
                 ? Explanation.NONE
-                : Explainer.explain(held.full(), bought.bare(), answer, Budget.ofUnits(EXPLAINING_WORK));
+                : Explainer.explain(held.full(), bought.bare(), answer, budget.separate(EXPLAINING_WORK));
+        begins.accept(PlanStage.CUTTING);
         CuttingJob job = job(BasketBoards.of(answer, garden.cuttingOrHabit().trimOrHabit()), here.open());
         CuttingPlan cutting =
                 PlaneVerifier.verified(job, CuttingPlanner.plan(job, budget)).after(here.done());
@@ -185,7 +217,8 @@ public final class Planner {
         SiteWork floored = variant
                 ? site
                 : site.withPlatforms(FloorBaskets.of(
-                        garden, site.platforms(), sums.boardsAndFixings(), unmet, Budget.ofUnits(FLOOR_WORK)));
+                        garden, site.platforms(), sums.boardsAndFixings(), unmet, budget.separate(FLOOR_WORK)));
+        begins.accept(PlanStage.SEQUENCE);
         return new Plan(
                 garden,
                 border.outline(),
