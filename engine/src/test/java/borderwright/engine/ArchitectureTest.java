@@ -61,6 +61,7 @@ class ArchitectureTest {
             "ground",
             "filling",
             "planting",
+            "cautions",
             "stock",
             "stock.row",
             "prices",

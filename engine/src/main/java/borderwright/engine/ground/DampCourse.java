@@ -94,6 +94,6 @@ record DampCourse(Outline outline, LengthFormat format, List<String> notes, List
     }
 
     private double belowMm() {
-        return format.rule(150);
+        return format.rule(GroundWork.BELOW_DAMP_COURSE_MM);
     }
 }

@@ -17,6 +17,9 @@ import org.locationtech.jts.geom.Geometry;
 
 /** From boxes on the ground to the ground made ready for them: the one question that this stage answers. */
 public final class GroundWork {
+    /** Soil and ground stay at least so far below a damp-proof course, mm (common practice in building-defects textbooks). */
+    public static final double BELOW_DAMP_COURSE_MM = 150;
+
     private final Outline outline;
     private final GroundWish wish;
     private final LengthFormat format;

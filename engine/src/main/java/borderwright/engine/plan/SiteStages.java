@@ -1,6 +1,7 @@
 package borderwright.engine.plan;
 
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.cautions.CautionFinder;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.Filling;
 import borderwright.engine.floors.FloorOptionFinder;
@@ -33,6 +34,7 @@ public final class SiteStages {
                 work.ground(),
                 work.filling(),
                 work.planting(),
+                work.cautions(),
                 BagChoice.of(garden, work.filling().materials(), prices),
                 FloorOptionFinder.of(garden, boxes, prices));
     }
@@ -50,6 +52,7 @@ public final class SiteStages {
                 format);
         FillPlan filling = Filling.plan(garden, boxes, ground);
         PlantingPlan planting = Planting.plan(garden, outline, boxes, ground, filling);
-        return new SiteWork(ground, filling, planting, List.of(), List.of());
+        return new SiteWork(
+                ground, filling, planting, CautionFinder.find(garden, outline, boxes, filling), List.of(), List.of());
     }
 }

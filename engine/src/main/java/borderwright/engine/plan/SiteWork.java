@@ -1,5 +1,6 @@
 package borderwright.engine.plan;
 
+import borderwright.engine.cautions.SiteCautions;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.floors.FloorOption;
 import borderwright.engine.ground.GroundPlan;
@@ -13,11 +14,17 @@ import java.util.List;
  * @param ground the ground made ready
  * @param filling what goes into the boxes and onto them
  * @param planting what can grow in them
+ * @param cautions that the garden gives cause for, and who lifts each piece
  * @param bags ways to buy each material of the filling, each supplier's bag or load alone
  * @param platforms what a false floor would save, height by height
  */
 public record SiteWork(
-        GroundPlan ground, FillPlan filling, PlantingPlan planting, List<BagChoice> bags, List<FloorOption> platforms) {
+        GroundPlan ground,
+        FillPlan filling,
+        PlantingPlan planting,
+        SiteCautions cautions,
+        List<BagChoice> bags,
+        List<FloorOption> platforms) {
     public SiteWork {
         bags = List.copyOf(bags);
         platforms = List.copyOf(platforms);
@@ -25,6 +32,6 @@ public record SiteWork(
 
     /** The same with other rows of platforms. */
     SiteWork withPlatforms(List<FloorOption> others) {
-        return new SiteWork(ground, filling, planting, bags, others);
+        return new SiteWork(ground, filling, planting, cautions, bags, others);
     }
 }

@@ -3,9 +3,7 @@ package borderwright.pack.sheets;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.filling.Filling;
-import borderwright.engine.filling.Weights;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.cautions.PieceLift;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.alike.AlikePieces;
 import borderwright.pack.alike.PieceGroup;
@@ -22,8 +20,9 @@ import java.util.Map;
  * @param alike the boxes, the first stands for all
  * @param layers one drawing for each layer
  * @param wide whether the box is so long that it needs the long side of the paper
+ * @param lifts who lifts each piece, by its label
  */
-public record BoxSheet(List<Box> alike, List<Drawing> layers, boolean wide, Map<String, SectionNote> sections)
+public record BoxSheet(List<Box> alike, List<Drawing> layers, boolean wide, Map<String, PieceLift> lifts)
         implements Sheet {
     public BoxSheet {
         alike = List.copyOf(alike);
@@ -48,8 +47,8 @@ public record BoxSheet(List<Box> alike, List<Drawing> layers, boolean wide, Map<
 
     /** What a piece weighs as it arrives, and who should lift it where that is more than one person's. */
     public String weight(Piece piece, PrintedFigures f) {
-        double kg = Weights.pieceKg(piece, sections);
-        return kg == 0 ? "" : f.pieceWeight(kg) + (kg > Filling.LIFT_KG ? ", two people" : "");
+        PieceLift lift = lifts.get(piece.label());
+        return lift == null ? "" : f.pieceWeight(lift.kg()) + (lift.people() > 1 ? ", two people" : "");
     }
 
     /** Pieces of the first box by what they do. */

@@ -1,6 +1,5 @@
 package borderwright.pack.sheets;
 
-import borderwright.pack.pages.CautionNotes;
 import java.util.List;
 
 /**
@@ -8,7 +7,7 @@ import java.util.List;
  *
  * @param stages in the order of the job
  */
-public record CautionSheet(List<CautionNotes.Stage> stages) implements Sheet {
+public record CautionSheet(List<CautionWords.Stage> stages) implements Sheet {
     public CautionSheet {
         stages = List.copyOf(stages);
     }

@@ -1,8 +1,8 @@
 package borderwright.pack.sheets;
 
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.cautions.PieceLift;
 import borderwright.engine.cutting.CuttingPlan;
-import borderwright.engine.garden.SectionNote;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
@@ -117,9 +117,9 @@ public final class SheetList {
                 .map(layer -> CourseDrawing.draw(
                         box, layer, units, paper.roomWidthMm(wide), paper.roomHeightMm(wide) / 3 - 4))
                 .toList();
-        Map<String, SectionNote> sections = new TreeMap<>();
-        plan.garden().sections().forEach(s -> sections.put(s.name(), s));
-        return new BoxSheet(alike, layers, wide, sections);
+        Map<String, PieceLift> lifts = new TreeMap<>();
+        plan.site().cautions().lifts().forEach(lift -> lifts.put(lift.piece(), lift));
+        return new BoxSheet(alike, layers, wide, lifts);
     }
 
     /** Boxes alike in their pieces may differ in what stands behind them: the weakest speaks for all. */

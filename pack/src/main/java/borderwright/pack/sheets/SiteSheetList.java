@@ -5,7 +5,6 @@ import borderwright.engine.settingout.PegList;
 import borderwright.pack.drawings.BedSection;
 import borderwright.pack.drawings.LabelPage;
 import borderwright.pack.figures.PrintedFigures;
-import borderwright.pack.pages.CautionNotes;
 import borderwright.pack.paper.PaperSize;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +29,7 @@ final class SiteSheetList {
         sheets.add(new GroundSheet(plan, pegs, BedSection.draw(plan, paper.roomWidthMm(false))));
         sheets.add(new FillSheet(plan));
         sheets.add(new PlantingSheet(plan));
-        sheets.add(new CautionSheet(CautionNotes.of(plan, f)));
+        sheets.add(new CautionSheet(CautionWords.of(plan, f)));
         sheets.add(new LabelSheet(
                 LabelPage.pages(LabelSheets.of(plan, f), paper.roomWidthMm(false), paper.roomHeightMm(false) - 2)));
         return sheets;

@@ -1,0 +1,24 @@
+/**
+ * The cautions that a garden gives cause for, and who lifts what.
+ *
+ * <p><b>Settles</b> which cautions go with which stage of the work, when a wall is for an engineer to look at, and how many
+ * people lift each piece.
+ *
+ * <p><b>Demands</b> the garden, its border and {@link borderwright.engine.buildup.parts.Box}es, and their filling.
+ * <b>Promises</b> codes with typed values and no sentence: fronts and sheets write those.
+ *
+ * <p><b>Units.</b> mm, kg.
+ *
+ * <p><b>Sources.</b> All limits are common practice, no source; local codes and licensed people decide, and each tool's own
+ * manual comes first. Each limit stands once: the wall height here, the weight that one person lifts in {@link
+ * borderwright.engine.filling.Filling#LIFT_KG}, the distance below a damp-proof course in {@link
+ * borderwright.engine.ground.GroundWork#BELOW_DAMP_COURSE_MM}.
+ *
+ * <p><b>Does not cover</b> what a wall bears: see {@code strength}.
+ *
+ * <p><b>Start reading</b> at {@link borderwright.engine.cautions.CautionFinder}.
+ */
+@NullMarked
+package borderwright.engine.cautions;
+
+import org.jspecify.annotations.NullMarked;
