@@ -6,8 +6,7 @@ import java.nio.file.Path;
 
 /** Renews committed files that are generated, when asked to. */
 final class Renewal {
-    static final String HOW = "to renew it: mvn -pl app -am test -Drenew=yes -Dtest='GardenSchemaTest,GardenGuideTest'"
-            + " -Dsurefire.failIfNoSpecifiedTests=false";
+    static final String HOW = "to renew it: ./test app GardenSchemaTest,GardenGuideTest -Drenew=yes";
 
     private Renewal() {}
 
