@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Runs classes of instances and prints a row of docs/cutting.md's table for each:
+ * Runs classes of instances and prints a row of docs/benchmarks.md's table for each:
  * {@code Classes CLASS[,CLASS...] [seconds] [verbose]}, or {@code Classes FORM:FILE[,FORM:FILE...]} for text files.
  *
  * <p>Seconds are processor seconds of the one thread that searches, so that a busy computer does not count.

@@ -18,7 +18,7 @@ import java.util.Locale;
  * Runs classes of instances as a person would, each in a Java machine of its own, through {@code cut --json}:
  * {@code Cold CLASS[,CLASS...] [seconds] [every]}, where every second, third ... instance is taken.
  *
- * <p>Prints a row of docs/cutting.md's table for each class; seconds are those that the command reports. The command is
+ * <p>Prints a row of docs/benchmarks.md's table for each class; seconds are those that the command reports. The command is
  * {@code ./borderwright} below the present directory, or the system property {@code borderwright.command}.
  */
 public final class Cold {

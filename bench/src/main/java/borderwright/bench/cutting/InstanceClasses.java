@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** The classes of the table in docs/cutting.md, as many instances as were published, drawn anew from seeds. */
+/** The classes of the table in docs/benchmarks.md, as many instances as were published, drawn anew from seeds. */
 final class InstanceClasses {
     /** Every class. */
     static final List<String> NAMES = List.of(

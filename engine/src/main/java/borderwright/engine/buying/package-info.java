@@ -13,7 +13,7 @@
  * <p><b>Method.</b> {@code ShoppingCase} counts in whole numbers; supplier cases are searched in
  * turn ({@code CaseSearch}), each section alone ({@code StockSearch}) or a case as one model ({@code Model},
  * {@code ModelRows}). {@code Master} generates patterns, {@code Pricing} takes whole prices and true bounds,
- * {@code Dive} rounds, {@code CountTree} branches on counts, {@code PatternTree} on listed patterns. See docs/cutting.md.
+ * {@code Dive} rounds, {@code CountTree} branches on counts, {@code PatternTree} on listed patterns. See docs/theory-cutting.md.
  *
  * <p><b>Does not cover</b> discounts for quantity on goods other than boards, and delivery in bands of distance.
  *
