@@ -2,14 +2,18 @@ package borderwright.app.docs;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Every page can be found from an index, and every link leads somewhere. */
@@ -17,6 +21,7 @@ class PagesTest {
     private static final Path DOCS = Pages.ROOT.resolve("docs");
     private static final Path DECISIONS = DOCS.resolve("decisions");
     private static final Pattern LINK = Pattern.compile("\\]\\(([^)\\s]+)\\)");
+    private static final Pattern CLASS = Pattern.compile("`([A-Z][a-z0-9]+[A-Z]\\w*)`");
     private static final Pattern HEADING = Pattern.compile("(?m)^#+ (.*)$");
 
     private static List<String> links(Path page) {
@@ -79,6 +84,27 @@ class PagesTest {
             }
         }
         assertThat(broken).isEmpty();
+    }
+
+    @Test
+    void everyClassNamedExists() throws IOException {
+        Set<String> classes = new HashSet<>();
+        try (Stream<Path> files = Files.walk(Pages.ROOT)) {
+            files.filter(file -> file.toString().contains("src") && file.toString().endsWith(".java"))
+                    .forEach(file -> classes.add(file.getFileName().toString().replace(".java", "")));
+        }
+        List<String> unknown = new ArrayList<>();
+        for (Path page : Pages.all()) {
+            // Decisions keep the names of their day.
+            if (!page.startsWith(DECISIONS)) {
+                CLASS.matcher(Pages.text(page))
+                        .results()
+                        .map(found -> found.group(1))
+                        .filter(name -> !classes.contains(name) && !name.startsWith("Illegal"))
+                        .forEach(name -> unknown.add(Pages.ROOT.relativize(page) + ": " + name));
+            }
+        }
+        assertThat(unknown).isEmpty();
     }
 
     private static boolean leadsSomewhere(Path page, String link) {
