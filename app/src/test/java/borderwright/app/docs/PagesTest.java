@@ -90,7 +90,8 @@ class PagesTest {
     void everyClassNamedExists() throws IOException {
         Set<String> classes = new HashSet<>();
         try (Stream<Path> files = Files.walk(Pages.ROOT)) {
-            files.filter(file -> file.toString().contains("src") && file.toString().endsWith(".java"))
+            files.filter(file ->
+                            file.toString().contains("src") && file.toString().endsWith(".java"))
                     .forEach(file -> classes.add(file.getFileName().toString().replace(".java", "")));
         }
         List<String> unknown = new ArrayList<>();
