@@ -24,13 +24,21 @@ import borderwright.engine.prices.PriceLists;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.sequence.BuildSequence;
 import borderwright.engine.shopping.ShoppingItem;
+import borderwright.engine.strength.CheckKind;
 import borderwright.engine.strength.Cure;
+import borderwright.engine.strength.CureMessage;
+import borderwright.engine.strength.PartKind;
 import borderwright.engine.strength.SideBow;
+import borderwright.engine.strength.StrengthMessage;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.Verdict;
 import borderwright.engine.strength.box.BowLine;
+import borderwright.engine.strength.box.LoadEvent;
+import borderwright.engine.strength.timber.RuleSet;
+import borderwright.engine.strength.timber.TimberStep;
 import borderwright.engine.strength.worked.Check;
 import borderwright.engine.strength.worked.SheetLine;
+import borderwright.engine.strength.worked.StepMessage;
 import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
@@ -122,7 +130,9 @@ public final class SamplePlan {
                         List.of("A person reaches 600 mm from the lawn: every planter is reached."),
                         List.of()),
                 boxes,
-                "F1-F3 does not hold: side c ends up bowing 14 mm (limit 10 mm)",
+                StrengthMessage.VERDICT.of(
+                        Verdict.Kind.DOES_NOT_HOLD.of(),
+                        List.of(StrengthMessage.SIDE_BOWS_TOO_MUCH.of("c", 14, 1, 10))),
                 boxes.stream().map(SamplePlan::strength).toList(),
                 site,
                 List.of(
@@ -385,34 +395,49 @@ public final class SamplePlan {
             }
         }
         Check screws = new Check(
-                "screws of walls",
-                "screws",
-                "EN 1995-1-1 8.2",
-                "the fill for good",
+                PartKind.WALL_SCREWS.of(),
+                CheckKind.SCREWS.of(),
+                StepMessage.REFERENCE.of("EN 1995-1-1 8.2"),
+                LoadEvent.LASTING_FILL.of(),
                 1.25,
                 List.of(
-                        new SheetLine("Fv,Ed", "all fasteners together", Optional.of(1250.0), "N", ""),
-                        new SheetLine("", "the rope effect is left out", Optional.empty(), "", "EN 1995-1-1 8.2.2")));
+                        new SheetLine(
+                                "Fv,Ed",
+                                TimberStep.ALL_FASTENERS.of(),
+                                Optional.of(1250.0),
+                                "N",
+                                StepMessage.REFERENCE.of("")),
+                        new SheetLine(
+                                "",
+                                TimberStep.NO_PULL_IN_END_GRAIN.of(),
+                                Optional.empty(),
+                                "",
+                                StepMessage.REFERENCE.of("EN 1995-1-1 8.3.2"))));
         return new StrengthReport(
                 box.plan().name(),
-                new Verdict(Verdict.Kind.DOES_NOT_HOLD, "side c ends up bowing 14 mm (limit 10 mm)"),
-                "EN 1995-1-1",
+                new Verdict(Verdict.Kind.DOES_NOT_HOLD, List.of(StrengthMessage.SIDE_BOWS_TOO_MUCH.of("c", 14, 1, 10))),
+                RuleSet.EUROCODE.name(),
                 10,
                 sides,
                 lines,
                 List.of(screws),
-                List.of("Fill of 16 kN/m3."),
-                List.of("what the ground bears is not known"),
+                List.of(StrengthMessage.PERSON_ASSUMED.of(1000)),
+                List.of(StrengthMessage.GROUND_NOT_KNOWN.of()),
                 List.of(
                         new Cure(
-                                "as wished", "larch 25 x 150", new BracingScheme(600, 0, 75, List.of()), 61.5, 14, 1.4),
+                                CureMessage.BRACING.of("larch 25 x 150", 0, 75, 2),
+                                "larch 25 x 150",
+                                new BracingScheme(600, 0, 75, List.of()),
+                                61.5,
+                                14,
+                                1.4),
                         new Cure(
-                                "ties every 1200 mm",
+                                CureMessage.BRACING.of("larch 25 x 150", 1, 75, 2),
                                 "larch 25 x 150",
                                 new BracingScheme(600, 1200, 75, List.of()),
                                 68.2,
                                 7.1,
                                 0.9)),
-                StrengthReport.GUIDANCE);
+                StrengthMessage.STRENGTH_GUIDANCE.of());
     }
 }

@@ -23,7 +23,7 @@ final class PlanReport {
         for (Problem shortfall : plan.shortfalls()) {
             out.println("  ! " + shortfall.sentence(sentences));
         }
-        out.println("  strength " + plan.strength());
+        out.println("  strength " + sentences.text(plan.strength()));
         out.println("  " + totals.planters() + " planters, " + totals.pieces() + " pieces, "
                 + format.weight(totals.timberKg())
                 + " of wood, " + format.area(totals.growingM2()) + " to grow in, " + format.volume(totals.soilM3())

@@ -5,6 +5,7 @@ import borderwright.engine.buying.why.Basket;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.layout.plan.Layout;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.sequence.WorkPlan;
 import borderwright.engine.shopping.ShoppingItem;
@@ -23,7 +24,7 @@ import org.joda.money.Money;
  * @param survey how well the measures agree
  * @param layout boxes on the plan
  * @param boxes every box with its pieces, in the order of {@code layout.boxes()}
- * @param strength verdict on the strength of all walls, a sentence
+ * @param strength what the strength of all boxes comes to
  * @param strengthReports what is known of the strength of each box, in the order of {@code boxes}
  * @param site ground and what else is done to the site
  * @param shopping everything to buy that is not a board
@@ -39,7 +40,7 @@ public record Plan(
         SurveyReport survey,
         Layout layout,
         List<Box> boxes,
-        String strength,
+        Message strength,
         List<StrengthReport> strengthReports,
         SiteWork site,
         List<ShoppingItem> shopping,

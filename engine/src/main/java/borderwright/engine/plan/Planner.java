@@ -225,7 +225,7 @@ public final class Planner {
                 border.report(),
                 layout,
                 boxes,
-                StrengthStage.sentence(strength),
+                StrengthStage.summary(strength),
                 strength,
                 floored,
                 shopping,

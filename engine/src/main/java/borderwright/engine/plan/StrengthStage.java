@@ -9,6 +9,7 @@ import borderwright.engine.garden.vocabulary.SoilPush;
 import borderwright.engine.garden.vocabulary.SoilWater;
 import borderwright.engine.garden.vocabulary.TimberRules;
 import borderwright.engine.measure.Gravity;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.StrengthTerms;
@@ -120,14 +121,18 @@ final class StrengthStage {
         return said == null ? habit : said;
     }
 
-    /** All boxes in a sentence: the worst verdict with its reason, and how many hold. */
-    static String sentence(List<StrengthReport> reports) {
+    /** All boxes together: how many hold, and the worst verdict with its first reason. */
+    static Message summary(List<StrengthReport> reports) {
         long holding = reports.stream().filter(StrengthReport::holds).count();
-        String count = reports.size() == 1 ? "" : holding + " of " + reports.size() + " boxes hold; ";
+        int boxes = reports.size();
         for (Verdict.Kind kind : List.of(Verdict.Kind.DOES_NOT_HOLD, Verdict.Kind.NOT_SHOWN_TO_HOLD)) {
             for (StrengthReport report : reports) {
                 if (report.verdict().kind() == kind) {
-                    return count + report.box() + " " + brief(report);
+                    return boxes == 1
+                            ? StrengthStageMessage.ONE_BOX_FALLS_SHORT.of(
+                                    report.box(), kind.of(), first(report), more(report))
+                            : StrengthStageMessage.BOXES_FALL_SHORT.of(
+                                    holding, boxes, report.box(), kind.of(), first(report), more(report));
                 }
             }
         }
@@ -135,43 +140,47 @@ final class StrengthStage {
         for (StrengthReport report : reports) {
             worst = report.worstBowMm() > worst.worstBowMm() ? report : worst;
         }
-        return (reports.size() == 1 ? "" : "all " + reports.size() + " boxes hold; the one that bows most, ")
-                + worst.box() + ", " + worst.verdict().sentence();
+        return boxes == 1
+                ? StrengthStageMessage.ONE_BOX_HOLDS.of(worst.box(), first(worst))
+                : StrengthStageMessage.ALL_BOXES_HOLD.of(boxes, worst.box(), first(worst));
     }
 
-    private static String cure(StrengthReport report, boolean friction) {
-        return (report.cures().isEmpty()
-                        ? "No bracing that was tried holds: take thicker boards, or make it lower."
-                        : "The least cure: " + report.cures().get(0).words() + ".")
-                + (friction
-                        ? ""
-                        : " Where the walls stand on rough gravel, `strength.bed friction` says how much it may hold.");
+    /** The first reason of the verdict; the report has all. */
+    private static Message first(StrengthReport report) {
+        return report.verdict().reasons().get(0);
     }
 
-    /** The verdict with the first of its reasons; the report has all. */
-    private static String brief(StrengthReport report) {
-        List<String> reasons = List.of(report.verdict().sentence().split("; "));
-        int more = reasons.size() - 1;
-        return reasons.get(0) + (more == 0 ? "" : "; and " + more + (more == 1 ? " more reason" : " more reasons"));
+    private static int more(StrengthReport report) {
+        return report.verdict().reasons().size() - 1;
+    }
+
+    private static Message advice(StrengthReport report) {
+        return report.cures().isEmpty()
+                ? StrengthStageMessage.NO_BRACING_HOLDS.of()
+                : StrengthStageMessage.LEAST_CURE.of(report.cures().get(0).words());
     }
 
     /**
      * Boxes that do not hold, or are not shown to.
      *
-     * @param friction whether friction of the bed is said
+     * @param friction whether friction of the bed is given
      */
     static List<Problem> shortfalls(List<StrengthReport> reports, boolean friction) {
         List<Problem> found = new ArrayList<>();
         for (StrengthReport report : reports) {
-            if (!report.holds()) {
-                boolean fails = report.verdict().kind() == Verdict.Kind.DOES_NOT_HOLD;
+            if (report.verdict().kind() == Verdict.Kind.DOES_NOT_HOLD) {
                 found.add(new Problem(
-                        fails ? "box-does-not-hold" : "box-not-shown-to-hold",
                         "build",
-                        "Box " + report.box() + " " + brief(report) + ".",
-                        fails
-                                ? cure(report, friction)
-                                : "Give the figure that is missing, or ask a licensed engineer."));
+                        StrengthStageMessage.BOX_DOES_NOT_HOLD.of(
+                                report.box(),
+                                first(report),
+                                more(report),
+                                advice(report),
+                                friction ? "given" : "not given")));
+            } else if (!report.holds()) {
+                found.add(new Problem(
+                        "build",
+                        StrengthStageMessage.BOX_NOT_SHOWN_TO_HOLD.of(report.box(), first(report), more(report))));
             }
         }
         return found;

@@ -3,6 +3,7 @@ package borderwright.engine.strength;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.measure.Gravity;
 import borderwright.engine.strength.soil.GroundKind;
+import borderwright.engine.strength.worked.StepMessage;
 import borderwright.engine.strength.worked.Working;
 
 /** What the bottom course presses on its gravel bed, and the bed on the ground below. */
@@ -24,30 +25,30 @@ final class BedUses {
                 * M_PER_MM;
         double thicknessM = wallMm * M_PER_MM;
         WorstUses.Rule onBed = working -> pressure(terms, heightM, thicknessM, densityKgPerM3, 0, working)
-                / working.given(
+                / working.step(
                         "q bears",
-                        "compacted gravel",
+                        StrengthStep.COMPACTED_GRAVEL,
                         GroundKind.GRAVEL.bearingKnPerM2(),
                         "kN/m2",
                         "IBC 2012 table 1806.2");
         if (terms.gravelMm() > 0) {
             worst.take(
-                    "gravel bed",
-                    Clauses.GROUND,
-                    "under the bottom course",
-                    "own weight and a person on the edge",
+                    PartKind.GRAVEL_BED,
+                    CheckKind.GROUND,
+                    PartMessage.UNDER_BOTTOM_COURSE::of,
+                    PartMessage.OWN_WEIGHT_AND_PERSON::of,
                     onBed);
         }
         double bears = terms.ground().bearingKnPerM2();
         if (bears > 0) {
             WorstUses.Rule below = working ->
                     pressure(terms, heightM, thicknessM, densityKgPerM3, terms.gravelMm() * M_PER_MM, working)
-                            / working.given("q bears", terms.ground().words(), bears, "kN/m2", "IBC 2012 table 1806.2");
+                            / working.step("q bears", terms.ground(), bears, "kN/m2", "IBC 2012 table 1806.2");
             worst.take(
-                    "ground",
-                    Clauses.GROUND,
-                    terms.gravelMm() > 0 ? "under the gravel" : "under the bottom course",
-                    "own weight and a person on the edge",
+                    PartKind.GROUND,
+                    CheckKind.GROUND,
+                    (terms.gravelMm() > 0 ? PartMessage.UNDER_GRAVEL : PartMessage.UNDER_BOTTOM_COURSE)::of,
+                    PartMessage.OWN_WEIGHT_AND_PERSON::of,
                     below);
         }
     }
@@ -61,22 +62,18 @@ final class BedUses {
             Working working) {
         double own = working.step(
                 "w own",
-                "density x 9.80665 x height x thickness",
+                StrengthStep.WALL_WEIGHT,
                 densityKgPerM3 * Gravity.KN_PER_KG * heightM * thicknessM,
                 "kN/m",
                 "");
         double person = working.step(
                 "w person",
-                "weight / (2 x height): spread at 45 degrees down the wall",
+                StrengthStep.PERSON_ON_WALL,
                 terms.kneelingN() * KN_PER_N / (2 * heightM),
                 "kN/m",
-                "common practice, no source");
+                StepMessage.COMMON_PRACTICE);
         double width = working.step(
-                "width",
-                "thickness + 2 x gravel: spread at 45 degrees",
-                thicknessM + 2 * gravelM,
-                "m",
-                "common practice, no source");
+                "width", StrengthStep.SPREAD_WIDTH, thicknessM + 2 * gravelM, "m", StepMessage.COMMON_PRACTICE);
         return working.step("q", "(w own + w person) / width", (own + person) / width, "kN/m2", "");
     }
 }

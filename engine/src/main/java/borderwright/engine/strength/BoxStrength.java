@@ -2,6 +2,7 @@ package borderwright.engine.strength;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.SectionNote;
+import borderwright.engine.message.Message;
 import borderwright.engine.strength.box.BowLine;
 import borderwright.engine.strength.box.BoxFrame;
 import borderwright.engine.strength.box.BoxLoads;
@@ -50,7 +51,7 @@ public final class BoxStrength {
     }
 
     /**
-     * Whether a box holds, as the search for a cure asks it: the same figures as {@link #check} without its words, up
+     * Whether a box holds, as the search for a cure asks it: the same figures as {@link #check} without its messages, up
      * to the first that shows that it does not.
      */
     static Uses uses(Box box, StrengthTerms terms) {
@@ -104,9 +105,9 @@ public final class BoxStrength {
         List<SideBow> sides = bows.sides(terms.bowLimitMm());
         List<BowLine> lines = bows.lines();
         List<Check> checks = worst.checks();
-        List<String> open = new ArrayList<>(VerdictMaker.open(box, terms));
+        List<Message> open = new ArrayList<>(VerdictMaker.open(box, terms));
         open.addAll(retaining.open());
-        List<String> taken = new ArrayList<>(VerdictMaker.taken(terms, frame));
+        List<Message> taken = new ArrayList<>(VerdictMaker.assumed(terms, frame));
         platform.pads().ifPresent(taken::add);
         empty().ifPresent(taken::add);
         return new StrengthReport(
@@ -120,11 +121,11 @@ public final class BoxStrength {
                 taken,
                 open,
                 List.of(),
-                StrengthReport.GUIDANCE);
+                StrengthMessage.STRENGTH_GUIDANCE.of());
     }
 
-    /** How the empty box stands against higher ground, in a sentence: never the way to leave it, so not held against it. */
-    private Optional<String> empty() {
+    /** How the empty box stands against higher ground: never the way to leave it, so not held against it. */
+    private Optional<Message> empty() {
         Optional<LoadCase> ground = OutsideLoads.of(frame, terms.fill(), RetainingUses.LEAST_MM);
         if (ground.isEmpty()) {
             return Optional.empty();
@@ -138,11 +139,8 @@ public final class BoxStrength {
             new FrameUses(frame, alone, terms.strapN()).take(ground.get(), answer);
         }
         boolean stands = !answer.isMechanism() && alone.greatest() <= 1;
-        return Optional.of("Empty, with the ground against it, "
-                + (stands
-                        ? "the box would use " + StrengthFigures.percent(alone.greatest()) + " of what it bears"
-                        : "the box would not stand")
-                + ": fill it before you backfill, and dig the ground away before you empty it.");
+        return Optional.of(
+                stands ? StrengthMessage.EMPTY_BOX_STANDS.of(alone.greatest()) : StrengthMessage.EMPTY_BOX_FALLS.of());
     }
 
     /**

@@ -1,6 +1,7 @@
 package borderwright.engine.strength;
 
 import borderwright.engine.buildup.parts.BracingScheme;
+import borderwright.engine.message.Message;
 
 /**
  * One way to build a box, and how it stands.
@@ -12,7 +13,7 @@ import borderwright.engine.buildup.parts.BracingScheme;
  * @param bowMm greatest final bow of its sides, mm; as far as it was looked into where it is far over the limit
  * @param worst greatest of the bow over its limit and of all uses; at most 1 holds
  */
-public record Cure(String words, String walls, BracingScheme scheme, double cost, double bowMm, double worst) {
+public record Cure(Message words, String walls, BracingScheme scheme, double cost, double bowMm, double worst) {
     public boolean holds() {
         return worst <= 1;
     }

@@ -12,6 +12,7 @@ import borderwright.engine.strength.frame.MemberAnswer;
 import borderwright.engine.strength.timber.Effects;
 import borderwright.engine.strength.timber.LoadDuration;
 import borderwright.engine.strength.timber.Timber;
+import borderwright.engine.strength.worked.StepMessage;
 import java.util.List;
 
 /** How much of boards, uprights, ties and screws one load case uses. */
@@ -27,8 +28,8 @@ final class FrameUses {
     }
 
     void take(LoadCase loadCase, FrameAnswer answer) {
-        boards("wall boards", frame.walls(), loadCase, answer);
-        boards("divider boards", frame.dividers(), loadCase, answer);
+        boards(PartKind.WALL_BOARDS, frame.walls(), loadCase, answer);
+        boards(PartKind.DIVIDER_BOARDS, frame.dividers(), loadCase, answer);
         for (Board board : frame.capping()) {
             capping(board, loadCase, answer);
         }
@@ -49,7 +50,7 @@ final class FrameUses {
         }
     }
 
-    private void boards(String parts, List<Board> boards, LoadCase loadCase, FrameAnswer answer) {
+    private void boards(PartKind parts, List<Board> boards, LoadCase loadCase, FrameAnswer answer) {
         LoadDuration duration = loadCase.duration();
         for (Board board : boards) {
             Timber timber = frame.materials().timber(board.sectionName());
@@ -68,15 +69,15 @@ final class FrameUses {
             double force = shear;
             worst.take(
                     parts,
-                    Clauses.BENDING,
-                    board.label(),
-                    loadCase.words(),
+                    CheckKind.BENDING,
+                    () -> PartMessage.PIECE.of(board.label()),
+                    loadCase::name,
                     working -> timber.bending(board.section(), effects, duration, working));
             worst.take(
                     parts,
-                    Clauses.SHEAR,
-                    board.label(),
-                    loadCase.words(),
+                    CheckKind.SHEAR,
+                    () -> PartMessage.PIECE.of(board.label()),
+                    loadCase::name,
                     working -> timber.shear(board.section(), force, duration, working));
         }
     }
@@ -86,10 +87,10 @@ final class FrameUses {
         Effects effects =
                 new Effects(0, 0, answer.member(tie.parts().get(0).member()).axial(0));
         worst.take(
-                "ties",
-                Clauses.PULL,
-                tie.label(),
-                loadCase.words(),
+                PartKind.TIES,
+                CheckKind.TENSION,
+                () -> PartMessage.PIECE.of(tie.label()),
+                loadCase::name,
                 working -> timber.bending(tie.section(), effects, loadCase.duration(), working));
     }
 
@@ -109,16 +110,16 @@ final class FrameUses {
         Effects effects = new Effects(along, outward, 0);
         double force = shear;
         worst.take(
-                "posts and braces",
-                Clauses.BENDING,
-                stem.label(),
-                loadCase.words(),
+                PartKind.POSTS_AND_BRACES,
+                CheckKind.BENDING,
+                () -> PartMessage.PIECE.of(stem.label()),
+                loadCase::name,
                 working -> timber.bending(stem.section(), effects, loadCase.duration(), working));
         worst.take(
-                "posts and braces",
-                Clauses.SHEAR,
-                stem.label(),
-                loadCase.words(),
+                PartKind.POSTS_AND_BRACES,
+                CheckKind.SHEAR,
+                () -> PartMessage.PIECE.of(stem.label()),
+                loadCase::name,
                 working -> timber.shear(stem.section(), force, loadCase.duration(), working));
     }
 
@@ -127,36 +128,37 @@ final class FrameUses {
         double upright = moment == 0 ? 0 : screws.count() * moment / screws.leverMm();
         double lateral = StrictMath.hypot(answer.springForce(screws.across()), upright);
         double pull = Math.max(0, answer.springForce(screws.along()));
-        String parts = switch (screws.kind()) {
-            case WALL_TO_UPRIGHT -> "screws of walls";
-            case TIE_TO_BRACE -> "screws of ties";
-            case DIVIDER_TO_UPRIGHT -> "screws of dividers";
+        PartKind parts = switch (screws.kind()) {
+            case WALL_TO_UPRIGHT -> PartKind.WALL_SCREWS;
+            case TIE_TO_BRACE -> PartKind.TIE_SCREWS;
+            case DIVIDER_TO_UPRIGHT -> PartKind.DIVIDER_SCREWS;
             case UPRIGHTS_TOGETHER, CORNER_STRAP, STRAP_TO_UPRIGHT, LAP, CAPPING_TO_WALL, TIE_BRACKET, OTHER ->
-                "screws of corner uprights";
+                PartKind.CORNER_SCREWS;
         };
         worst.take(
                 parts,
-                Clauses.SCREWS,
-                screws.words() + " (" + screws.item() + ")",
-                loadCase.words(),
+                CheckKind.SCREWS,
+                () -> PartMessage.SCREWS.of(screws.fixed(), screws.receiver(), screws.item()),
+                loadCase::name,
                 working -> screws.joint().utilisation(lateral, pull, screws.count(), loadCase.duration(), working));
     }
 
     private void strap(Strap strap, LoadCase loadCase, FrameAnswer answer) {
         double force = StrictMath.hypot(answer.springForce(strap.first()), answer.springForce(strap.second()));
-        String corner = "corner " + (strap.corner() + 1);
+        int corner = strap.corner() + 1;
         if (strapN > 0) {
-            worst.take("straps", Clauses.STRAP, corner, loadCase.words(), working -> {
-                working.given("F", "design force in the strap", force, "N", "");
-                working.given("F,declared", "", strapN, "N", "declared by its maker");
-                return working.step("use", "F / F,declared", force / strapN, "", "");
-            });
+            worst.take(
+                    PartKind.STRAPS, CheckKind.STRAP, () -> PartMessage.CORNER.of(corner), loadCase::name, working -> {
+                        working.step("F", StrengthStep.STRAP_FORCE, force, "N", "");
+                        working.step("F,declared", "", strapN, "N", StepMessage.DECLARED_BY_ITS_MAKER);
+                        return working.step("use", "F / F,declared", force / strapN, "", "");
+                    });
         } else {
             worst.take(
-                    "screws of straps",
-                    Clauses.STRAP_SCREWS,
-                    corner + " (" + strap.count() + " " + strap.item() + " in each leg)",
-                    loadCase.words(),
+                    PartKind.STRAP_SCREWS,
+                    CheckKind.STRAP_SCREWS,
+                    () -> PartMessage.CORNER_SCREWS.of(corner, strap.count(), strap.item()),
+                    loadCase::name,
                     working -> strap.leg().utilisation(force, 0, strap.count(), loadCase.duration(), working));
         }
     }
@@ -176,10 +178,10 @@ final class FrameUses {
         double kn = StrictMath.hypot(push[0], push[1]) / 1e3;
         double knM = StrictMath.hypot(moment[0], moment[1]) / 1e6;
         worst.take(
-                "posts in the ground",
-                Clauses.FOOTING,
-                foot.label(),
-                loadCase.words(),
+                PartKind.FOOTINGS,
+                CheckKind.FOOTING,
+                () -> PartMessage.PIECE.of(foot.label()),
+                loadCase::name,
                 working -> foot.footing().use(kn, knM, working));
     }
 
@@ -196,10 +198,10 @@ final class FrameUses {
         Timber timber = frame.materials().timber(board.sectionName());
         Effects effects = new Effects(0, moment, axial);
         worst.take(
-                "capping",
-                Clauses.BENDING,
-                board.label(),
-                loadCase.words(),
+                PartKind.CAPPING,
+                CheckKind.BENDING,
+                () -> PartMessage.PIECE.of(board.label()),
+                loadCase::name,
                 working -> timber.bending(board.section(), effects, loadCase.duration(), working));
     }
 }

@@ -10,6 +10,7 @@ import borderwright.engine.garden.SectionNote;
 import borderwright.engine.garden.vocabulary.CornerStyle;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
 import borderwright.engine.strength.BracingSearch.Found;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -81,7 +82,7 @@ public final class LeastCure {
         return cure.search
                 .cheapest(plan, rules, true, Double.POSITIVE_INFINITY)
                 .or(cure.search::nearest)
-                .map(found -> cure.cure(found, ""));
+                .map(found -> cure.cure(found, List.of()));
     }
 
     /**
@@ -101,7 +102,7 @@ public final class LeastCure {
         double most = found.map(way -> MOST_TIMES * way.cost()).orElse(Double.POSITIVE_INFINITY);
         List<Cure> alternatives = cure.others(canDig).parallelStream()
                 .map(other -> other.sought(new BracingSearch(means, terms, cost), most)
-                        .map(way -> cure.cure(way, other.first)))
+                        .map(way -> cure.cure(way, other.changes)))
                 .flatMap(Optional::stream)
                 .sorted(Comparator.comparingDouble(Cure::cost))
                 .toList();
@@ -109,7 +110,7 @@ public final class LeastCure {
     }
 
     /** Something built in another way: other rules, or another footprint. */
-    private record Other(FootprintPlan plan, BuildRules rules, String first) {
+    private record Other(FootprintPlan plan, BuildRules rules, List<Message> changes) {
         Optional<Found> sought(BracingSearch search, double mostCost) {
             return search.cheapest(plan, rules, false, mostCost);
         }
@@ -138,7 +139,8 @@ public final class LeastCure {
     }
 
     private CureAnswer answer(Optional<Found> found, List<Cure> alternatives) {
-        return new CureAnswer(found.map(way -> cure(way, "")), found.map(Found::box), alternatives, search.tried());
+        return new CureAnswer(
+                found.map(way -> cure(way, List.of())), found.map(Found::box), alternatives, search.tried());
     }
 
     private List<Other> others(boolean canDig) {
@@ -149,19 +151,19 @@ public final class LeastCure {
             double thickness = other.thickness().mm();
             double width = other.width().mm();
             if (thickness > walls.thickness().mm() && width >= 2 * thickness) {
-                others.add(new Other(plan, rules.withWalls(other.name()), ""));
+                others.add(new Other(plan, rules.withWalls(other.name()), List.of()));
             }
             boolean stiffer = thickness * width
                     > uprights.thickness().mm() * uprights.width().mm();
             if (stiffer && thickness >= THINNEST_UPRIGHT_MM && width <= WIDEST_UPRIGHT * thickness) {
-                others.add(new Other(plan, rules.withUprights(other.name()), ""));
+                others.add(new Other(plan, rules.withUprights(other.name()), List.of()));
             }
         }
         if (rules.corners() == CornerStyle.MITRED) {
-            others.add(new Other(plan, rules.withCorners(CornerStyle.LAPPED), ""));
+            others.add(new Other(plan, rules.withCorners(CornerStyle.LAPPED), List.of()));
         }
         if (canDig && rules.postFooting() == null && terms.ground().lateralKnPerM3() > 0) {
-            others.add(new Other(plan, rules.withPostFooting(FOOTING), ""));
+            others.add(new Other(plan, rules.withPostFooting(FOOTING), List.of()));
         }
         raised().ifPresent(raised -> onFloor(raised, others));
         return others;
@@ -171,10 +173,7 @@ public final class LeastCure {
     private void onFloor(FootprintPlan raised, List<Other> others) {
         BuildRules floored = withFloorThatHolds(raised, rules, means, terms);
         if (BoxStrength.floorUse(BoxBuilder.build(raised, floored, means, Bracings.BARE), terms) <= 1) {
-            others.add(new Other(
-                    raised,
-                    floored,
-                    "a floor " + StrengthFigures.length(terms, raised.platformMm()) + " above the bed, "));
+            others.add(new Other(raised, floored, List.of(CureMessage.FLOOR.of(raised.platformMm()))));
         }
     }
 
@@ -185,58 +184,37 @@ public final class LeastCure {
     /** The same planter on a floor a step higher, where that leaves room for roots. */
     private Optional<FootprintPlan> raised() {
         double raisedMm = plan.platformMm() + PLATFORM_STEP_MM;
-        return raisedMm > plan.heightMm() / 2
-                ? Optional.empty()
-                : Optional.of(new FootprintPlan(
-                        plan.name(),
-                        plan.run(),
-                        plan.outline(),
-                        plan.sides(),
-                        plan.dividers(),
-                        plan.planters(),
-                        plan.bedMm(),
-                        plan.heightMm(),
-                        raisedMm,
-                        plan.capped()));
+        return raisedMm > plan.heightMm() / 2 ? Optional.empty() : Optional.of(plan.withPlatform(raisedMm));
     }
 
-    private Cure cure(Found way, String first) {
+    private Cure cure(Found way, List<Message> otherwise) {
+        List<Message> changes = new ArrayList<>(otherwise);
+        changed(way.rules()).ifPresent(changes::add);
+        String walls = way.rules().walls();
         long ties = way.count(Role.TIE);
         long braces = way.count(Role.BRACE);
-        String words = first
-                + changed(way.rules())
-                + way.rules().walls()
-                + " walls with "
-                + (ties == 0
-                        ? "no ties"
-                        : count(ties, "tie") + " whose tops lie "
-                                + StrengthFigures.length(terms, way.scheme().tieBelowRimMm()) + " below the rim")
-                + " and "
-                + (braces == 0 ? "no braces" : count(braces, "brace"));
+        double belowMm = way.scheme().tieBelowRimMm();
         return new Cure(
-                words,
-                way.rules().walls(),
+                changes.isEmpty()
+                        ? CureMessage.BRACING.of(walls, ties, belowMm, braces)
+                        : CureMessage.CHANGED_BOX.of(changes, walls, ties, belowMm, braces),
+                walls,
                 way.scheme(),
                 way.cost(),
                 way.uses().bowMm(),
                 way.uses().worst());
     }
 
-    /** What else than the walls is not as wished. */
-    private String changed(BuildRules other) {
+    /** What else than the walls is not as requested. */
+    private Optional<Message> changed(BuildRules other) {
         if (other.postFootingMm() != rules.postFootingMm()) {
-            return "posts and braces let " + StrengthFigures.length(terms, other.postFootingMm())
-                    + " into the ground in concrete, ";
+            return Optional.of(CureMessage.FOOTINGS.of(other.postFootingMm()));
         }
         if (other.corners() != rules.corners()) {
-            return "lapped corners, ";
+            return Optional.of(CureMessage.LAPPED_CORNERS.of());
         }
         return uprights(other).equals(uprights(rules)) || !other.walls().equals(rules.walls())
-                ? ""
-                : "posts and braces of " + uprights(other).name() + ", ";
-    }
-
-    private static String count(long n, String one) {
-        return n + " " + one + (n == 1 ? "" : "s");
+                ? Optional.empty()
+                : Optional.of(CureMessage.UPRIGHTS.of(uprights(other).name()));
     }
 }

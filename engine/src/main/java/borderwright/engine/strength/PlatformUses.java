@@ -5,6 +5,7 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.message.Message;
 import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.timber.Effects;
 import borderwright.engine.strength.timber.LoadDuration;
@@ -58,51 +59,53 @@ final class PlatformUses {
             double bayMm = widestGap(slat, bearers);
             widestBayMm = Math.max(widestBayMm, bayMm);
             double perMm = pressureNPerMm2 * Math.max(1, floorMm2 / slatMm2) * across(slat);
-            bend("slats", slat, perMm, bayMm);
+            bend(PartKind.SLATS, slat, perMm, bayMm);
         }
         List<Piece> legs = pieces(Role.LEG);
         for (Piece bearer : bearers) {
             double perMm = pressureNPerMm2 * widestBayMm;
             double bayMm = legs.isEmpty() ? 0 : widestGap(bearer, legs);
             if (bayMm > 0) {
-                bend("bearers", bearer, perMm, bayMm);
+                bend(PartKind.BEARERS, bearer, perMm, bayMm);
                 stand(bearer, legs, perMm * bayMm);
             }
         }
     }
 
-    /** What each leg must stand on, in a sentence; nothing where there are none. */
-    Optional<String> pads() {
+    /** What each leg must stand on; nothing where there are none. */
+    Optional<Message> pads() {
         if (legN == 0) {
             return Optional.empty();
         }
         double served = legN / Math.max(1, terms.rules().permanentFactor());
         double padMm = Math.sqrt(served / (GroundKind.GRAVEL.bearingKnPerM2() * N_PER_MM2));
         double roundMm = 10 * Math.ceil(padMm / 10);
-        return Optional.of("Each leg of the floor carries up to " + StrengthFigures.force(terms, served)
-                + " and stands on a slab at least " + StrengthFigures.length(terms, roundMm)
-                + " square: on bare gravel (144 kN/m2, IBC 2012 table 1806.2) it would sink in.");
+        return Optional.of(StrengthMessage.LEG_PADS.of(served, roundMm));
     }
 
-    private void bend(String parts, Piece piece, double perMm, double spanMm) {
+    private void bend(PartKind parts, Piece piece, double perMm, double spanMm) {
         Timber timber = terms.materials().timber(piece.section());
         double heightMm = piece.place().heightMm();
         double widthMm = across(piece);
         TimberSection section = new TimberSection(Math.min(heightMm, widthMm), Math.max(heightMm, widthMm));
         double moment = perMm * spanMm * spanMm / 8;
         Effects effects = heightMm <= widthMm ? new Effects(moment, 0, 0) : new Effects(0, moment, 0);
-        String loading = "soaked fill, trodden on";
-        worst.take(parts, Clauses.BENDING, piece.label(), loading, working -> {
-            working.given("w", "load of the floor on it", perMm, "N/mm", "");
-            working.given("L", "widest span", spanMm, "mm", "");
-            working.step("M", "w L^2 / 8", moment, "Nmm", "");
-            return timber.bending(section, effects, LoadDuration.PERMANENT, working);
-        });
         worst.take(
                 parts,
-                Clauses.SHEAR,
-                piece.label(),
-                loading,
+                CheckKind.BENDING,
+                () -> PartMessage.PIECE.of(piece.label()),
+                PartMessage.SOAKED_AND_TRODDEN_FILL::of,
+                working -> {
+                    working.step("w", StrengthStep.FLOOR_LOAD, perMm, "N/mm", "");
+                    working.step("L", StrengthStep.WIDEST_SPAN, spanMm, "mm", "");
+                    working.step("M", "w L^2 / 8", moment, "Nmm", "");
+                    return timber.bending(section, effects, LoadDuration.PERMANENT, working);
+                });
+        worst.take(
+                parts,
+                CheckKind.SHEAR,
+                () -> PartMessage.PIECE.of(piece.label()),
+                PartMessage.SOAKED_AND_TRODDEN_FILL::of,
                 working -> timber.shear(section, perMm * spanMm / 2, LoadDuration.PERMANENT, working));
     }
 
@@ -115,19 +118,18 @@ final class PlatformUses {
                 new TimberSection(Math.min(thinMm, areaMm2 / thinMm), Math.max(thinMm, areaMm2 / thinMm));
         double heightMm = leg.place().heightMm();
         legN = Math.max(legN, forceN);
-        String loading = "soaked fill, trodden on";
         worst.take(
-                "legs",
-                Clauses.POST,
-                leg.label(),
-                loading,
+                PartKind.LEGS,
+                CheckKind.COMPRESSION,
+                () -> PartMessage.PIECE.of(leg.label()),
+                PartMessage.SOAKED_AND_TRODDEN_FILL::of,
                 working -> timber.post(section, heightMm, forceN, LoadDuration.PERMANENT, working));
         Timber under = terms.materials().timber(bearer.section());
         worst.take(
-                "bearers",
-                Clauses.BEARING,
-                bearer.label(),
-                loading,
+                PartKind.BEARERS,
+                CheckKind.BEARING,
+                () -> PartMessage.PIECE.of(bearer.label()),
+                PartMessage.SOAKED_AND_TRODDEN_FILL::of,
                 working -> under.bearing(areaMm2, forceN, LoadDuration.PERMANENT, working));
     }
 

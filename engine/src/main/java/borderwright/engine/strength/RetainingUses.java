@@ -5,6 +5,7 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.layout.plan.SidePlan;
+import borderwright.engine.message.Message;
 import borderwright.engine.strength.soil.EarthCoefficient;
 import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.soil.PressureProfile;
@@ -12,6 +13,7 @@ import borderwright.engine.strength.soil.RetainingStrip;
 import borderwright.engine.strength.soil.Thrust;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * Sides that stand against higher ground: whether the filled box, taken as a block one metre long, slides, tips or sinks
@@ -36,7 +38,7 @@ final class RetainingUses {
     private final Box box;
     private final StrengthTerms terms;
     private final WorstUses worst;
-    private final List<String> open = new ArrayList<>();
+    private final List<Message> open = new ArrayList<>();
 
     RetainingUses(Box box, StrengthTerms terms, WorstUses worst) {
         this.box = box;
@@ -55,7 +57,7 @@ final class RetainingUses {
     }
 
     /** Where an engineer must decide. */
-    List<String> open() {
+    List<Message> open() {
         return open;
     }
 
@@ -63,15 +65,17 @@ final class RetainingUses {
         String letter = PieceLabels.letter(side.side());
         boolean byBuilding = facing == EdgeKind.HOUSE || facing == EdgeKind.WALL;
         if (heldMm > ENGINEER_MM || (byBuilding && heldMm > ENGINEER_BY_BUILDINGS_MM)) {
-            open.add("side " + letter + " holds back " + StrengthFigures.length(terms, heldMm) + " of ground"
-                    + (byBuilding ? " beside a building or a wall" : "") + ": a licensed engineer must decide");
+            open.add(
+                    (byBuilding ? StrengthMessage.SIDE_RETAINS_GROUND_BY_BUILDING : StrengthMessage.SIDE_RETAINS_GROUND)
+                            .of(letter, heldMm));
         }
         RetainingStrip strip = strip(side, heldMm * M_PER_MM);
-        String loading = "ground " + StrengthFigures.length(terms, heldMm) + " above the bed, the box full";
-        worst.take("side against ground", Clauses.SLIDING, "side " + letter, loading, strip::slidingUse);
-        worst.take("side against ground", Clauses.TIPPING, "side " + letter, loading, strip::tippingUse);
+        Supplier<Message> part = () -> PartMessage.SIDE.of(letter);
+        Supplier<Message> loading = () -> PartMessage.GROUND_BEHIND.of(heldMm);
+        worst.take(PartKind.RETAINING_SIDE, CheckKind.SLIDING, part, loading, strip::slidingUse);
+        worst.take(PartKind.RETAINING_SIDE, CheckKind.OVERTURNING, part, loading, strip::tippingUse);
         if (terms.ground().bearingKnPerM2() > 0) {
-            worst.take("ground under the box", Clauses.GROUND, "side " + letter, loading, strip::bearingUse);
+            worst.take(PartKind.GROUND_UNDER_RETAINING_BOX, CheckKind.GROUND, part, loading, strip::bearingUse);
         }
     }
 

@@ -1,5 +1,6 @@
 package borderwright.engine.strength;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.strength.box.BowLine;
 import borderwright.engine.strength.worked.Check;
 import java.util.List;
@@ -10,14 +11,14 @@ import java.util.List;
  * @param box name of the box
  * @param verdict with its reason, from the figures below
  * @param rules name of the rule set that the checks follow
- * @param bowLimitMm greatest final bow wanted, mm, from the garden's wish
+ * @param bowLimitMm greatest final bow wanted, mm, as the garden requests it
  * @param sides the final bow of every side, in order: the greatest reading of its courses' {@code lines}
  * @param lines where each course of each side ends up under the fill for good, after creep: read off the solved frame at
  *     every eighth of each bar ({@link borderwright.engine.strength.box.BowLineFinder}); for drawings and the 3D model
  * @param checks of each kind of check its worst part in its worst load case, most used first, each with the steps by
  *     which the rule set came to it
- * @param taken what was taken for granted, each a sentence: soil, water, timber, screws
- * @param open what was not shown, each a sentence that says what figure or model is missing; empty when all was
+ * @param taken what the checks assume: soil, water, timber, screws
+ * @param open what was not shown: which figure or model is missing; empty when all was
  * @param cures ways to build it that hold, cheapest first, one of each kind (bracing alone, other walls, a higher floor),
  *     with the cost of pieces and screws and the bow: from {@link LeastCure}; empty where none was sought or found
  * @param guidance that this is guidance, and when to ask an engineer
@@ -25,22 +26,15 @@ import java.util.List;
 public record StrengthReport(
         String box,
         Verdict verdict,
-        String rules,
+        Message rules,
         double bowLimitMm,
         List<SideBow> sides,
         List<BowLine> lines,
         List<Check> checks,
-        List<String> taken,
-        List<String> open,
+        List<Message> taken,
+        List<Message> open,
         List<Cure> cures,
-        String guidance) {
-    /** On every report. */
-    public static final String GUIDANCE =
-            "This is guidance, worked out from the measures and prices you gave, and not a"
-                    + " licensed engineer's design. Ask one before you build where a side holds back more than 600 mm of ground,"
-                    + " where a building, a wall, a drive or a slope stands close above or below, where a fall could hurt someone,"
-                    + " or where anything here is not shown to hold. Local rules come first.";
-
+        Message guidance) {
     public StrengthReport {
         sides = List.copyOf(sides);
         lines = List.copyOf(lines);

@@ -1,6 +1,7 @@
 package borderwright.engine.strength;
 
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.message.Message;
 import borderwright.engine.strength.box.BoxFrame;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.soil.GroundKind;
@@ -8,18 +9,20 @@ import borderwright.engine.strength.worked.Check;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
-/** What is said of the figures. */
+/** Comes from the figures to the verdict, and lists what the checks assume and what they leave open. */
 final class VerdictMaker {
+    /** A greater bow is reported as more than this: next to nothing holds the side. */
+    private static final double FAR_MM = 200;
+
     private VerdictMaker() {}
 
     static StrengthReport notBuilt(Box box, StrengthTerms terms) {
-        String reason = "the box could not be built, so there is nothing to check";
+        Message reason = StrengthMessage.BOX_NOT_BUILT.of();
         return new StrengthReport(
                 box.plan().name(),
-                new Verdict(Verdict.Kind.NOT_SHOWN_TO_HOLD, reason),
+                new Verdict(Verdict.Kind.NOT_SHOWN_TO_HOLD, List.of(reason)),
                 terms.rules().name(),
                 terms.bowLimitMm(),
                 List.of(),
@@ -28,98 +31,109 @@ final class VerdictMaker {
                 List.of(),
                 List.of(reason),
                 List.of(),
-                StrengthReport.GUIDANCE);
+                StrengthMessage.STRENGTH_GUIDANCE.of());
     }
 
     static Verdict of(
-            StrengthTerms terms, List<SideBow> sides, List<Check> checks, List<String> open, boolean mechanism) {
+            StrengthTerms terms, List<SideBow> sides, List<Check> checks, List<Message> open, boolean mechanism) {
         if (mechanism || sides.isEmpty()) {
-            return new Verdict(Verdict.Kind.NOT_SHOWN_TO_HOLD, "some of its boards are held by nothing that counts");
+            return new Verdict(Verdict.Kind.NOT_SHOWN_TO_HOLD, List.of(StrengthMessage.BOARDS_HELD_BY_NOTHING.of()));
         }
-        List<String> faults = new ArrayList<>();
+        List<Message> faults = faults(terms, sides, checks);
+        if (!faults.isEmpty()) {
+            return new Verdict(Verdict.Kind.DOES_NOT_HOLD, faults);
+        }
+        Message figures = figures(terms, sides, checks);
+        if (open.isEmpty()) {
+            return new Verdict(Verdict.Kind.HOLDS, List.of(figures));
+        }
+        List<Message> reasons = new ArrayList<>(open);
+        reasons.add(StrengthMessage.APART_FROM_THAT.of(figures));
+        return new Verdict(Verdict.Kind.NOT_SHOWN_TO_HOLD, reasons);
+    }
+
+    private static List<Message> faults(StrengthTerms terms, List<SideBow> sides, List<Check> checks) {
+        List<Message> faults = new ArrayList<>();
+        double limitMm = terms.bowLimitMm();
         for (SideBow side : sides) {
             if (!side.holds()) {
-                faults.add("side " + side.letter() + " ends up bowing " + StrengthFigures.bow(terms, side.finalMm())
-                        + " in course " + side.course() + " (limit " + StrengthFigures.length(terms, terms.bowLimitMm())
-                        + ")");
+                faults.add(
+                        side.finalMm() > FAR_MM
+                                ? StrengthMessage.SIDE_BOWS_FAR_TOO_MUCH.of(
+                                        side.letter(), FAR_MM, side.course(), limitMm)
+                                : StrengthMessage.SIDE_BOWS_TOO_MUCH.of(
+                                        side.letter(), side.finalMm(), side.course(), limitMm));
             }
         }
         for (Check check : checks) {
             if (!check.holds()) {
-                faults.add(check.part() + ", " + check.what() + ": " + StrengthFigures.percent(check.utilisation())
-                        + " of what it bears, under " + check.loading() + " (" + check.clause() + ")");
+                faults.add(StrengthMessage.PART_OVERLOADED.of(
+                        check.part(), check.what(), check.utilisation(), check.loading(), check.clause()));
             }
         }
-        if (!faults.isEmpty()) {
-            return new Verdict(Verdict.Kind.DOES_NOT_HOLD, String.join("; ", faults));
+        return faults;
+    }
+
+    private static Message figures(StrengthTerms terms, List<SideBow> sides, List<Check> checks) {
+        double bowMm = sides.stream().mapToDouble(SideBow::finalMm).max().orElse(0);
+        if (checks.isEmpty()) {
+            return StrengthMessage.STRENGTH_FIGURES_OF_BOW.of(bowMm, terms.bowLimitMm(), 0);
         }
-        double bow = sides.stream().mapToDouble(SideBow::finalMm).max().orElse(0);
-        String numbers = "its sides end up bowing " + StrengthFigures.length(terms, bow) + " at most (limit "
-                + StrengthFigures.length(terms, terms.bowLimitMm()) + "), and "
-                + StrengthFigures.percent(checks.isEmpty() ? 0 : checks.get(0).utilisation())
-                + " of its weakest part is used"
-                + (checks.isEmpty()
-                        ? ""
-                        : " (" + checks.get(0).part() + ", " + checks.get(0).what() + ")");
-        return open.isEmpty()
-                ? new Verdict(Verdict.Kind.HOLDS, numbers)
-                : new Verdict(
-                        Verdict.Kind.NOT_SHOWN_TO_HOLD, String.join("; ", open) + "; apart from that, " + numbers);
+        Check weakest = checks.get(0);
+        return StrengthMessage.STRENGTH_FIGURES.of(
+                bowMm, terms.bowLimitMm(), weakest.utilisation(), weakest.part(), weakest.what());
     }
 
     /** What no figure covers. */
-    static List<String> open(Box box, StrengthTerms terms) {
-        Set<String> open = new LinkedHashSet<>();
+    static List<Message> open(Box box, StrengthTerms terms) {
+        Set<Message> open = new LinkedHashSet<>();
         if (terms.ground() == GroundKind.UNKNOWN) {
-            open.add("what the ground under the gravel bears is not known");
+            open.add(StrengthMessage.GROUND_NOT_KNOWN.of());
         }
         box.unmet().stream()
                 .filter(problem -> problem.code().equals("no-board-long-enough"))
-                .forEach(problem -> open.add(
-                        "a board is missing: " + problem.message().values().get(0)));
+                .forEach(problem -> open.add(StrengthMessage.BOARD_MISSING.of(
+                        problem.message().values().get(0))));
         return List.copyOf(open);
     }
 
-    /** What was taken for granted. */
-    static List<String> taken(StrengthTerms terms, BoxFrame frame) {
-        List<String> taken = new ArrayList<>();
+    /** What the checks assume. */
+    static List<Message> assumed(StrengthTerms terms, BoxFrame frame) {
+        List<Message> assumed = new ArrayList<>();
         Fill fill = terms.fill();
-        taken.add(String.format(
-                Locale.ROOT,
-                "Fill of %s moist and %s soaked, friction %.0f degrees, pushing %s (coefficient %.2f), up to %s below the"
-                        + " rim.",
-                StrengthFigures.weight(terms, fill.moistKnPerM3()),
-                StrengthFigures.weight(terms, fill.saturatedKnPerM3()),
+        assumed.add(StrengthMessage.FILL_ASSUMED.of(
+                fill.moistKnPerM3(),
+                fill.saturatedKnPerM3(),
                 StrictMath.toDegrees(fill.phi()),
-                fill.push() == Fill.Push.AT_REST ? "at rest" : "as if the walls gave way",
+                fill.push().name(),
                 fill.coefficient(),
-                StrengthFigures.length(terms, fill.belowRimMm())));
+                fill.belowRimMm()));
         if (fill.arching()) {
-            taken.add("Narrow fill is taken to hang on its walls in part: not so while it is fresh, wet or shaken.");
+            assumed.add(StrengthMessage.ARCHING_ASSUMED.of());
         }
         if (terms.kneelingN() > 0) {
-            taken.add("A person of " + StrengthFigures.force(terms, terms.kneelingN())
-                    + " kneels on the edge and pushes a third of that outwards.");
+            assumed.add(StrengthMessage.PERSON_ASSUMED.of(terms.kneelingN()));
         }
         Set<String> timbers = new LinkedHashSet<>();
         frame.walls().forEach(board -> timbers.add(board.sectionName()));
         frame.stems().forEach(stem -> timbers.add(stem.sectionName()));
         frame.ties().forEach(tie -> timbers.add(tie.sectionName()));
-        timbers.forEach(
-                name -> taken.add(name + ": " + frame.materials().timber(name).says() + "."));
-        taken.add("Screws pulled out give way as softly as in shear, unless their maker's stiffness is given.");
-        String bed = terms.gravelMm() > 0
-                ? StrengthFigures.length(terms, terms.gravelMm()) + " of compacted gravel"
-                : "its bed without gravel, which is taken to bear it";
-        taken.add("The bottom course stands on " + bed
-                + (terms.bedFriction() > 0
-                        ? String.format(Locale.ROOT, ", with friction %.2f.", terms.bedFriction())
-                        : " and is not held by friction."));
-        frame.unheld().forEach(sentence -> taken.add(capital(sentence) + "."));
-        return taken;
+        timbers.forEach(name -> assumed.add(StrengthMessage.TIMBER_ASSUMED.of(
+                name, frame.materials().timber(name).basis())));
+        assumed.add(StrengthMessage.SCREW_STIFFNESS_ASSUMED.of());
+        assumed.add(bed(terms));
+        assumed.addAll(frame.unheld());
+        return assumed;
     }
 
-    private static String capital(String sentence) {
-        return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+    private static Message bed(StrengthTerms terms) {
+        if (terms.gravelMm() > 0) {
+            return terms.bedFriction() > 0
+                    ? StrengthMessage.GRAVEL_BED_WITH_FRICTION_ASSUMED.of(terms.gravelMm(), terms.bedFriction())
+                    : StrengthMessage.GRAVEL_BED_ASSUMED.of(terms.gravelMm());
+        }
+        return terms.bedFriction() > 0
+                ? StrengthMessage.BARE_BED_WITH_FRICTION_ASSUMED.of(terms.bedFriction())
+                : StrengthMessage.BARE_BED_ASSUMED.of();
     }
 }

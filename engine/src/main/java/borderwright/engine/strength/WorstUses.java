@@ -1,5 +1,6 @@
 package borderwright.engine.strength;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.strength.timber.RuleSet;
 import borderwright.engine.strength.worked.Check;
 import borderwright.engine.strength.worked.Working;
@@ -8,6 +9,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /** Keeps the worst of each kind of check, and works only those out in steps at the end. */
 final class WorstUses {
@@ -18,26 +20,25 @@ final class WorstUses {
         this.rules = rules;
     }
 
-    /** A check that says its steps. */
+    /** A check that writes its steps. */
     interface Rule {
         double use(Working working);
     }
 
     /** One kind of check on one kind of part. */
-    private record Kind(String parts, Clauses clause) {}
+    private record Kind(PartKind parts, CheckKind check) {}
 
-    private record Use(String part, String loading, double use, Rule rule) {}
+    private record Use(Supplier<Message> part, Supplier<Message> loading, double use, Rule rule) {}
 
     /**
      * Works a check out silently and keeps it if it is the worst of its kind.
      *
-     * @param parts kind of part, such as {@code wall boards}
-     * @param part which one
-     * @param loading under which case
+     * @param part which one of its kind; asked only of the worst
+     * @param loading under which case; asked only of the worst
      */
-    void take(String parts, Clauses clause, String part, String loading, Rule rule) {
+    void take(PartKind parts, CheckKind check, Supplier<Message> part, Supplier<Message> loading, Rule rule) {
         double use = rule.use(Working.SILENT);
-        Kind kind = new Kind(parts, clause);
+        Kind kind = new Kind(parts, check);
         Use before = worst.get(kind);
         if (before == null || use > before.use) {
             worst.put(kind, new Use(part, loading, use, rule));
@@ -55,10 +56,10 @@ final class WorstUses {
             Working sheet = Working.sheet();
             double again = use.rule.use(sheet);
             checks.add(new Check(
-                    kind.parts + ": " + use.part,
-                    kind.clause.what(),
-                    kind.clause.in(rules),
-                    use.loading,
+                    PartMessage.CHECKED.of(kind.parts.of(), use.part.get()),
+                    kind.check.of(),
+                    kind.check.clause(rules),
+                    use.loading.get(),
                     again,
                     sheet.lines()));
         });

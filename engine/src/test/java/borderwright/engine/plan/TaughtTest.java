@@ -13,8 +13,10 @@ import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.English;
 import borderwright.engine.strength.SideBow;
+import borderwright.engine.strength.StrengthMessage;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.Verdict;
+import borderwright.engine.strength.timber.RuleSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -31,8 +33,8 @@ class TaughtTest {
     private static StrengthReport report(String box, double bowMm) {
         return new StrengthReport(
                 box,
-                new Verdict(Verdict.Kind.HOLDS, ""),
-                "",
+                new Verdict(Verdict.Kind.HOLDS, List.of(StrengthMessage.BOX_NOT_BUILT.of())),
+                RuleSet.EUROCODE.name(),
                 10,
                 List.of(new SideBow(0, "a", bowMm, 2, 700, 1, true)),
                 List.of(),
@@ -40,7 +42,7 @@ class TaughtTest {
                 List.of(),
                 List.of(),
                 List.of(),
-                StrengthReport.GUIDANCE);
+                StrengthMessage.STRENGTH_GUIDANCE.of());
     }
 
     private static Taught taught(@Nullable FirstPlanter first) {

@@ -11,6 +11,7 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import borderwright.engine.strength.box.BowLine;
 import borderwright.engine.strength.box.Planters;
 import borderwright.engine.strength.soil.Fill;
@@ -34,7 +35,7 @@ class BoxStrengthTest {
         StrengthReport report = check(run(BARE, 2400, 450));
 
         assertThat(report.verdict().kind()).isEqualTo(Verdict.Kind.DOES_NOT_HOLD);
-        assertThat(report.verdict().reason())
+        assertThat(English.METRIC.text(report.verdict().message()))
                 .contains("side a")
                 .contains("course 1")
                 .contains("limit 10 mm");
@@ -47,7 +48,9 @@ class BoxStrengthTest {
         StrengthReport report = check(run(scheme(400, 400, 200), 1200, 450));
 
         assertThat(report.verdict().kind()).isEqualTo(Verdict.Kind.HOLDS);
-        assertThat(report.verdict().reason()).contains(" mm at most").contains("%");
+        assertThat(English.METRIC.text(report.verdict().message()))
+                .contains(" mm at most")
+                .contains("%");
         assertThat(report.holds()).isTrue();
         assertThat(report.sides()).hasSize(4).allMatch(SideBow::holds);
         assertThat(report.worstUse()).isBetween(0.2, 1.0);
@@ -74,10 +77,15 @@ class BoxStrengthTest {
 
         assertThat(report.checks())
                 .extracting(Check::what)
-                .contains("bending", "shear", "screws", "tension", "ground under the bed");
+                .contains(
+                        CheckKind.BENDING.of(),
+                        CheckKind.SHEAR.of(),
+                        CheckKind.SCREWS.of(),
+                        CheckKind.TENSION.of(),
+                        CheckKind.GROUND.of());
         for (Check check : report.checks()) {
-            assertThat(check.clause()).isNotBlank();
-            assertThat(check.loading()).isNotBlank();
+            assertThat(English.METRIC.text(check.clause())).isNotBlank();
+            assertThat(English.METRIC.text(check.loading())).isNotBlank();
             List<SheetLine> lines = check.working();
             if (lines.get(lines.size() - 1).symbol().equals("use")) {
                 assertThat(lines.get(lines.size() - 1).value().orElseThrow())
@@ -91,9 +99,9 @@ class BoxStrengthTest {
     void itSaysWhatWasTakenForGrantedAndThatItIsGuidance() {
         StrengthReport report = check(run(BARE, 1200, 300));
 
-        assertThat(report.taken()).anyMatch(s -> s.contains("no grade is stamped: taken as C14"));
-        assertThat(report.taken()).anyMatch(s -> s.contains("16.0 kN/m3"));
-        assertThat(report.guidance())
+        assertThat(report.taken()).anyMatch(s -> English.METRIC.text(s).contains("no grade is stamped: taken as C14"));
+        assertThat(report.taken()).anyMatch(s -> English.METRIC.text(s).contains("16.0 kN/m3"));
+        assertThat(English.METRIC.text(report.guidance()))
                 .contains("not a licensed engineer's design")
                 .contains("Ask one");
     }
@@ -107,8 +115,8 @@ class BoxStrengthTest {
                 .anyMatch(f -> f.hold() == Box.Hold.STRAP_TO_UPRIGHT && f.count() == 4);
 
         Check screws = strapCheck(check(box));
-        assertThat(screws.part()).contains("2 screw 4 x 30 in each leg");
-        assertThat(screws.clause()).isEqualTo("EN 1995-1-1 8.2.3");
+        assertThat(English.METRIC.text(screws.part())).contains("2 screw 4 x 30 in each leg");
+        assertThat(English.METRIC.text(screws.clause())).isEqualTo("EN 1995-1-1 8.2.3");
         assertThat(screws.utilisation()).isBetween(0.01, 1.0);
 
         StrengthTerms declared = new StrengthTerms(
@@ -121,12 +129,14 @@ class BoxStrengthTest {
                 TERMS.gravelMm(),
                 500,
                 TERMS.units());
-        assertThat(strapCheck(BoxStrength.check(box, declared)).clause()).isEqualTo("declared by its maker");
+        assertThat(English.METRIC.text(
+                        strapCheck(BoxStrength.check(box, declared)).clause()))
+                .isEqualTo("declared by its maker");
     }
 
     private static Check strapCheck(StrengthReport report) {
         return report.checks().stream()
-                .filter(c -> c.part().contains("straps"))
+                .filter(c -> English.METRIC.text(c.part()).contains("straps"))
                 .findFirst()
                 .orElseThrow();
     }
@@ -137,10 +147,13 @@ class BoxStrengthTest {
                 run(scheme(400, 400, 200), 1200, 450),
                 StrengthTerms.habit(RuleSet.NDS, Footprints.SECTIONS, UnitSystem.IMPERIAL));
 
-        assertThat(report.rules()).startsWith("NDS 2018");
-        assertThat(report.taken()).anyMatch(s -> s.contains("102 lb/ft3"));
-        assertThat(report.verdict().reason()).contains(" in").doesNotContain(" mm");
-        assertThat(report.checks()).anyMatch(c -> c.clause().contains("NDS"));
+        assertThat(English.METRIC.text(report.rules())).startsWith("NDS 2018");
+        assertThat(report.taken()).anyMatch(s -> English.IMPERIAL.text(s).contains("102 lb/ft3"));
+        assertThat(English.IMPERIAL.text(report.verdict().message()))
+                .contains(" in")
+                .doesNotContain(" mm");
+        assertThat(report.checks())
+                .anyMatch(c -> English.METRIC.text(c.clause()).contains("NDS"));
     }
 
     @Test

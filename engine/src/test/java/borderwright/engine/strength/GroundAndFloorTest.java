@@ -11,6 +11,7 @@ import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import borderwright.engine.strength.box.Planters;
 import borderwright.engine.strength.timber.RuleSet;
 import borderwright.engine.strength.worked.Check;
@@ -35,7 +36,8 @@ class GroundAndFloorTest {
 
     private static Check check(StrengthReport report, String part, String what) {
         return report.checks().stream()
-                .filter(c -> c.part().startsWith(part) && c.what().equals(what))
+                .filter(c -> English.METRIC.text(c.part()).startsWith(part)
+                        && English.METRIC.text(c.what()).equals(what))
                 .findFirst()
                 .orElseThrow();
     }
@@ -65,8 +67,10 @@ class GroundAndFloorTest {
     @Test
     void theGroundAgainstAnEmptyBoxIsToldAndNotHeldAgainstIt() {
         assertThat(against(300, EdgeKind.LAWN).taken())
-                .anyMatch(s -> s.startsWith("Empty, with the ground against it") && s.contains("fill it before"));
-        assertThat(against(50, EdgeKind.LAWN).taken()).noneMatch(s -> s.startsWith("Empty"));
+                .anyMatch(s -> English.METRIC.text(s).startsWith("Empty, with the ground against it")
+                        && English.METRIC.text(s).contains("fill it before"));
+        assertThat(against(50, EdgeKind.LAWN).taken())
+                .noneMatch(s -> English.METRIC.text(s).startsWith("Empty"));
         StrengthReport held = against(300, EdgeKind.LAWN);
         StrengthReport free = against(0, EdgeKind.LAWN);
         assertThat(held.worstBowMm()).isEqualTo(free.worstBowMm());
@@ -74,8 +78,10 @@ class GroundAndFloorTest {
 
     @Test
     void muchGroundOrGroundBesideAHouseIsForAnEngineer() {
-        assertThat(against(700, EdgeKind.LAWN).open()).anyMatch(s -> s.contains("a licensed engineer must decide"));
-        assertThat(against(250, EdgeKind.HOUSE).open()).anyMatch(s -> s.contains("beside a building"));
+        assertThat(against(700, EdgeKind.LAWN).open())
+                .anyMatch(s -> English.METRIC.text(s).contains("a licensed engineer must decide"));
+        assertThat(against(250, EdgeKind.HOUSE).open())
+                .anyMatch(s -> English.METRIC.text(s).contains("beside a building"));
         assertThat(against(250, EdgeKind.HOUSE).verdict().kind()).isNotEqualTo(Verdict.Kind.HOLDS);
         assertThat(against(50, EdgeKind.HOUSE).open()).isEmpty();
     }
@@ -92,7 +98,9 @@ class GroundAndFloorTest {
         double span = line(slat, "L");
         assertThat(perMm).isBetween(8.643e-3 * 150, 8.643e-3 * 250);
         assertThat(line(slat, "M")).isCloseTo(perMm * span * span / 8, within(1e-9));
-        assertThat(report.checks()).anyMatch(c -> c.part().startsWith("legs"));
-        assertThat(report.taken()).anyMatch(s -> s.contains("Each leg of the floor carries") && s.contains("slab"));
+        assertThat(report.checks()).anyMatch(c -> English.METRIC.text(c.part()).startsWith("legs"));
+        assertThat(report.taken())
+                .anyMatch(s -> English.METRIC.text(s).contains("Each leg of the floor carries")
+                        && English.METRIC.text(s).contains("slab"));
     }
 }

@@ -13,6 +13,7 @@ import borderwright.engine.garden.vocabulary.CornerStyle;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import borderwright.engine.strength.timber.RuleSet;
 import java.util.List;
 import java.util.Map;
@@ -67,14 +68,17 @@ class LeastCureTest {
         Cure cure = find(Footprints.run(1200, 600, 450)).cheapest().orElseThrow();
 
         assertThat(cure.scheme().tieBelowRimMm()).isGreaterThan(150);
-        assertThat(cure.words()).contains("1 tie").contains("below the rim").contains("2 braces");
+        assertThat(English.METRIC.text(cure.words()))
+                .contains("1 tie")
+                .contains("below the rim")
+                .contains("2 braces");
     }
 
     @Test
     void aLowShortBoxNeedsNothing() {
         Cure cure = find(Footprints.run(700, 600, 150)).cheapest().orElseThrow();
 
-        assertThat(cure.words()).contains("no ties and no braces");
+        assertThat(English.METRIC.text(cure.words())).contains("no ties and no braces");
     }
 
     @Test
@@ -83,8 +87,10 @@ class LeastCureTest {
         CureAnswer answer = LeastCure.withAlternatives(plan, RULES, MEANS, TERMS, LeastCureTest::cost, true);
 
         assertThat(answer.alternatives()).anyMatch(c -> c.walls().equals("treated 47 x 200"));
-        assertThat(answer.alternatives()).anyMatch(c -> c.words().contains("floor"));
-        assertThat(answer.alternatives()).anyMatch(c -> c.words().startsWith("posts and braces of post 75 x 100"));
+        assertThat(answer.alternatives())
+                .anyMatch(c -> English.METRIC.text(c.words()).contains("floor"));
+        assertThat(answer.alternatives())
+                .anyMatch(c -> English.METRIC.text(c.words()).startsWith("posts and braces of post 75 x 100"));
 
         assertThat(answer.all())
                 .hasSizeGreaterThan(2)
@@ -145,8 +151,10 @@ class LeastCureTest {
         CureAnswer dug = LeastCure.withAlternatives(plan, stout, MEANS, TERMS, LeastCureTest::cost, true);
         CureAnswer paved = LeastCure.withAlternatives(plan, stout, MEANS, TERMS, LeastCureTest::cost, false);
 
-        assertThat(dug.alternatives()).anyMatch(c -> c.words().contains("into the ground in concrete"));
-        assertThat(paved.alternatives()).noneMatch(c -> c.words().contains("into the ground"));
+        assertThat(dug.alternatives())
+                .anyMatch(c -> English.METRIC.text(c.words()).contains("into the ground in concrete"));
+        assertThat(paved.alternatives())
+                .noneMatch(c -> English.METRIC.text(c.words()).contains("into the ground"));
     }
 
     @Test

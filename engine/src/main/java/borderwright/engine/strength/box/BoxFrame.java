@@ -1,6 +1,7 @@
 package borderwright.engine.strength.box;
 
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.message.Message;
 import borderwright.engine.strength.frame.Frame;
 import borderwright.engine.strength.frame.UnknownScales;
 import borderwright.engine.strength.soil.Fill;
@@ -28,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param feet what of posts and braces is let into the ground
  * @param bed springs of friction under the bottom course, where friction is stated
  * @param backings the fill behind the walls, which stands against what comes in
- * @param unheld what the model leaves loose, each a sentence
+ * @param unheld what the model leaves loose
  */
 public record BoxFrame(
         Box box,
@@ -45,7 +46,7 @@ public record BoxFrame(
         List<Foot> feet,
         List<Integer> bed,
         List<Backing> backings,
-        List<String> unheld) {
+        List<Message> unheld) {
     private static final double NOTHING = 1e-12;
 
     /** Halving this changes the worst bow by less than 0.5 % (test). */

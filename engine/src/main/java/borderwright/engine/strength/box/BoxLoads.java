@@ -1,6 +1,5 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.strength.frame.Loads;
@@ -21,7 +20,7 @@ public final class BoxLoads {
     /** The fill for good: moist, settled, in all planters. */
     public static LoadCase lasting(BoxFrame frame, Fill fill) {
         Loads soil = new SoilLoads(frame, fill).push(fill.lasting(), planter -> true);
-        return LoadCase.full("the fill for good", LoadDuration.PERMANENT, true, soil, new Loads());
+        return LoadCase.full(LoadEvent.LASTING_FILL, LoadDuration.PERMANENT, true, soil, new Loads());
     }
 
     /**
@@ -36,17 +35,15 @@ public final class BoxLoads {
         cases.add(lasting);
         if (fill.water() != Fill.Water.MOIST) {
             Loads wetter = Loads.sum(soil.push(fill.wettest(), p -> true), 1, lasting.lasting(), -1);
-            String words = "the fill " + wet(fill.water());
-            cases.add(LoadCase.full(words, LoadDuration.MEDIUM, true, lasting.lasting(), wetter));
+            cases.add(LoadCase.full(wet(fill.water()), LoadDuration.MEDIUM, true, lasting.lasting(), wetter));
         }
         if (fill.treadingKnPerM2() > 0) {
             Loads treading = soil.push(fill.treading(), p -> true);
-            cases.add(LoadCase.full("treading the fill in", LoadDuration.SHORT, false, lasting.lasting(), treading));
+            cases.add(LoadCase.full(LoadEvent.TREADING, LoadDuration.SHORT, false, lasting.lasting(), treading));
         }
         if (!frame.dividers().isEmpty()) {
-            cases.add(everyOther(frame, soil, fill, 0, "the first, third and so on planter filled before the others"));
-            cases.add(
-                    everyOther(frame, soil, fill, 1, "the second, fourth and so on planter filled before the others"));
+            cases.add(everyOther(frame, soil, fill, 0, LoadEvent.ODD_PLANTERS_FIRST));
+            cases.add(everyOther(frame, soil, fill, 1, LoadEvent.EVEN_PLANTERS_FIRST));
         }
         if (kneelingN > 0) {
             kneeling(frame, lasting, kneelingN, cases);
@@ -54,21 +51,21 @@ public final class BoxLoads {
         return cases;
     }
 
-    private static LoadCase everyOther(BoxFrame frame, SoilLoads soil, Fill fill, int odd, String words) {
+    private static LoadCase everyOther(BoxFrame frame, SoilLoads soil, Fill fill, int odd, LoadEvent event) {
         Set<Integer> empty = new TreeSet<>();
         for (int planter = 1 - odd; planter < frame.box().inside().size(); planter += 2) {
             empty.add(planter);
         }
         Loads push = soil.push(fill.lasting(), planter -> !empty.contains(planter));
-        return new LoadCase(words, LoadDuration.SHORT, false, push, new Loads(), empty);
+        return new LoadCase(event, -1, LoadDuration.SHORT, false, push, new Loads(), empty);
     }
 
-    private static String wet(Fill.Water water) {
+    private static LoadEvent wet(Fill.Water water) {
         return switch (water) {
-            case MOIST -> "moist";
-            case SATURATED -> "soaked by long rain";
-            case WATERLOGGED -> "full of standing water";
-            case FLOODED -> "under water, with water outside too";
+            case MOIST -> LoadEvent.LASTING_FILL;
+            case SATURATED -> LoadEvent.SOAKED_FILL;
+            case WATERLOGGED -> LoadEvent.WATERLOGGED_FILL;
+            case FLOODED -> LoadEvent.FLOODED_FILL;
         };
     }
 
@@ -80,12 +77,7 @@ public final class BoxLoads {
                 continue;
             }
             for (Loads push : edge.on(i, SIDEWAYS_SHARE * kneelingN)) {
-                cases.add(LoadCase.full(
-                        "a person kneeling on the edge of side " + PieceLabels.letter(i),
-                        LoadDuration.SHORT,
-                        true,
-                        lasting.lasting(),
-                        push));
+                cases.add(LoadCase.onEdge(i, lasting.lasting(), push));
             }
         }
     }

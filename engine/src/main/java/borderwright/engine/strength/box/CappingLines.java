@@ -34,9 +34,7 @@ final class CappingLines {
         pieces = counts ? found : List.of();
         screw = fixing;
         if (!found.isEmpty() && !counts) {
-            frame.unheld.add(
-                    "the capping is not counted on to stiffen the top course, because its screws stand too near"
-                            + " the faces of the walls to bear a load across them");
+            frame.unheld.add(FrameMessage.CAPPING_NOT_COUNTED.of());
         }
     }
 

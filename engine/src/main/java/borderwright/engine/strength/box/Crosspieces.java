@@ -165,8 +165,7 @@ final class Crosspieces {
 
     private void fix(Crosspiece piece, List<UprightLine> to, int node, TimberSection section, Box.Hold kind) {
         if (to.isEmpty()) {
-            frame.unheld.add("one end of " + piece.piece.label()
-                    + " is screwed to no upright: a bracket, or screws in its end grain, count for nothing here");
+            frame.unheld.add(FrameMessage.END_WITHOUT_UPRIGHT.of(piece.piece.label()));
         }
         Vector shear = CentreLines.level(piece.along);
         for (UprightLine line : to) {
@@ -175,7 +174,8 @@ final class Crosspieces {
             Vector pull = CentreLines.level(off).dot(left) > 0 ? left : left.times(-1);
             Screws.Faces faces = new Screws.Faces(
                     kind,
-                    piece.piece.label() + " to " + line.piece.label(),
+                    piece.piece.label(),
+                    line.piece.label(),
                     piece.piece.section(),
                     section.thicknessMm(),
                     line.piece.section(),

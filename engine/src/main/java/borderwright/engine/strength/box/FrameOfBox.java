@@ -3,6 +3,7 @@ package borderwright.engine.strength.box;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;
+import borderwright.engine.message.Message;
 import borderwright.engine.strength.frame.FrameBuilder;
 import borderwright.engine.strength.frame.Freedom;
 import borderwright.engine.strength.frame.JointRigidity;
@@ -30,7 +31,7 @@ final class FrameOfBox {
     final FrameBuilder builder = new FrameBuilder();
     final CentreLines lines;
     final Screws screws;
-    final List<String> unheld = new ArrayList<>();
+    final List<Message> unheld = new ArrayList<>();
 
     /** Bars of boards are split until none is longer. */
     final double longestPartMm;

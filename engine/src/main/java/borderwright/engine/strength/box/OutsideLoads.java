@@ -45,7 +45,7 @@ public final class OutsideLoads {
         }
         return any
                 ? Optional.of(new LoadCase(
-                        "ground against the empty box", LoadDuration.MEDIUM, false, loads, new Loads(), empty))
+                        LoadEvent.GROUND_AGAINST_EMPTY_BOX, -1, LoadDuration.MEDIUM, false, loads, new Loads(), empty))
                 : Optional.empty();
     }
 }

@@ -7,7 +7,8 @@ import borderwright.engine.strength.timber.FastenerJoint;
  * The screws of one board at one upright, or of two uprights to each other in one course.
  *
  * @param kind which joint they make
- * @param words what is joined, with labels
+ * @param fixed label of what lies under the heads
+ * @param receiver label of what they end in
  * @param item the screw's name
  * @param joint resistance and stiffness of one
  * @param count how many share the force
@@ -18,7 +19,8 @@ import borderwright.engine.strength.timber.FastenerJoint;
  */
 public record ScrewGroup(
         Box.Hold kind,
-        String words,
+        String fixed,
+        String receiver,
         String item,
         FastenerJoint joint,
         int count,

@@ -32,7 +32,8 @@ final class Screws {
      * Two faces that screws draw together.
      *
      * @param kind which joint
-     * @param words what is joined
+     * @param label of the piece under the heads
+     * @param receiverLabel of the piece that they end in
      * @param fixed section under the heads
      * @param fixedMm its thickness
      * @param receiver section that they end in
@@ -43,7 +44,8 @@ final class Screws {
      */
     record Faces(
             Box.Hold kind,
-            String words,
+            String label,
+            String receiverLabel,
             String fixed,
             double fixedMm,
             String receiver,
@@ -64,7 +66,7 @@ final class Screws {
     void join(Faces faces, int receiver, int fixed, Vector place, Vector pull, Vector shear) {
         Optional<Fixing> found = fixing(faces);
         if (found.isEmpty()) {
-            frame.unheld.add("no screws are listed for " + faces.words);
+            frame.unheld.add(FrameMessage.JOINT_WITHOUT_SCREWS.of(faces.label, faces.receiverLabel));
             return;
         }
         Fixing fixing = found.get();
@@ -83,7 +85,16 @@ final class Screws {
             turn = frame.builder.turningToGround(receiver, pull, count * joint.slipModulus() * lever * lever);
         }
         holds.add(new ScrewGroup(
-                faces.kind, faces.words, fixing.item(), joint, count, across, along, turn, faces.leverMm));
+                faces.kind,
+                faces.label,
+                faces.receiverLabel,
+                fixing.item(),
+                joint,
+                count,
+                across,
+                along,
+                turn,
+                faces.leverMm));
     }
 
     /** The faces on each other, as two contacts at the edges of the upright: they also keep the board from turning. */
@@ -100,7 +111,7 @@ final class Screws {
     void strap(int corner, int first, int second, Vector place, String section, double depthMm) {
         Optional<Fixing> found = fixing(Box.Hold.STRAP_TO_UPRIGHT, Double.POSITIVE_INFINITY);
         if (found.isEmpty()) {
-            frame.unheld.add("no screws are listed for the strap of corner " + (corner + 1));
+            frame.unheld.add(FrameMessage.STRAP_WITHOUT_SCREWS.of(corner + 1));
             return;
         }
         Fixing fixing = found.get();

@@ -177,7 +177,8 @@ final class UprightStems {
                 Vector apart = apart(first, second);
                 Screws.Faces faces = new Screws.Faces(
                         Box.Hold.UPRIGHTS_TOGETHER,
-                        first.piece.label() + " to " + second.piece.label(),
+                        first.piece.label(),
+                        second.piece.label(),
                         second.piece.section(),
                         second.depthMm,
                         first.piece.section(),

@@ -236,7 +236,8 @@ final class Walls {
         UprightLine upright = crossing.upright;
         Screws.Faces faces = new Screws.Faces(
                 Box.Hold.WALL_TO_UPRIGHT,
-                piece.label() + " to " + upright.piece.label(),
+                piece.label(),
+                upright.piece.label(),
                 piece.section(),
                 section.thicknessMm(),
                 upright.piece.section(),

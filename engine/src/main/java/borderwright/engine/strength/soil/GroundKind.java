@@ -1,35 +1,44 @@
 package borderwright.engine.strength.soil;
 
 import borderwright.engine.measure.UnitFactors;
+import borderwright.engine.message.MessageCode;
+import borderwright.engine.message.Slot;
+import java.util.List;
 
 /** Ground under a planter, with presumptive values of IBC 2012 table 1806.2 (psf turned into kN/m2). */
-public enum GroundKind {
-    BEDROCK("bedrock", 12000, 0.70, 1200),
-    GRAVEL("gravel or sandy gravel", 3000, 0.35, 200),
-    SAND("sand, silty sand, clayey gravel", 2000, 0.25, 150),
+public enum GroundKind implements MessageCode {
+    BEDROCK(12000, 0.70, 1200),
+    GRAVEL(3000, 0.35, 200),
+    SAND(2000, 0.25, 150),
     /** The code gives clay a cohesion of 130 psf instead of friction; friction is left at nothing here. */
-    CLAY("clay, sandy clay, silt", 1500, 0, 100),
+    CLAY(1500, 0, 100),
     /** Not ground at all: it is taken to bear a box, and a roof's load limit is a check of its own. */
-    PAVED("paving, concrete or a roof", 0, 0, 0),
+    PAVED(0, 0, 0),
     /** Made ground and topsoil: the table gives none without an investigation. */
-    UNKNOWN("unknown ground, fill or topsoil", 0, 0, 0);
+    UNKNOWN(0, 0, 0);
 
     private static final double KN_PER_M2_PER_PSF = 0.04788025898;
 
-    private final String words;
+    private static final String CODE = "ground-kind-";
+
     private final double psf;
     private final double sliding;
     private final double lateralPcf;
 
-    GroundKind(String words, double psf, double sliding, double lateralPcf) {
-        this.words = words;
+    GroundKind(double psf, double sliding, double lateralPcf) {
         this.psf = psf;
         this.sliding = sliding;
         this.lateralPcf = lateralPcf;
     }
 
-    public String words() {
-        return words;
+    @Override
+    public List<Slot> slots() {
+        return List.of();
+    }
+
+    @Override
+    public String key() {
+        return CODE + MessageCode.super.key();
     }
 
     /** Presumptive bearing pressure, kN/m2; 0 where the table gives none. */

@@ -38,13 +38,13 @@ public record PostFooting(double depthM, double widthM, GroundKind ground) {
      * @param momentKnM at the ground's surface
      */
     public double use(double shearKn, double momentKnM, Working working) {
-        working.given("P", "push at the surface", shearKn, "kN", "");
-        working.given("P h", "moment at the surface", momentKnM, "kNm", "");
-        working.given("d", "depth", depthM, "m", "");
-        working.given("b", "width of the concrete", widthM, "m", "");
+        working.step("P", SoilStep.PUSH_AT_SURFACE, shearKn, "kN", "");
+        working.step("P h", SoilStep.MOMENT_AT_SURFACE, momentKnM, "kNm", "");
+        working.step("d", SoilStep.DEPTH, depthM, "m", "");
+        working.step("b", SoilStep.WIDTH_OF_CONCRETE, widthM, "m", "");
         double s1 = working.step(
                 "S1",
-                "lateral bearing at d / 3",
+                SoilStep.LATERAL_BEARING,
                 ground.lateralKnPerM3() * Math.min(depthM / 3, DEEPEST_M),
                 "kN/m2",
                 "IBC 2012 table 1806.2");

@@ -51,8 +51,8 @@ public record RetainingStrip(
 
     /** Greatest pressure over what the ground bears. */
     public double bearingUse(Working working) {
-        double pressure = working.step("q", "W/B (1 + 6e/B), or 2W / 3(B/2 - e)", pressureKnPerM2(), "kN/m2", "");
-        working.given("q bears", "presumptive", bearingKnPerM2, "kN/m2", "IBC 2012 table 1806.2");
+        double pressure = working.step("q", SoilStep.BASE_PRESSURE, pressureKnPerM2(), "kN/m2", "");
+        working.step("q bears", SoilStep.PRESUMPTIVE, bearingKnPerM2, "kN/m2", "IBC 2012 table 1806.2");
         return bearingKnPerM2 > 0 ? pressure / bearingKnPerM2 : Double.POSITIVE_INFINITY;
     }
 }

@@ -1,12 +1,13 @@
 package borderwright.engine.strength.timber;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.strength.worked.Working;
 
 /** EN 1995-1-1 in service class 3 with the partial factors of EN 1990 table A1.2(B). */
 final class Eurocode5 implements RuleSet {
     @Override
-    public String name() {
-        return "EN 1995-1-1:2004+A1:2008, service class 3";
+    public Message name() {
+        return TimberMessage.EUROCODE_5.of();
     }
 
     @Override
@@ -79,11 +80,11 @@ final class Eurocode5 implements RuleSet {
             double number = one.fastener().isScrew() ? Eurocode5Factors.effectiveNumber(count) : count;
             double pull = share("Fax", pullN, pullN == 0 ? 0 : one.withdrawalN(working) * number * factor, working);
             if (one.fastener().kind() == Fastener.Kind.SMOOTH_NAIL) {
-                return working.step("use", "lateral + pull", lateral + pull, "", "EN 1995-1-1 eq. 8.27");
+                return working.step("use", TimberStep.LATERAL_PLUS_PULL, lateral + pull, "", "EN 1995-1-1 eq. 8.27");
             }
             return working.step(
                     "use",
-                    "root of (lateral^2 + pull^2)",
+                    TimberStep.ROOT_OF_SQUARES,
                     Math.sqrt(lateral * lateral + pull * pull),
                     "",
                     "EN 1995-1-1 eq. 8.28");
@@ -93,8 +94,8 @@ final class Eurocode5 implements RuleSet {
             if (load == 0) {
                 return 0;
             }
-            working.given(symbol + ",Ed", "all fasteners together", Math.abs(load), "N", "");
-            working.step(symbol + ",Rd", "number that counts x resistance x kmod / gammaM", resistance, "N", "");
+            working.step(symbol + ",Ed", TimberStep.ALL_FASTENERS, Math.abs(load), "N", "");
+            working.step(symbol + ",Rd", TimberStep.NUMBER_THAT_COUNTS, resistance, "N", "");
             return resistance > 0 ? Math.abs(load) / resistance : NOTHING_HOLDS;
         }
     }
@@ -111,7 +112,7 @@ final class Eurocode5 implements RuleSet {
     static double designFactor(LoadDuration duration, Working working) {
         return working.step(
                 "kmod / gammaM",
-                "service class 3, " + duration.words(),
+                () -> TimberStep.DESIGN_FACTOR.of(duration.of()),
                 Eurocode5Factors.kmod(ServiceClass.SC3, duration) / Eurocode5Factors.GAMMA_M,
                 "",
                 "EN 1995-1-1 tables 3.1, 2.3");

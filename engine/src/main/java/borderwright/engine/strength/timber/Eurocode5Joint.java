@@ -1,5 +1,6 @@
 package borderwright.engine.strength.timber;
 
+import borderwright.engine.strength.worked.StepMessage;
 import borderwright.engine.strength.worked.Working;
 
 /**
@@ -46,25 +47,24 @@ public record Eurocode5Joint(
         double d = fastener.effectiveMm();
         double least = fastener.isScrew() ? 4 * fastener.diameterMm() : 8 * d;
         if (penetrationMm() < least) {
-            working.remark(
-                    "the point stands less than " + least + " mm in the receiver: no lateral resistance",
-                    "EN 1995-1-1 8.3.1.2(1), 8.7.1");
+            working.remark("EN 1995-1-1 8.3.1.2(1), 8.7.1", TimberStep.POINT_TOO_SHALLOW, least);
             return 0;
         }
-        working.given("d", "effective diameter", d, "mm", "EN 1995-1-1 8.7.1(3)");
-        working.given("t1", "head-side thickness", fixedMm, "mm", "");
-        working.given("t2", "point-side penetration", penetrationMm(), "mm", "");
-        double fh1 =
-                working.step("fh1", "embedment, head side", embed(fixed, d), "N/mm2", "EN 1995-1-1 eq. 8.15, 8.16");
-        double fh2 =
-                working.step("fh2", "embedment, point side", embed(receiver, d), "N/mm2", "EN 1995-1-1 eq. 8.15, 8.16");
+        working.step("d", TimberStep.EFFECTIVE_DIAMETER, d, "mm", "EN 1995-1-1 8.7.1(3)");
+        working.step("t1", TimberStep.HEAD_SIDE_THICKNESS, fixedMm, "mm", "");
+        working.step("t2", TimberStep.POINT_SIDE_PENETRATION, penetrationMm(), "mm", "");
+        double fh1 = working.step(
+                "fh1", TimberStep.EMBEDMENT_HEAD_SIDE, embed(fixed, d), "N/mm2", "EN 1995-1-1 eq. 8.15, 8.16");
+        double fh2 = working.step(
+                "fh2", TimberStep.EMBEDMENT_POINT_SIDE, embed(receiver, d), "N/mm2", "EN 1995-1-1 eq. 8.15, 8.16");
         double my = working.step(
                 "My,Rk", "0.3 fu d^2.6", Johansen.yieldMoment(fastener.fuNPerMm2(), d), "Nmm", "EN 1995-1-1 eq. 8.14");
         double rope = fastener.kind() == Fastener.Kind.SMOOTH_NAIL ? 0 : endGrain ? 0 : withdrawalN(Working.SILENT);
         Johansen modes = Johansen.of(fh1, fixedMm, fh2, penetrationMm(), d, my, rope, fastener.isScrew() ? 1 : 0.5);
-        double side = modes.say(working);
+        double side = modes.write(working);
         return endGrain
-                ? working.step("Fv,Rk", "a third in end grain", side * END_GRAIN_SHARE, "N", "EN 1995-1-1 8.3.1.2(4)")
+                ? working.step(
+                        "Fv,Rk", TimberStep.A_THIRD_IN_END_GRAIN, side * END_GRAIN_SHARE, "N", "EN 1995-1-1 8.3.1.2(4)")
                 : side;
     }
 
@@ -75,13 +75,13 @@ public record Eurocode5Joint(
     /** Characteristic resistance against being pulled out or its head pulled through, N; 0 in end grain and smooth nails. */
     public double withdrawalN(Working working) {
         if (endGrain) {
-            working.remark("in end grain nothing counts against pulling out", "EN 1995-1-1 8.3.2(1)P, 8.7.2(3)");
+            working.remark("EN 1995-1-1 8.3.2(1)P, 8.7.2(3)", TimberStep.NO_PULL_IN_END_GRAIN);
             return 0;
         }
         return switch (fastener.kind()) {
             case SCREW -> screwWithdrawalN(working);
             case SMOOTH_NAIL -> {
-                working.remark("smooth nails carry no lasting pull", "EN 1995-1-1 8.3.2(1)P");
+                working.remark("EN 1995-1-1 8.3.2(1)P", TimberStep.NO_PULL_ON_SMOOTH_NAILS);
                 yield 0;
             }
             case RINGED_NAIL -> ringedNailWithdrawalN(working);
@@ -90,21 +90,21 @@ public record Eurocode5Joint(
 
     private double screwWithdrawalN(Working working) {
         double d = fastener.diameterMm();
-        double lef = working.given(
-                "lef", "thread in the receiver", Math.min(fastener.threadMm(), penetrationMm()), "mm", "8.7.2");
+        double lef = working.step(
+                "lef", TimberStep.THREAD_IN_RECEIVER, Math.min(fastener.threadMm(), penetrationMm()), "mm", "8.7.2");
         if (lef < 6 * d) {
-            working.remark("the thread stands less than 6 d in the receiver: no pull counts", "EN 1995-1-1 8.7.2(2)");
+            working.remark("EN 1995-1-1 8.7.2(2)", TimberStep.THREAD_TOO_SHALLOW);
             return 0;
         }
         double out = isInFormulaRange() ? byFormulaN(lef, working) : byDeclaredN(lef, working);
         double fhead =
                 fastener.pullThroughNPerMm2() > 0 ? fastener.pullThroughNPerMm2() : Fastener.CAREFUL_PULL_THROUGH;
-        working.given(
+        working.step(
                 "fhead,k",
-                "head pull-through",
+                TimberStep.HEAD_PULL_THROUGH,
                 fhead,
                 "N/mm2",
-                fastener.pullThroughNPerMm2() > 0 ? "declared" : "careful default, no source");
+                fastener.pullThroughNPerMm2() > 0 ? StepMessage.DECLARED : StepMessage.CAREFUL_DEFAULT);
         double head = working.step(
                 "Fhead",
                 "fhead,k dh^2 (rho,k / rho,a)^0.8",
@@ -114,7 +114,7 @@ public record Eurocode5Joint(
                         * StrictMath.pow(fixed.rhoK() / fastener.declaredRhoKgPerM3(), 0.8),
                 "N",
                 "EN 1995-1-1 eq. 8.40b");
-        return working.step("Fax,Rk", "the lesser", Math.min(out, head), "N", "EN 1995-1-1 8.7.2(3)");
+        return working.step("Fax,Rk", TimberStep.THE_LESSER, Math.min(out, head), "N", "EN 1995-1-1 8.7.2(3)");
     }
 
     /** 8.7.2(4), A1:2008: 6 to 12 mm outer, root 0.6 to 0.75 of it. */
@@ -132,19 +132,19 @@ public record Eurocode5Joint(
                 withdrawalStrength(d, lef, receiver.rhoK()),
                 "N/mm2",
                 "eq. 8.39");
-        double kd = working.step("kd", "d / 8, at most 1", Math.min(1, d / 8), "", "EN 1995-1-1 eq. 8.40");
+        double kd = working.step("kd", TimberStep.DIAMETER_FACTOR, Math.min(1, d / 8), "", "EN 1995-1-1 eq. 8.40");
         return working.step("Fax,t", "fax,k d lef kd", fax * d * lef * kd, "N", "EN 1995-1-1 eq. 8.38");
     }
 
     private double byDeclaredN(double lef, Working working) {
         double d = fastener.diameterMm();
         boolean declared = fastener.withdrawalNPerMm2() > 0;
-        double fax = working.given(
+        double fax = working.step(
                 "fax,k",
-                "withdrawal parameter; outside the formula's 6 to 12 mm",
+                TimberStep.WITHDRAWAL_PARAMETER,
                 declared ? fastener.withdrawalNPerMm2() : Fastener.CAREFUL_WITHDRAWAL,
                 "N/mm2",
-                declared ? "declared" : "careful default, no source");
+                declared ? StepMessage.DECLARED : StepMessage.CAREFUL_DEFAULT);
         double density = StrictMath.pow(receiver.rhoK() / fastener.declaredRhoKgPerM3(), 0.8);
         return working.step(
                 "Fax,t", "fax,k d lef (rho,k / rho,a)^0.8", fax * d * lef * density, "N", "EN 1995-1-1 eq. 8.40a");
@@ -159,13 +159,13 @@ public record Eurocode5Joint(
         double d = fastener.diameterMm();
         double pen = Math.min(fastener.threadMm(), penetrationMm());
         if (pen < 6 * d) {
-            working.remark("the rings stand less than 6 d in the receiver: no pull counts", "EN 1995-1-1 8.3.2(7)");
+            working.remark("EN 1995-1-1 8.3.2(7)", TimberStep.RINGS_TOO_SHALLOW);
             return 0;
         }
         double shallow = Math.min(1, Math.max(0, pen / (2 * d) - 3));
         double out = nailWithdrawal(receiver.rhoK()) * d * pen * shallow;
         double head = nailHead(fixed.rhoK()) * fastener.headMm() * fastener.headMm();
-        return working.step("Fax,Rk", "fax,k d tpen, at most fhead,k dh^2", Math.min(out, head), "N", "eq. 8.23");
+        return working.step("Fax,Rk", TimberStep.RINGED_NAIL, Math.min(out, head), "N", "eq. 8.23");
     }
 
     /** 8.25: nails of at least 12 d penetration, N/mm2. */

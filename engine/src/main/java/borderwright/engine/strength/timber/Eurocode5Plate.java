@@ -48,11 +48,11 @@ record Eurocode5Plate(Fastener fastener, double plateMm, double receiverMm, Stre
     double lateralN(Working working) {
         double d = fastener.effectiveMm();
         double t1 = Math.min(receiverMm, fastener.penetrationMm(plateMm));
-        working.given("d", "effective diameter", d, "mm", "EN 1995-1-1 8.7.1(3)");
-        working.given("t1", "penetration", t1, "mm", "");
+        working.step("d", TimberStep.EFFECTIVE_DIAMETER, d, "mm", "EN 1995-1-1 8.7.1(3)");
+        working.step("t1", TimberStep.PENETRATION, t1, "mm", "");
         double fh = working.step(
                 "fh,k",
-                "embedment",
+                TimberStep.EMBEDMENT,
                 Johansen.embedment(receiver.rhoK(), d, fastener.predrilled()),
                 "N/mm2",
                 "EN 1995-1-1 eq. 8.15, 8.16");
@@ -60,12 +60,8 @@ record Eurocode5Plate(Fastener fastener, double plateMm, double receiverMm, Stre
                 "My,Rk", "0.3 fu d^2.6", Johansen.yieldMoment(fastener.fuNPerMm2(), d), "Nmm", "EN 1995-1-1 eq. 8.14");
         double turns = working.step("mode a", "0.4 fh,k t1 d", 0.4 * fh * t1 * d, "N", "EN 1995-1-1 eq. 8.9a");
         double bends = working.step(
-                "mode b",
-                "1.15 root of (2 My,Rk fh,k d)",
-                1.15 * Math.sqrt(2 * my * fh * d),
-                "N",
-                "EN 1995-1-1 eq. 8.9b");
-        return working.step("Fv,Rk", "the lesser", Math.min(turns, bends), "N", "EN 1995-1-1 eq. 8.9");
+                "mode b", TimberStep.ROOT_MODE_B, 1.15 * Math.sqrt(2 * my * fh * d), "N", "EN 1995-1-1 eq. 8.9b");
+        return working.step("Fv,Rk", TimberStep.THE_LESSER, Math.min(turns, bends), "N", "EN 1995-1-1 eq. 8.9");
     }
 
     @Override
@@ -75,8 +71,8 @@ record Eurocode5Plate(Fastener fastener, double plateMm, double receiverMm, Stre
         }
         double factor = Eurocode5.designFactor(duration, working);
         double resistance =
-                working.step("Fv,Rd", "number x Fv,Rk x kmod / gammaM", lateralN(working) * count * factor, "N", "");
-        working.given("Fv,Ed", "all screws together", Math.abs(lateralN), "N", "");
+                working.step("Fv,Rd", TimberStep.NUMBER_TIMES_SCREW, lateralN(working) * count * factor, "N", "");
+        working.step("Fv,Ed", TimberStep.ALL_SCREWS, Math.abs(lateralN), "N", "");
         return working.step("use", "Fv,Ed / Fv,Rd", Math.abs(lateralN) / resistance, "", "");
     }
 }

@@ -1,5 +1,6 @@
 package borderwright.engine.strength.timber;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.strength.worked.Working;
 import java.util.Optional;
 
@@ -7,35 +8,32 @@ import java.util.Optional;
  * Solid timber by EN 338 and EN 1995-1-1 section 6.
  *
  * @param strengthClass its class, the lowest where none is stamped
- * @param graded whether a class was stamped
  * @param service how damp it stands
  * @param putInWet whether it dries under load
- * @param says what was taken and why
+ * @param basis which class was taken and why
  */
-public record Eurocode5Timber(
-        StrengthClass strengthClass, boolean graded, ServiceClass service, boolean putInWet, String says)
+public record Eurocode5Timber(StrengthClass strengthClass, ServiceClass service, boolean putInWet, Message basis)
         implements Timber {
 
-    /** The stamped class, or C14 with a sentence that says so. */
+    /** The stamped class, or the lowest where none is stamped. */
     public static Eurocode5Timber of(Grade grade, ServiceClass service) {
         String stamped = grade.stamped();
         Optional<StrengthClass> named = stamped == null ? Optional.empty() : StrengthClass.named(stamped);
         if (named.isPresent()) {
             return new Eurocode5Timber(
-                    named.get(), true, service, grade.putInWet(), named.get().name() + " as stamped");
+                    named.get(),
+                    service,
+                    grade.putInWet(),
+                    TimberMessage.STAMPED_GRADE.of(named.get().name()));
         }
-        String why = stamped == null ? "no grade is stamped" : "the grade " + stamped + " is no class of EN 338";
+        String lowest = StrengthClass.LOWEST.name();
         return new Eurocode5Timber(
                 StrengthClass.LOWEST,
-                false,
                 service,
                 grade.putInWet(),
-                why + ": taken as C14, the lowest class; a board with large knots or sloping grain can be weaker");
-    }
-
-    @Override
-    public boolean isGraded() {
-        return graded;
+                stamped == null
+                        ? TimberMessage.NO_GRADE_EN.of(lowest)
+                        : TimberMessage.UNKNOWN_GRADE_EN.of(stamped, lowest));
     }
 
     public double kdef() {
@@ -67,11 +65,11 @@ public record Eurocode5Timber(
         return Eurocode5Factors.kmod(service, duration) * characteristic / Eurocode5Factors.GAMMA_M;
     }
 
-    private double sayDesign(String symbol, double fk, double kh, LoadDuration duration, Working working) {
-        working.given(symbol + ",k", strengthClass.name(), fk, "N/mm2", "EN 338:2016");
-        working.given("kmod", duration.words(), Eurocode5Factors.kmod(service, duration), "", "EN 1995-1-1 table 3.1");
+    private double designStrength(String symbol, double fk, double kh, LoadDuration duration, Working working) {
+        working.step(symbol + ",k", strengthClass.name(), fk, "N/mm2", "EN 338:2016");
+        working.step("kmod", duration, Eurocode5Factors.kmod(service, duration), "", "EN 1995-1-1 table 3.1");
         if (kh != 1) {
-            working.step("kh", "(150/h)^0.2, at most 1.3", kh, "", "EN 1995-1-1 eq. 3.1");
+            working.step("kh", TimberStep.SIZE_FACTOR, kh, "", "EN 1995-1-1 eq. 3.1");
         }
         return working.step(
                 symbol + ",d",
@@ -90,26 +88,21 @@ public record Eurocode5Timber(
         double axialUse = axial(section, effects.axialN(), duration, working);
         double km = Eurocode5Factors.KM;
         double use = axialUse + Math.max(flatUse + km * edgeUse, km * flatUse + edgeUse);
-        return working.step(
-                "use",
-                "axial + greater of (flat + 0.7 edge, 0.7 flat + edge)",
-                use,
-                "",
-                "EN 1995-1-1 eq. 6.11 to 6.20");
+        return working.step("use", TimberStep.AXIAL_AND_BENDING, use, "", "EN 1995-1-1 eq. 6.11 to 6.20");
     }
 
     private static double stress(String which, double momentNmm, double modulusMm3, Working working) {
         if (momentNmm == 0) {
             return 0;
         }
-        working.given("M," + which, "moment", Math.abs(momentNmm), "Nmm", "");
-        working.given("W," + which, "section modulus", modulusMm3, "mm3", "");
+        working.step("M," + which, TimberStep.MOMENT, Math.abs(momentNmm), "Nmm", "");
+        working.step("W," + which, TimberStep.SECTION_MODULUS, modulusMm3, "mm3", "");
         return working.step("sigma," + which, "M / W", Math.abs(momentNmm) / modulusMm3, "N/mm2", "");
     }
 
     private double bendingStrength(String symbol, double depthMm, LoadDuration duration, Working working) {
         double kh = Eurocode5Factors.kh(depthMm, strengthClass.rhoK());
-        return sayDesign(symbol, strengthClass.fmk(), kh, duration, working);
+        return designStrength(symbol, strengthClass.fmk(), kh, duration, working);
     }
 
     private double axial(TimberSection section, double axialN, LoadDuration duration, Working working) {
@@ -118,12 +111,12 @@ public record Eurocode5Timber(
         }
         double stress = working.step("sigma,ax", "N / A", Math.abs(axialN) / section.areaMm2(), "N/mm2", "");
         if (axialN < 0) {
-            double ratio = stress / sayDesign("fc,0", strengthClass.fc0k(), 1, duration, working);
+            double ratio = stress / designStrength("fc,0", strengthClass.fc0k(), 1, duration, working);
             return ratio * ratio;
         }
         double greater = Math.max(section.thicknessMm(), section.widthMm());
         double kh = Eurocode5Factors.kh(greater, strengthClass.rhoK());
-        return stress / sayDesign("ft,0", strengthClass.ft0k(), kh, duration, working);
+        return stress / designStrength("ft,0", strengthClass.ft0k(), kh, duration, working);
     }
 
     @Override
@@ -131,14 +124,14 @@ public record Eurocode5Timber(
         double area = working.step(
                 "A,ef", "0.67 b h", Eurocode5Factors.KCR * section.areaMm2(), "mm2", "EN 1995-1-1 eq. 6.13a");
         double stress = working.step("tau", "1.5 V / A,ef", 1.5 * Math.abs(shearN) / area, "N/mm2", "");
-        double strength = sayDesign("fv", strengthClass.fvk(), 1, duration, working);
+        double strength = designStrength("fv", strengthClass.fvk(), 1, duration, working);
         return working.step("use", "tau / fv,d", stress / strength, "", "EN 1995-1-1 eq. 6.13");
     }
 
     @Override
     public double bearing(double areaMm2, double forceN, LoadDuration duration, Working working) {
         double stress = working.step("sigma,c,90", "F / A", Math.abs(forceN) / areaMm2, "N/mm2", "");
-        double strength = sayDesign("fc,90", strengthClass.fc90k(), 1, duration, working);
+        double strength = designStrength("fc,90", strengthClass.fc90k(), 1, duration, working);
         return working.step("use", "sigma / (kc,90 fc,90,d), kc,90 = 1", stress / strength, "", "EN 1995-1-1 eq. 6.3");
     }
 
@@ -148,11 +141,11 @@ public record Eurocode5Timber(
         double thin = Math.min(section.thicknessMm(), section.widthMm());
         double kc = working.step(
                 "kc",
-                "by slenderness",
+                TimberStep.BY_SLENDERNESS,
                 Eurocode5Factors.kc(lengthMm, thin, strengthClass),
                 "",
                 "EN 1995-1-1 eq. 6.25 to 6.29");
-        double strength = sayDesign("fc,0", strengthClass.fc0k(), 1, duration, working);
+        double strength = designStrength("fc,0", strengthClass.fc0k(), 1, duration, working);
         return working.step("use", "sigma / (kc fc,0,d)", stress / (kc * strength), "", "EN 1995-1-1 eq. 6.23");
     }
 }

@@ -82,17 +82,18 @@ public record Johansen(
         return least == withRope(eN) ? 'e' : 'f';
     }
 
-    /** Says all modes on a sheet and gives the resistance. */
-    double say(Working working) {
+    /** Writes all modes on a sheet and gives the resistance. */
+    double write(Working working) {
         String source = "EN 1995-1-1 eq. 8.6";
         working.step("mode a", "fh1 t1 d", aN, "N", source);
         working.step("mode b", "fh2 t2 d", bN, "N", source);
-        working.step("mode c", "rigid turn", cN, "N", source);
-        working.step("mode d", "one hinge, point side", dN, "N", source);
-        working.step("mode e", "one hinge, head side", eN, "N", source);
-        working.step("mode f", "two hinges", fN, "N", source);
-        working.step("rope", "Fax/4, at most " + ropeShare + " of the mode", ropeN, "N", "EN 1995-1-1 8.2.2(2)");
-        return working.step("Fv,Rk", "the least, mode " + mode(), resistanceN(), "N", source);
+        working.step("mode c", TimberStep.RIGID_TURN, cN, "N", source);
+        working.step("mode d", TimberStep.HINGE_POINT_SIDE, dN, "N", source);
+        working.step("mode e", TimberStep.HINGE_HEAD_SIDE, eN, "N", source);
+        working.step("mode f", TimberStep.TWO_HINGES, fN, "N", source);
+        working.step("rope", () -> TimberStep.ROPE_EFFECT.of(ropeShare), ropeN, "N", "EN 1995-1-1 8.2.2(2)");
+        return working.step(
+                "Fv,Rk", () -> TimberStep.LEAST_MODE.of(String.valueOf(mode())), resistanceN(), "N", source);
     }
 
     /** Embedment for nails up to 8 mm and screws up to 6 mm: 8.15 not predrilled, 8.16 predrilled, N/mm2. */

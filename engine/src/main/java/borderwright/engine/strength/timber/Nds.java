@@ -1,5 +1,6 @@
 package borderwright.engine.strength.timber;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.strength.worked.Working;
 
 /** NDS 2018, allowable stress design, wet service: the basis for imperial gardens. */
@@ -7,8 +8,8 @@ final class Nds implements RuleSet {
     private static final double N_PER_LB = 4.4482216152605;
 
     @Override
-    public String name() {
-        return "NDS 2018, allowable stress design, wet service";
+    public Message name() {
+        return TimberMessage.NDS.of();
     }
 
     @Override
@@ -106,7 +107,11 @@ final class Nds implements RuleSet {
             double lateral = share(lateralN, lateralN == 0 ? 0 : lateralLb(duration, working) * count, "Z'", working);
             double pull = share(pullN, pullN == 0 ? 0 : pullLb(duration, working) * count, "W'", working);
             return working.step(
-                    "use", "lateral + pull", lateral + pull, "", "NDS eq. 12.4-1, alpha both parts in line");
+                    "use",
+                    TimberStep.LATERAL_PLUS_PULL,
+                    lateral + pull,
+                    "",
+                    "NDS eq. 12.4-1, alpha both parts in line");
         }
 
         private static double share(double loadN, double allowedLb, String symbol, Working working) {
@@ -114,7 +119,7 @@ final class Nds implements RuleSet {
                 return 0;
             }
             double lb = working.step("load for " + symbol, "", Math.abs(loadN) / N_PER_LB, "lb", "");
-            working.step(symbol + " of all", "number x one", allowedLb, "lb", "");
+            working.step(symbol + " of all", TimberStep.NUMBER_TIMES_ONE, allowedLb, "lb", "");
             return allowedLb > 0 ? lb / allowedLb : Eurocode5.NOTHING_HOLDS;
         }
 
@@ -123,14 +128,15 @@ final class Nds implements RuleSet {
             double d = (fastener.isScrew() ? fastener.rootMm() : fastener.diameterMm()) / NdsTimber.MM_PER_IN;
             double p = Math.min(receiverMm, fastener.penetrationMm(fixedMm)) / NdsTimber.MM_PER_IN;
             if (p < LEAST_DIAMETERS * nominal) {
-                working.remark("the point stands less than 6 D in the main member: no lateral value", "NDS 12.1.5.6");
+                working.remark("NDS 12.1.5.6", TimberStep.POINT_TOO_SHALLOW_BY_NDS);
                 return 0;
             }
             double fem = working.step("Fem", "16600 G^1.84", NdsYield.bearing(mainG), "psi", "NDS 12.3.3");
-            double bearing = working.given("Fes", "side member", fes, "psi", "NDS 12.3.3, 12.3.3.1");
-            double fyb = working.given("Fyb", "by diameter", NdsYield.bendingYield(nominal), "psi", "NDS table I1");
+            double bearing = working.step("Fes", TimberStep.SIDE_MEMBER, fes, "psi", "NDS 12.3.3, 12.3.3.1");
+            double fyb =
+                    working.step("Fyb", TimberStep.BY_DIAMETER, NdsYield.bendingYield(nominal), "psi", "NDS table I1");
             NdsYield yield = NdsYield.of(d, p, fixedMm / NdsTimber.MM_PER_IN, fem, bearing, fyb, NdsYield.reduction(d));
-            double z = working.step("Z", "least of six modes", yield.z(), "lb", "NDS table 12.3.1A");
+            double z = working.step("Z", TimberStep.LEAST_OF_SIX_MODES, yield.z(), "lb", "NDS table 12.3.1A");
             double shallow = Math.min(1, p / (FULL_DIAMETERS * nominal));
             double end = endGrain ? NdsFactors.END_GRAIN_LATERAL : 1;
             return working.step(
@@ -144,8 +150,7 @@ final class Nds implements RuleSet {
         private double pullLb(LoadDuration duration, Working working) {
             boolean smooth = fastener.kind() == Fastener.Kind.SMOOTH_NAIL;
             if (endGrain || (smooth && duration == LoadDuration.PERMANENT)) {
-                working.remark(
-                        "end grain, and smooth nails for good, carry no pull", "NDS 12.2.2.3, 12.2.3.2; house rule");
+                working.remark("NDS 12.2.2.3, 12.2.3.2; house rule", TimberStep.NO_PULL_BY_NDS);
                 return 0;
             }
             double d = fastener.diameterMm() / NdsTimber.MM_PER_IN;
@@ -154,7 +159,7 @@ final class Nds implements RuleSet {
             double perInch =
                     fastener.isScrew() ? NdsWithdrawal.woodScrew(mainG, d) : NdsWithdrawal.smoothNail(mainG, d);
             double wet = fastener.isScrew() ? NdsFactors.WET_JOINT : NdsFactors.WET_NAIL_PULLED;
-            working.step("W", "2850 G^2 D or 1380 G^2.5 D", perInch, "lb/in", "NDS 12.2");
+            working.step("W", TimberStep.WOOD_SCREW_OR_NAIL, perInch, "lb/in", "NDS 12.2");
             return working.step(
                     "W'", "W p CD CM", perInch * held * duration.ndsFactor() * wet, "lb", "NDS table 11.3.1");
         }

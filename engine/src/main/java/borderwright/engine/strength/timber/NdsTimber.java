@@ -1,5 +1,6 @@
 package borderwright.engine.strength.timber;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.strength.worked.Working;
 import java.util.Optional;
 
@@ -7,11 +8,9 @@ import java.util.Optional;
  * Dimension lumber by the NDS, allowable stress design, wet service; forces come in as N and mm.
  *
  * @param grade its reference values
- * @param graded whether a grade was stamped
- * @param putInWet whether it was built in unseasoned
- * @param says what was taken and why
+ * @param basis which grade was taken and why
  */
-record NdsTimber(NdsGrade grade, boolean graded, boolean putInWet, String says) implements Timber {
+record NdsTimber(NdsGrade grade, Message basis) implements Timber {
     static final double N_PER_MM2_PER_PSI = 0.006894757293168;
     static final double MM_PER_IN = 25.4;
 
@@ -20,20 +19,14 @@ record NdsTimber(NdsGrade grade, boolean graded, boolean putInWet, String says) 
         Optional<NdsGrade> named = stamped == null ? Optional.empty() : NdsGrade.named(stamped);
         if (named.isPresent()) {
             return new NdsTimber(
-                    named.get(), true, stampedGrade.putInWet(), named.get().name() + " as stamped");
+                    named.get(), TimberMessage.STAMPED_GRADE.of(named.get().name()));
         }
-        String why = stamped == null ? "no grade is stamped" : "the grade " + stamped + " is not in table 4A here";
+        String lowest = NdsGrade.LOWEST.name();
         return new NdsTimber(
                 NdsGrade.LOWEST,
-                false,
-                stampedGrade.putInWet(),
-                why + ": taken as " + NdsGrade.LOWEST.name()
-                        + "; a board with large knots or sloping grain can be weaker");
-    }
-
-    @Override
-    public boolean isGraded() {
-        return graded;
+                stamped == null
+                        ? TimberMessage.NO_GRADE_NDS.of(lowest)
+                        : TimberMessage.UNKNOWN_GRADE_NDS.of(stamped, lowest));
     }
 
     @Override
@@ -64,16 +57,18 @@ record NdsTimber(NdsGrade grade, boolean graded, boolean putInWet, String says) 
         double t = section.thicknessMm() / MM_PER_IN;
         double w = section.widthMm() / MM_PER_IN;
         double cf = NdsFactors.sizeInBending(t, w);
-        working.given("Fb", grade.name(), grade.fb(), "psi", "NDS Supplement table 4A");
-        working.given("CF", "size", cf, "", "table 4A");
-        double cm = working.step("CM", "wet service", NdsFactors.wetInBending(grade.fb() * cf), "", "table 4A");
+        working.step("Fb", grade.name(), grade.fb(), "psi", "NDS Supplement table 4A");
+        working.step("CF", TimberStep.SIZE, cf, "", "table 4A");
+        double cm =
+                working.step("CM", TimberStep.WET_SERVICE, NdsFactors.wetInBending(grade.fb() * cf), "", "table 4A");
         double edge = working.step(
                 "Fb'", "Fb CD CM CF", grade.fb() * duration.ndsFactor() * cm * cf, "psi", "NDS table 4.3.1");
         double flat = working.step("Fb',flat", "Fb' Cfu", edge * NdsFactors.flatUse(t, w), "psi", "NDS table 4.3.1");
         double flatUse = use("fb,flat", effects.flatNmm() / section.flatModulusMm3(), flat, working);
         double edgeUse = use("fb,edge", effects.edgeNmm() / section.edgeModulusMm3(), edge, working);
         double axialUse = axial(section, effects.axialN(), duration, working);
-        return working.step("use", "tension + flat + edge", axialUse + flatUse + edgeUse, "", "NDS eq. 3.9-1, 3.9-3");
+        return working.step(
+                "use", TimberStep.TENSION_AND_BENDING, axialUse + flatUse + edgeUse, "", "NDS eq. 3.9-1, 3.9-3");
     }
 
     private double axial(TimberSection section, double axialN, LoadDuration duration, Working working) {
@@ -96,7 +91,7 @@ record NdsTimber(NdsGrade grade, boolean graded, boolean putInWet, String says) 
         if (stressNPerMm2 == 0) {
             return 0;
         }
-        double psi = working.step(symbol, "stress", Math.abs(stressNPerMm2) / N_PER_MM2_PER_PSI, "psi", "");
+        double psi = working.step(symbol, TimberStep.STRESS, Math.abs(stressNPerMm2) / N_PER_MM2_PER_PSI, "psi", "");
         return working.step(symbol + " / F'", "", psi / allowedPsi, "", "");
     }
 

@@ -1,5 +1,7 @@
 package borderwright.engine.strength.timber;
 
+import borderwright.engine.message.Message;
+
 /** A named set of rules for timber: which factors on loads, which strengths, which joints. */
 public interface RuleSet {
     /** EN 1995-1-1 in service class 3. */
@@ -9,7 +11,7 @@ public interface RuleSet {
     RuleSet NDS = new Nds();
 
     /** Its name as printed beside results. */
-    String name();
+    Message name();
 
     /** Factor on permanent loads for strength. */
     double permanentFactor();

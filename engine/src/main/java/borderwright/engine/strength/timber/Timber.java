@@ -1,14 +1,12 @@
 package borderwright.engine.strength.timber;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.strength.worked.Working;
 
 /** One quality of timber under one rule set: stiffness, creep and checks, each check a utilisation (at most 1 holds). */
 public interface Timber {
-    /** What was taken, in words, and why where nothing was stamped. */
-    String says();
-
-    /** Whether a grade of this rule set was stamped on it. */
-    boolean isGraded();
+    /** Which grade was taken, and why where none was stamped. */
+    Message basis();
 
     /** Mean modulus along the grain, wet-service factors in, N/mm2. */
     double e0Mean();

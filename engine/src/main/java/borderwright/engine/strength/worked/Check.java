@@ -1,19 +1,20 @@
 package borderwright.engine.strength.worked;
 
+import borderwright.engine.message.Message;
 import java.util.List;
 
 /**
- * One check of one part: how much of what it can bear is used.
+ * One check of one part: how much of its resistance is used.
  *
- * @param part which part, in words, with its label where it has one
- * @param what what is checked, such as {@code bending}
- * @param clause where the rule stands
+ * @param part which part, with its label where it has one
+ * @param what what is checked, such as bending
+ * @param clause of the rule
  * @param loading under which load case
  * @param utilisation load effect over resistance; at most 1 holds
- * @param working how the figure came about; empty where it was not asked for
+ * @param working how the figure was calculated
  */
 public record Check(
-        String part, String what, String clause, String loading, double utilisation, List<SheetLine> working) {
+        Message part, Message what, Message clause, Message loading, double utilisation, List<SheetLine> working) {
     public Check {
         working = List.copyOf(working);
         if (!(utilisation >= 0)) {

@@ -1,8 +1,8 @@
 /**
  * Calculations that can be followed by hand.
  *
- * <p><b>Settles</b> how a check shows its steps: the same method computes the figure and says the line, so the sheet can
- * not drift from the answer.
+ * <p><b>Settles</b> how a check shows its steps: the same method computes the figure and writes the line, so the sheet cannot
+ * drift from the answer.
  *
  * <p><b>Takes</b> the steps of a check; <b>gives</b> {@link borderwright.engine.strength.worked.SheetLine}s and
  * {@link borderwright.engine.strength.worked.Check}s.

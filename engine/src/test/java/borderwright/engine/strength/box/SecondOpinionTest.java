@@ -3,6 +3,7 @@ package borderwright.engine.strength.box;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.message.English;
 import borderwright.engine.strength.frame.DenseFrame;
 import borderwright.engine.strength.frame.FrameAnswer;
 import borderwright.engine.strength.frame.Freedom;
@@ -30,7 +31,7 @@ class SecondOpinionTest {
             UnknownScales scales = frame.emptied(frame.forStrength(one.afterCreep()), one.empty());
             FrameAnswer answer = frame.frame().solve(one.factored(1.35, 1.5), scales);
             double[] second = DenseFrame.solve(frame.frame(), one.factored(1.35, 1.5), scales);
-            nodes += agree(frame, answer, second, "seed " + seed + ", " + one.words());
+            nodes += agree(frame, answer, second, "seed " + seed + ", " + English.METRIC.text(one.name()));
         }
         assertThat(nodes).as("nodes compared").isGreaterThan(20 * BOXES);
     }

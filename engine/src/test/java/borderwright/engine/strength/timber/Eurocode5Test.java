@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
+import borderwright.engine.message.English;
 import borderwright.engine.strength.worked.SheetLine;
 import borderwright.engine.strength.worked.Working;
 import java.util.Optional;
@@ -256,9 +257,8 @@ class Eurocode5Test {
         void aBoardWithoutAStampIsTakenAsC14AndSaysSo() {
             Timber board = RuleSet.EUROCODE.timber(new Grade(null, true));
             assertThat(board.e0Mean()).isEqualTo(7000);
-            assertThat(board.isGraded()).isFalse();
             assertThat(board.creepFactor()).isEqualTo(4);
-            assertThat(board.says())
+            assertThat(English.METRIC.text(board.basis()))
                     .isEqualTo(
                             "no grade is stamped: taken as C14, the lowest class; a board with large knots or sloping grain can be weaker");
             assertThat(StrengthClass.named("Q99")).isEqualTo(Optional.empty());

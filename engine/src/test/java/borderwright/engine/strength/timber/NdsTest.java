@@ -3,6 +3,7 @@ package borderwright.engine.strength.timber;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.message.English;
 import borderwright.engine.strength.worked.Working;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -163,7 +164,7 @@ class NdsTest {
 
         @Test
         void aBoardWithoutAStampTakesTheLowestEntry() {
-            assertThat(RuleSet.NDS.timber(none).says())
+            assertThat(English.IMPERIAL.text(RuleSet.NDS.timber(none).basis()))
                     .startsWith("no grade is stamped: taken as Northern Species No.3");
         }
     }
