@@ -23,6 +23,7 @@ import org.joda.money.Money;
  * @param sentences makes words of messages
  */
 public record PrintedFigures(LengthFormat lengths, Sentences sentences) {
+    private static final double LITRES_PER_M3 = 1000;
     private static final double LEAST_SHOWN = 5e-5;
 
     public static PrintedFigures in(UnitSystem units) {
@@ -184,6 +185,11 @@ public record PrintedFigures(LengthFormat lengths, Sentences sentences) {
             of /= 2;
         }
         return (of == 1 ? Long.toString(parts) : parts + "/" + of) + " in";
+    }
+
+    /** The volume of a barrow or another vessel that is known by its litres. */
+    public String litres(double litres) {
+        return lengths.volume(litres / LITRES_PER_M3);
     }
 
     /** A liquid: litres, and US quarts beside them for imperial gardens. */

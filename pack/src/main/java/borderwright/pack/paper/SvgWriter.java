@@ -17,7 +17,7 @@ public final class SvgWriter {
         out.append(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\" role=\"img\""
                         .formatted(w, h, w, h));
-        out.append(" font-family=\"DejaVu Sans, Verdana, sans-serif\">\n");
+        out.append(" font-family=\"DejaVu Sans, sans-serif\">\n");
         out.append("<title>").append(escaped(drawing.says())).append("</title>\n");
         out.append("<rect width=\"").append(w).append("\" height=\"").append(h).append("\" fill=\"#ffffff\"/>\n");
         for (Mark mark : drawing.marks()) {

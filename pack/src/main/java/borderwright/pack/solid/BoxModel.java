@@ -8,6 +8,7 @@ import de.javagl.jgltf.model.creation.AccessorModels;
 import de.javagl.jgltf.model.creation.GltfModelBuilder;
 import de.javagl.jgltf.model.creation.MaterialBuilder;
 import de.javagl.jgltf.model.creation.MeshPrimitiveBuilder;
+import de.javagl.jgltf.model.impl.DefaultGltfModel;
 import de.javagl.jgltf.model.impl.DefaultMeshModel;
 import de.javagl.jgltf.model.impl.DefaultMeshPrimitiveModel;
 import de.javagl.jgltf.model.impl.DefaultNodeModel;
@@ -50,7 +51,9 @@ public final class BoxModel {
         builder.addSceneModel(scene);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
-            new GltfModelWriter().writeBinary(builder.build(), out);
+            DefaultGltfModel gltf = builder.build();
+            gltf.getAssetModel().setGenerator("Borderwright");
+            new GltfModelWriter().writeBinary(gltf, out);
         } catch (IOException e) {
             throw new UncheckedIOException("the model could not be written", e);
         }
