@@ -1,0 +1,45 @@
+package borderwright.pack;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import org.junit.jupiter.api.Test;
+
+/** The rules of docs/rules.md that a machine can hold for the pack. */
+class ArchitectureTest {
+    private final JavaClasses pack = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("borderwright.pack");
+
+    @Test
+    void thePackReadsNoFilesNoNetworkAndNoClockAndKnowsNoFront() {
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("java.nio.file..", "java.net.http..", "java.sql..", "borderwright.app..")
+                .check(pack);
+        noClasses().should().dependOnClassesThat().areAssignableTo(java.io.File.class).check(pack);
+        noClasses().should().callMethod(java.time.LocalDate.class, "now").check(pack);
+        noClasses().should().callMethod(System.class, "currentTimeMillis").check(pack);
+        noClasses().should().callMethod(System.class, "nanoTime").check(pack);
+    }
+
+    @Test
+    void thePackWeighsPlansAndBuysNothing() {
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .haveNameMatching(
+                        "borderwright\\.engine\\..*(Weights|Filling|CautionFinder|GroundWork|Planner|BoxBuilder|BorderLayout|"
+                                + "BorderSurvey|BuildSequence|ShoppingList|Shopper)")
+                .check(pack);
+    }
+
+    @Test
+    void packagesGoRoundInNoCircle() {
+        slices().matching("borderwright.pack.(*)..").should().beFreeOfCycles().check(pack);
+    }
+}
