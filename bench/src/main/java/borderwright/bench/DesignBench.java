@@ -102,8 +102,7 @@ public class DesignBench {
     @Benchmark
     public List<Box> design() {
         SurveyAnswer.Adjusted border = (SurveyAnswer.Adjusted) BorderSurvey.adjust(survey, UnitSystem.METRIC);
-        Layout layout =
-                BorderLayout.lay(border.outline(), List.of(run), new LayoutRules(25, 150, 4780), UnitSystem.METRIC);
+        Layout layout = BorderLayout.lay(border.outline(), List.of(run), new LayoutRules(25, 150, 4780));
         List<Box> boxes = new ArrayList<>();
         for (FootprintPlan footprint : layout.boxes()) {
             boxes.add(BoxBuilder.build(footprint, rules, means));

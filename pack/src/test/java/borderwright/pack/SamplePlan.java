@@ -17,6 +17,7 @@ import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.Layout;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.Message;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.plan.SiteStages;
 import borderwright.engine.plan.SiteWork;
@@ -42,7 +43,11 @@ import borderwright.engine.strength.worked.StepMessage;
 import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
+import borderwright.engine.survey.checks.ClosingMessage;
+import borderwright.engine.survey.checks.DisagreementMessage;
+import borderwright.engine.survey.checks.NextMeasureMessage;
 import borderwright.engine.survey.checks.SurveyReport;
+import borderwright.engine.survey.fieldbook.ReadingMessage;
 import borderwright.engine.survey.network.ErrorEllipse;
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -223,27 +228,28 @@ public final class SamplePlan {
         return new SurveyReport(
                 points,
                 List.of(
-                        reading(0, "tape A-B", 5400, 5400.4, 3, "mm", 0.31),
-                        reading(1, "tape B-C", 2915, 2914.6, 3, "mm", 0.22),
-                        reading(2, "offset P from B-A, along", 1000, 1000.0, 1, "mm", 0.12),
-                        reading(3, "offset Q from B-C, along", 1000, 1000.1, 1, "mm", 0.12),
-                        reading(4, "tape P-Q", 1790, 1789.2, 1, "mm", 0.55),
-                        reading(5, "gauge A-B-C", 128, 127.0, 0.3, "deg", 0.74)),
-                List.of(new SurveyReport.Closing("the angle at B by tape triangle against the gauge", 18.4, 5.1)),
+                        reading(0, ReadingMessage.READING_TAPE.of("A-B"), 5400, 5400.4, 3, "mm", 0.31),
+                        reading(1, ReadingMessage.READING_TAPE.of("B-C"), 2915, 2914.6, 3, "mm", 0.22),
+                        reading(2, ReadingMessage.READING_ALONG_BASELINE.of("P", "B-A"), 1000, 1000.0, 1, "mm", 0.12),
+                        reading(3, ReadingMessage.READING_ALONG_BASELINE.of("Q", "B-C"), 1000, 1000.1, 1, "mm", 0.12),
+                        reading(4, ReadingMessage.READING_TAPE.of("P-Q"), 1790, 1789.2, 1, "mm", 0.55),
+                        reading(5, ReadingMessage.READING_ANGLE.of("A-B-C"), 128, 127.0, 0.3, "deg", 0.74)),
+                List.of(new SurveyReport.Closing(ClosingMessage.CLOSING_ANGLE.of("P-Q", "B"), 18.4, 5.1)),
                 1,
                 Optional.of(new SurveyReport.GlobalTest(9.31, 3.84, 0.05)),
                 new SurveyReport.Suspects(
                         false,
                         List.of(
-                                new SurveyReport.Candidate(5, 127.03, 0.09, ""),
-                                new SurveyReport.Candidate(4, 1797.6, 2.4, "")),
-                        "tape from A to C"),
+                                new SurveyReport.Candidate(5, 127.03, 0.09, Optional.empty()),
+                                new SurveyReport.Candidate(4, 1797.6, 2.4, Optional.empty())),
+                        Optional.of(DisagreementMessage.SEPARATES_BY_REPEATING.of(
+                                NextMeasureMessage.NEXT_TAPE.of("A", "C")))),
                 new SurveyReport.NextMeasure(
-                        "tape from A to C", "it would halve the uncertainty of C across the line B-C"));
+                        NextMeasureMessage.NEXT_TAPE.of("A", "C"), NextMeasureMessage.NEXT_TELLS_WHICH.of(2)));
     }
 
     private static SurveyReport.Reading reading(
-            int i, String what, double measured, double adjusted, double sd, String unit, double r) {
+            int i, Message what, double measured, double adjusted, double sd, String unit, double r) {
         double normalised = (adjusted - measured) / (sd * StrictMath.sqrt(r));
         return new SurveyReport.Reading(
                 "survey.measures[" + i + "]", what, measured, adjusted, sd, unit, r, normalised);

@@ -17,13 +17,11 @@ import borderwright.engine.layout.run.BayCuts;
 import borderwright.engine.layout.run.DepthFit;
 import borderwright.engine.layout.run.Findings;
 import borderwright.engine.layout.run.LaidBox;
-import borderwright.engine.layout.run.LayoutWords;
 import borderwright.engine.layout.run.RunChain;
 import borderwright.engine.layout.run.RunEdges;
 import borderwright.engine.layout.run.RunPath;
 import borderwright.engine.layout.run.RunTerms;
 import borderwright.engine.layout.run.Stretch;
-import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.survey.Outline;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,16 +38,15 @@ import org.locationtech.jts.index.strtree.STRtree;
 public final class BorderLayout {
     private final Outline outline;
     private final LayoutRules rules;
-    private final LayoutWords words;
     private final FreeRoom room;
     private final Surroundings surroundings;
-    private final Findings findings = new Findings();
+    private final Findings findings;
     private final List<LaidBox> boxes = new ArrayList<>();
 
-    private BorderLayout(Outline outline, LayoutRules rules, UnitSystem units) {
+    private BorderLayout(Outline outline, LayoutRules rules) {
         this.outline = outline;
+        this.findings = new Findings(outline);
         this.rules = rules;
-        this.words = new LayoutWords(outline, units);
         this.room = new FreeRoom(outline);
         this.surroundings = new Surroundings(outline, room);
     }
@@ -60,10 +57,9 @@ public final class BorderLayout {
      * @param outline the border
      * @param runs the wishes, in order of precedence
      * @param rules how boxes are built
-     * @param units how lengths are written in notes
      */
-    public static Layout lay(Outline outline, List<RunWish> runs, LayoutRules rules, UnitSystem units) {
-        BorderLayout layout = new BorderLayout(outline, rules, units);
+    public static Layout lay(Outline outline, List<RunWish> runs, LayoutRules rules) {
+        BorderLayout layout = new BorderLayout(outline, rules);
         List<String> letters =
                 RunNames.lettersOf(runs.stream().map(RunWish::name).toList());
         for (int i = 0; i < runs.size(); i++) {
@@ -88,24 +84,23 @@ public final class BorderLayout {
         RunWish wish = wished.wish();
         Optional<RunPath> path = RunPath.along(wish.along(), outline);
         if (path.isEmpty()) {
-            findings.unmet(words.notAlong(wished));
+            findings.unmet(findings.problemMaker().notAlong(wished));
             return 0;
         }
         if (wished.depthMm() < rules.leastEdgeMm()) {
-            findings.unmet(words.tooShallow(wished));
+            findings.unmet(findings.problemMaker().tooShallow(wished));
             return 0;
         }
         // A row that finds no room is left out: beds of one field are not made narrower to fill it.
-        RunTerms terms =
-                wish.isFree() ? wished : new DepthFit(outline, path.get(), room, words, findings).fitted(wished);
-        RunEdges edges = new RunEdges(outline, path.get(), terms, room, words, findings);
-        RunChain chain = new RunChain(terms, edges.wished(), room, words, findings).fit();
-        List<Stretch> stretches = BayCuts.of(chain, terms, words, findings);
+        RunTerms terms = wish.isFree() ? wished : new DepthFit(outline, path.get(), room, findings).fitted(wished);
+        RunEdges edges = new RunEdges(outline, path.get(), terms, room, findings);
+        RunChain chain = new RunChain(terms, edges.wished(), room, findings).fit();
+        List<Stretch> stretches = BayCuts.of(chain, terms, findings);
         List<LaidBox> laid = new RunLayout(
-                        chain, terms, surroundings, outline.ground(), new SlopeReport(terms, words, findings))
+                        chain, terms, surroundings, outline.ground(), new SlopeReport(terms, findings))
                 .boxes(stretches, letters, number);
         if (!wish.isFree()) {
-            new OpenGround(chain, terms, room, words).openings().forEach(findings::opening);
+            new OpenGround(chain, terms, room, outline).openings().forEach(findings::opening);
         }
         laid.forEach(this::keep);
         for (Ring part : chain.parts()) {
@@ -118,13 +113,13 @@ public final class BorderLayout {
         check(terms, "depth", terms.wish().depth());
         check(terms, "height", terms.wish().height());
         if (terms.wish().planters() == null && terms.wish().length() == null) {
-            findings.unmet(words.noNumberSaid(terms));
+            findings.unmet(findings.problemMaker().planterNumberNotGiven(terms));
         }
     }
 
     private void check(RunTerms terms, String field, LengthRange range) {
         if (!range.isFixed()) {
-            findings.unmet(words.rangeNotPlanned(terms, field, range));
+            findings.unmet(findings.problemMaker().rangeNotPlanned(terms, field, range));
         }
     }
 
@@ -133,15 +128,15 @@ public final class BorderLayout {
     }
 
     private Layout result() {
-        List<LaidBox> apart = new OverlapCheck(words, findings).withoutOverlaps(boxes);
-        new ReachCheck(apart, words).notes().forEach(findings::note);
+        List<LaidBox> apart = new OverlapCheck(findings).withoutOverlaps(boxes);
+        new ReachCheck(apart).notes().forEach(findings::note);
         STRtree taken = new STRtree();
         for (LaidBox box : apart) {
             Polygon polygon = box.plan().outline().toJts();
             taken.insert(polygon.getEnvelopeInternal(), polygon);
         }
         List<Opening> openings = findings.openings().stream()
-                .flatMap(place -> place.without(taken, words.format()).stream())
+                .flatMap(place -> place.without(taken).stream())
                 .toList();
         return new Layout(apart.stream().map(LaidBox::plan).toList(), openings, findings.notes(), findings.unmet());
     }

@@ -130,8 +130,7 @@ public final class Planner {
         PriceLists prices = PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currencyUnit())
                 .withSubstitutes(garden.substitutes(), garden.currencyUnit());
         Map<String, Double> longestMm = BoardLimits.longestPieceMm(garden, prices.boards());
-        Layout layout =
-                BorderLayout.lay(border.outline(), garden.runs(), layoutRules(longestMm), garden.unitsOrMetric());
+        Layout layout = BorderLayout.lay(border.outline(), garden.runs(), layoutRules(longestMm));
         if (layout.boxes().isEmpty()) {
             return new PlanAnswer.NotPlanned(nothingStands(layout));
         }
@@ -202,7 +201,7 @@ public final class Planner {
                 PlaneVerifier.verified(job, CuttingPlanner.plan(job, budget)).after(here.done());
         PlanTotals totals = new PlanTotals(garden, layout, pieces, site, cutting);
         Plan.Totals sums = totals.of(answer.cost() - answer.counted());
-        List<Problem> unmet = new Shortfalls(garden, taught, format)
+        List<Problem> unmet = new Shortfalls(garden, taught)
                 .of(
                         border.report(),
                         layout,

@@ -5,10 +5,10 @@ import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.layout.plan.Layout;
-import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.prices.PriceLists;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.strength.StrengthReport;
+import borderwright.engine.survey.checks.SurveyDisagreement;
 import borderwright.engine.survey.checks.SurveyReport;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -16,7 +16,7 @@ import java.util.List;
 import org.joda.money.Money;
 
 /** What does not hold or cannot be met, in the order of the job. */
-record Shortfalls(Garden garden, Taught taught, LengthFormat format) {
+record Shortfalls(Garden garden, Taught taught) {
 
     List<Problem> of(
             SurveyReport survey,
@@ -30,7 +30,7 @@ record Shortfalls(Garden garden, Taught taught, LengthFormat format) {
             boolean heldBack,
             CuttingPlan cutting) {
         List<Problem> found = new ArrayList<>();
-        survey(survey, found);
+        SurveyDisagreement.of(survey).ifPresent(found::add);
         found.addAll(layout.unmet());
         boxes.forEach(box -> found.addAll(box.unmet()));
         found.addAll(StrengthStage.shortfalls(strength, garden.strengthOrHabit().bedFriction() != null));
@@ -63,38 +63,6 @@ record Shortfalls(Garden garden, Taught taught, LengthFormat format) {
                         "")));
         budget(answer, found);
         return found;
-    }
-
-    private void survey(SurveyReport survey, List<Problem> found) {
-        if (survey.suspects().candidates().isEmpty()) {
-            return;
-        }
-        SurveyReport.Candidate first = survey.suspects().candidates().get(0);
-        SurveyReport.Reading reading = survey.readings().get(first.reading());
-        String slip = first.slip().isEmpty() ? "" : " (" + first.slip() + ")";
-        if (survey.suspects().named()) {
-            found.add(new Problem(
-                    "survey-disagrees",
-                    reading.where(),
-                    "The measures disagree: " + reading.what() + " reads " + value(reading.measured(), reading.unit())
-                            + " but the rest imply " + value(first.implied(), reading.unit()) + slip + ".",
-                    "Measure it again."));
-            return;
-        }
-        int count = survey.suspects().candidates().size();
-        found.add(new Problem(
-                "survey-disagrees",
-                "survey.measures",
-                "The measures disagree and any of " + count + " may be the one that is wrong; "
-                        + reading.what() + " reads " + value(reading.measured(), reading.unit())
-                        + " where the rest imply " + value(first.implied(), reading.unit()) + slip + ".",
-                survey.suspects().separating().isEmpty()
-                        ? ""
-                        : "To tell them apart: " + survey.suspects().separating() + "."));
-    }
-
-    private String value(double value, String unit) {
-        return unit.equals("mm") ? format.length(value) : String.format(java.util.Locale.ROOT, "%.1f°", value);
     }
 
     private void budget(ShoppingAnswer answer, List<Problem> found) {

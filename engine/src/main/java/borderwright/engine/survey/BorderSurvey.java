@@ -9,7 +9,6 @@ import borderwright.engine.survey.checks.SuspectFinder.Hypothesis;
 import borderwright.engine.survey.fieldbook.FieldBook;
 import borderwright.engine.survey.fieldbook.FieldBookFaults;
 import borderwright.engine.survey.network.Adjustment;
-import borderwright.engine.survey.network.SurveyWords;
 import borderwright.engine.survey.shape.ShapeFinder;
 import borderwright.engine.survey.shape.ShapeFinder.Shape;
 import java.util.ArrayList;
@@ -22,14 +21,14 @@ public final class BorderSurvey {
     private static final double HELD_SHARE = 0.025;
 
     private final FieldBook book;
-    private final SurveyWords words;
+    private final UnitSystem units;
 
-    private BorderSurvey(FieldBook book, SurveyWords words) {
+    private BorderSurvey(FieldBook book, UnitSystem units) {
         this.book = book;
-        this.words = words;
+        this.units = units;
     }
 
-    /** As {@link #adjust(SurveyNotes, UnitSystem)}, with sentences in metric units. */
+    /** As {@link #adjust(SurveyNotes, UnitSystem)}, for a tape in millimetres. */
     public static SurveyAnswer adjust(SurveyNotes notes) {
         return adjust(notes, UnitSystem.METRIC);
     }
@@ -37,7 +36,7 @@ public final class BorderSurvey {
     /**
      * The border that fits the measures best, or why they do not fix one.
      *
-     * @param units how lengths inside sentences are written; all figures are mm and degrees either way
+     * @param units of the tape where a length read fits both systems: they decide which slips of reading are likely
      */
     public static SurveyAnswer adjust(SurveyNotes notes, UnitSystem units) {
         List<Problem> faults = FieldBookFaults.of(notes);
@@ -46,20 +45,19 @@ public final class BorderSurvey {
         }
         FieldBook book = FieldBook.of(notes);
         List<Problem> problems = new ArrayList<>(book.problems());
-        SurveyWords words = SurveyWords.in(units);
         if (problems.isEmpty()) {
-            problems.addAll(new SurveyRefusals(book, words).notHeld());
+            problems.addAll(new SurveyRefusals(book).notHeld());
         }
         if (!problems.isEmpty()) {
             return new SurveyAnswer.NotFixed(problems);
         }
-        return new BorderSurvey(book, words).adjust();
+        return new BorderSurvey(book, units).adjust();
     }
 
     private SurveyAnswer adjust() {
         ShapeFinder finder = new ShapeFinder(book.network(), book.order());
         List<Shape> shapes = finder.find();
-        SurveyRefusals refusals = new SurveyRefusals(book, words);
+        SurveyRefusals refusals = new SurveyRefusals(book);
         if (shapes.isEmpty() || (!shapes.get(0).agrees() && finder.agreesTheWrongWayRound())) {
             return new SurveyAnswer.NotFixed(List.of(refusals.noShape(finder.wrongWayRound())));
         }
@@ -74,13 +72,13 @@ public final class BorderSurvey {
         if (!weak.isEmpty()) {
             return new SurveyAnswer.NotFixed(weak);
         }
-        OutlineMaker maker = new OutlineMaker(book, laid, words);
+        OutlineMaker maker = new OutlineMaker(book, laid);
         Optional<Outline> outline = maker.make();
         if (outline.isEmpty()) {
             return new SurveyAnswer.NotFixed(maker.problems());
         }
         return new SurveyAnswer.Adjusted(
-                outline.get(), new ReportMaker(book, laid, suspects, words).make(outline.get()));
+                outline.get(), new ReportMaker(book, laid, suspects, units).make(outline.get()));
     }
 
     /**

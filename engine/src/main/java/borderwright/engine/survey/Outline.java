@@ -31,6 +31,11 @@ public record Outline(Ring ring, List<String> cornerNames, List<OutlineEdge> edg
         return a.compareTo(b) <= 0 ? a + " " + b : b + " " + a;
     }
 
+    /** Edge {@code i} as the ends of a line, anticlockwise, such as {@code A-B}. */
+    public String edgeAlong(int i) {
+        return cornerNames.get(i) + "-" + cornerNames.get((i + 1) % cornerNames.size());
+    }
+
     /** The straight line between two corners by their names; empty where one is none of the outline's, or both are the same. */
     public Optional<Segment> between(String first, String last) {
         int a = cornerNames.indexOf(first);

@@ -6,6 +6,7 @@ import borderwright.engine.garden.vocabulary.ArcBulge;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.GroundHeights.Spot;
 import borderwright.engine.survey.fieldbook.FieldBook;
@@ -13,7 +14,6 @@ import borderwright.engine.survey.fieldbook.Sureness;
 import borderwright.engine.survey.network.Adjustment;
 import borderwright.engine.survey.network.Network;
 import borderwright.engine.survey.network.Positions;
-import borderwright.engine.survey.network.SurveyWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,13 +24,11 @@ final class OutlineMaker {
 
     private final FieldBook book;
     private final Adjustment adjustment;
-    private final SurveyWords words;
     private final List<Problem> problems = new ArrayList<>();
 
-    OutlineMaker(FieldBook book, Adjustment adjustment, SurveyWords words) {
+    OutlineMaker(FieldBook book, Adjustment adjustment) {
         this.book = book;
         this.adjustment = adjustment;
-        this.words = words;
     }
 
     /** What keeps the border from having an outline, after {@link #make} gave none. */
@@ -71,23 +69,16 @@ final class OutlineMaker {
             }
         }
         problems.add(new Problem(
-                "strip-too-deep",
-                "survey.strip",
-                "A strip " + words.length(notes.strip().mm())
-                        + " deep does not fit inside the bends of its line: its front crosses itself.",
-                "A smaller depth would, or going round the other way if the strip lies on the other side."));
+                "survey.strip", OutlineMessage.STRIP_TOO_DEEP.of(notes.strip().mm())));
         return Optional.empty();
     }
 
     private void corners(Ring ring) {
         for (int edge = 0; edge < ring.size(); edge++) {
             if (ring.sideMm(edge) < LEAST_EDGE_MM) {
-                problems.add(new Problem(
-                        "corners-coincide",
-                        "survey.corners",
-                        "Corners " + book.edges().from(edge) + " and "
-                                + book.edges().to(edge) + " come to lie on one spot.",
-                        "Leave one of them out, or correct the measures between them."));
+                Message message = OutlineMessage.CORNERS_COINCIDE.of(
+                        book.edges().from(edge), book.edges().to(edge));
+                problems.add(new Problem("survey.corners", message));
             }
         }
     }
@@ -135,14 +126,9 @@ final class OutlineMaker {
     }
 
     private void tooHigh(Measure.ArcRise arc, int measure, double chordMm) {
-        problems.add(new Problem(
-                "arc-too-high",
-                "survey.measures[" + measure + "].is",
-                "The arc " + String.join("-", arc.arc().list()) + " rises "
-                        + words.length(arc.is().mm()) + " over a chord of " + words.length(chordMm)
-                        + ", more than a half circle.",
-                "The rise at the middle is at most half the chord, " + words.length(chordMm / 2)
-                        + "; name a corner on the arc to part it in two."));
+        Message message =
+                OutlineMessage.ARC_TOO_HIGH.of(arc.arc().dashed(), arc.is().mm(), chordMm, chordMm / 2);
+        problems.add(new Problem("survey.measures[" + measure + "].is", message));
     }
 
     private List<Spot> spots(Ring ring) {
@@ -161,11 +147,7 @@ final class OutlineMaker {
             } else if (front >= 0) {
                 spots.add(new Spot(name, ring.corner(front), at.height(p), adjustment.sdHeight(p)));
             } else {
-                problems.add(new Problem(
-                        "level-without-place",
-                        "survey.measures",
-                        "The level of " + name + " is known, but not where " + name + " is.",
-                        "Two tapes from corners to " + name + " would place it, or an offset from a baseline."));
+                problems.add(new Problem("survey.measures", OutlineMessage.LEVEL_WITHOUT_PLACE.of(name)));
             }
         }
         return spots;

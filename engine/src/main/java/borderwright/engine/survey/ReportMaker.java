@@ -1,5 +1,6 @@
 package borderwright.engine.survey;
 
+import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.survey.checks.ClosingErrors;
 import borderwright.engine.survey.checks.LikelySlips;
 import borderwright.engine.survey.checks.NextMeasureFinder;
@@ -18,26 +19,25 @@ import borderwright.engine.survey.fieldbook.FieldBook;
 import borderwright.engine.survey.network.Adjustment;
 import borderwright.engine.survey.network.Network;
 import borderwright.engine.survey.network.Observation;
-import borderwright.engine.survey.network.SurveyWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Writes the report of an adjusted border. */
+/** Makes the report of an adjusted border. */
 final class ReportMaker {
-    /** An assumption (a straight line) is only listed when the readings can speak against it. */
-    private static final double SPEAKS = 0.005;
+    /** An assumption (a straight line) is only listed when the readings can contradict it. */
+    private static final double CONTRADICTED = 0.005;
 
     private final FieldBook book;
     private final Adjustment adjustment;
     private final List<Hypothesis> suspects;
-    private final SurveyWords words;
+    private final UnitSystem units;
 
-    ReportMaker(FieldBook book, Adjustment adjustment, List<Hypothesis> suspects, SurveyWords words) {
+    ReportMaker(FieldBook book, Adjustment adjustment, List<Hypothesis> suspects, UnitSystem units) {
         this.book = book;
         this.adjustment = adjustment;
         this.suspects = suspects;
-        this.words = words;
+        this.units = units;
     }
 
     SurveyReport make(Outline outline) {
@@ -45,7 +45,7 @@ final class ReportMaker {
         boolean named = SuspectFinder.isNamed(suspects);
         Optional<Separating> separating = suspects.isEmpty() || named
                 ? Optional.empty()
-                : Optional.of(new SeparatingMeasure(book, adjustment, words, suspects).best());
+                : Optional.of(new SeparatingMeasure(book, adjustment, suspects, numbers(listed)).best());
         return new SurveyReport(
                 points(outline),
                 listed.stream().map(this::reading).toList(),
@@ -61,8 +61,14 @@ final class ReportMaker {
                 .limit(named ? 1 : suspects.size())
                 .map(h -> candidate(h, listed.indexOf(h.entry())))
                 .toList();
-        String words = separating.map(s -> s.what() + ": " + s.readings()).orElse("");
-        return candidates.isEmpty() ? Suspects.NONE : new Suspects(named, candidates, words);
+        return candidates.isEmpty()
+                ? Suspects.NONE
+                : new Suspects(named, candidates, separating.map(Separating::outcomes));
+    }
+
+    /** The number of each suspect in the report's list of readings, from 1. */
+    private List<Integer> numbers(List<FieldBook.Entry> listed) {
+        return suspects.stream().map(h -> listed.indexOf(h.entry()) + 1).toList();
     }
 
     private Candidate candidate(Hypothesis h, int reading) {
@@ -71,23 +77,18 @@ final class ReportMaker {
         double implied = h.entry().measured() + h.entry().inItsUnit(observation, change);
         double sd =
                 Math.abs(h.entry().inItsUnit(observation, Math.sqrt(h.without().variance(observation))));
-        return new Candidate(reading, implied, sd, new LikelySlips(words).likely(h.entry(), implied, sd));
+        return new Candidate(reading, implied, sd, new LikelySlips(units).likely(h.entry(), implied, sd));
     }
 
     /** Readings that disagree come first: until it is known which is wrong, nothing else helps. */
     private NextMeasure next(Optional<Separating> separating) {
         if (separating.isPresent()) {
-            String why = suspects.size() == 1
-                    ? "would show whether " + suspects.get(0).entry().what() + " is wrong"
-                    : "would show which of " + suspects.size() + " readings is wrong";
-            return new NextMeasure(separating.get().what(), why);
+            return NextMeasureFinder.separating(
+                    separating.get().measure(), suspects.size(), suspects.get(0).entry());
         }
-        if (!suspects.isEmpty()) {
-            return new NextMeasure(
-                    suspects.get(0).entry().what() + " once more",
-                    "would put right the reading that the others contradict");
-        }
-        return new NextMeasureFinder(book, adjustment, words).find();
+        return suspects.isEmpty()
+                ? new NextMeasureFinder(book, adjustment).find()
+                : NextMeasureFinder.repeating(suspects.get(0).entry());
     }
 
     /** Readings in document order. */
@@ -97,21 +98,21 @@ final class ReportMaker {
 
     private boolean isListed(FieldBook.Entry entry) {
         return entry.kind() != FieldBook.Kind.STRAIGHT
-                || adjustment.redundancyNumber(entry.observation()) > SPEAKS
+                || adjustment.redundancyNumber(entry.observation()) > CONTRADICTED
                 || suspects.stream().anyMatch(h -> h.entry().equals(entry));
     }
 
     private Reading reading(FieldBook.Entry entry) {
         if (entry.observation() < 0) {
             return new Reading(
-                    entry.where(), entry.what(), entry.measured(), entry.measured(), entry.sd(), entry.unit(), 0, 0);
+                    entry.where(), entry.name(), entry.measured(), entry.measured(), entry.sd(), entry.unit(), 0, 0);
         }
         Observation observation = adjustment.network().observations().get(entry.observation());
         double residual = entry.inItsUnit(observation, adjustment.residual(entry.observation()));
         double sign = entry.inItsUnit(observation, 1) < 0 ? -1 : 1;
         return new Reading(
                 entry.where(),
-                entry.what(),
+                entry.name(),
                 entry.measured(),
                 entry.measured() + residual,
                 entry.sd(),

@@ -13,10 +13,8 @@ import borderwright.engine.layout.boxes.FarthestPlace;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.layout.plan.Layout;
 import borderwright.engine.layout.plan.LayoutRules;
-import borderwright.engine.layout.plan.Opening;
 import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.layout.run.CurveFacets;
-import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.English;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.GroundHeights;
@@ -30,10 +28,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class BorderLayoutTest {
+    private static List<String> notes(Layout layout) {
+        return layout.notes().stream().map(English.METRIC::text).toList();
+    }
+
     private static final LayoutRules RULES = new LayoutRules(25, 150, 4800);
 
     private static Layout lay(Outline outline, RunWish... runs) {
-        Layout layout = BorderLayout.lay(outline, List.of(runs), RULES, UnitSystem.METRIC);
+        Layout layout = BorderLayout.lay(outline, List.of(runs), RULES);
         LayoutVerifier.verify(outline, layout, RULES, List.of(runs), "");
         return layout;
     }
@@ -52,7 +54,7 @@ class BorderLayoutTest {
             assertThat(box.outline().corners())
                     .containsExactly(new Point(20, 20), new Point(9585, 20), new Point(9585, 620), new Point(20, 620));
             assertThat(box.dividers().get(0).from().xMm()).isCloseTo(20 + 9565 / 8.0, within(1e-9));
-            assertThat(layout.notes()).containsExactly("Along A-B: 8 planters, each 1196 mm from divider to divider.");
+            assertThat(notes(layout)).containsExactly("Along A-B: 8 planters, each 1196 mm from divider to divider.");
         }
 
         @Test
@@ -150,7 +152,7 @@ class BorderLayoutTest {
                 double courses = (box.bedMm() - layout.boxes().get(0).bedMm()) / 150;
                 assertThat(courses).isCloseTo(Math.rint(courses), within(1e-9));
             }
-            assertThat(layout.notes())
+            assertThat(notes(layout))
                     .anyMatch(note -> note.matches("From F1 to F2 the bed steps down \\d+ mm, \\d courses?\\."));
         }
     }
@@ -203,11 +205,11 @@ class BorderLayoutTest {
                             .wish());
             assertThat(layout.boxes()).hasSize(1);
             assertThat(layout.openings()).hasSize(1);
-            assertThat(layout.openings().get(0).why())
+            assertThat(English.METRIC.text(layout.openings().get(0).why()))
                     .startsWith(
                             "Unreachable tip at corner B, left as gravel: reach is 700 mm, and a blunt nose 442 mm long"
                                     + " ends the planter 368 mm before the corner.");
-            assertThat(layout.notes()).noneMatch(note -> note.contains("hardest to reach"));
+            assertThat(notes(layout)).noneMatch(note -> note.contains("hardest to reach"));
             Ring ring = layout.boxes().get(0).outline();
             assertThat(ring.size()).isEqualTo(7);
             assertThat(StrictMath.toDegrees(ring.insideAngle(1))).isCloseTo(90 + 31, within(1e-9));
@@ -219,7 +221,7 @@ class BorderLayoutTest {
                     Borders.corner(90, EdgeKind.WALL),
                     Wishes.along("A B C").planters(3).reach(700).wish());
             assertThat(layout.openings()).isEmpty();
-            assertThat(layout.notes())
+            assertThat(notes(layout))
                     .contains(
                             "F4: the place hardest to reach lies 849 mm from where a person stands, and reach is 700 mm.");
         }
@@ -231,7 +233,7 @@ class BorderLayoutTest {
                     Wishes.along("A B C").planters(3).turn(CornerTurn.GAP).wish());
             assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("F1-F3", "F4-F6");
             assertThat(layout.openings())
-                    .extracting(Opening::why)
+                    .extracting(o -> English.METRIC.text(o.why()))
                     .containsExactly("Gap at corner B: the planters' square ends stand 20 mm apart at the nearest."
                             + " 0.38 m2 stays open.");
         }
@@ -282,7 +284,7 @@ class BorderLayoutTest {
                     Wishes.along("B C").planters(3).name("short one").wish());
             assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("L1-L3", "S1-S3");
             assertThat(layout.boxes().get(1).outline().corner(0).yMm()).isCloseTo(20 + 600 + 20, within(1e-5));
-            assertThat(layout.notes())
+            assertThat(notes(layout))
                     .contains(
                             "Along B-C the run 'short one' gives way to planters placed before: it stands from 640 mm to"
                                     + " 5000 mm, measured from corner B.");
@@ -304,7 +306,7 @@ class BorderLayoutTest {
             assertThat(layout.boxes().get(0).bedMm()).isCloseTo(-65, within(1.0));
             assertThat(layout.boxes().get(0).heightMm()).isEqualTo(450);
             assertThat(layout.unmet()).isEmpty();
-            assertThat(layout.notes())
+            assertThat(notes(layout))
                     .anyMatch(n -> n.matches(
                             "The ground falls 6\\d mm under the run 'fence run': level and dug in at the high end, its wall shows"
                                     + " 450 mm at the low end and 38\\d mm at the high end\\."));
@@ -341,7 +343,7 @@ class BorderLayoutTest {
             refused(
                     Borders.strip(9605, 594),
                     Wishes.along("A B").planters(8).wish(),
-                    "layout-depth",
+                    "layout-depth-does-not-fit",
                     "Planters 600 mm deep do not fit along A-B: with the gaps kept, 574 mm is the most; that is laid out"
                             + " instead. Say a depth of at most 574 mm, or make the gaps smaller.");
         }
@@ -351,8 +353,7 @@ class BorderLayoutTest {
             Layout layout = BorderLayout.lay(
                     Borders.strip(9605, 594),
                     List.of(Wishes.along("A B").planters(8).depth(200).wish()),
-                    new LayoutRules(47, 150, 4800),
-                    UnitSystem.METRIC);
+                    new LayoutRules(47, 150, 4800));
             assertThat(layout.boxes()).isEmpty();
             assertThat(layout.unmet().get(0).sentence(English.METRIC))
                     .isEqualTo("Planters 200 mm deep are less than the least side of a box, 235 mm with walls of 47 mm;"
@@ -404,9 +405,8 @@ class BorderLayoutTest {
             Layout layout = BorderLayout.lay(
                     Borders.strip(9605, 594),
                     List.of(Wishes.along("A B").planters(8).wish()),
-                    RULES,
-                    UnitSystem.IMPERIAL);
-            assertThat(layout.notes().get(0))
+                    RULES);
+            assertThat(English.IMPERIAL.text(layout.notes().get(0)))
                     .isEqualTo("Along A-B: 8 planters, each 3' 11 1/16\" from divider to divider.");
         }
 

@@ -9,7 +9,6 @@ import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.layout.plan.Layout;
 import borderwright.engine.layout.plan.LayoutRules;
-import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.English;
 import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
@@ -22,6 +21,10 @@ import org.junit.jupiter.api.Test;
 
 /** Rows that stand free in a field: where every box is, worked out by hand. */
 class FreeRowsTest {
+    private static List<String> notes(Layout layout) {
+        return layout.notes().stream().map(English.METRIC::text).toList();
+    }
+
     private static final Offset<Double> EXACT = Offset.offset(1e-6);
     private static final LayoutRules RULES = new LayoutRules(38, 150, 4800, OptionalDouble.empty());
     private static final OutlineEdge FENCE = new OutlineEdge(EdgeKind.FENCE, 20, 0, 0);
@@ -32,7 +35,7 @@ class FreeRowsTest {
             GroundHeights.LEVEL);
 
     private static Layout lay(RunWish... wishes) {
-        return BorderLayout.lay(FIELD, List.of(wishes), RULES, UnitSystem.METRIC);
+        return BorderLayout.lay(FIELD, List.of(wishes), RULES);
     }
 
     private static Wishes beds(String along) {
@@ -79,7 +82,7 @@ class FreeRowsTest {
         layout.boxes()
                 .forEach(box ->
                         box.sides().forEach(side -> assertThat(side.facing()).isEqualTo(EdgeKind.OPEN)));
-        assertThat(layout.notes()).noneMatch(note -> note.contains("hardest to reach") || note.contains("no side"));
+        assertThat(notes(layout)).noneMatch(note -> note.contains("hardest to reach") || note.contains("no side"));
     }
 
     @Test

@@ -10,7 +10,6 @@ import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.layout.plan.Layout;
 import borderwright.engine.layout.plan.LayoutRules;
-import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
@@ -34,7 +33,7 @@ class LayoutPropertiesTest {
     }
 
     private static Layout lay(Outline outline, List<RunWish> runs) {
-        return BorderLayout.lay(outline, runs, RULES, UnitSystem.METRIC);
+        return BorderLayout.lay(outline, runs, RULES);
     }
 
     @ParameterizedTest

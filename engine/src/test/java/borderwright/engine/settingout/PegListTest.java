@@ -15,6 +15,7 @@ import borderwright.engine.settingout.PegList.Tapes;
 import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
+import borderwright.engine.survey.checks.NextMeasureMessage;
 import borderwright.engine.survey.checks.SurveyReport;
 import borderwright.engine.survey.checks.SurveyReport.SurveyedPoint;
 import borderwright.engine.survey.network.ErrorEllipse;
@@ -48,7 +49,8 @@ class PegListTest {
                 0,
                 Optional.empty(),
                 SurveyReport.Suspects.NONE,
-                new SurveyReport.NextMeasure("", ""));
+                new SurveyReport.NextMeasure(
+                        NextMeasureMessage.NEXT_SECOND_TAPE_OF_ANY.of(), NextMeasureMessage.NEXT_SHOWS_A_SLIP.of()));
     }
 
     private static SurveyedPoint point(String name, double x, double y) {

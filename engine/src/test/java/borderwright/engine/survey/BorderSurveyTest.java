@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import borderwright.engine.garden.vocabulary.ArcBulge;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.message.English;
 import borderwright.engine.survey.checks.SurveyReport.Closing;
 import java.util.List;
 import org.junit.jupiter.api.Nested;
@@ -109,7 +110,7 @@ class BorderSurveyTest {
         void onePullAgainstEightLengthsIsSeventeenOff() {
             List<Closing> closings = SurveyExamples.fence().adjusted().report().closings();
             assertThat(closings).hasSize(1);
-            assertThat(closings.get(0).what()).isEqualTo("A-B in one pull against eight lengths");
+            assertThat(English.METRIC.text(closings.get(0).what())).isEqualTo("A-B in one pull against eight lengths");
             assertThat(closings.get(0).errorMm()).isCloseTo(17, within(1e-9));
             assertThat(closings.get(0).sdMm()).isCloseTo(Math.sqrt(9 + 8 * 4), within(1e-9));
         }
@@ -117,7 +118,7 @@ class BorderSurveyTest {
         @Test
         void aGaugeAgainstThreeTapesIsSaidInMillimetres() {
             List<Closing> closings = SurveyExamples.wedge().adjusted().report().closings();
-            assertThat(closings.get(0).what()).isEqualTo("A-C by the angle at B against the tape");
+            assertThat(English.METRIC.text(closings.get(0).what())).isEqualTo("A-C by the angle at B against the tape");
             assertThat(closings.get(0).errorMm()).isCloseTo(66.3, within(0.05));
         }
 
@@ -132,7 +133,7 @@ class BorderSurveyTest {
                     .report()
                     .closings()
                     .get(0);
-            assertThat(closing.what()).isEqualTo("rise B-A against the levels between");
+            assertThat(English.METRIC.text(closing.what())).isEqualTo("rise B-A against the levels between");
             assertThat(closing.errorMm()).isCloseTo(7, within(1e-9));
         }
     }

@@ -123,21 +123,21 @@ class PublishedNetworksTest {
         void ghilaniBracedQuadrilateralWithLargeCoordinates() {
             Adjustment a = adjusted(
                     new NetworkBuilder()
-                            .given("Badger", 2410000.000, 390000.000)
-                            .given("Bucky", 2411820.000, 386881.222)
-                            .distance("Badger", "Wisconsin", 5870.302, 0.01)
-                            .distance("Badger", "Campus", 7297.588, 0.01)
-                            .distance("Wisconsin", "Campus", 3616.434, 0.01)
-                            .distance("Wisconsin", "Bucky", 5742.878, 0.01)
-                            .distance("Campus", "Bucky", 5123.760, 0.01),
-                    "Badger",
-                    "Bucky",
-                    "Campus",
-                    "Wisconsin");
-            assertPlace(a, "Wisconsin", 2415776.9044, 391043.2945, TENTH_MM);
-            assertPlace(a, "Campus", 2416892.6955, 387603.2551, TENTH_MM);
-            assertSd(a, "Wisconsin", 148.79, 220.61, 0.005);
-            assertSd(a, "Campus", 103.78, 270.54, 0.005);
+                            .given("P", 2410000.000, 390000.000)
+                            .given("Q", 2411820.000, 386881.222)
+                            .distance("P", "R", 5870.302, 0.01)
+                            .distance("P", "S", 7297.588, 0.01)
+                            .distance("R", "S", 3616.434, 0.01)
+                            .distance("R", "Q", 5742.878, 0.01)
+                            .distance("S", "Q", 5123.760, 0.01),
+                    "P",
+                    "Q",
+                    "S",
+                    "R");
+            assertPlace(a, "R", 2415776.9044, 391043.2945, TENTH_MM);
+            assertPlace(a, "S", 2416892.6955, 387603.2551, TENTH_MM);
+            assertSd(a, "R", 148.79, 220.61, 0.005);
+            assertSd(a, "S", 103.78, 270.54, 0.005);
             assertThat(a.weightedSquares()).isCloseTo(184.703, within(0.0005));
         }
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import borderwright.engine.survey.checks.SurveyReport;
 import borderwright.engine.survey.checks.SurveyReport.Candidate;
 import borderwright.engine.survey.checks.SurveyReport.Reading;
@@ -15,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class SuspectsTest {
 
     private static String what(SurveyReport report, Candidate candidate) {
-        return report.readings().get(candidate.reading()).what();
+        return English.METRIC.text(report.readings().get(candidate.reading()).what());
     }
 
     /** A five-cornered border with three redundant tapes, all but one reading exact to the millimetre. */
@@ -46,10 +47,12 @@ class SuspectsTest {
             Candidate named = report.suspects().candidates().get(0);
             assertThat(what(report, named)).isEqualTo("tape C-D");
             assertThat(named.implied()).isCloseTo(2705, within(3.0));
-            assertThat(named.slip()).isEqualTo("perhaps two digits were swapped: 2750 mm for 2705 mm");
+            assertThat(named.slip().map(English.METRIC::text))
+                    .contains("perhaps two digits were swapped: 2750 mm for 2705 mm");
             assertThat(report.globalTest().orElseThrow().agrees()).isFalse();
-            assertThat(report.next().what()).isEqualTo("tape C-D once more");
-            assertThat(report.next().why()).isEqualTo("would put right the reading that the others contradict");
+            assertThat(English.METRIC.text(report.next().what())).isEqualTo("tape C-D once more");
+            assertThat(English.METRIC.text(report.next().why()))
+                    .isEqualTo("would put right the reading that the others contradict");
         }
 
         @Test
@@ -58,8 +61,8 @@ class SuspectsTest {
             SurveyAnswer.Adjusted sound = fiveCorners(2705).adjusted();
             Reading reading = bad.report().readings().get(2);
             assertThat(reading.residual()).isCloseTo(-1000, within(5.0));
-            assertThat(bad.report().suspects().candidates().get(0).slip())
-                    .isEqualTo("perhaps it was read 1 m too long");
+            assertThat(bad.report().suspects().candidates().get(0).slip().map(English.METRIC::text))
+                    .contains("perhaps it was read 1 m too long");
             for (int i = 0; i < 5; i++) {
                 assertThat(bad.outline()
                                 .ring()
@@ -91,7 +94,7 @@ class SuspectsTest {
             assertThat(report.suspects().named()).isTrue();
             assertThat(what(report, named)).isEqualTo("rise D-A");
             assertThat(named.implied()).isCloseTo(318, within(2.0));
-            assertThat(named.slip()).isEqualTo("perhaps it was read 100 mm too low");
+            assertThat(named.slip().map(English.METRIC::text)).contains("perhaps it was read 100 mm too low");
         }
     }
 
@@ -110,8 +113,10 @@ class SuspectsTest {
                 assertThat(candidate.implied()).isCloseTo(implied[i], within(1e-6));
                 assertThat(Math.abs(report.readings().get(i).normalised())).isCloseTo(17 / Math.sqrt(41), within(1e-6));
             }
-            assertThat(report.suspects().separating()).startsWith("tape from ").contains(" if ");
-            assertThat(report.next().why()).isEqualTo("would show which of 9 readings is wrong");
+            assertThat(English.METRIC.text(report.suspects().separating().orElseThrow()))
+                    .startsWith("tape from ")
+                    .contains(" is wrong. About ");
+            assertThat(English.METRIC.text(report.next().why())).isEqualTo("would show which of 9 readings is wrong");
         }
 
         @Test
@@ -126,7 +131,7 @@ class SuspectsTest {
                     .findFirst()
                     .orElseThrow();
             assertThat(misread.implied()).isCloseTo(3966, within(0.5));
-            assertThat(misread.slip()).isEqualTo("perhaps 3.90 m was read for 3.96 m");
+            assertThat(misread.slip().map(English.METRIC::text)).contains("perhaps 3.90 m was read for 3.96 m");
             Candidate gauge = report.suspects().candidates().stream()
                     .filter(c -> what(report, c).equals("angle A-B-C"))
                     .findFirst()
@@ -136,10 +141,13 @@ class SuspectsTest {
 
         @Test
         void theSeparatingMeasureForetellsWhatItWouldRead() {
-            assertThat(SurveyExamples.wedge().adjusted().report().suspects().separating())
+            SurveyReport report = SurveyExamples.wedge().adjusted().report();
+            assertThat(report.readings().stream().map(r -> English.METRIC.text(r.what())))
+                    .containsExactly("tape A-B", "tape B-C", "tape A-C", "angle A-B-C");
+            assertThat(English.METRIC.text(report.suspects().separating().orElseThrow()))
                     .isEqualTo(
-                            "gauge angle at C between B and A: about 68.5 deg if tape A-B is wrong, about 72.4 deg if"
-                                    + " tape B-C is wrong, about 69.6 deg if tape A-C or angle A-B-C is wrong");
+                            "gauge angle at C between B and A. About 68.5 deg: reading 1 is wrong. About 72.4 deg: reading 2"
+                                    + " is wrong. About 69.6 deg: one of readings 3 and 4 is wrong.");
         }
 
         @Test
@@ -165,8 +173,8 @@ class SuspectsTest {
                 .report();
         assertThat(report.globalTest()).isEmpty();
         assertThat(report.suspects()).isEqualTo(SurveyReport.Suspects.NONE);
-        assertThat(report.next().what()).isEqualTo("tape from B to D");
-        assertThat(report.next().why())
+        assertThat(English.METRIC.text(report.next().what())).isEqualTo("tape from B to D");
+        assertThat(English.METRIC.text(report.next().why()))
                 .isEqualTo(
                         "would check 3 readings that nothing checks now and bring the worst corner from 3 mm to 2 mm");
     }
@@ -190,6 +198,8 @@ class SuspectsTest {
                 .answer(UnitSystem.IMPERIAL);
         List<Candidate> candidates =
                 SurveyExamples.adjusted(answer).report().suspects().candidates();
-        assertThat(candidates).extracting(Candidate::slip).contains("perhaps it was read 1 ft too long");
+        assertThat(candidates)
+                .extracting(c -> c.slip().map(English.IMPERIAL::text).orElse(""))
+                .contains("perhaps it was read 1 ft too long");
     }
 }

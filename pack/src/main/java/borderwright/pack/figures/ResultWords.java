@@ -29,7 +29,7 @@ public final class ResultWords {
     public static String verdict(SurveyReport survey, PrintedFigures f) {
         if (survey.globalTest().isEmpty()) {
             return "Not shown to hold: every reading is needed, so nothing checks them. Best next: "
-                    + survey.next().what() + ".";
+                    + f.text(survey.next().what()) + ".";
         }
         SurveyReport.GlobalTest test = survey.globalTest().get();
         String figures =

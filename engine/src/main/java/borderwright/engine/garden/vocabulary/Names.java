@@ -32,6 +32,11 @@ public record Names(List<String> list) {
         return list.get(list.size() - 1);
     }
 
+    /** As the ends of a line are written: {@code A-B-C}. */
+    public String dashed() {
+        return String.join("-", list);
+    }
+
     @Override
     public String toString() {
         return String.join(" ", list);

@@ -7,11 +7,12 @@ import borderwright.engine.layout.room.FreeRoom;
 import borderwright.engine.layout.room.Leg;
 import borderwright.engine.layout.room.LegJoint;
 import borderwright.engine.layout.run.JointKind;
-import borderwright.engine.layout.run.LayoutWords;
+import borderwright.engine.layout.run.LayoutNote;
 import borderwright.engine.layout.run.Nose;
 import borderwright.engine.layout.run.OpenPlace;
 import borderwright.engine.layout.run.RunChain;
 import borderwright.engine.layout.run.RunTerms;
+import borderwright.engine.survey.Outline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,13 +22,13 @@ public final class OpenGround {
     private final RunChain chain;
     private final RunTerms terms;
     private final FreeRoom room;
-    private final LayoutWords words;
+    private final Outline outline;
 
-    public OpenGround(RunChain chain, RunTerms terms, FreeRoom room, LayoutWords words) {
+    public OpenGround(RunChain chain, RunTerms terms, FreeRoom room, Outline outline) {
         this.chain = chain;
         this.terms = terms;
         this.room = room;
-        this.words = words;
+        this.outline = outline;
     }
 
     public List<OpenPlace> openings() {
@@ -61,14 +62,11 @@ public final class OpenGround {
             return Optional.empty();
         }
         Ring ring = nose.tip();
+        double before = nose.before().towards(nose.after(), 0.5).distanceMm(ring.corner(1));
         return Optional.of(new OpenPlace(
                 ring,
-                "Unreachable tip at corner " + chain.cornerAfter(leg) + ", left as gravel: reach is "
-                        + words.format().length(terms.reachMm()) + ", and a blunt nose "
-                        + words.format().length(ring.sideMm(2)) + " long ends the planter "
-                        + words.format()
-                                .length(nose.before().towards(nose.after(), 0.5).distanceMm(ring.corner(1)))
-                        + " before the corner."));
+                area -> LayoutNote.LAYOUT_OPEN_TIP.of(
+                        chain.cornerAfter(leg), terms.reachMm(), ring.sideMm(2), before, area)));
     }
 
     private Optional<OpenPlace> gap(int leg) {
@@ -82,9 +80,7 @@ public final class OpenGround {
         double apart = Math.min(backBefore.distanceMm(backAfter), frontBefore.distanceMm(frontAfter));
         return ring(List.of(backBefore, joint.back(), backAfter, frontAfter, frontBefore))
                 .map(ring -> new OpenPlace(
-                        ring,
-                        "Gap at corner " + chain.cornerAfter(leg) + ": the planters' square ends stand "
-                                + words.format().length(apart) + " apart at the nearest."));
+                        ring, area -> LayoutNote.LAYOUT_OPEN_GAP.of(chain.cornerAfter(leg), apart, area)));
     }
 
     private Optional<OpenPlace> startWedge(int leg) {
@@ -124,8 +120,7 @@ public final class OpenGround {
                         && onWall(wall, back.get())) {
                     return ring(List.of(second, first, out.get(), back.get()))
                             .map(ring -> new OpenPlace(
-                                    ring,
-                                    "Wedge between the square end of the run and " + words.edge(neighbour) + "."));
+                                    ring, area -> LayoutNote.LAYOUT_OPEN_WEDGE.of(outline.edgeAlong(neighbour), area)));
                 }
             }
         }
@@ -142,7 +137,7 @@ public final class OpenGround {
         return along > -spare && along < wall.segment().lengthMm() + spare;
     }
 
-    /** A ring of these corners, those that coincide taken once; empty when it has no area worth a word. */
+    /** A ring of these corners, those that coincide taken once; empty when it has next to no area. */
     private static Optional<Ring> ring(List<Point> corners) {
         List<Point> apart = new ArrayList<>();
         for (Point corner : corners) {

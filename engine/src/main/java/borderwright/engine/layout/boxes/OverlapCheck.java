@@ -3,7 +3,6 @@ package borderwright.engine.layout.boxes;
 import borderwright.engine.layout.room.Overlap;
 import borderwright.engine.layout.run.Findings;
 import borderwright.engine.layout.run.LaidBox;
-import borderwright.engine.layout.run.LayoutWords;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Polygon;
@@ -18,11 +17,9 @@ import org.locationtech.jts.index.strtree.STRtree;
 public final class OverlapCheck {
     private static final double TOUCHING_MM2 = 1;
 
-    private final LayoutWords words;
     private final Findings findings;
 
-    public OverlapCheck(LayoutWords words, Findings findings) {
-        this.words = words;
+    public OverlapCheck(Findings findings) {
         this.findings = findings;
     }
 
@@ -49,8 +46,13 @@ public final class OverlapCheck {
             if (other < 0) {
                 apart.add(boxes.get(i));
             } else {
-                String what = other == i ? "itself" : boxes.get(other).plan().name();
-                findings.unmet(words.overlaps(boxes.get(i), what));
+                findings.unmet(
+                        other == i
+                                ? findings.problemMaker().overlapsItself(boxes.get(i))
+                                : findings.problemMaker()
+                                        .overlaps(
+                                                boxes.get(i),
+                                                boxes.get(other).plan().name()));
             }
         }
         return apart;

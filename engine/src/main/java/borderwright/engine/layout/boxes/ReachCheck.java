@@ -6,11 +6,13 @@ import borderwright.engine.geometry.Segment;
 import borderwright.engine.layout.room.FreeRoom;
 import borderwright.engine.layout.room.Surroundings;
 import borderwright.engine.layout.run.LaidBox;
-import borderwright.engine.layout.run.LayoutWords;
+import borderwright.engine.layout.run.LayoutNote;
+import borderwright.engine.message.Message;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
@@ -26,58 +28,59 @@ public final class ReachCheck {
 
     private final List<LaidBox> boxes;
     private final STRtree tree = new STRtree();
-    private final LayoutWords words;
 
-    public ReachCheck(List<LaidBox> boxes, LayoutWords words) {
+    public ReachCheck(List<LaidBox> boxes) {
         this.boxes = boxes;
-        this.words = words;
         for (LaidBox box : boxes) {
             tree.insert(box.plan().outline().toJts().getEnvelopeInternal(), box);
         }
         tree.build();
     }
 
-    /** A sentence for each group of planters that cannot be reached in every place, in order. */
-    public List<String> notes() {
-        Map<Integer, List<String>> groups = new TreeMap<>();
-        Map<String, Integer> groupOf = new TreeMap<>();
-        List<String> sentences = new ArrayList<>();
+    /**
+     * Why a planter cannot be reached in every place, as far as a person can tell planters apart by it.
+     *
+     * @param farthestMm whole millimetres to the place hardest to reach; negative when there is nowhere to stand
+     * @param reachMm the reach asked for, mm
+     */
+    private record Shortcoming(long farthestMm, double reachMm) {
+        Message note(List<String> planters) {
+            return farthestMm < 0
+                    ? LayoutNote.LAYOUT_NO_ACCESS.of(planters)
+                    : LayoutNote.LAYOUT_REACH.of(planters, farthestMm, reachMm);
+        }
+    }
+
+    /** A note for each group of planters that cannot be reached in every place, in order. */
+    public List<Message> notes() {
+        Map<Shortcoming, List<String>> groups = new LinkedHashMap<>();
         for (LaidBox box : boxes) {
             List<Segment> access = access(box);
             for (int i = 0; i < box.cells().size(); i++) {
-                String sentence = sentence(box, box.cells().get(i), access);
-                if (!sentence.isEmpty()) {
-                    int group = groupOf.computeIfAbsent(sentence, s -> {
-                        sentences.add(s);
-                        return sentences.size() - 1;
-                    });
-                    groups.computeIfAbsent(group, g -> new ArrayList<>())
-                            .add(box.plan().planters().get(i));
-                }
+                String planter = box.plan().planters().get(i);
+                shortcoming(box, box.cells().get(i), access)
+                        .ifPresent(shortcoming -> groups.computeIfAbsent(shortcoming, s -> new ArrayList<>())
+                                .add(planter));
             }
         }
-        List<String> notes = new ArrayList<>();
-        for (int i = 0; i < sentences.size(); i++) {
-            notes.add(String.join(", ", groups.getOrDefault(i, List.of())) + ": " + sentences.get(i));
-        }
+        List<Message> notes = new ArrayList<>();
+        groups.forEach((shortcoming, planters) -> notes.add(shortcoming.note(planters)));
         return notes;
     }
 
-    private String sentence(LaidBox box, Ring cell, List<Segment> access) {
+    private static Optional<Shortcoming> shortcoming(LaidBox box, Ring cell, List<Segment> access) {
         if (access.isEmpty()) {
-            return "no side can be reached from lawn, paving or open ground.";
+            return Optional.of(new Shortcoming(-1, 0));
         }
         double reach = box.terms().reachMm() + SAME_MM;
         if (FarthestPlace.isWithin(cell, access, reach)) {
-            return "";
+            return Optional.empty();
         }
         double farthest = FarthestPlace.distanceMm(cell, access);
-        if (farthest <= reach) {
-            return "";
-        }
-        return "the place hardest to reach lies " + words.format().length(farthest)
-                + " from where a person stands, and reach is "
-                + words.format().length(box.terms().reachMm()) + ".";
+        return farthest <= reach
+                ? Optional.empty()
+                : Optional.of(
+                        new Shortcoming(StrictMath.round(farthest), box.terms().reachMm()));
     }
 
     /** The sides of a box that a person can stand at. */

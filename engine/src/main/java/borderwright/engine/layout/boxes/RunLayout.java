@@ -72,7 +72,7 @@ public final class RunLayout {
             boxes.add(draft.box(letters, number));
             number += draft.cells.size();
         }
-        slopes.tell(boxes, drafts.stream().map(draft -> draft.level).toList());
+        slopes.report(boxes, drafts.stream().map(draft -> draft.level).toList());
         return boxes;
     }
 

@@ -1,5 +1,6 @@
 package borderwright.engine.layout.plan;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import java.util.List;
 
@@ -8,10 +9,10 @@ import java.util.List;
  *
  * @param boxes in build order along their runs
  * @param openings ground inside the border that stays open: gaps at corners, unreachable tips, access strips
- * @param notes what a person should know of it (reach, sag, steps), each a sentence with numbers
- * @param unmet wishes that could not be met as said, with the reason and what would be right
+ * @param notes what a person should know of it (reach, sag, steps), with figures
+ * @param unmet requests that could not be met, with the reason and what would be right
  */
-public record Layout(List<FootprintPlan> boxes, List<Opening> openings, List<String> notes, List<Problem> unmet) {
+public record Layout(List<FootprintPlan> boxes, List<Opening> openings, List<Message> notes, List<Problem> unmet) {
     public Layout {
         boxes = List.copyOf(boxes);
         openings = List.copyOf(openings);

@@ -16,22 +16,20 @@ import org.jspecify.annotations.Nullable;
 public final class BayCuts {
     private final RunChain chain;
     private final RunTerms terms;
-    private final LayoutWords words;
     private final Findings findings;
     private final List<Stretch> stretches = new ArrayList<>();
     private final List<BayLengths> rows = new ArrayList<>();
     private final List<SquareCut> cuts = new ArrayList<>();
     private @Nullable SquareCut start;
 
-    private BayCuts(RunChain chain, RunTerms terms, LayoutWords words, Findings findings) {
+    private BayCuts(RunChain chain, RunTerms terms, Findings findings) {
         this.chain = chain;
         this.terms = terms;
-        this.words = words;
         this.findings = findings;
     }
 
-    public static List<Stretch> of(RunChain chain, RunTerms terms, LayoutWords words, Findings findings) {
-        BayCuts bays = new BayCuts(chain, terms, words, findings);
+    public static List<Stretch> of(RunChain chain, RunTerms terms, Findings findings) {
+        BayCuts bays = new BayCuts(chain, terms, findings);
         int leg = 0;
         int told = 0;
         while (leg < chain.legs().size()) {
@@ -46,7 +44,8 @@ public final class BayCuts {
             boolean edgeEnds = leg == chain.legs().size()
                     || chain.leg(leg).edge() != chain.leg(last).edge();
             if (edgeEnds && bays.rows.size() > told) {
-                findings.note(words.bays(chain.leg(last), bays.rows.subList(told, bays.rows.size()), terms));
+                findings.note(
+                        findings.noteMaker().bays(chain.leg(last), bays.rows.subList(told, bays.rows.size()), terms));
                 told = bays.rows.size();
             }
         }
@@ -69,7 +68,7 @@ public final class BayCuts {
         BayLengths lengths = chosen(share, first, last);
         rows.add(lengths);
         if (lengths.planters() > 0 && lengths.planterMm() > terms.rules().longestBoardMm()) {
-            findings.note(words.longerThanBoards(chain.leg(first), lengths.planterMm(), terms));
+            findings.note(findings.noteMaker().longerThanBoards(chain.leg(first), lengths.planterMm(), terms));
         }
         SquareCut open = start;
         if (open == null || !wingBefore) {
@@ -85,7 +84,7 @@ public final class BayCuts {
         List<SquareCut> row = cuts(lengths, wingBefore, middle, lead);
         int lost = lengths.planters() + wings.size() - 1 - row.size();
         if (lost > 0) {
-            findings.unmet(words.dividersLost(chain.leg(first), lost, terms));
+            findings.unmet(findings.problemMaker().dividersLost(chain.leg(first), lost, terms));
         }
         cuts.addAll(row);
         if (!wingAfter) {
@@ -106,34 +105,35 @@ public final class BayCuts {
         LengthRange wanted = terms.wish().length();
         int planters = (int) Math.round(said);
         if (terms.isFree() && wanted != null && planters > 0) {
-            return ofSaidLength(share, planters, wanted.from().mm(), first);
+            return ofFixedLength(share, new BayLengths(planters, wanted.from().mm(), List.of()), first);
         }
         Optional<BayLengths> fit = planters > 0
                 ? share.among(planters).or(share::most)
                 : wanted != null ? share.nearest(wanted) : share.most();
-        BayLengths lengths = fit.orElseThrow(
-                () -> new IllegalStateException("a leg of " + share.freeMm() + " mm was kept without room"));
+        BayLengths lengths = fitted(fit, share);
         if (planters > 0 && lengths.planters() < planters) {
-            findings.unmet(words.fewerPlanters(chain.leg(first), planters, lengths, share, terms));
+            findings.unmet(findings.problemMaker().fewerPlanters(chain.leg(first), planters, lengths, share, terms));
         } else if (wanted != null && !wanted.isFixed() && !lengths.within(wanted)) {
-            findings.unmet(words.lengthOutOfRange(chain.leg(first), lengths, wanted, terms));
+            findings.unmet(findings.problemMaker().lengthOutOfRange(chain.leg(first), lengths, wanted, terms));
         }
         return lengths;
     }
 
-    /** Planters of exactly the length said: as many as were said, or as there is room for. */
-    private BayLengths ofSaidLength(BayLengths.Share share, int planters, double lengthMm, int leg) {
+    /** Planters of exactly the length requested: as many as requested, or as there is room for. */
+    private BayLengths ofFixedLength(BayLengths.Share share, BayLengths requested, int leg) {
         double gap = terms.gapMm();
+        double lengthMm = requested.planterMm();
         int room = (int) Math.floor((share.freeMm() + gap + FreeRoom.TOLERANCE_MM) / (lengthMm + gap));
-        if (room >= planters) {
-            return new BayLengths(planters, lengthMm, List.of());
+        if (room >= requested.planters()) {
+            return requested;
         }
-        findings.unmet(words.fewerOfLength(chain.leg(leg), planters, lengthMm, room, share.freeMm(), terms));
-        return room > 0
-                ? new BayLengths(room, lengthMm, List.of())
-                : share.most()
-                        .orElseThrow(() ->
-                                new IllegalStateException("a leg of " + share.freeMm() + " mm was kept without room"));
+        findings.unmet(findings.problemMaker().fewerOfLength(chain.leg(leg), requested, room, share.freeMm(), terms));
+        return room > 0 ? new BayLengths(room, lengthMm, List.of()) : fitted(share.most(), share);
+    }
+
+    private static BayLengths fitted(Optional<BayLengths> fit, BayLengths.Share share) {
+        return fit.orElseThrow(
+                () -> new IllegalStateException("a leg of " + share.freeMm() + " mm was kept without room"));
     }
 
     private List<SquareCut> cuts(BayLengths lengths, boolean wingBefore, MiddleLine middle, double lead) {

@@ -18,14 +18,12 @@ public final class DepthFit {
     private final Outline outline;
     private final RunPath path;
     private final FreeRoom room;
-    private final LayoutWords words;
     private final Findings findings;
 
-    public DepthFit(Outline outline, RunPath path, FreeRoom room, LayoutWords words, Findings findings) {
+    public DepthFit(Outline outline, RunPath path, FreeRoom room, Findings findings) {
         this.outline = outline;
         this.path = path;
         this.room = room;
-        this.words = words;
         this.findings = findings;
     }
 
@@ -49,16 +47,16 @@ public final class DepthFit {
             }
         }
         double whole = Math.max(least, Math.floor(fits + 2e-3));
-        String edges = String.join(", ", tooDeep.stream().map(words::edge).toList());
-        findings.unmet(words.depthDoesNotFit(wished, whole, edges));
+        List<String> edges = tooDeep.stream().map(outline::edgeAlong).toList();
+        findings.unmet(findings.problemMaker().depthDoesNotFit(wished, whole, edges));
         return wished.withDepth(whole);
     }
 
     /** Edges of the run of which less than half is free at this depth although nothing but their corners is in the way. */
     private List<Integer> tooDeep(RunTerms terms) {
         List<Integer> edges = new ArrayList<>();
-        Findings aside = new Findings();
-        RunChain.Wished wished = new RunEdges(outline, path, terms, room, words, aside).wished();
+        Findings aside = new Findings(outline);
+        RunChain.Wished wished = new RunEdges(outline, path, terms, room, aside).wished();
         for (Leg leg : wished.legs()) {
             Span open = new Span(0, leg.lengthMm());
             Set<Integer> around = around(leg.edge());

@@ -4,11 +4,12 @@ import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.Opening;
 import borderwright.engine.layout.room.Overlap;
-import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
@@ -18,16 +19,16 @@ import org.locationtech.jts.index.strtree.STRtree;
  * Ground that a run leaves open, before it is known whether another run takes a part of it.
  *
  * @param ring its outline, mm
- * @param what what it is and why; its area is put after it
+ * @param why what it is and why, by the area that is left of it in the end, m2
  */
-public record OpenPlace(Ring ring, String what) {
+public record OpenPlace(Ring ring, DoubleFunction<Message> why) {
     /** Smaller leftovers are joints and tolerances, mm2. */
-    private static final double WORTH_SAYING_MM2 = 5_000;
+    private static final double LEAST_MM2 = 5_000;
 
     private static final double TOUCHING_MM2 = 1e-3;
 
-    /** The largest part that no box takes; empty when that is not worth saying. */
-    public Optional<Opening> without(STRtree boxes, LengthFormat format) {
+    /** The largest part that no box takes; empty when that is next to nothing. */
+    public Optional<Opening> without(STRtree boxes) {
         Polygon whole = ring.toJts();
         Optional<Polygon> left = whole.isValid() ? Optional.of(whole) : Optional.empty();
         for (Object found : boxes.query(whole.getEnvelopeInternal())) {
@@ -36,9 +37,9 @@ public record OpenPlace(Ring ring, String what) {
                 left = largest(Overlap.without(left.get(), box));
             }
         }
-        return left.filter(part -> part.getNumInteriorRing() == 0 && part.getArea() > WORTH_SAYING_MM2)
+        return left.filter(part -> part.getNumInteriorRing() == 0 && part.getArea() > LEAST_MM2)
                 .map(OpenPlace::ring)
-                .map(r -> new Opening(r, what + " " + format.area(r.areaMm2() / 1e6) + " stays open."));
+                .map(r -> new Opening(r, why.apply(r.areaMm2() / 1e6)));
     }
 
     private static Optional<Polygon> largest(Geometry parts) {

@@ -23,7 +23,6 @@ public final class RunChain {
     private final RunTerms terms;
     private final Wished wished;
     private final ChainRoom room;
-    private final LayoutWords words;
     private final Findings findings;
     private final Set<Integer> curvesToldOf = new TreeSet<>();
 
@@ -44,11 +43,10 @@ public final class RunChain {
         }
     }
 
-    public RunChain(RunTerms terms, Wished wished, FreeRoom room, LayoutWords words, Findings findings) {
+    public RunChain(RunTerms terms, Wished wished, FreeRoom room, Findings findings) {
         this.terms = terms;
         this.wished = wished;
         this.room = new ChainRoom(terms, wished, room);
-        this.words = words;
         this.findings = findings;
     }
 
@@ -121,7 +119,7 @@ public final class RunChain {
         for (int i = 0; i < room.joints(); i++) {
             JointKind kind = kindAfter(i);
             if (kind != JointKind.NONE && kind != JointKind.GAP && !room.fits(i)) {
-                findings.unmet(words.noRoomAtCorner(leg(i), cornerAfter(i), kind, terms));
+                findings.unmet(findings.problemMaker().noRoomAtCorner(leg(i), cornerAfter(i), kind, terms));
                 room.becomes(i, JointKind.GAP);
                 return true;
             }
@@ -135,7 +133,7 @@ public final class RunChain {
         for (int joint = i - 1; joint <= i && helps; joint++) {
             JointKind kind = kindAfter(joint);
             if (kind == JointKind.MITRED || kind == JointKind.INFILL) {
-                findings.unmet(words.legTooShortForCorner(leg(i), cornerAfter(joint), kind, terms));
+                findings.unmet(findings.problemMaker().legTooShortForCorner(leg(i), cornerAfter(joint), kind, terms));
                 room.becomes(joint, JointKind.GAP);
                 return;
             }
@@ -153,8 +151,8 @@ public final class RunChain {
         double withoutPlanters = room.freeBut(i, taken -> taken.edge() < 0).lengthMm();
         findings.unmet(
                 withoutPlanters < room.leastOn(i)
-                        ? words.noRoomOnLeg(leg, freeOn(i).lengthMm(), terms)
-                        : words.takenBefore(leg, freeOn(i).lengthMm(), terms));
+                        ? findings.problemMaker().noRoomOnLeg(leg, freeOn(i).lengthMm(), terms)
+                        : findings.problemMaker().takenBefore(leg, freeOn(i).lengthMm(), terms));
     }
 
     /** Says where a leg is shorter than its corners make it: by other edges, or by planters placed before. */
@@ -163,10 +161,11 @@ public final class RunChain {
         double withoutFarEdges = room.freeBut(i, taken -> taken.edge() < 0 || !isNextTo(i, taken.edge()))
                 .lengthMm();
         if (withoutFarEdges - withoutPlanters > WORTH_SAYING_MM) {
-            findings.unmet(words.narrowPlace(leg(i), freeOn(i), withoutFarEdges - withoutPlanters, terms));
+            findings.unmet(
+                    findings.problemMaker().narrowPlace(leg(i), freeOn(i), withoutFarEdges - withoutPlanters, terms));
         }
         if (withoutPlanters - freeOn(i).lengthMm() > WORTH_SAYING_MM) {
-            findings.note(words.gaveWay(leg(i), freeOn(i), terms));
+            findings.note(findings.noteMaker().gaveWay(leg(i), freeOn(i), terms));
         }
     }
 

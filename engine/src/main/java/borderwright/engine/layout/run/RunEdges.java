@@ -35,17 +35,14 @@ public final class RunEdges {
     private final RunPath path;
     private final RunTerms terms;
     private final FreeRoom room;
-    private final LayoutWords words;
     private final Findings findings;
     private final List<Double> backsMm;
 
-    public RunEdges(
-            Outline outline, RunPath path, RunTerms terms, FreeRoom room, LayoutWords words, Findings findings) {
+    public RunEdges(Outline outline, RunPath path, RunTerms terms, FreeRoom room, Findings findings) {
         this.outline = outline;
         this.path = path;
         this.terms = terms;
         this.room = room;
-        this.words = words;
         this.findings = findings;
         this.backsMm = alignedBacks();
     }
@@ -82,7 +79,7 @@ public final class RunEdges {
         }
         double degrees = joint.degrees();
         if (degrees < LayoutRules.LEAST_ANGLE_DEG - 1e-9 || degrees > LayoutRules.GREATEST_ANGLE_DEG + 1e-9) {
-            findings.unmet(words.cornerOutOfRange(corner, degrees, terms));
+            findings.unmet(findings.problemMaker().cornerOutOfRange(corner, degrees, terms));
             return JointKind.GAP;
         }
         if (Math.abs(degrees - 180) < BEND_DEG) {
@@ -162,14 +159,14 @@ public final class RunEdges {
         CurveFacets curve = curve(i, backsMm.get(i), from, to);
         Optional<CurveFacets.Facets> facets = trimmed(i, curve, said);
         if (facets.isEmpty()) {
-            findings.unmet(words.curveTooTight(edge, curve, terms));
+            findings.unmet(findings.problemMaker().curveTooTight(edge, curve, terms));
             legs.add(new Leg(edge, chord(i).line(), 0, backsMm.get(i), edge(i).kind(), 0, 0));
             return JointKind.NONE;
         }
         if (facets.get().sagMm() > terms.sagMm() + 1e-9) {
-            findings.unmet(words.sagTooGreat(edge, facets.get(), terms));
+            findings.unmet(findings.problemMaker().sagTooGreat(edge, facets.get(), terms));
         }
-        findings.note(words.facets(edge, curve, facets.get()));
+        findings.note(findings.noteMaker().facets(edge, curve, facets.get()));
         legs.addAll(facets.get().legs());
         return facets.get().bent() ? JointKind.BEND : JointKind.GAP;
     }

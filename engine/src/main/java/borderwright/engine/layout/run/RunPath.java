@@ -6,8 +6,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * The edges that a run follows, in the border's own order (anticlockwise).
@@ -52,19 +50,5 @@ public record RunPath(List<Integer> edges, boolean reversed) {
 
     int edgeAfter(Outline outline) {
         return (edges.get(edges.size() - 1) + 1) % outline.ring().size();
-    }
-
-    /** The edges whose lines a leg on one of them may come near because the run turns there. */
-    Set<Integer> sameRunNeighbours(int edge) {
-        Set<Integer> near = new TreeSet<>();
-        int at = edges.indexOf(edge);
-        near.add(edge);
-        if (at > 0) {
-            near.add(edges.get(at - 1));
-        }
-        if (at + 1 < edges.size()) {
-            near.add(edges.get(at + 1));
-        }
-        return near;
     }
 }

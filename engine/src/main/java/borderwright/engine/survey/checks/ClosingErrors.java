@@ -2,6 +2,7 @@ package borderwright.engine.survey.checks;
 
 import borderwright.engine.garden.Measure;
 import borderwright.engine.geometry.Point;
+import borderwright.engine.message.Message;
 import borderwright.engine.survey.checks.SurveyReport.Closing;
 import borderwright.engine.survey.fieldbook.FieldBook;
 import borderwright.engine.survey.fieldbook.Sureness;
@@ -90,16 +91,11 @@ public final class ClosingErrors {
                     most = tape.lengthMm > most.lengthMm ? tape : most;
                 }
                 closings.add(new Closing(
-                        name(first.a, first.b) + " taped " + count(same.size()) + " times",
+                        ClosingMessage.CLOSING_REPEATED.of(name(first.a, first.b), same.size()),
                         most.lengthMm - least.lengthMm,
                         StrictMath.hypot(least.sdMm, most.sdMm)));
             }
         }
-    }
-
-    private static String count(int number) {
-        String[] words = {"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"};
-        return number < words.length ? words[number] : Integer.toString(number);
     }
 
     private void chains() {
@@ -129,7 +125,7 @@ public final class ClosingErrors {
             variance += sd * sd;
         }
         closings.add(new Closing(
-                name(single.a, single.b) + " in one pull against " + count(to - from) + " lengths",
+                ClosingMessage.CLOSING_CHAIN.of(name(single.a, single.b), to - from),
                 single.lengthMm - sum,
                 Math.sqrt(variance)));
     }
@@ -154,7 +150,7 @@ public final class ClosingErrors {
         double[] values = {first.lengthMm, second.lengthMm, angle, third.lengthMm};
         double[] sds = {first.sdMm, second.sdMm, sd, third.sdMm};
         add(
-                name(third.a, third.b) + " by the angle at " + network.name(at) + " against the tape",
+                ClosingMessage.CLOSING_ANGLE.of(name(third.a, third.b), network.name(at)),
                 values,
                 sds,
                 v -> side(v[0], v[1], v[2]) - v[3]);
@@ -164,7 +160,7 @@ public final class ClosingErrors {
         return Math.sqrt(Math.max(a * a + b * b - 2 * a * b * StrictMath.cos(angle), 0));
     }
 
-    private void add(String what, double[] values, double[] sds, ToDoubleFunction<double[]> error) {
+    private void add(Message what, double[] values, double[] sds, ToDoubleFunction<double[]> error) {
         double variance = 0;
         for (int i = 0; i < values.length; i++) {
             double step = sds[i] / 100;
@@ -195,7 +191,7 @@ public final class ClosingErrors {
             values[i] = side.lengthMm;
             sds[i] = side.sdMm;
         }
-        add("walk round the border by its sides and angles", values, sds, v -> misclosure(v, n));
+        add(ClosingMessage.CLOSING_WALK_ROUND.of(), values, sds, v -> misclosure(v, n));
     }
 
     /** Finds the angle inside the border at corner {@code i} and puts it behind the sides. */
@@ -284,11 +280,7 @@ public final class ClosingErrors {
                                 .positions()
                                 .at(q)
                                 .minus(adjustment.positions().at(r)));
-        add(
-                name(p, q) + " against the other five lengths between its four corners",
-                values,
-                sds,
-                v -> v[5] - across(v, apart < 0));
+        add(ClosingMessage.CLOSING_BRACED.of(name(p, q)), values, sds, v -> v[5] - across(v, apart < 0));
     }
 
     private Taped tape(int a, int b) {
@@ -329,6 +321,7 @@ public final class ClosingErrors {
         double r = adjustment.redundancyNumber(best.observation());
         double errorMm = best.inItsUnit(
                 network.observations().get(best.observation()), -adjustment.residual(best.observation()) / r);
-        closings.add(new Closing(best.what() + " against all the rest", errorMm, best.sd() / Math.sqrt(r)));
+        closings.add(
+                new Closing(ClosingMessage.CLOSING_BEST_CHECKED.of(best.name()), errorMm, best.sd() / Math.sqrt(r)));
     }
 }

@@ -1,5 +1,6 @@
 package borderwright.engine.survey.checks;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.survey.checks.SurveyReport.Closing;
 import borderwright.engine.survey.fieldbook.FieldBook;
 import borderwright.engine.survey.network.Adjustment;
@@ -79,16 +80,18 @@ final class LevelLoops {
             at = forward ? step.to() : step.from();
             variance += step.sd() * step.sd();
         }
-        String what = words(reading) + " against " + (way.size() == 1 ? words(way.get(0)) : "the levels between");
+        Message what = way.size() == 1
+                ? ClosingMessage.CLOSING_TWO_LEVELS.of(name(reading), name(way.get(0)))
+                : ClosingMessage.CLOSING_LEVELS.of(name(reading));
         return new Closing(what, reading.measured() - sum, Math.sqrt(variance));
     }
 
-    private String words(HeightDifference reading) {
+    private Message name(HeightDifference reading) {
         int number = network.observations().indexOf(reading);
         return book.entries().stream()
                 .filter(e -> e.observation() == number)
                 .findFirst()
                 .orElseThrow()
-                .what();
+                .name();
     }
 }

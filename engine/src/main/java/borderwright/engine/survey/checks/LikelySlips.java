@@ -2,16 +2,17 @@ package borderwright.engine.survey.checks;
 
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.Message;
 import borderwright.engine.survey.fieldbook.FieldBook;
-import borderwright.engine.survey.network.SurveyWords;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
- * The likely slip behind a reading, in words: what a person would have to have done to get from the value that the other
- * readings imply to the one that was written down.
+ * The likely slip behind a reading: what a person would have to have done to get from the value that the other readings
+ * imply to the one that was written down.
  *
  * <p>The list of slips is common practice, no source: 1 m, 100 mm or 10 mm out (1 ft or 1 in), a tape held at its 100 mm
  * mark, two digits swapped, one digit taken for another of like shape, the play of a tape's hook, an angle's supplement
@@ -26,45 +27,49 @@ public final class LikelySlips {
     private static final double HOOK_LEAST_MM = 0.8;
     private static final double HOOK_MOST_MM = 3.5;
 
-    private final SurveyWords words;
+    private final UnitSystem units;
 
-    public LikelySlips(SurveyWords words) {
-        this.words = words;
+    /** Slips with a tape in these units, where a length fits both systems. */
+    public LikelySlips(UnitSystem units) {
+        this.units = units;
     }
 
-    private record Slip(double value, double reach, int rank, String text) {}
+    /**
+     * One possible slip.
+     *
+     * @param value what would have been meant
+     * @param reach how near the implied value has to come to it
+     * @param rank lower is likelier
+     */
+    private record Slip(double value, double reach, int rank, Message message) {}
 
     /** The likeliest slip that leads from the value implied to the value read; empty when none fits. */
-    public String likely(FieldBook.Entry entry, double implied, double sdImplied) {
+    public Optional<Message> likely(FieldBook.Entry entry, double implied, double sdImplied) {
         double sd = StrictMath.hypot(sdImplied, entry.sd());
         return switch (entry.kind()) {
             case LENGTH -> best(lengths(entry.measured(), entry.measured() - implied), entry.measured(), implied, sd);
             case HEIGHT -> best(heights(entry.measured(), entry.measured() - implied), entry.measured(), implied, sd);
             case ANGLE -> best(angles(entry.measured()), entry.measured(), implied, sd);
-            case STRAIGHT -> "perhaps the line is not straight there";
-            case ALONE -> "";
+            case STRAIGHT -> Optional.of(SlipMessage.SLIP_NOT_STRAIGHT.of());
+            case ALONE -> Optional.empty();
         };
     }
 
-    private static String best(List<Slip> slips, double measured, double implied, double sd) {
+    private static Optional<Message> best(List<Slip> slips, double measured, double implied, double sd) {
         return slips.stream()
                 .filter(s -> Math.abs(s.value - measured) >= WITHIN_SD * sd)
                 .filter(s -> Math.abs(s.value - implied) <= Math.min(WITHIN_SD * sd, s.reach))
                 .min(Comparator.comparingInt(Slip::rank).thenComparingDouble(s -> Math.abs(s.value - implied)))
-                .map(s -> "perhaps " + s.text)
-                .orElse("");
+                .map(Slip::message);
     }
 
     private List<Slip> lengths(double measured, double tooLong) {
         List<Slip> slips = steps(measured, tooLong < 0, "short", "long");
-        double mark = isInches(measured) ? 25.4 : 100;
-        slips.add(new Slip(
-                measured - mark,
-                mark / 4,
-                0,
-                "the tape was held at its " + plain(mark) + " mark and that was not taken off"));
+        Step start = isInches(measured) ? Step.INCH : Step.HUNDRED;
+        slips.add(
+                new Slip(measured - start.mm, start.mm / 4, 0, SlipMessage.SLIP_TAPE_HELD_AT.of(start.inTemplates())));
         if (Math.abs(tooLong) >= HOOK_LEAST_MM && Math.abs(tooLong) <= HOOK_MOST_MM) {
-            slips.add(new Slip(measured - tooLong, 1, 4, "the tape's hook sat badly"));
+            slips.add(new Slip(measured - tooLong, 1, 4, SlipMessage.SLIP_HOOK.of()));
         }
         digits(measured, slips);
         return slips;
@@ -72,38 +77,54 @@ public final class LikelySlips {
 
     private List<Slip> heights(double measured, double tooHigh) {
         List<Slip> slips = steps(measured, tooHigh < 0, "low", "high");
-        slips.add(new Slip(-measured, Math.abs(measured) / 4, 0, "above was taken for below"));
+        slips.add(new Slip(-measured, Math.abs(measured) / 4, 0, SlipMessage.SLIP_ABOVE_FOR_BELOW.of()));
         digits(measured, slips);
         return slips;
+    }
+
+    /** A whole unit of a tape that is easily read too little or too much. */
+    private enum Step {
+        METRE(1000),
+        HUNDRED(100),
+        TEN(10),
+        FOOT(304.8),
+        INCH(25.4);
+
+        private final double mm;
+
+        Step(double mm) {
+            this.mm = mm;
+        }
+
+        String inTemplates() {
+            return name().toLowerCase(Locale.ROOT);
+        }
     }
 
     /** One whole metre, foot or the like too little or too much. */
     private List<Slip> steps(double measured, boolean tooLittle, String little, String much) {
         List<Slip> slips = new ArrayList<>();
-        double[] steps = isInches(measured) ? new double[] {304.8, 25.4} : new double[] {1000, 100, 10};
-        for (double step : steps) {
-            String text = "it was read " + plain(step) + " too " + (tooLittle ? little : much);
-            slips.add(new Slip(measured + (tooLittle ? step : -step), step / 4, 1, text));
+        List<Step> steps =
+                isInches(measured) ? List.of(Step.FOOT, Step.INCH) : List.of(Step.METRE, Step.HUNDRED, Step.TEN);
+        for (Step step : steps) {
+            Message message = SlipMessage.SLIP_STEP.of(step.inTemplates(), tooLittle ? little : much);
+            slips.add(new Slip(measured + (tooLittle ? step.mm : -step.mm), step.mm / 4, 1, message));
         }
         return slips;
     }
 
     private static List<Slip> angles(double measured) {
         List<Slip> slips = new ArrayList<>();
-        String read = SurveyWords.degrees(measured);
-        slips.add(new Slip(180 - measured, 5, 0, "the gauge showed the supplement: 180 deg less " + read));
-        slips.add(new Slip(90 - measured, 5, 0, "the gauge showed the complement: 90 deg less " + read));
-        slips.add(new Slip(360 - measured, 5, 0, "the angle was taken on the other side: 360 deg less " + read));
-        slips.add(new Slip(measured + 10, 2.5, 1, "it was read 10 deg too small"));
-        slips.add(new Slip(measured - 10, 2.5, 1, "it was read 10 deg too large"));
+        slips.add(new Slip(180 - measured, 5, 0, SlipMessage.SLIP_SUPPLEMENT.of(measured)));
+        slips.add(new Slip(90 - measured, 5, 0, SlipMessage.SLIP_COMPLEMENT.of(measured)));
+        slips.add(new Slip(360 - measured, 5, 0, SlipMessage.SLIP_OTHER_SIDE.of(measured)));
+        slips.add(new Slip(measured + 10, 2.5, 1, SlipMessage.SLIP_TEN_DEGREES.of("small")));
+        slips.add(new Slip(measured - 10, 2.5, 1, SlipMessage.SLIP_TEN_DEGREES.of("large")));
         long tenths = StrictMath.round(measured * 10);
         for (long swapped : swapped(tenths)) {
-            String value = SurveyWords.degrees(swapped / 10.0);
-            slips.add(new Slip(
-                    swapped / 10.0,
-                    Math.abs(swapped - tenths) / 40.0,
-                    2,
-                    "two digits were swapped: " + read + " for " + value));
+            double meant = swapped / 10.0;
+            Message message = SlipMessage.SLIP_DEGREES_SWAPPED.of(measured, meant);
+            slips.add(new Slip(meant, Math.abs(swapped - tenths) / 40.0, 2, message));
         }
         return slips;
     }
@@ -117,33 +138,41 @@ public final class LikelySlips {
         if (Math.abs(Math.abs(measured) - whole) > 0.06) {
             return;
         }
-        double sign = measured < 0 ? -1 : 1;
+        long sign = measured < 0 ? -1 : 1;
         for (long swapped : swapped(whole)) {
-            String text = "two digits were swapped: " + written(whole, swapped, sign) + " for "
-                    + written(swapped, whole, sign);
-            slips.add(new Slip(sign * swapped, Math.abs(swapped - whole) / 4.0, 2, text));
+            Message message = isWrittenInMetres(whole, swapped)
+                    ? SlipMessage.SLIP_DIGITS_SWAPPED_IN_METRES.of(sign * whole / 1000.0, sign * swapped / 1000.0)
+                    : SlipMessage.SLIP_DIGITS_SWAPPED.of(sign * whole, sign * swapped);
+            slips.add(new Slip(sign * swapped, Math.abs(swapped - whole) / 4.0, 2, message));
         }
+        misread(whole, sign, slips);
+    }
+
+    /** One digit taken for another of like shape. */
+    private static void misread(long whole, long sign, List<Slip> slips) {
         String read = Long.toString(whole);
         long place = 1;
         for (int i = read.length() - 1; i >= 0; i--, place *= 10) {
             for (String pair : ALIKE) {
                 int other = pair.charAt(0) == read.charAt(i) ? 1 : pair.charAt(1) == read.charAt(i) ? 0 : -1;
                 if (other >= 0) {
-                    long value = whole + (pair.charAt(other) - read.charAt(i)) * place;
-                    String text = written(whole, value, sign) + " was read for " + written(value, whole, sign);
-                    slips.add(new Slip(sign * value, 0.65 * place, 3, text));
+                    long meant = whole + (pair.charAt(other) - read.charAt(i)) * place;
+                    Message message = isWrittenInMetres(whole, meant)
+                            ? SlipMessage.SLIP_DIGIT_MISREAD_IN_METRES.of(sign * whole / 1000.0, sign * meant / 1000.0)
+                            : SlipMessage.SLIP_DIGIT_MISREAD.of(sign * whole, sign * meant);
+                    slips.add(new Slip(sign * meant, 0.65 * place, 3, message));
                 }
             }
         }
     }
 
     /** A fraction of an inch miscounted on the tape. */
-    private void sixteenths(double measured, List<Slip> slips) {
-        for (int part : new int[] {2, 4, 8}) {
+    private static void sixteenths(double measured, List<Slip> slips) {
+        for (int parts : new int[] {2, 4, 8}) {
             for (int sign : new int[] {-1, 1}) {
-                double step = 25.4 / part;
-                String text = "it was read 1/" + part + "\" too " + (sign < 0 ? "long" : "short");
-                slips.add(new Slip(measured + sign * step, step / 4, 3, text));
+                double step = 25.4 / parts;
+                Message message = SlipMessage.SLIP_INCH_FRACTION.of(parts, sign < 0 ? "long" : "short");
+                slips.add(new Slip(measured + sign * step, step / 4, 3, message));
             }
         }
     }
@@ -163,17 +192,9 @@ public final class LikelySlips {
         return swapped;
     }
 
-    /** As a person would have written it: in metres to the centimetre where both numbers end so. */
-    private static String written(long mm, long other, double sign) {
-        String minus = sign < 0 ? "-" : "";
-        if (mm % 10 == 0 && other % 10 == 0 && mm >= 1000) {
-            return minus + BigDecimal.valueOf(mm / 10, 2).toPlainString() + " m";
-        }
-        return minus + mm + " mm";
-    }
-
-    private String plain(double mm) {
-        return mm == 1000 ? "1 m" : mm == 304.8 ? "1 ft" : mm == 25.4 ? "1 in" : StrictMath.round(mm) + " mm";
+    /** A person writes metres to the centimetre where both numbers end so. */
+    private static boolean isWrittenInMetres(long mm, long other) {
+        return mm % 10 == 0 && other % 10 == 0 && mm >= 1000 && other >= 1000;
     }
 
     /** Whether a length was written in inches: a whole number of sixteenths, and not of millimetres unless so asked. */
@@ -181,6 +202,6 @@ public final class LikelySlips {
         long ticks = Length.ofMm(mm).ticks();
         boolean sixteenths = ticks % (Length.TICKS_PER_INCH / 16) == 0;
         boolean millimetres = ticks % Length.TICKS_PER_MM == 0;
-        return sixteenths && (!millimetres || words.lengths().units() == UnitSystem.IMPERIAL);
+        return sixteenths && (!millimetres || units == UnitSystem.IMPERIAL);
     }
 }

@@ -1,5 +1,6 @@
 package borderwright.engine.survey.checks;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.survey.checks.PossibleMeasures.Possible;
 import borderwright.engine.survey.checks.SurveyReport.NextMeasure;
 import borderwright.engine.survey.fieldbook.FieldBook;
@@ -8,9 +9,9 @@ import borderwright.engine.survey.network.DesignRow;
 import borderwright.engine.survey.network.ErrorEllipse;
 import borderwright.engine.survey.network.Network;
 import borderwright.engine.survey.network.Observation;
-import borderwright.engine.survey.network.SurveyWords;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The measure that would help most, found by adding each possible one in turn.
@@ -24,21 +25,19 @@ public final class NextMeasureFinder {
     private static final double CHECKED = 0.1;
 
     private static final double NOT_CHECKED = 0.05;
-    /** Lengths tried one by one for a corner that hangs by a thread. */
+    /** Lengths tried one by one for a corner that is all but free to move. */
     private static final int MOST_TRIED = 200;
 
     private final FieldBook book;
     private final Adjustment adjustment;
-    private final SurveyWords words;
     private final Network network;
     private final PossibleMeasures measures;
     private final List<Unchecked> unchecked;
     private final double worstNow;
 
-    public NextMeasureFinder(FieldBook book, Adjustment adjustment, SurveyWords words) {
+    public NextMeasureFinder(FieldBook book, Adjustment adjustment) {
         this.book = book;
         this.adjustment = adjustment;
-        this.words = words;
         this.network = adjustment.network();
         this.measures = new PossibleMeasures(book, adjustment);
         this.unchecked = unchecked(book, adjustment);
@@ -85,17 +84,40 @@ public final class NextMeasureFinder {
             }
         }
         if (best == null) {
-            return new NextMeasure("second tape of any length", "would show a slip in it");
+            return new NextMeasure(
+                    NextMeasureMessage.NEXT_SECOND_TAPE_OF_ANY.of(), NextMeasureMessage.NEXT_SHOWS_A_SLIP.of());
         }
-        return new NextMeasure(best.possible.what(), why(best));
+        return new NextMeasure(best.possible.name(), why(best));
+    }
+
+    /** A measure that would tell the suspects apart. */
+    public static NextMeasure separating(Message measure, int suspects, FieldBook.Entry leading) {
+        return new NextMeasure(
+                measure,
+                suspects == 1
+                        ? NextMeasureMessage.NEXT_TELLS_WHETHER.of(leading.name())
+                        : NextMeasureMessage.NEXT_TELLS_WHICH.of(suspects));
+    }
+
+    /** A reading that the others contradict, taken again. */
+    public static NextMeasure repeating(FieldBook.Entry wrong) {
+        return new NextMeasure(
+                NextMeasureMessage.NEXT_ONCE_MORE.of(wrong.name()), NextMeasureMessage.NEXT_CORRECTS.of());
     }
 
     /**
-     * The new length that helps the worst corner most. A corner that hangs by a thread has cofactors of rounding, so each
-     * length is put into the network afresh.
+     * A new length that would hold the worst corner.
+     *
+     * @param heldMm half the long axis of the worst corner's ellipse with it, mm
      */
-    NextMeasure forTheWorstCorner() {
-        NextMeasure best = new NextMeasure("tape from another corner", "would hold it");
+    record HoldingTape(String from, String to, double heldMm) {}
+
+    /**
+     * The new length that helps the worst corner most; empty when none can be taken. A corner that is all but free has
+     * cofactors of rounding, so each length is put into the network afresh.
+     */
+    Optional<HoldingTape> forTheWorstCorner() {
+        Optional<HoldingTape> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
         List<Possible> tapes = measures.tapes();
         for (Possible possible : tapes.subList(0, Math.min(tapes.size(), MOST_TRIED))) {
@@ -103,9 +125,9 @@ public final class NextMeasureFinder {
             double worst =
                     Adjustment.at(more, adjustment.positions()).map(this::worst).orElse(Double.POSITIVE_INFINITY);
             // the same but for rounding: the first in the order of the corners
-            if (worst < least * (1 - 1e-6)) {
+            if (worst < least * (1 - 1e-6) && possible.observation() instanceof Observation.Distance tape) {
                 least = worst;
-                best = new NextMeasure(possible.what(), "would hold it to " + words.small(worst));
+                best = Optional.of(new HoldingTape(network.name(tape.a()), network.name(tape.b()), worst));
             }
         }
         return best;
@@ -119,24 +141,25 @@ public final class NextMeasureFinder {
         return worst;
     }
 
-    private String why(Gain gain) {
-        List<String> parts = new ArrayList<>();
+    private static Message why(Gain gain) {
         int checks = gain.checks.size();
-        if (checks > 0) {
-            parts.add("check "
-                    + (checks == 1
-                            ? gain.checks.get(0).what() + ", which nothing checks now"
-                            : checks + " readings that nothing checks now"));
+        double before = gain.worstBefore;
+        double after = gain.worstAfter;
+        boolean improves = after < 0.95 * before;
+        if (checks == 0) {
+            return improves
+                    ? NextMeasureMessage.NEXT_IMPROVES.of(before, after)
+                    : NextMeasureMessage.NEXT_GUARDS.of(before);
         }
-        if (gain.worstAfter < 0.95 * gain.worstBefore) {
-            parts.add("bring the worst corner from " + words.small(gain.worstBefore) + " to "
-                    + words.small(gain.worstAfter));
+        if (checks == 1) {
+            Message reading = gain.checks.get(0).name();
+            return improves
+                    ? NextMeasureMessage.NEXT_CHECKS_ONE_AND_IMPROVES.of(reading, before, after)
+                    : NextMeasureMessage.NEXT_CHECKS_ONE.of(reading);
         }
-        if (parts.isEmpty()) {
-            parts.add(
-                    "guard against a slip; the worst corner is known to " + words.small(gain.worstBefore) + " already");
-        }
-        return "would " + String.join(" and ", parts);
+        return improves
+                ? NextMeasureMessage.NEXT_CHECKS_MANY_AND_IMPROVES.of(checks, before, after)
+                : NextMeasureMessage.NEXT_CHECKS_MANY.of(checks);
     }
 
     private Gain gain(Possible possible) {

@@ -1,6 +1,7 @@
 package borderwright.engine.survey.checks;
 
 import borderwright.engine.measure.Instrument;
+import borderwright.engine.message.Message;
 import borderwright.engine.survey.fieldbook.FieldBook;
 import borderwright.engine.survey.fieldbook.Sureness;
 import borderwright.engine.survey.network.Adjustment;
@@ -32,10 +33,10 @@ final class PossibleMeasures {
      * One possible measure.
      *
      * @param observation with the value that it would read now
-     * @param what in words, such as {@code tape from B to D}
+     * @param name what to do, such as a tape from B to D
      * @param ease how easily it is taken, about -2 to 2
      */
-    record Possible(Observation observation, String what, double ease) {}
+    record Possible(Observation observation, Message name, double ease) {}
 
     /** Lengths between two points of the plan: those not taped yet, and those taped once, again. */
     List<Possible> tapes() {
@@ -55,9 +56,9 @@ final class PossibleMeasures {
                 }
                 boolean again = isTaped(a, b);
                 double ease = (again ? AGAIN : 0) + sight.ease(a, b);
-                String what = (again ? "second tape" : "tape") + between(a, b);
+                NextMeasureMessage tape = again ? NextMeasureMessage.NEXT_SECOND_TAPE : NextMeasureMessage.NEXT_TAPE;
                 double sd = Sureness.ofTape(length, null, null);
-                tapes.add(new Possible(new Observation.Distance(a, b, length, sd), what, ease));
+                tapes.add(new Possible(new Observation.Distance(a, b, length, sd), between(tape, a, b), ease));
             }
         }
         return tapes;
@@ -67,8 +68,8 @@ final class PossibleMeasures {
         return network.observations().stream().anyMatch(o -> o.isTape(a, b));
     }
 
-    private String between(int a, int b) {
-        return " from " + network.name(a) + " to " + network.name(b);
+    private Message between(NextMeasureMessage measure, int a, int b) {
+        return measure.of(network.name(a), network.name(b));
     }
 
     /** Angles between neighbouring corners. */
@@ -82,9 +83,9 @@ final class PossibleMeasures {
             int at = corners.get(i);
             int after = corners.get((i + 1) % corners.size());
             double value = new Observation.Turn(at, after, before, 0, sd).computed(adjustment.positions());
-            String what = "gauge angle at " + network.name(at) + " between " + network.name(before) + " and "
-                    + network.name(after);
-            angles.add(new Possible(new Observation.Turn(at, after, before, value, sd), what, 0));
+            Message name =
+                    NextMeasureMessage.NEXT_ANGLE.of(network.name(at), network.name(before), network.name(after));
+            angles.add(new Possible(new Observation.Turn(at, after, before, value, sd), name, 0));
         }
         return angles;
     }
@@ -98,8 +99,8 @@ final class PossibleMeasures {
                 if (network.hasHeight(a) && network.hasHeight(b)) {
                     double value = adjustment.positions().height(b)
                             - adjustment.positions().height(a);
-                    rises.add(
-                            new Possible(new Observation.HeightDifference(a, b, value, sd), "rise" + between(a, b), 0));
+                    Observation rise = new Observation.HeightDifference(a, b, value, sd);
+                    rises.add(new Possible(rise, between(NextMeasureMessage.NEXT_RISE, a, b), 0));
                 }
             }
         }

@@ -1,5 +1,6 @@
 package borderwright.engine.survey.checks;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.fieldbook.FieldBook;
 import borderwright.engine.survey.network.Adjustment;
@@ -9,7 +10,6 @@ import borderwright.engine.survey.network.Network;
 import borderwright.engine.survey.network.NetworkRigidity;
 import borderwright.engine.survey.network.Observation;
 import borderwright.engine.survey.network.Positions;
-import borderwright.engine.survey.network.SurveyWords;
 import borderwright.engine.survey.shape.ShapeFinder;
 import borderwright.engine.survey.shape.ShapeFinder.Shape;
 import java.util.ArrayList;
@@ -24,11 +24,9 @@ public final class SurveyRefusals {
     private static final double TOLD_APART_SD = 5;
 
     private final FieldBook book;
-    private final SurveyWords words;
 
-    public SurveyRefusals(FieldBook book, SurveyWords words) {
+    public SurveyRefusals(FieldBook book) {
         this.book = book;
-        this.words = words;
     }
 
     /** Points that the measures leave free to move, whatever they read. */
@@ -40,13 +38,8 @@ public final class SurveyRefusals {
                         && !(o instanceof Observation.HeightDifference));
         List<Problem> problems = new ArrayList<>();
         if (book.entries().isEmpty()) {
-            problems.add(new Problem(
-                    "nothing-measured",
-                    "survey.measures",
-                    "Nothing was measured.",
-                    "Tape every edge, and then across from corner to corner: a border of "
-                            + network.points() + " corners needs "
-                            + Math.max(2 * network.points() - 3, 1) + " lengths at the least."));
+            int lengths = Math.max(2 * network.points() - 3, 1);
+            problems.add(inTheMeasures(RefusalMessage.NOTHING_MEASURED.of(network.points(), lengths)));
             return problems;
         }
         for (NetworkRigidity.Missing missing : NetworkRigidity.missing(network, book.order())) {
@@ -55,45 +48,30 @@ public final class SurveyRefusals {
         return problems;
     }
 
+    private static Problem inTheMeasures(Message message) {
+        return new Problem("survey.measures", message);
+    }
+
     private Problem notHeld(NetworkRigidity.Missing missing, boolean anyLength) {
-        boolean one = missing.points().size() == 1;
-        List<String> corners = book.edges().ring();
-        boolean allCorners = corners.containsAll(missing.points());
-        String kind = allCorners ? (one ? "Corner " : "Corners ") : (one ? "Point " : "Points ");
-        String what = anyLength
-                ? kind + SurveyWords.list(missing.points()) + " can still move: the measures do not fix "
-                        + (one ? "it." : "them.")
-                : kind + SurveyWords.list(missing.points()) + (one ? " is" : " are")
-                        + " not fixed: angles alone give a shape but no size.";
-        List<String> tapes = missing.lengths().stream().map(l -> "a tape " + l).toList();
-        String right = SurveyWords.list(tapes) + " would fix " + (one ? "it." : "them.");
-        return new Problem("not-fixed", "survey.measures", what, "A" + right.substring(1));
+        boolean allCorners = book.edges().ring().containsAll(missing.points());
+        List<Message> tapes = missing.lengths().stream()
+                .map(line -> RefusalMessage.TAPE_BETWEEN.of(line.from(), line.to()))
+                .toList();
+        RefusalMessage code = anyLength ? RefusalMessage.NOT_FIXED : RefusalMessage.NOT_FIXED_IN_SIZE;
+        int number = missing.points().size();
+        return inTheMeasures(code.of(allCorners ? "corner" : "point", missing.points(), number, tapes));
     }
 
     /** No shape goes round as the corners are named. */
     public Problem noShape(Optional<Adjustment> wrongWayRound) {
         if (wrongWayRound.isEmpty()) {
-            return new Problem(
-                    "no-shape",
-                    "survey.measures",
-                    "No shape was found that comes near these measures.",
-                    "Perhaps two points were mixed up, or a length was written in the wrong unit.");
+            return inTheMeasures(RefusalMessage.NO_SHAPE.of());
         }
-        Positions at = wrongWayRound.get().positions();
-        List<Integer> crossing = book.order().firstCrossing(at);
-        if (crossing.isEmpty()) {
-            return new Problem(
-                    "goes-round-the-other-way",
-                    "survey.round",
-                    "The measures make the corners go round the other way.",
-                    "Perhaps the border lies on the other hand, or an offset was taken to the other side.");
-        }
-        return new Problem(
-                "edges-cross",
-                "survey.corners",
-                "As the corners are named, edge " + edge(crossing.get(0)) + " crosses edge " + edge(crossing.get(1))
-                        + ".",
-                "Name the corners in the order in which one meets them going round the border.");
+        Optional<CornerOrder.Crossing> crossing =
+                book.order().firstCrossing(wrongWayRound.get().positions());
+        return crossing.map(edges -> new Problem(
+                        "survey.corners", RefusalMessage.EDGES_CROSS.of(edge(edges.one()), edge(edges.other()))))
+                .orElseGet(() -> new Problem("survey.round", RefusalMessage.GOES_ROUND_THE_OTHER_WAY.of()));
     }
 
     private String edge(int edge) {
@@ -120,11 +98,10 @@ public final class SurveyRefusals {
     private Optional<Problem> twoShapes(Adjustment one, Adjustment other) {
         Network network = book.network();
         double most = 0;
-        String ends = "";
-        String right = "";
+        Optional<Problem> problem = Optional.empty();
         for (int a = 0; a < network.points(); a++) {
-            for (int b = 0; b < network.points(); b++) {
-                if (a >= b || !network.inPlan(a) || !network.inPlan(b)) {
+            for (int b = a + 1; b < network.points(); b++) {
+                if (!network.inPlan(a) || !network.inPlan(b)) {
                     continue;
                 }
                 double first = one.positions().at(a).distanceMm(one.positions().at(b));
@@ -134,20 +111,12 @@ public final class SurveyRefusals {
                 double apart = Math.abs(first - second);
                 if (apart > most && apart > TOLD_APART_MM + TOLD_APART_SD * sd) {
                     most = apart;
-                    ends = network.name(a) + " and " + network.name(b);
-                    right = "A tape from " + network.name(a) + " to " + network.name(b) + " would settle it: "
-                            + words.length(first) + " in the one, " + words.length(second) + " in the other.";
+                    problem = Optional.of(inTheMeasures(
+                            RefusalMessage.TWO_SHAPES.of(network.name(a), network.name(b), first, second)));
                 }
             }
         }
-        if (ends.isEmpty()) {
-            return mirrored(one, other);
-        }
-        return Optional.of(new Problem(
-                "two-shapes",
-                "survey.measures",
-                "Two shapes fit these measures, with " + ends + " nearer together or farther apart.",
-                right));
+        return problem.or(() -> mirrored(one, other));
     }
 
     /** A strip's line has the same lengths as its mirror image. */
@@ -158,14 +127,10 @@ public final class SurveyRefusals {
         return book.order().otherBends(one.positions(), other.positions()).stream()
                 .findFirst()
                 .map(book.network()::name)
-                .map(corner -> new Problem(
-                        "two-shapes",
-                        "survey.measures",
-                        "Two shapes fit these measures: the line may bend either way at " + corner + ".",
-                        "An angle at " + corner + ", taken inside the strip, would settle it."));
+                .map(corner -> inTheMeasures(RefusalMessage.TWO_SHAPES_BY_A_BEND.of(corner)));
     }
 
-    /** Corners that hang so loosely that a first-order uncertainty is as large as a share of the border. */
+    /** Corners held so loosely that a first-order uncertainty is as large as a share of the border. */
     public List<Problem> weak(Adjustment adjustment, double share) {
         List<Problem> weak = new ArrayList<>();
         Positions at = adjustment.positions();
@@ -186,17 +151,18 @@ public final class SurveyRefusals {
             }
         }
         if (worst >= 0 && book.network().degreesOfFreedom() == 0) {
-            weak.addAll(new TapeTriangles(book, words).thatDoNotClose());
+            weak.addAll(new TapeTriangles(book).thatDoNotClose());
         }
         if (worst >= 0 && weak.isEmpty()) {
-            SurveyReport.NextMeasure next = new NextMeasureFinder(book, adjustment, words).forTheWorstCorner();
-            weak.add(new Problem(
-                    "weakly-fixed",
-                    "survey.measures",
-                    "Corner " + book.network().name(worst) + " hangs too loosely: its measures let it move by "
-                            + (most < extent ? words.length(most) : "more than the border is long")
-                            + " without disagreeing.",
-                    "A " + next.what() + " " + next.why() + "."));
+            double movementMm = most;
+            String corner = book.network().name(worst);
+            boolean far = !(movementMm < extent);
+            weak.add(inTheMeasures(new NextMeasureFinder(book, adjustment)
+                    .forTheWorstCorner()
+                    .map(tape -> far
+                            ? RefusalMessage.WEAKLY_FIXED_BY_FAR.of(corner, tape.from(), tape.to(), tape.heldMm())
+                            : RefusalMessage.WEAKLY_FIXED.of(corner, movementMm, tape.from(), tape.to(), tape.heldMm()))
+                    .orElseGet(() -> RefusalMessage.WEAKLY_FIXED_WITHOUT_TAPE.of(corner))));
         }
         return weak;
     }

@@ -1,6 +1,7 @@
 package borderwright.engine.survey.checks;
 
 import borderwright.engine.geometry.Point;
+import borderwright.engine.message.Message;
 import borderwright.engine.survey.network.ErrorEllipse;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +15,7 @@ import java.util.Optional;
  * @param redundancy measures beyond the least number needed (degrees of freedom)
  * @param globalTest the statistical verdict on all readings together; empty when redundancy is 0
  * @param suspects readings that may be wrong; empty when they agree
- * @param next the measure that would help most, in words, with what it would do
+ * @param next the measure that would help most, and what it would do
  */
 public record SurveyReport(
         List<SurveyedPoint> points,
@@ -45,7 +46,7 @@ public record SurveyReport(
      * One reading and what the adjustment made of it.
      *
      * @param where field path in the garden document
-     * @param what in words, such as {@code tape A-B}
+     * @param what its name, such as {@code tape A-B}
      * @param measured value read, in {@code unit}
      * @param adjusted value after adjustment, in {@code unit}
      * @param sd its standard deviation, in {@code unit}
@@ -55,7 +56,7 @@ public record SurveyReport(
      */
     public record Reading(
             String where,
-            String what,
+            Message what,
             double measured,
             double adjusted,
             double sd,
@@ -71,11 +72,11 @@ public record SurveyReport(
     /**
      * One closing error.
      *
-     * @param what in words, such as {@code A-B in one pull against eight lengths}
+     * @param what what is compared, such as A-B in one pull against eight lengths
      * @param errorMm how far it fails to close, mm
      * @param sdMm what chance alone would give, one standard deviation, mm
      */
-    public record Closing(String what, double errorMm, double sdMm) {}
+    public record Closing(Message what, double errorMm, double sdMm) {}
 
     /**
      * Chi-squared test of the weighted sum of squared residuals.
@@ -95,10 +96,10 @@ public record SurveyReport(
      *
      * @param named whether the readings single one out; otherwise all candidates are listed and none is accused
      * @param candidates worst first
-     * @param separating the measure that would tell the candidates apart, in words; empty when {@code named}
+     * @param separating the measure that would tell the candidates apart, and by which values; empty when {@code named}
      */
-    public record Suspects(boolean named, List<Candidate> candidates, String separating) {
-        public static final Suspects NONE = new Suspects(false, List.of(), "");
+    public record Suspects(boolean named, List<Candidate> candidates, Optional<Message> separating) {
+        public static final Suspects NONE = new Suspects(false, List.of(), Optional.empty());
 
         public Suspects {
             candidates = List.copyOf(candidates);
@@ -111,15 +112,15 @@ public record SurveyReport(
      * @param reading its position in the report's list
      * @param implied the value that the other readings imply, in the reading's unit
      * @param sdImplied its standard deviation
-     * @param slip the likely slip in words; empty when none fits
+     * @param slip the likely slip; empty when none fits
      */
-    public record Candidate(int reading, double implied, double sdImplied, String slip) {}
+    public record Candidate(int reading, double implied, double sdImplied, Optional<Message> slip) {}
 
     /**
      * The measure that would help most.
      *
-     * @param what in words, such as {@code tape from B to D}
+     * @param what the measure, such as a tape from B to D
      * @param why what it would do
      */
-    public record NextMeasure(String what, String why) {}
+    public record NextMeasure(Message what, Message why) {}
 }

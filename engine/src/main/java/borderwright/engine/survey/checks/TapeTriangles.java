@@ -4,18 +4,15 @@ import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.fieldbook.FieldBook;
 import borderwright.engine.survey.network.Network;
 import borderwright.engine.survey.network.Observation;
-import borderwright.engine.survey.network.SurveyWords;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Triangles of tapes in which two sides together are shorter than the third. */
 final class TapeTriangles {
     private final FieldBook book;
-    private final SurveyWords words;
 
-    TapeTriangles(FieldBook book, SurveyWords words) {
+    TapeTriangles(FieldBook book) {
         this.book = book;
-        this.words = words;
     }
 
     List<Problem> thatDoNotClose() {
@@ -47,16 +44,16 @@ final class TapeTriangles {
         return tip != longest.a() && tip != longest.b() && other.isTape(tip, longest.b());
     }
 
-    private Problem problem(
+    private static Problem problem(
             Network network, Observation.Distance longest, Observation.Distance one, Observation.Distance other) {
         return new Problem(
-                "triangle-does-not-close",
                 "survey.measures",
-                "The tapes " + name(network, one) + " and " + name(network, other) + " make "
-                        + words.length(one.measured() + other.measured())
-                        + " together and cannot reach over " + name(network, longest) + ", which reads "
-                        + words.length(longest.measured()) + ".",
-                "One of the three is wrong: tape them again.");
+                RefusalMessage.TRIANGLE_DOES_NOT_CLOSE.of(
+                        name(network, one),
+                        name(network, other),
+                        one.measured() + other.measured(),
+                        name(network, longest),
+                        longest.measured()));
     }
 
     private static String name(Network network, Observation.Distance tape) {

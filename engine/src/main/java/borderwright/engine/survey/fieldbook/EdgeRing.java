@@ -73,12 +73,12 @@ public record EdgeRing(List<String> ring, int measured) {
         return -1;
     }
 
-    /** Each edge in words, such as {@code A B}. */
-    List<String> words() {
-        List<String> words = new ArrayList<>();
+    /** Each edge by its corners, such as {@code A B}. */
+    List<String> names() {
+        List<String> names = new ArrayList<>();
         for (int i = 0; i < size(); i++) {
-            words.add(from(i) + " " + to(i));
+            names.add(from(i) + " " + to(i));
         }
-        return words;
+        return names;
     }
 }

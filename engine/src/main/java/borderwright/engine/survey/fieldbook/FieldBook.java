@@ -5,6 +5,7 @@ import borderwright.engine.garden.SurveyNotes;
 import borderwright.engine.garden.vocabulary.LeftOrRight;
 import borderwright.engine.garden.vocabulary.TapeHeld;
 import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.network.CornerOrder;
 import borderwright.engine.survey.network.Network;
@@ -32,14 +33,14 @@ public final class FieldBook {
      * One reading.
      *
      * @param where field path in the document
-     * @param what in words
+     * @param name a short name for it
      * @param kind what sort of reading
      * @param measured as read, mm or degrees
      * @param sd in the same unit
      * @param observation its number in the network, -1 when it takes no part in the adjustment
      * @param sign -1 when the network counts it the other way round
      */
-    public record Entry(String where, String what, Kind kind, double measured, double sd, int observation, int sign) {
+    public record Entry(String where, Message name, Kind kind, double measured, double sd, int observation, int sign) {
         public String unit() {
             return kind == Kind.ANGLE ? "deg" : "mm";
         }
@@ -118,8 +119,8 @@ public final class FieldBook {
         return new CornerOrder(numbers, notes.strip() == null);
     }
 
-    private void entry(String where, String what, Kind kind, double measured, double sd) {
-        entries.add(new Entry(where, what, kind, measured, sd, builder.observed(), 1));
+    private void entry(String where, Message name, Kind kind, double measured, double sd) {
+        entries.add(new Entry(where, name, kind, measured, sd, builder.observed(), 1));
     }
 
     private void enter(Measure measure, String where) {
@@ -135,7 +136,7 @@ public final class FieldBook {
             double sd = Sureness.of(level);
             entry(
                     where + ".is",
-                    "level of " + level.level(),
+                    ReadingMessage.READING_LEVEL.of(level.level()),
                     Kind.HEIGHT,
                     level.is().mm(),
                     sd);
@@ -144,17 +145,17 @@ public final class FieldBook {
             double sd = Sureness.of(rise);
             entry(
                     where + ".is",
-                    "rise " + dashed(rise.rise().list()),
+                    ReadingMessage.READING_RISE.of(rise.rise().dashed()),
                     Kind.HEIGHT,
                     rise.is().mm(),
                     sd);
             builder.rise(rise.rise().first(), rise.rise().last(), rise.is().mm(), sd);
         } else if (measure instanceof Measure.WallLean lean) {
-            String wall = "plumb line to wall " + dashed(lean.lean().list());
-            alone(where + ".top", wall + " at the top", lean.top(), lean.sure(), lean);
-            alone(where + ".bottom", wall + " at the ground", lean.bottom(), lean.sure(), lean);
+            String wall = lean.lean().dashed();
+            alone(where + ".top", ReadingMessage.READING_WALL_TOP.of(wall), lean.top(), lean.sure(), lean);
+            alone(where + ".bottom", ReadingMessage.READING_WALL_BOTTOM.of(wall), lean.bottom(), lean.sure(), lean);
         } else if (measure instanceof Measure.ArcRise arc) {
-            alone(where + ".is", "rise of the arc " + dashed(arc.arc().list()), arc.is(), arc.sure(), arc);
+            alone(where + ".is", ReadingMessage.READING_ARC.of(arc.arc().dashed()), arc.is(), arc.sure(), arc);
         } else {
             throw new IllegalArgumentException("a measure of a kind that the survey does not know: " + measure);
         }
@@ -165,8 +166,7 @@ public final class FieldBook {
         String b = tape.tape().last();
         double length = tape.is().mm();
         double sd = Sureness.ofTape(length, tape.sure(), tape.by());
-        String what = "tape " + a + "-" + b;
-        entry(where + ".is", what, Kind.LENGTH, length, sd);
+        entry(where + ".is", ReadingMessage.READING_TAPE.of(a + "-" + b), Kind.LENGTH, length, sd);
         if (tape.held() != TapeHeld.ALONG_THE_GROUND) {
             builder.distance(a, b, length, sd);
             return;
@@ -186,19 +186,19 @@ public final class FieldBook {
         }
         String a = tape.tape().first();
         String b = tape.tape().last();
-        problems.add(new Problem(
-                "slope-not-levelled",
-                where + ".held",
-                "The tape " + a + "-" + b + " was held along the ground, but how much " + b + " lies above " + a
-                        + " was not measured.",
-                "A rise from " + a + " to " + b + " would reduce it to the level, or hold the tape level."));
+        problems.add(new Problem(where + ".held", FieldBookMessage.SLOPE_NOT_LEVELLED.of(a, b)));
     }
 
     private void angle(Measure.GaugeAngle gauge, String where) {
         List<String> names = gauge.angle().list();
         double sd = Sureness.of(gauge);
         double degrees = gauge.is().degrees();
-        entry(where + ".is", "angle " + dashed(names), Kind.ANGLE, degrees, StrictMath.toDegrees(sd));
+        entry(
+                where + ".is",
+                ReadingMessage.READING_ANGLE.of(gauge.angle().dashed()),
+                Kind.ANGLE,
+                degrees,
+                StrictMath.toDegrees(sd));
         boolean inside = degrees > 180 || isBend(names);
         if (!inside) {
             builder.gauge(names.get(0), names.get(1), names.get(2), gauge.is().radians(), sd);
@@ -240,10 +240,10 @@ public final class FieldBook {
         int sign = offset.side() == LeftOrRight.RIGHT ? -1 : 1;
         String point = offset.offset();
         int number = builder.observed();
-        entries.add(
-                new Entry(where + ".along", point + " along " + a + "-" + b, Kind.LENGTH, along, sdAlong, number, 1));
-        entries.add(new Entry(
-                where + ".is", point + " square off " + a + "-" + b, Kind.LENGTH, off, sdOff, number + 1, sign));
+        Message alongName = ReadingMessage.READING_ALONG_BASELINE.of(point, a + "-" + b);
+        Message offName = ReadingMessage.READING_OFF_BASELINE.of(point, a + "-" + b);
+        entries.add(new Entry(where + ".along", alongName, Kind.LENGTH, along, sdAlong, number, 1));
+        entries.add(new Entry(where + ".is", offName, Kind.LENGTH, off, sdOff, number + 1, sign));
         builder.offset(point, a, b, along, sign * off, sdAlong, sdOff);
     }
 
@@ -255,24 +255,22 @@ public final class FieldBook {
             double length = chain.lengths().get(j).mm();
             double sd = Sureness.ofTape(length, chain.sure(), chain.by());
             String piece = points.get(j) + "-" + points.get(j + 1);
-            entry(where + ".lengths[" + j + "]", piece + " in the chain " + ends, Kind.LENGTH, length, sd);
+            Message name = ReadingMessage.READING_IN_CHAIN.of(piece, ends);
+            entry(where + ".lengths[" + j + "]", name, Kind.LENGTH, length, sd);
             builder.distance(points.get(j), points.get(j + 1), length, sd);
             marks.add(marks.get(j) + length);
         }
         builder.inLine(points, marks);
         double sd = Sureness.straight(chain);
         for (String between : points.subList(1, points.size() - 1)) {
-            entry(where + ".straight", between + " in line with " + ends, Kind.STRAIGHT, 0, sd);
+            Message name = ReadingMessage.READING_STRAIGHT.of(between, ends);
+            entry(where + ".straight", name, Kind.STRAIGHT, 0, sd);
             builder.straight(between, points.get(0), points.get(points.size() - 1), sd);
         }
     }
 
-    private void alone(String where, String what, Length read, @Nullable Length sure, Measure measure) {
+    private void alone(String where, Message name, Length read, @Nullable Length sure, Measure measure) {
         double sd = Sureness.ofTape(read.mm(), sure, measure.by());
-        entries.add(new Entry(where, what, Kind.ALONE, read.mm(), sd, -1, 1));
-    }
-
-    private static String dashed(List<String> names) {
-        return String.join("-", names);
+        entries.add(new Entry(where, name, Kind.ALONE, read.mm(), sd, -1, 1));
     }
 }

@@ -4,14 +4,16 @@ import borderwright.engine.garden.Measure;
 import borderwright.engine.garden.SurveyNotes;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.measure.Instrument;
+import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
-import borderwright.engine.survey.network.SurveyWords;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
-/** Faults of the notes that can be told without any sum: names that do not fit, counts, instruments. */
+/** Faults of the notes that show without any calculation: names that do not fit, counts, instruments. */
 public final class FieldBookFaults {
     private final SurveyNotes notes;
     private final List<String> corners;
@@ -33,33 +35,21 @@ public final class FieldBookFaults {
         return List.copyOf(faults.problems);
     }
 
-    private void add(String code, String where, String what, String right) {
-        problems.add(new Problem(code, where, what, right));
+    private void add(String where, Message message) {
+        problems.add(new Problem(where, message));
     }
 
     private void corners() {
-        int least = notes.strip() == null ? 3 : 2;
-        if (corners.size() < least) {
-            String kind = notes.strip() == null ? "A border" : "A strip";
-            String right = notes.strip() == null
-                    ? "Name at least 3 corners in going-round order, such as A B C D; for a strip along a wall give its"
-                            + " depth as `strip`."
-                    : "Name the two ends of the line along the wall, and the bends between them.";
-            add(
-                    "too-few-corners",
-                    "survey.corners",
-                    kind + " has at least " + least + " corners, and " + corners.size()
-                            + (corners.size() == 1 ? " is named." : " are named."),
-                    right);
+        boolean strip = notes.strip() != null;
+        if (corners.size() < (strip ? 2 : 3)) {
+            FieldBookMessage tooFew =
+                    strip ? FieldBookMessage.TOO_FEW_CORNERS_OF_A_STRIP : FieldBookMessage.TOO_FEW_CORNERS;
+            add("survey.corners", tooFew.of(corners.size()));
         }
         HashSet<String> seen = new HashSet<>();
         for (String corner : corners) {
             if (!seen.add(corner)) {
-                add(
-                        "corner-named-twice",
-                        "survey.corners",
-                        "Corner " + corner + " is named twice.",
-                        "Name each corner once, in going-round order.");
+                add("survey.corners", FieldBookMessage.CORNER_NAMED_TWICE.of(corner));
             }
         }
     }
@@ -72,32 +62,25 @@ public final class FieldBookFaults {
 
     private void edge(Names edge, String where) {
         if (EdgeRing.of(notes).number(edge) < 0) {
-            add(
-                    "no-such-edge",
-                    where,
-                    "`" + edge + "` is not an edge of the border.",
-                    "The edges are " + String.join(", ", EdgeRing.of(notes).words()) + ".");
+            List<String> edges = EdgeRing.of(notes).names();
+            add(where, FieldBookMessage.NO_SUCH_EDGE.of(edge.toString(), edges));
         }
     }
 
     private void measure(Measure measure, String where) {
         if (measure instanceof Measure.TapeLength tape) {
-            points(tape.tape(), 2, where + ".tape", "A tape length runs between two different points");
+            points(tape.tape(), 2, where + ".tape", FieldBookMessage.POINTS_OF_TAPE_DO_NOT_FIT);
             lengthBy(measure.by(), where);
         } else if (measure instanceof Measure.GaugeAngle gauge) {
-            points(gauge.angle(), 3, where + ".angle", "An angle is taken at the middle one of three different points");
+            points(gauge.angle(), 3, where + ".angle", FieldBookMessage.POINTS_OF_ANGLE_DO_NOT_FIT);
             if (gauge.sure() == null && gauge.by() != null && gauge.by().angleSdDeg() == 0) {
-                instrument(gauge.by(), "an angle", where);
+                instrument(gauge.by(), FieldBookMessage.WRONG_INSTRUMENT_FOR_AN_ANGLE, where);
             }
             reflex(gauge, where);
         } else if (measure instanceof Measure.BaselineOffset offset) {
-            if (points(offset.from(), 2, where + ".from", "A baseline has two different ends")
+            if (points(offset.from(), 2, where + ".from", FieldBookMessage.POINTS_OF_BASELINE_DO_NOT_FIT)
                     && offset.from().list().contains(offset.offset())) {
-                add(
-                        "point-on-its-own-baseline",
-                        where + ".offset",
-                        "Point " + offset.offset() + " is an end of the baseline that it is measured from.",
-                        "Measure it from a baseline between two other points.");
+                add(where + ".offset", FieldBookMessage.POINT_ON_ITS_OWN_BASELINE.of(offset.offset()));
             }
             lengthBy(measure.by(), where);
         } else if (measure instanceof Measure.TapeChain chain) {
@@ -106,7 +89,7 @@ public final class FieldBookFaults {
         } else if (measure instanceof Measure.LevelReading) {
             lengthBy(measure.by(), where);
         } else if (measure instanceof Measure.Rise rise) {
-            points(rise.rise(), 2, where + ".rise", "A rise is taken between two different points");
+            points(rise.rise(), 2, where + ".rise", FieldBookMessage.POINTS_OF_RISE_DO_NOT_FIT);
             lengthBy(measure.by(), where);
         } else if (measure instanceof Measure.WallLean lean) {
             edge(lean.lean(), where + ".lean");
@@ -118,71 +101,48 @@ public final class FieldBookFaults {
     }
 
     private void chain(Measure.TapeChain chain, String where) {
-        int points = chain.chain().size();
-        if (points < 2 || new HashSet<>(chain.chain().list()).size() != points) {
-            add(
-                    "points-do-not-fit",
-                    where + ".chain",
-                    "A chain runs through different points, and `" + chain.chain() + "` does not.",
-                    "Name each point once, in order along the line.");
-        } else if (chain.lengths().size() != points - 1) {
-            add(
-                    "lengths-do-not-fit",
-                    where + ".lengths",
-                    "The chain " + chain.chain().first() + "-" + chain.chain().last() + " has " + points
-                            + " points and " + chain.lengths().size() + " lengths.",
-                    points + " points have " + (points - 1) + " lengths between them.");
+        Names names = chain.chain();
+        int points = names.size();
+        int lengths = chain.lengths().size();
+        if (points < 2 || new HashSet<>(names.list()).size() != points) {
+            add(where + ".chain", FieldBookMessage.POINTS_OF_CHAIN_DO_NOT_FIT.of(names.toString()));
+        } else if (lengths != points - 1) {
+            String ends = names.first() + "-" + names.last();
+            add(where + ".lengths", FieldBookMessage.LENGTHS_DO_NOT_FIT.of(ends, points, lengths, points - 1));
         }
-        for (int j = 0; j < chain.lengths().size(); j++) {
-            if (chain.lengths().get(j).ticks() <= 0) {
-                add(
-                        "length-not-positive",
-                        where + ".lengths[" + j + "]",
-                        "A length between two points of a chain is "
-                                + chain.lengths().get(j) + ".",
-                        "It is more than 0.");
+        for (int j = 0; j < lengths; j++) {
+            Length length = chain.lengths().get(j);
+            if (length.ticks() <= 0) {
+                add(where + ".lengths[" + j + "]", FieldBookMessage.LENGTH_NOT_POSITIVE.of(length.mm()));
             }
         }
     }
 
     private void reflex(Measure.GaugeAngle gauge, String where) {
+        double degrees = gauge.is().degrees();
         boolean threeCorners =
                 gauge.angle().size() == 3 && corners.containsAll(gauge.angle().list());
-        if (gauge.is().degrees() > 180 && !threeCorners) {
-            add(
-                    "reflex-angle-not-at-corners",
-                    where + ".is",
-                    "An angle of " + SurveyWords.degrees(gauge.is().degrees())
-                            + " is one inside the border, but not all its points are corners.",
-                    "Give the smaller angle between the two directions, "
-                            + SurveyWords.degrees(360 - gauge.is().degrees()) + ".");
+        if (degrees > 180 && !threeCorners) {
+            add(where + ".is", FieldBookMessage.REFLEX_ANGLE_NOT_AT_CORNERS.of(degrees, 360 - degrees));
         }
     }
 
-    private boolean points(Names names, int count, String where, String rule) {
+    private boolean points(Names names, int count, String where, FieldBookMessage fault) {
         boolean fits = names.size() == count && new HashSet<>(names.list()).size() == count;
         if (!fits) {
-            add(
-                    "points-do-not-fit",
-                    where,
-                    rule + ", and `" + names + "` is not that.",
-                    "Write it like `" + (count == 2 ? "A B" : "A B C") + "`.");
+            add(where, fault.of(names.toString()));
         }
         return fits;
     }
 
     private void lengthBy(@Nullable Instrument by, String where) {
         if (by != null && by.lengthSdMm(1000) == 0) {
-            instrument(by, "a length", where);
+            instrument(by, FieldBookMessage.WRONG_INSTRUMENT_FOR_A_LENGTH, where);
         }
     }
 
-    private void instrument(Instrument by, String what, String where) {
-        String name = by.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
-        add(
-                "wrong-instrument",
-                where + ".by",
-                "A " + name + " does not take " + what + ".",
-                "Say what it was taken with, or how sure it is.");
+    private void instrument(Instrument by, FieldBookMessage fault, String where) {
+        String asInTheDocument = by.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        add(where + ".by", fault.of(asInTheDocument));
     }
 }

@@ -7,7 +7,6 @@ import borderwright.engine.survey.network.LeastSquares;
 import borderwright.engine.survey.network.Network;
 import borderwright.engine.survey.network.NetworkBuilder;
 import borderwright.engine.survey.network.Positions;
-import borderwright.engine.survey.network.SurveyWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -85,13 +84,8 @@ record HeightNetwork(Map<String, Double> first, Optional<String> heldAtZero, Lis
     }
 
     private static Problem loose(List<String> loose, String held) {
-        boolean one = loose.size() == 1;
         return new Problem(
-                "height-not-fixed",
-                "survey.measures",
-                (one ? "The height of " : "The heights of ") + SurveyWords.list(loose) + (one ? " hangs" : " hang")
-                        + " on nothing: no rise leads there from the other levels.",
-                "A rise from " + held + " to " + loose.get(0) + " would fix " + (one ? "it." : "them."));
+                "survey.measures", FieldBookMessage.HEIGHT_NOT_FIXED.of(loose, loose.size(), held, loose.get(0)));
     }
 
     private static Map<String, Double> adjusted(SurveyNotes notes, Optional<String> held) {

@@ -4,6 +4,7 @@ import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The order in which the corners go round, which tells a shape from its mirror image.
@@ -40,26 +41,25 @@ public record CornerOrder(List<Integer> corners, boolean closed) {
         if (corners.isEmpty()) {
             return true;
         }
-        for (int i = 0; i < edges(); i++) {
-            for (int j = i + 1; j < edges(); j++) {
-                if (cross(at, i, j)) {
-                    return false;
-                }
-            }
+        if (firstCrossing(at).isPresent()) {
+            return false;
         }
         return !closed || Ring.signedAreaMm2(places(at)) > 0;
     }
 
-    /** The first two edges that cross, if any, as edge numbers. */
-    public List<Integer> firstCrossing(Positions at) {
+    /** Two edges that cross, by their numbers. */
+    public record Crossing(int one, int other) {}
+
+    /** The first two edges that cross, if any. */
+    public Optional<Crossing> firstCrossing(Positions at) {
         for (int i = 0; i < edges(); i++) {
             for (int j = i + 1; j < edges(); j++) {
                 if (cross(at, i, j)) {
-                    return List.of(i, j);
+                    return Optional.of(new Crossing(i, j));
                 }
             }
         }
-        return List.of();
+        return Optional.empty();
     }
 
     public List<Point> places(Positions at) {

@@ -38,13 +38,19 @@ public final class NetworkRigidity {
         this.movements = freeMovements();
     }
 
-    /** One length that is missing, and the points that it would fix together with those before it. */
-    public record Missing(List<String> lengths, List<String> points) {
+    /** A length between two points, by their names. */
+    public record Line(String from, String to) {}
+
+    /** Lengths that are missing, and the points that they would fix together with those before them. */
+    public record Missing(List<Line> lengths, List<String> points) {
         public Missing {
             lengths = List.copyOf(lengths);
             points = List.copyOf(points);
         }
     }
+
+    /** A length between two points, by their numbers. */
+    private record Ends(int a, int b) {}
 
     /** What is missing, in the order in which it would fix point after point; empty when all points are held. */
     public static List<Missing> missing(Network network, CornerOrder order) {
@@ -53,17 +59,17 @@ public final class NetworkRigidity {
 
     private List<Missing> missing() {
         List<Missing> missing = new ArrayList<>();
-        List<String> pending = new ArrayList<>();
+        List<Line> pending = new ArrayList<>();
         List<Integer> loose = loose();
         while (!movements.isEmpty()) {
-            Optional<int[]> length = bestLength(loose);
+            Optional<Ends> length = bestLength(loose);
             if (length.isEmpty()) {
                 // only a movement that no length sees is left, which cannot be with two points or more
                 return missing;
             }
-            int[] ends = length.get();
-            pending.add("from " + network.name(ends[0]) + " to " + network.name(ends[1]));
-            hold(ends[0], ends[1]);
+            Ends ends = length.get();
+            pending.add(new Line(network.name(ends.a), network.name(ends.b)));
+            hold(ends.a, ends.b);
             List<Integer> still = loose();
             List<String> fixed = loose.stream()
                     .filter(p -> !still.contains(p))
@@ -230,8 +236,8 @@ public final class NetworkRigidity {
     }
 
     /** A length that holds something: an edge of the border if one helps, else between corners, else the stiffest. */
-    private Optional<int[]> bestLength(List<Integer> loose) {
-        int[] best = null;
+    private Optional<Ends> bestLength(List<Integer> loose) {
+        Ends best = null;
         double most = 0;
         for (int a = 0; a < network.points(); a++) {
             for (int b = a + 1; b < network.points(); b++) {
@@ -246,7 +252,7 @@ public final class NetworkRigidity {
                 double score = Math.min(reach, 1) + rank(a, b) + (joins ? 10 : 0);
                 if (score > most) {
                     most = score;
-                    best = new int[] {a, b};
+                    best = new Ends(a, b);
                 }
             }
         }

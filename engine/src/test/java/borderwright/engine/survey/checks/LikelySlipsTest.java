@@ -3,9 +3,10 @@ package borderwright.engine.survey.checks;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import borderwright.engine.survey.fieldbook.FieldBook.Entry;
 import borderwright.engine.survey.fieldbook.FieldBook.Kind;
-import borderwright.engine.survey.network.SurveyWords;
+import borderwright.engine.survey.fieldbook.ReadingMessage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,8 +14,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 class LikelySlipsTest {
 
     private static String slip(Kind kind, double measured, double implied, double sd, UnitSystem units) {
-        Entry entry = new Entry("", "", kind, measured, sd, 0, 1);
-        return new LikelySlips(SurveyWords.in(units)).likely(entry, implied, sd);
+        Entry entry = new Entry("", ReadingMessage.READING_TAPE.of("A-B"), kind, measured, sd, 0, 1);
+        return new LikelySlips(units)
+                .likely(entry, implied, sd)
+                .map(English.in(units)::text)
+                .orElse("");
     }
 
     @ParameterizedTest

@@ -13,6 +13,7 @@ import borderwright.engine.measure.Instrument;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.English;
+import borderwright.engine.message.Sentences;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.SurveyAnswer;
 import borderwright.engine.survey.SurveyExamples;
@@ -33,10 +34,14 @@ class SurveyRefusalsTest {
     }
 
     private static void refused(SurveyAnswer answer, String code, String where, String sentence) {
+        refused(answer, code, where, sentence, English.METRIC);
+    }
+
+    private static void refused(SurveyAnswer answer, String code, String where, String sentence, Sentences in) {
         Problem problem = problems(answer).get(0);
         assertThat(problem.code()).isEqualTo(code);
         assertThat(problem.where()).isEqualTo(where);
-        assertThat(problem.sentence(English.METRIC)).isEqualTo(sentence);
+        assertThat(problem.sentence(in)).isEqualTo(sentence);
     }
 
     private static SurveyExamples triangle() {
@@ -65,7 +70,7 @@ class SurveyRefusalsTest {
                             .tape("D A", 3000),
                     "not-fixed",
                     "survey.measures",
-                    "Corners C and D can still move: the measures do not fix them. A tape from A to C would fix them.");
+                    "Corners C and D can still move: the measures do not fix them. Tape from A to C to fix them.");
         }
 
         @Test
@@ -75,7 +80,7 @@ class SurveyRefusalsTest {
                     "not-fixed",
                     "survey.measures",
                     "Corner D can still move: the measures do not fix it."
-                            + " A tape from A to D and a tape from C to D would fix it.");
+                            + " Tape from A to D and from C to D to fix it.");
         }
 
         @Test
@@ -94,10 +99,10 @@ class SurveyRefusalsTest {
         void anglesAloneGiveNoSize() {
             refused(
                     border("A B C").angle("A B C", 90, 0.5).angle("B C A", 53, 0.5),
-                    "not-fixed",
+                    "not-fixed-in-size",
                     "survey.measures",
                     "Corners B and C are not fixed: angles alone give a shape but no size."
-                            + " A tape from A to C would fix them.");
+                            + " Tape from A to C to fix them.");
         }
 
         @Test
@@ -165,7 +170,8 @@ class SurveyRefusalsTest {
                     "two-shapes",
                     "survey.measures",
                     "Two shapes fit these measures, with B and D nearer together or farther apart."
-                            + " A tape from B to D would settle it: 7' 4 15/16\" in the one, 13' 9 5/8\" in the other.");
+                            + " A tape from B to D would settle it: 7' 4 15/16\" in the one, 13' 9 5/8\" in the other.",
+                    English.IMPERIAL);
         }
 
         @Test
@@ -176,7 +182,7 @@ class SurveyRefusalsTest {
                             .tape("A B", 4000)
                             .tape("B C", 3000)
                             .tape("A C", 5000),
-                    "two-shapes",
+                    "two-shapes-by-a-bend",
                     "survey.measures",
                     "Two shapes fit these measures: the line may bend either way at B."
                             + " An angle at B, taken inside the strip, would settle it.");
@@ -203,7 +209,7 @@ class SurveyRefusalsTest {
                             .tape("C F", 4000)
                             .answer())
                     .get(0);
-            assertThat(problem.code()).isEqualTo("weakly-fixed");
+            assertThat(problem.code()).isEqualTo("weakly-fixed-by-far");
             assertThat(problem.sentence(English.METRIC))
                     .contains("hangs too loosely: its measures let it move by more than the border is long without"
                             + " disagreeing. A tape from ")
@@ -279,7 +285,7 @@ class SurveyRefusalsTest {
                             + " such as A B C D; for a strip along a wall give its depth as `strip`.");
             refused(
                     border("A").strip(500),
-                    "too-few-corners",
+                    "too-few-corners-of-a-strip",
                     "survey.corners",
                     "A strip has at least 2 corners, and 1 is named."
                             + " Name the two ends of the line along the wall, and the bends between them.");
