@@ -3,11 +3,13 @@ package borderwright.bench;
 import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BuildMeans;
-import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.RunWish;
-import borderwright.engine.garden.SectionNote;
-import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.RunSpec;
+import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.SurveySpec;
+import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.garden.vocabulary.PlanterJoin;
@@ -52,23 +54,23 @@ public class DesignBench {
     @Param({"JOINED", "SEPARATE"})
     public PlanterJoin join;
 
-    private SurveyNotes survey;
-    private RunWish run;
-    private BuildRules rules;
+    private SurveySpec survey;
+    private RunSpec run;
+    private BuildSpec rules;
     private BuildMeans means;
 
     /** Makes a straight border with one run along it. */
     @Setup
     public void setUp() {
         Length sideMm = Length.ofMm(1220.0 * planters + 100);
-        survey = new SurveyNotes(
+        survey = new SurveySpec(
                 Names.of("A", "B"),
                 null,
                 Length.ofMm(700),
                 List.of(),
                 List.of(new Measure.TapeLength(Names.of("A", "B"), sideMm, null, null, null)),
                 null);
-        run = new RunWish(
+        run = new RunSpec(
                 "run",
                 Names.of("A", "B"),
                 planters,
@@ -88,14 +90,14 @@ public class DesignBench {
                 null,
                 null,
                 null);
-        rules = BuildRules.of("wall", "batten");
-        List<SectionNote> sections = List.of(section("wall", 25, 150), section("batten", 47, 50));
+        rules = BuildSpec.of("wall", "batten");
+        List<SectionSpec> sections = List.of(section("wall", 25, 150), section("batten", 47, 50));
         means = new BuildMeans(sections, List.of(), Map.of("wall", 4780.0, "batten", 2980.0), UnitSystem.METRIC);
     }
 
-    private static SectionNote section(String name, double thicknessMm, double widthMm) {
-        return new SectionNote(
-                name, Length.ofMm(thicknessMm), Length.ofMm(widthMm), null, null, null, null, null, null, null, null);
+    private static SectionSpec section(String name, double thicknessMm, double widthMm) {
+        return WoodResolver.section(new GivenSection(
+                name, Length.ofMm(thicknessMm), Length.ofMm(widthMm), null, null, null, null, null, null, null, null));
     }
 
     /** All boxes. */

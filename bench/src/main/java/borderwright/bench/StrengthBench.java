@@ -4,8 +4,13 @@ import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.BuildMeans;
-import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.BuildSpec;
+import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.resolve.GroundResolver;
+import borderwright.engine.garden.resolve.SoilResolver;
+import borderwright.engine.garden.resolve.StrengthResolver;
+import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.FootprintPlan;
@@ -20,7 +25,6 @@ import borderwright.engine.strength.box.BowLine;
 import borderwright.engine.strength.box.BowLineFinder;
 import borderwright.engine.strength.box.BoxFrame;
 import borderwright.engine.strength.box.BoxLoads;
-import borderwright.engine.strength.timber.RuleSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +52,7 @@ public class StrengthBench {
     private static final int BOXES = 60;
 
     private StrengthTerms terms;
-    private BuildRules rules;
+    private BuildSpec rules;
     private BuildMeans means;
     private Box rectangle;
     private List<FootprintPlan> sixty;
@@ -56,10 +60,15 @@ public class StrengthBench {
     /** Makes the boxes. */
     @Setup
     public void setUp() {
-        List<SectionNote> sections = List.of(section("board", 25, 150), section("batten", 47, 50));
-        rules = BuildRules.of("board", "batten");
+        List<SectionSpec> sections = List.of(section("board", 25, 150), section("batten", 47, 50));
+        rules = BuildSpec.of("board", "batten");
         means = new BuildMeans(sections, List.of(), Map.of("board", 3600.0), UnitSystem.METRIC);
-        terms = StrengthTerms.habit(RuleSet.EUROCODE, sections, UnitSystem.METRIC);
+        terms = StrengthTerms.of(
+                StrengthResolver.usual(UnitSystem.METRIC),
+                SoilResolver.usual(),
+                GroundResolver.usual(),
+                sections,
+                UnitSystem.METRIC);
         rectangle = BoxBuilder.build(plan(1200, 600, 450), rules, means, new BracingScheme(1e5, 0, 75, List.of()));
         sixty = new ArrayList<>();
         for (int i = 0; i < BOXES; i++) {
@@ -67,9 +76,9 @@ public class StrengthBench {
         }
     }
 
-    private static SectionNote section(String name, double thicknessMm, double widthMm) {
-        return new SectionNote(
-                name, Length.ofMm(thicknessMm), Length.ofMm(widthMm), null, null, null, null, null, null, null, null);
+    private static SectionSpec section(String name, double thicknessMm, double widthMm) {
+        return WoodResolver.section(new GivenSection(
+                name, Length.ofMm(thicknessMm), Length.ofMm(widthMm), null, null, null, null, null, null, null, null));
     }
 
     private static FootprintPlan plan(double lengthMm, double depthMm, double heightMm) {

@@ -35,7 +35,10 @@ class ArchitectureTest {
             "effort",
             "linear",
             "garden.vocabulary",
+            "garden.given",
             "garden",
+            "garden.resolve",
+            "garden.checks",
             "survey.network",
             "survey.fieldbook",
             "survey.shape",
@@ -92,6 +95,20 @@ class ArchitectureTest {
     @Test
     void noRoomReachesALaterOne() {
         classes().should(reachNoLaterRoom()).check(engine);
+    }
+
+    @Test
+    void noStageTakesTheDocumentBeforeItIsResolved() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackages(
+                        "borderwright.engine.garden.given",
+                        "borderwright.engine.garden.resolve",
+                        "borderwright.engine.garden.checks")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("borderwright.engine.garden.given")
+                .check(engine);
     }
 
     @Test

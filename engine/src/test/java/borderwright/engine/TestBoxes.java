@@ -3,8 +3,10 @@ package borderwright.engine;
 import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BuildMeans;
-import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.BuildSpec;
+import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.BoardMoisture;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Ring;
@@ -19,8 +21,10 @@ import java.util.Map;
 
 /** Boxes of made-up larch boards for tests of the stages after build-up. */
 public final class TestBoxes {
-    public static final SectionNote LARCH = section("larch 25 x 150", 25, 150);
-    public static final SectionNote BATTEN = section("batten 47 x 50", 47, 50);
+    static final GivenSection GIVEN_LARCH = section("larch 25 x 150", 25, 150);
+    static final GivenSection GIVEN_BATTEN = section("batten 47 x 50", 47, 50);
+    public static final SectionSpec LARCH = WoodResolver.section(GIVEN_LARCH);
+    public static final SectionSpec BATTEN = WoodResolver.section(GIVEN_BATTEN);
 
     private TestBoxes() {}
 
@@ -39,7 +43,7 @@ public final class TestBoxes {
         Box plain = box(name, outline, 0, 450, 0);
         return BoxBuilder.build(
                 plain.plan(),
-                BuildRules.of(LARCH.name(), BATTEN.name()).withPostFooting(Length.ofMm(depthMm)),
+                BuildSpec.of(LARCH.name(), BATTEN.name()).withPostFooting(Length.ofMm(depthMm)),
                 new BuildMeans(List.of(LARCH, BATTEN), List.of(), Map.of(), UnitSystem.METRIC));
     }
 
@@ -58,13 +62,13 @@ public final class TestBoxes {
         }
         FootprintPlan plan =
                 new FootprintPlan(name, "run", outline, sides, dividers, planters, bedMm, heightMm, platformMm, false);
-        BuildRules rules = BuildRules.of(LARCH.name(), BATTEN.name());
+        BuildSpec rules = BuildSpec.of(LARCH.name(), BATTEN.name());
         return BoxBuilder.build(
                 plan, rules, new BuildMeans(List.of(LARCH, BATTEN), List.of(), longestMm, UnitSystem.METRIC));
     }
 
-    private static SectionNote section(String name, double thickness, double width) {
-        return new SectionNote(
+    private static GivenSection section(String name, double thickness, double width) {
+        return new GivenSection(
                 name,
                 Length.ofMm(thickness),
                 Length.ofMm(width),

@@ -1,14 +1,16 @@
 package borderwright.engine;
 
-import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.DaysWish;
-import borderwright.engine.garden.FillingWish;
 import borderwright.engine.garden.FirstPlanter;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.GroundWish;
-import borderwright.engine.garden.ReceivedNote;
-import borderwright.engine.garden.SawNote;
-import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.Receipt;
+import borderwright.engine.garden.SawSpec;
+import borderwright.engine.garden.given.GivenBuild;
+import borderwright.engine.garden.given.GivenDays;
+import borderwright.engine.garden.given.GivenFilling;
+import borderwright.engine.garden.given.GivenGarden;
+import borderwright.engine.garden.given.GivenGround;
+import borderwright.engine.garden.given.GivenSurvey;
+import borderwright.engine.garden.resolve.GardenResolver;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.geometry.Ring;
@@ -17,39 +19,28 @@ import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** A made-up garden round {@link TestBoxes}, for tests of the stages after build-up. */
 public final class TestGarden {
     private TestGarden() {}
 
-    public static Garden with(@Nullable FillingWish filling, @Nullable GroundWish ground) {
+    public static Garden with(@Nullable GivenFilling filling, @Nullable GivenGround ground) {
         return with(filling, ground, null);
     }
 
-    public static Garden received(ReceivedNote received) {
-        return with(null, null, null, received);
-    }
-
-    public static Garden with(@Nullable FillingWish filling, @Nullable GroundWish ground, @Nullable DaysWish days) {
-        return with(filling, ground, days, null);
-    }
-
-    private static Garden with(
-            @Nullable FillingWish filling,
-            @Nullable GroundWish ground,
-            @Nullable DaysWish days,
-            @Nullable ReceivedNote received) {
-        return new Garden(
+    public static Garden with(@Nullable GivenFilling filling, @Nullable GivenGround ground, @Nullable GivenDays days) {
+        return GardenResolver.resolve(new GivenGarden(
                 "Test",
                 null,
                 null,
                 "GBP",
                 null,
-                new SurveyNotes(Names.of("A", "B", "C", "D"), null, null, List.of(), List.of(), null),
+                new GivenSurvey(Names.of("A", "B", "C", "D"), null, null, List.of(), List.of(), null),
                 List.of(),
-                BuildRules.of(TestBoxes.LARCH.name(), TestBoxes.BATTEN.name()),
-                List.of(TestBoxes.LARCH, TestBoxes.BATTEN),
+                GivenBuild.of(TestBoxes.LARCH.name(), TestBoxes.BATTEN.name()),
+                List.of(TestBoxes.GIVEN_LARCH, TestBoxes.GIVEN_BATTEN),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -61,8 +52,22 @@ public final class TestGarden {
                 null,
                 days,
                 null,
-                received,
-                List.of());
+                null,
+                List.of()));
+    }
+
+    /** A garden of which this has arrived. */
+    public static Garden received(Receipt received) {
+        Garden garden = with(null, null);
+        Garden.Supply supply = garden.supply();
+        return new Garden(
+                garden.heading(),
+                garden.survey(),
+                garden.design(),
+                new Garden.Supply(supply.suppliers(), supply.owned(), supply.substitutes(), Optional.of(received)),
+                garden.workshop(),
+                garden.site(),
+                garden.origins());
     }
 
     /** The same garden after its first planter. */
@@ -71,30 +76,8 @@ public final class TestGarden {
     }
 
     /** The same with saws. */
-    public static Garden taught(Garden garden, FirstPlanter first, List<SawNote> saws) {
-        return new Garden(
-                garden.name(),
-                garden.about(),
-                garden.units(),
-                garden.currency(),
-                garden.budget(),
-                garden.survey(),
-                garden.runs(),
-                garden.build(),
-                garden.sections(),
-                garden.suppliers(),
-                garden.owned(),
-                saws,
-                garden.cutting(),
-                garden.soil(),
-                garden.strength(),
-                garden.ground(),
-                garden.filling(),
-                garden.planting(),
-                garden.days(),
-                first,
-                garden.received(),
-                garden.substitutes());
+    public static Garden taught(Garden garden, FirstPlanter first, List<SawSpec> saws) {
+        return garden.withWorkshop(new Garden.Workshop(saws, garden.cutting(), garden.work(), Optional.of(first)));
     }
 
     /** Level ground at the datum, 20 m square about the origin. */

@@ -47,7 +47,7 @@ public final class PackWriter {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(
                 "plan.json",
-                PlanJson.write(plan, Language.english().in(plan.garden().unitsOrMetric())));
+                PlanJson.write(plan, Language.english().in(plan.garden().units())));
         files.put("cutting.csv", PlanTables.cutting(plan));
         files.put("shopping.csv", PlanTables.shopping(plan));
         if (!plan.work().days().isEmpty()) {

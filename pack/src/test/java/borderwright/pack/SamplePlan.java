@@ -5,11 +5,13 @@ import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buying.why.Basket;
 import borderwright.engine.cutting.CuttingPlan;
-import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.DaysWish;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.SectionNote;
-import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.given.GivenBuild;
+import borderwright.engine.garden.given.GivenDays;
+import borderwright.engine.garden.given.GivenGarden;
+import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.given.GivenSurvey;
+import borderwright.engine.garden.resolve.GardenResolver;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.geometry.Point;
@@ -65,8 +67,8 @@ public final class SamplePlan {
     private static final CurrencyUnit GBP = CurrencyUnit.GBP;
     private static final double TURN = StrictMath.toRadians(53);
 
-    private static final DaysWish DAYS =
-            new DaysWish(LocalDate.of(2026, 4, 4), List.of(), List.of(), null, 1, null, null);
+    private static final GivenDays DAYS =
+            new GivenDays(LocalDate.of(2026, 4, 4), List.of(), List.of(), null, 1, null, null);
 
     private SamplePlan() {}
 
@@ -121,10 +123,7 @@ public final class SamplePlan {
                 4, pieces.size(), metres, boards, 0.211, 147.6, 2.94, 1.487, basket.total(), Optional.of(gbp("14.35")));
         Garden garden = garden(name, units);
         SiteWork site = SiteStages.of(
-                garden,
-                outline(),
-                boxes,
-                PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currencyUnit()));
+                garden, outline(), boxes, PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currency()));
         return new Plan(
                 garden,
                 outline(),
@@ -157,15 +156,15 @@ public final class SamplePlan {
     }
 
     private static Garden garden(String name, UnitSystem units) {
-        return new Garden(
+        return GardenResolver.resolve(new GivenGarden(
                 name,
                 "Invented garden, invented suppliers and prices.",
                 units,
                 "GBP",
                 new BigDecimal("220"),
-                new SurveyNotes(Names.of("A", "B", "C"), null, Length.ofMm(640), List.of(), List.of(), null),
+                new GivenSurvey(Names.of("A", "B", "C"), null, Length.ofMm(640), List.of(), List.of(), null),
                 List.of(),
-                BuildRules.of("larch 25 x 150", "batten 47 x 50"),
+                GivenBuild.of("larch 25 x 150", "batten 47 x 50"),
                 List.of(section("larch 25 x 150", 25, 150), section("batten 47 x 50", 47, 50)),
                 List.of(),
                 List.of(),
@@ -179,11 +178,12 @@ public final class SamplePlan {
                 DAYS,
                 null,
                 null,
-                List.of());
+                List.of()));
     }
 
-    private static SectionNote section(String name, double t, double w) {
-        return new SectionNote(name, Length.ofMm(t), Length.ofMm(w), null, null, "larch", null, null, null, null, null);
+    private static GivenSection section(String name, double t, double w) {
+        return new GivenSection(
+                name, Length.ofMm(t), Length.ofMm(w), null, null, "larch", null, null, null, null, null);
     }
 
     private static Outline outline() {

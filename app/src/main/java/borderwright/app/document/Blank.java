@@ -1,6 +1,6 @@
 package borderwright.app.document;
 
-import borderwright.engine.garden.Measure;
+import borderwright.engine.garden.given.GivenMeasure;
 import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.measure.Angle;
@@ -44,7 +44,7 @@ final class Blank {
             case YES_NO -> false;
             case DATE -> LocalDate.EPOCH;
             case CHOICE -> field.type().getEnumConstants()[0];
-            case MEASURE -> new Measure.LevelReading("", Length.ZERO, null, null);
+            case MEASURE -> new GivenMeasure.GivenLevelReading("", Length.ZERO, null, null);
             case RECORD -> record(RecordShape.of(field.type()));
         };
     }

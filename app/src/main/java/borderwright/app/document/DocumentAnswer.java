@@ -1,6 +1,6 @@
 package borderwright.app.document;
 
-import borderwright.engine.garden.GardenDocument;
+import borderwright.engine.garden.given.GardenDocument;
 import java.util.List;
 
 /** What became of a document. */

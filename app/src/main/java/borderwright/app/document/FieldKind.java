@@ -1,6 +1,6 @@
 package borderwright.app.document;
 
-import borderwright.engine.garden.Measure;
+import borderwright.engine.garden.given.GivenMeasure;
 import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.measure.Angle;
@@ -55,7 +55,7 @@ enum FieldKind {
         if (type.isEnum()) {
             return CHOICE;
         }
-        if (type == Measure.class) {
+        if (type == GivenMeasure.class) {
             return MEASURE;
         }
         if (type.isRecord()) {

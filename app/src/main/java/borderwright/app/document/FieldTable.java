@@ -1,6 +1,6 @@
 package borderwright.app.document;
 
-import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.given.GivenGarden;
 import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.measure.UnitSystem;
 import java.util.ArrayDeque;
@@ -20,7 +20,7 @@ public final class FieldTable {
     /** The tables, group by group in the order in which a reader meets them. */
     public static String write() {
         FieldTable table = new FieldTable();
-        table.meet(RecordShape.of(Garden.class), "The garden");
+        table.meet(RecordShape.of(GivenGarden.class), "The garden");
         while (!table.waiting.isEmpty()) {
             table.group(table.waiting.remove());
         }
@@ -49,7 +49,7 @@ public final class FieldTable {
     }
 
     private String title(RecordShape shape, FieldShape field) {
-        String holder = shape.type() == Garden.class ? "" : " in " + titles.get(shape.type());
+        String holder = shape.type() == GivenGarden.class ? "" : " in " + titles.get(shape.type());
         return (field.isList() ? "an item of `" : "`") + field.key() + "`" + holder;
     }
 

@@ -2,9 +2,10 @@ package borderwright.app.document;
 
 import borderwright.app.document.DocNode.Fields;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.GardenChecks;
-import borderwright.engine.garden.GardenDocument;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.garden.checks.GardenChecks;
+import borderwright.engine.garden.given.GardenDocument;
+import borderwright.engine.garden.given.GivenGarden;
 import borderwright.engine.problem.Problem;
 import borderwright.pack.language.Language;
 import java.io.IOException;
@@ -17,7 +18,7 @@ public final class GardenReader {
     /** The key beside the garden's own under which its variants stand. */
     static final String VARIANTS = "variants";
 
-    private static final RecordShape GARDEN = RecordShape.of(Garden.class);
+    private static final RecordShape GARDEN = RecordShape.of(GivenGarden.class);
 
     private GardenReader() {}
 
@@ -58,7 +59,7 @@ public final class GardenReader {
 
     private static GardenDocument document(Fields root, DocumentFaults faults) {
         Fields fields = root.without(VARIANTS);
-        Garden garden = garden(fields, new Binder(faults), faults);
+        GivenGarden garden = garden(fields, new Binder(faults), faults);
         Optional<DocNode> variants = root.value(VARIANTS).filter(node -> !isNothing(node));
         return new GardenDocument(
                 garden,
@@ -71,8 +72,8 @@ public final class GardenReader {
     }
 
     /** The garden of a tree; blank where faulty, all its faults added. */
-    static Garden garden(Fields fields, Binder binder, DocumentFaults faults) {
-        Garden garden = (Garden) binder.bind(GARDEN, fields, "");
+    static GivenGarden garden(Fields fields, Binder binder, DocumentFaults faults) {
+        GivenGarden garden = (GivenGarden) binder.bind(GARDEN, fields, "");
         if (!faults.isFull()) {
             for (Problem problem : GardenChecks.check(garden)) {
                 if (!binder.isDoubtful(problem.where())) {

@@ -1,6 +1,6 @@
 package borderwright.app.document;
 
-import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.given.GivenGarden;
 import borderwright.engine.measure.UnitSystem;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
@@ -48,7 +48,7 @@ public final class GardenSchema {
         ObjectNode schema = mapper.createObjectNode();
         schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
         schema.put("title", "Garden document");
-        RecordShape garden = RecordShape.of(Garden.class);
+        RecordShape garden = RecordShape.of(GivenGarden.class);
         schema.setAll(group(garden, false));
         ((ObjectNode) schema.get("properties")).set(GardenReader.VARIANTS, variants(garden));
         schema.set("$defs", defs);
@@ -86,7 +86,7 @@ public final class GardenSchema {
             ObjectNode value = field.isList() ? list(item(field, changes)) : one(field, changes);
             boolean mayBeNothing = changes || field.optional();
             properties.set(field.key(), described(mayBeNothing ? anyOf(value, typed("null")) : value, describe(field)));
-            boolean tells = changes && field.key().equals("name") && shape.type() != Garden.class;
+            boolean tells = changes && field.key().equals("name") && shape.type() != GivenGarden.class;
             if (tells || (!changes && !field.optional())) {
                 required.add(field.key());
             }
@@ -195,7 +195,7 @@ public final class GardenSchema {
     }
 
     private ObjectNode ref(RecordShape shape, boolean changes) {
-        String words = shape.type().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", " ");
+        String words = shape.type().getSimpleName().replaceFirst("^Given", "").replaceAll("(?<=[a-z])(?=[A-Z])", " ");
         String name = words.toLowerCase(Locale.ROOT) + (changes ? CHANGES : "");
         return shared(name, () -> group(shape, changes));
     }

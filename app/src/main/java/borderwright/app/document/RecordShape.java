@@ -1,6 +1,6 @@
 package borderwright.app.document;
 
-import borderwright.engine.garden.Measure;
+import borderwright.engine.garden.given.GivenMeasure;
 import borderwright.engine.garden.vocabulary.Described;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
@@ -43,7 +43,7 @@ record RecordShape(Class<?> type, String says, List<FieldShape> fields, Construc
     /** Each kind of measure by the key that tells it: the first of its record. */
     static Map<String, RecordShape> measures() {
         Map<String, RecordShape> byKey = new LinkedHashMap<>();
-        for (Class<?> kind : Measure.class.getPermittedSubclasses()) {
+        for (Class<?> kind : GivenMeasure.class.getPermittedSubclasses()) {
             RecordShape shape = of(kind);
             byKey.put(shape.fields.get(0).key(), shape);
         }

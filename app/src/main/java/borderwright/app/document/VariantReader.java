@@ -6,8 +6,9 @@ import borderwright.app.document.DocNode.Items;
 import borderwright.app.document.DocNode.Refused;
 import borderwright.app.document.DocNode.Scalar;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.GardenDocument.Variant;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.garden.given.GardenDocument.Variant;
+import borderwright.engine.garden.given.GivenGarden;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.spelling.NearestName;
 import borderwright.pack.language.Language;
@@ -115,9 +116,9 @@ final class VariantReader {
     /** The changed garden, read as if it had been written in full; only faults that the garden itself does not have are added. */
     private Optional<Variant> changed(Fields changes, String name) {
         Overlay overlay = new Overlay();
-        Fields merged = overlay.lay(changes, garden, RecordShape.of(Garden.class));
+        Fields merged = overlay.lay(changes, garden, RecordShape.of(GivenGarden.class));
         DocumentFaults own = new DocumentFaults();
-        Garden changed = GardenReader.garden(merged, new Binder(own), own);
+        GivenGarden changed = GardenReader.garden(merged, new Binder(own), own);
         for (LocatedProblem fault : own.found()) {
             if (!faults.contains(fault)) {
                 faults.add(isWithin(fault, changes) ? fault : because(fault, changes));

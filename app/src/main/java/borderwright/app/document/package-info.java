@@ -1,7 +1,7 @@
 /**
  * Reads the garden document, in YAML or JSON, and says what it may hold.
  *
- * <p><b>Settles</b> the way from a file's bytes to a {@link borderwright.engine.garden.GardenDocument}: either all of it
+ * <p><b>Settles</b> the way from a file's bytes to a {@link borderwright.engine.garden.given.GardenDocument}: either all of it
  * is sound, or every fault is reported together, each with its line, column and field. The JSON Schema and the table of
  * fields are made by the same walk over the records of {@code borderwright.engine.garden}.
  *

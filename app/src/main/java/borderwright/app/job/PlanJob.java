@@ -1,8 +1,9 @@
 package borderwright.app.job;
 
 import borderwright.engine.effort.Budget;
-import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.GardenDocument;
+import borderwright.engine.garden.given.GardenDocument;
+import borderwright.engine.garden.given.GivenGarden;
+import borderwright.engine.garden.resolve.GardenResolver;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.PlanAnswer;
@@ -49,7 +50,7 @@ public final class PlanJob {
             return new JobResult.NotPlanned(notPlanned.reasons());
         }
         PlanAnswer.Planned planned = (PlanAnswer.Planned) designs.get(0).answer();
-        UnitSystem units = order.document().garden().unitsOrMetric();
+        UnitSystem units = planned.plan().garden().units();
         begin(new JobStep.Comparing());
         Comparison comparison = Comparison.of(designs);
         begin(new JobStep.MakingPack());
@@ -74,12 +75,12 @@ public final class PlanJob {
                 .toList();
     }
 
-    private PlanAnswer plan(int design, Garden garden) {
+    private PlanAnswer plan(int design, GivenGarden garden) {
         Budget budget = new Budget(order.workUnits(), stop::isRaised);
         Consumer<PlanStage> stages = stage -> begin(new JobStep.Planning(design, stage));
         PlanAnswer answer = garden.equals(order.document().garden())
-                ? Planner.plan(garden, budget, stages)
-                : Planner.planVariant(garden, budget, stages);
+                ? Planner.plan(GardenResolver.resolve(garden), budget, stages)
+                : Planner.planVariant(GardenResolver.resolve(garden), budget, stages);
         // What a search had in hand when it was stopped is no answer.
         goOn();
         return answer;

@@ -1,6 +1,6 @@
 package borderwright.app.job;
 
-import borderwright.engine.garden.GardenDocument;
+import borderwright.engine.garden.given.GardenDocument;
 import borderwright.pack.paper.PaperSize;
 import java.time.LocalDate;
 import java.util.Optional;

@@ -7,7 +7,7 @@ import borderwright.app.job.JobResult;
 import borderwright.app.job.PlanJob;
 import borderwright.app.job.PlanOrder;
 import borderwright.app.job.StopSignal;
-import borderwright.engine.garden.GardenDocument;
+import borderwright.engine.garden.given.GardenDocument;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
 import borderwright.pack.language.Language;

@@ -16,8 +16,8 @@ final class PlanReport {
     private PlanReport() {}
 
     static void print(Plan plan, Comparison comparison, Collection<String> files, Path folder, PrintWriter out) {
-        LengthFormat format = new LengthFormat(plan.garden().unitsOrMetric());
-        Sentences sentences = Language.english().in(plan.garden().unitsOrMetric());
+        LengthFormat format = new LengthFormat(plan.garden().units());
+        Sentences sentences = Language.english().in(plan.garden().units());
         Plan.Totals totals = plan.totals();
         out.println(plan.garden().name());
         for (Problem shortfall : plan.shortfalls()) {

@@ -2,10 +2,11 @@ package borderwright.app.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.GardenDocument;
-import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.given.GardenDocument;
+import borderwright.engine.garden.given.GivenGarden;
+import borderwright.engine.garden.given.GivenMeasure;
+import borderwright.engine.garden.given.GivenRun;
+import borderwright.engine.garden.given.GivenSection;
 import borderwright.engine.garden.vocabulary.FaceOut;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.garden.vocabulary.TapeHeld;
@@ -42,7 +43,7 @@ class GardenReaderTest {
         return ((DocumentAnswer.Sound) answer).document();
     }
 
-    private static Garden garden(String text) {
+    private static GivenGarden garden(String text) {
         return document(text).garden();
     }
 
@@ -52,9 +53,16 @@ class GardenReaderTest {
         assertThat(Documents.faults(Files.readAllBytes(example))).isEmpty();
     }
 
+    private static GivenSection section(GivenGarden garden, String name) {
+        return garden.sections().stream()
+                .filter(section -> section.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
     @Nested
     class Values {
-        private final Garden garden = garden(Documents.everyKey());
+        private final GivenGarden garden = garden(Documents.everyKey());
 
         @Test
         void textsNumbersChoicesAndDates() {
@@ -62,11 +70,11 @@ class GardenReaderTest {
             assertThat(garden.units()).isEqualTo(UnitSystem.METRIC);
             assertThat(garden.budget()).isEqualByComparingTo("1420.5");
             assertThat(garden.build().faceOut()).isEqualTo(FaceOut.BEST_OUT);
-            assertThat(garden.section("batten").orElseThrow().grade()).isEqualTo("24");
+            assertThat(section(garden, "batten").grade()).isEqualTo("24");
             assertThat(garden.suppliers().get(0).quoted()).isEqualTo(LocalDate.of(2026, 3, 2));
-            assertThat(garden.suppliers().get(0).isTaxIncluded()).isFalse();
+            assertThat(garden.suppliers().get(0).taxIncluded()).isFalse();
             assertThat(garden.suppliers().get(0).boards().get(1).perMetre()).isEqualByComparingTo("2.0525");
-            assertThat(garden.cuttingOrHabit().holdBack()).isEqualTo(1);
+            assertThat(garden.cutting().holdBack()).isEqualTo(1);
         }
 
         @Test
@@ -80,7 +88,7 @@ class GardenReaderTest {
 
         @Test
         void oneLengthOrARange() {
-            RunWish run = garden.runs().get(0);
+            GivenRun run = garden.runs().get(0);
             assertThat(run.depth().from()).isEqualTo(Length.ofMm(500));
             assertThat(run.depth().to()).isEqualTo(Length.ofMm(600));
             assertThat(run.height().isFixed()).isTrue();
@@ -97,23 +105,25 @@ class GardenReaderTest {
             assertThat(garden.survey().measures())
                     .extracting(m -> (Object) m.getClass())
                     .containsExactly(
-                            Measure.TapeLength.class,
-                            Measure.TapeLength.class,
-                            Measure.GaugeAngle.class,
-                            Measure.BaselineOffset.class,
-                            Measure.TapeChain.class,
-                            Measure.LevelReading.class,
-                            Measure.Rise.class,
-                            Measure.WallLean.class,
-                            Measure.ArcRise.class);
+                            GivenMeasure.GivenTapeLength.class,
+                            GivenMeasure.GivenTapeLength.class,
+                            GivenMeasure.GivenGaugeAngle.class,
+                            GivenMeasure.GivenBaselineOffset.class,
+                            GivenMeasure.GivenTapeChain.class,
+                            GivenMeasure.GivenLevelReading.class,
+                            GivenMeasure.GivenRise.class,
+                            GivenMeasure.GivenWallLean.class,
+                            GivenMeasure.GivenArcRise.class);
             assertThat(garden.survey().measures().get(0).by()).isEqualTo(Instrument.LONG_TAPE);
-            assertThat(((Measure.TapeLength) garden.survey().measures().get(0)).held())
+            assertThat(((GivenMeasure.GivenTapeLength)
+                                    garden.survey().measures().get(0))
+                            .held())
                     .isEqualTo(TapeHeld.ALONG_THE_GROUND);
         }
 
         @Test
         void whatIsLeftOutIsAbsentOrEmpty() {
-            Garden small = garden(SMALL);
+            GivenGarden small = garden(SMALL);
             assertThat(small.budget()).isNull();
             assertThat(small.owned()).isEmpty();
             assertThat(small.runs().get(0).length()).isNull();
@@ -143,9 +153,7 @@ class GardenReaderTest {
         @ParameterizedTest
         @ValueSource(strings = {"yes", "true", "True", "TRUE", "\"yes\"", "'true'"})
         void yesInEverySpelling(String yes) {
-            assertThat(garden(SMALL.replace("width: 150 mm", "width: 150 mm, treated: " + yes))
-                            .section("larch")
-                            .orElseThrow()
+            assertThat(section(garden(SMALL.replace("width: 150 mm", "width: 150 mm, treated: " + yes)), "larch")
                             .treated())
                     .isTrue();
         }
@@ -153,8 +161,8 @@ class GardenReaderTest {
         @ParameterizedTest
         @ValueSource(strings = {"15' 9\"", "\"15' 9\\\"\"", "'15'' 9\"'", "15′ 9″", "189 in", "15' 9"})
         void feetAndInchesWithAndWithoutQuotes(String length) {
-            Garden read = garden(SMALL.replace("4.8 m", length));
-            assertThat(((Measure.TapeLength) read.survey().measures().get(0)).is())
+            GivenGarden read = garden(SMALL.replace("4.8 m", length));
+            assertThat(((GivenMeasure.GivenTapeLength) read.survey().measures().get(0)).is())
                     .isEqualTo(new Length(189 * 8128));
         }
 
@@ -242,7 +250,7 @@ class GardenReaderTest {
                     + "variants:\n  - name: again\n    changes:\n      survey: {measures: [{tape: B A, is: 4.81 m}]}\n";
             assertThat(document(variant).variants().get(0).garden().survey().measures())
                     .singleElement()
-                    .isInstanceOf(Measure.TapeLength.class);
+                    .isInstanceOf(GivenMeasure.GivenTapeLength.class);
         }
 
         @Test

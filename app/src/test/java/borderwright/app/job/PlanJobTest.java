@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.app.document.DocumentAnswer;
 import borderwright.app.document.GardenReader;
-import borderwright.engine.garden.GardenDocument;
+import borderwright.engine.garden.given.GardenDocument;
 import borderwright.engine.plan.PlanStage;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -7,6 +7,7 @@ import borderwright.app.document.GardenReader;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.floors.FloorOption;
 import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.resolve.GardenResolver;
 import borderwright.engine.measure.Length;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.plan.PlanAnswer;
@@ -21,7 +22,8 @@ import org.junit.jupiter.api.Test;
 class FloorBasketsTest {
     private static Garden patio() throws IOException {
         byte[] document = Files.readAllBytes(Path.of("..", "examples", "patio-planter.yaml"));
-        return ((DocumentAnswer.Sound) GardenReader.read(document)).document().garden();
+        return GardenResolver.resolve(
+                ((DocumentAnswer.Sound) GardenReader.read(document)).document().garden());
     }
 
     private static Plan plan(Garden garden) {
@@ -45,7 +47,9 @@ class FloorBasketsTest {
         // It is the one that the cheapest prices favour.
         assertThat(rows.stream().filter(row -> !row.asWished()))
                 .allMatch(row -> row.total().compareTo(other.total()) >= 0);
-        Plan floored = plan(garden.withPlatform(Length.ofMm(other.heightMm())));
+        Plan floored = plan(garden.withRuns(garden.runs().stream()
+                .map(run -> run.withPlatform(Length.ofMm(other.heightMm())))
+                .toList()));
         assertThat(floored.basket().proven()).isTrue();
         assertThat(other.basket()).contains(floored.totals().boardsAndFixings());
         assertThat(other.unmet()).hasSameSizeAs(floored.shortfalls());

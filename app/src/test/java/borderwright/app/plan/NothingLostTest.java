@@ -12,6 +12,7 @@ import borderwright.engine.effort.Budget;
 import borderwright.engine.filling.BoxWeight;
 import borderwright.engine.filling.Material;
 import borderwright.engine.filling.SoilVolume;
+import borderwright.engine.garden.resolve.GardenResolver;
 import borderwright.engine.ground.BoxGround;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
@@ -49,7 +50,9 @@ class NothingLostTest {
 
     private static Plan plan(byte[] document) throws IOException {
         DocumentAnswer.Sound sound = (DocumentAnswer.Sound) GardenReader.read(document);
-        return ((PlanAnswer.Planned) Planner.plan(sound.document().garden(), Budget.ofUnits(2_000))).plan();
+        return ((PlanAnswer.Planned)
+                        Planner.plan(GardenResolver.resolve(sound.document().garden()), Budget.ofUnits(2_000)))
+                .plan();
     }
 
     @ParameterizedTest
@@ -110,7 +113,7 @@ class NothingLostTest {
                         .toList(),
                 plan.garden().sections(),
                 plan.garden().saws(),
-                plan.garden().cuttingOrHabit());
+                plan.garden().cutting());
         assertThat(PlaneVerifier.faults(job, plan.cutting())).isEmpty();
     }
 
@@ -140,7 +143,7 @@ class NothingLostTest {
                         .mapToDouble(BoxWeight::woodKg)
                         .sum())
                 .isCloseTo(plan.totals().timberKg(), within(1e-6));
-        double unit = plan.garden().unitsOrMetric() == UnitSystem.IMPERIAL ? CUBIC_YARD_M3 : 1;
+        double unit = plan.garden().units() == UnitSystem.IMPERIAL ? CUBIC_YARD_M3 : 1;
         double loose = plan.site().ground().gravelLooseM3();
         for (Material material : materials) {
             if (material.bought()) {

@@ -6,6 +6,7 @@ import borderwright.app.document.DocumentAnswer;
 import borderwright.app.document.GardenReader;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.resolve.GardenResolver;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
@@ -58,7 +59,7 @@ class PrintedPackTest {
     @ValueSource(strings = {"fence-to-shed", "behind-the-shed", "patio-planter", "sixty-beds"})
     void isAccessibleAndKeepsToItsMargins(String example) throws Exception {
         Plan plan = plan(Path.of("..", "examples", example + ".yaml"));
-        PaperSize paper = plan.garden().unitsOrMetric() == UnitSystem.IMPERIAL ? PaperSize.LETTER : PaperSize.A4;
+        PaperSize paper = plan.garden().units() == UnitSystem.IMPERIAL ? PaperSize.LETTER : PaperSize.A4;
         byte[] pdf = PackPages.pdf(plan, Comparison.NONE, paper, Optional.empty());
 
         assertThat(faults(pdf)).isEmpty();
@@ -93,7 +94,7 @@ class PrintedPackTest {
 
     private static Plan plan(Path example) throws IOException {
         DocumentAnswer.Sound sound = (DocumentAnswer.Sound) GardenReader.read(Files.readAllBytes(example));
-        Garden garden = sound.document().garden();
+        Garden garden = GardenResolver.resolve(sound.document().garden());
         return ((PlanAnswer.Planned) Planner.plan(garden, Budget.ofUnits(2_000))).plan();
     }
 

@@ -22,8 +22,8 @@ import borderwright.engine.buildup.uprights.Ties;
 import borderwright.engine.buildup.uprights.UprightBuilder;
 import borderwright.engine.buildup.walls.Capping;
 import borderwright.engine.buildup.walls.WallBoards;
-import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.BuildSpec;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.measure.LengthFormat;
@@ -43,7 +43,7 @@ public final class BoxBuilder {
     private BoxBuilder() {}
 
     /** With the spacings that the rules say. */
-    public static Box build(FootprintPlan plan, BuildRules rules, BuildMeans means) {
+    public static Box build(FootprintPlan plan, BuildSpec rules, BuildMeans means) {
         return build(plan, rules, means, BracingScheme.of(rules));
     }
 
@@ -56,10 +56,10 @@ public final class BoxBuilder {
      * @param scheme how closely it is braced and tied
      * @throws IllegalArgumentException where the rules name a section that {@code means} lacks
      */
-    public static Box build(FootprintPlan plan, BuildRules rules, BuildMeans means, BracingScheme scheme) {
+    public static Box build(FootprintPlan plan, BuildSpec rules, BuildMeans means, BracingScheme scheme) {
         PartSections sections = PartSections.of(rules, means);
         List<SideFrame> sides = SideFrame.of(plan.outline());
-        SectionNote cap = sections.capping();
+        SectionSpec cap = sections.capping();
         CourseStack stack = CourseStack.of(
                 plan, sections.walls(), plan.capped() ? cap.thickness().mm() : 0, cap.arrivesWet());
         double wallMm = sections.walls().thickness().mm();
@@ -75,7 +75,7 @@ public final class BoxBuilder {
     }
 
     private static Box build(Draft draft) {
-        SectionNote walls = draft.sections.walls();
+        SectionSpec walls = draft.sections.walls();
         draft.note(draft.stack.note(draft.plan, walls, draft.format));
         draft.stack.unmet(draft.plan, walls, draft.format).forEach(draft::cannot);
         PieceMaker maker = new PieceMaker(draft);

@@ -2,7 +2,7 @@ package borderwright.engine.buildup;
 
 import borderwright.engine.buildup.draft.Draft;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -33,12 +33,12 @@ final class BoxCautions {
                     + " gloves and goggles (wet concrete burns), and take timber that is treated or durable enough for"
                     + " the ground, its factory end down.");
         }
-        List<SectionNote> treated = draft.means.sections().stream()
+        List<SectionSpec> treated = draft.means.sections().stream()
                 .filter(section -> used.contains(section.name()) && section.isTreated())
                 .toList();
         if (!treated.isEmpty()) {
             draft.note("Treated timber ("
-                    + String.join(", ", treated.stream().map(SectionNote::name).toList())
+                    + String.join(", ", treated.stream().map(SectionSpec::name).toList())
                     + "): brush two full coats of preservative on every cut end, notch and hole; keep factory ends, not"
                     + " cut ones, in the ground; never rip it lengthwise; wear gloves and a dust mask, and neither burn"
                     + " nor compost its sawdust; use stainless or hot-dip galvanised screws.");

@@ -10,7 +10,7 @@ import borderwright.engine.filling.Filling;
 import borderwright.engine.filling.Weights;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.NearbyThing;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.GroundSurface;
 import borderwright.engine.garden.vocabulary.NearbyKind;
@@ -66,7 +66,7 @@ public final class CautionFinder {
         cautions.add(Caution.of(BOUNDARY_AND_PERMITS));
         cautions.add(engineer());
         if (faces(EdgeKind.HOUSE)) {
-            double below = new LengthFormat(garden.unitsOrMetric()).rule(GroundWork.BELOW_DAMP_COURSE_MM);
+            double below = new LengthFormat(garden.units()).rule(GroundWork.BELOW_DAMP_COURSE_MM);
             cautions.add(Caution.limited(SOIL_BELOW_DAMP_COURSE, below));
         }
         if (faces(EdgeKind.FENCE)) {
@@ -93,7 +93,7 @@ public final class CautionFinder {
         }
         List<Caution> cautions = new ArrayList<>();
         cautions.add(Caution.of(DIG_ENQUIRY));
-        garden.groundOrHabit().near().forEach(thing -> near(thing).ifPresent(cautions::add));
+        garden.ground().near().forEach(thing -> near(thing).ifPresent(cautions::add));
         cautions.addAll(stage(CautionStage.DIGGING, FOOTINGS_AND_ROOTS, STRUCK_MAIN, TAMPER)
                 .cautions());
         return new StageCautions(CautionStage.DIGGING, cautions);
@@ -112,7 +112,7 @@ public final class CautionFinder {
     }
 
     private StageCautions wood() {
-        boolean treated = garden.sections().stream().anyMatch(SectionNote::isTreated);
+        boolean treated = garden.sections().stream().anyMatch(SectionSpec::isTreated);
         return treated
                 ? stage(CautionStage.WOOD, TREATED_BOARDS, FOOD_BESIDE_TREATED_WOOD, RECLAIMED_WOOD)
                 : stage(CautionStage.WOOD, RECLAIMED_WOOD);
@@ -138,7 +138,7 @@ public final class CautionFinder {
     }
 
     private List<PieceLift> lifts() {
-        Map<String, SectionNote> sections = new TreeMap<>();
+        Map<String, SectionSpec> sections = new TreeMap<>();
         garden.sections().forEach(section -> sections.put(section.name(), section));
         List<PieceLift> lifts = new ArrayList<>();
         for (Box box : boxes) {
@@ -157,7 +157,7 @@ public final class CautionFinder {
     }
 
     private GroundSurface surface() {
-        return garden.groundOrHabit().surfaceOrHabit();
+        return garden.ground().surface();
     }
 
     private boolean faces(EdgeKind kind) {

@@ -124,7 +124,7 @@ final class Allotment {
                         List.of(),
                         List.of(),
                         kerf.ticks(),
-                        job.rules().trimOrHabit().ticks()),
+                        job.rules().trim().ticks()),
                 budget);
         Map<String, BoardInHand> byId = new HashMap<>();
         free.forEach(board -> byId.put(board.id(), board));

@@ -2,8 +2,8 @@ package borderwright.engine.cutting;
 
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.garden.SawNote;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SawSpec;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.measure.Length;
 import borderwright.engine.problem.FailedCheckException;
 import borderwright.engine.stock.row.BoardInHand;
@@ -39,8 +39,8 @@ public final class PlaneVerifier {
         this.job = job;
         this.plan = plan;
         double widest = job.saws().isEmpty() ? 3 : 0;
-        for (SawNote saw : job.saws()) {
-            widest = Math.max(widest, saw.kerf() == null ? 3 : saw.kerf().mm());
+        for (SawSpec saw : job.saws()) {
+            widest = Math.max(widest, saw.kerfMm());
         }
         this.kerfMm = widest;
     }
@@ -66,7 +66,7 @@ public final class PlaneVerifier {
     private static final class Edges {
         private final double[] atMm = new double[4];
 
-        Edges(double middleMm, double slopeY, double slopeZ, SectionNote bar) {
+        Edges(double middleMm, double slopeY, double slopeZ, SectionSpec bar) {
             double byY = bar.width().mm() / 2 * slopeY;
             double byZ = bar.thickness().mm() / 2 * slopeZ;
             atMm[0] = middleMm - byY - byZ;
@@ -113,7 +113,7 @@ public final class PlaneVerifier {
         if (!board.length().equals(there.length()) || !board.section().equals(there.section())) {
             faults.add("board " + board.id() + " is not the one in hand");
         }
-        SectionNote bar = job.sections().stream()
+        SectionSpec bar = job.sections().stream()
                 .filter(s -> s.name().equals(board.section()))
                 .findFirst()
                 .orElseThrow();
@@ -138,7 +138,7 @@ public final class PlaneVerifier {
         checkFarEnd(board, placed, trimMm);
     }
 
-    private static Placed place(CuttingPlan.Cut cut, Piece piece, SectionNote bar) {
+    private static Placed place(CuttingPlan.Cut cut, Piece piece, SectionSpec bar) {
         EndCut left = cut.swapped() ? piece.right() : piece.left();
         EndCut right = cut.swapped() ? piece.left() : piece.right();
         double from = cut.start().mm();
@@ -158,7 +158,7 @@ public final class PlaneVerifier {
      * The planes that an end may lie in: one, or two where it is cut at two angles and its long point names but a face or an
      * edge. {@code inwards} is +1 for a left end, -1 for a right one; the plane touches {@code longMm} and lies inwards of it.
      */
-    private static List<Edges> planes(EndCut end, CuttingPlan.Cut cut, SectionNote bar, double longMm, int inwards) {
+    private static List<Edges> planes(EndCut end, CuttingPlan.Cut cut, SectionSpec bar, double longMm, int inwards) {
         double perWidth = Math.tan(Math.toRadians(end.fenceDeg()));
         double perThickness = Math.tan(Math.toRadians(end.tiltDeg())) / Math.cos(Math.toRadians(end.fenceDeg()));
         List<Edges> planes = new ArrayList<>();

@@ -2,16 +2,16 @@ package borderwright.engine.cutting;
 
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.garden.SawNote;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SawSpec;
+import borderwright.engine.garden.SectionSpec;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Which saw makes which cut: the first that reaches it, those with a length stop before those without. */
 final class SawChoice {
-    private final List<SawNote> saws;
+    private final List<SawSpec> saws;
 
-    SawChoice(List<SawNote> saws) {
+    SawChoice(List<SawSpec> saws) {
         this.saws = saws.stream()
                 .sorted((a, b) -> Boolean.compare(b.hasStop(), a.hasStop()))
                 .toList();
@@ -19,11 +19,11 @@ final class SawChoice {
 
     /** The saw for one end of a piece; null when none at hand reaches it safely. */
     @Nullable
-    SawNote sawFor(EndCut end, Piece piece, @Nullable SectionNote section) {
+    SawSpec sawFor(EndCut end, Piece piece, @Nullable SectionSpec section) {
         if (!end.inRange()) {
             return null;
         }
-        for (SawNote saw : saws) {
+        for (SawSpec saw : saws) {
             if (reaches(saw, end, piece, section)) {
                 return saw;
             }
@@ -31,7 +31,7 @@ final class SawChoice {
         return null;
     }
 
-    private static boolean reaches(SawNote saw, EndCut end, Piece piece, @Nullable SectionNote section) {
+    private static boolean reaches(SawSpec saw, EndCut end, Piece piece, @Nullable SectionSpec section) {
         if (end.tiltDeg() > saw.tiltDeg() || end.fenceDeg() > saw.mitreDeg()) {
             return false;
         }

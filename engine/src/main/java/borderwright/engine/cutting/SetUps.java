@@ -2,7 +2,7 @@ package borderwright.engine.cutting;
 
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.garden.SawNote;
+import borderwright.engine.garden.SawSpec;
 import borderwright.engine.measure.Length;
 import borderwright.engine.stock.row.CuttingJob;
 import java.util.ArrayList;
@@ -49,7 +49,7 @@ final class SetUps {
     }
 
     private Key key(Piece piece, EndCut end) {
-        SawNote saw = choice.sawFor(end, piece, job.section(piece.section()));
+        SawSpec saw = choice.sawFor(end, piece, job.section(piece.section()));
         if (saw == null) {
             String how = end.how().isEmpty() ? "Mark all round and cut by hand." : end.how();
             return new Key(true, "by hand", end.tiltDeg(), end.fenceDeg(), Length.ZERO, how);

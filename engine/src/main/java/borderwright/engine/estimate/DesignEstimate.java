@@ -11,10 +11,13 @@ import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.buying.list.ShoppingProblem;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.filling.SoilVolume;
-import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.CuttingRules;
-import borderwright.engine.garden.SectionNote;
-import borderwright.engine.garden.SoilWish;
+import borderwright.engine.garden.BuildSpec;
+import borderwright.engine.garden.CuttingSpec;
+import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.resolve.GroundResolver;
+import borderwright.engine.garden.resolve.SoilResolver;
+import borderwright.engine.garden.resolve.StrengthResolver;
+import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
@@ -51,7 +54,7 @@ final class DesignEstimate {
     /** Work allowed for each design: far more than a straight run needs. */
     private static final long WORK_UNITS = 20_000;
 
-    private static final CuttingRules CUTTING = new CuttingRules(Length.ofMm(10), null, null, null, null, null);
+    private static final CuttingSpec CUTTING = WoodResolver.usualCutting();
 
     private DesignEstimate() {}
 
@@ -87,11 +90,11 @@ final class DesignEstimate {
 
     static Design work(EstimateRequest wish, End end) {
         FootprintPlan footprint = footprint(wish, end.planters());
-        BuildRules rules = BuildRules.of(WALL, BATTEN);
+        BuildSpec rules = BuildSpec.of(WALL, BATTEN);
         BuildMeans means = means(wish);
         Optional<BracingScheme> found = bracing(footprint, rules, means);
         Box box = BoxBuilder.build(footprint, rules, means, closer(found, end.braceSpacingMm()));
-        List<SoilVolume> soil = SoilVolume.of(box, new SoilWish(end.settlesPercent(), null, null), 0);
+        List<SoilVolume> soil = SoilVolume.of(box, SoilResolver.settling(end.settlesPercent()), 0);
         int screws = box.fixings().stream().mapToInt(Box.Fixing::count).sum();
         ShoppingAnswer basket = Shopper.buy(shopping(wish, box, end, screws), Budget.ofUnits(WORK_UNITS));
         double metres = basket.boards().stream()
@@ -101,9 +104,13 @@ final class DesignEstimate {
     }
 
     /** The bracing with the least wood that holds soil of common weight; nothing where none that was tried holds. */
-    private static Optional<BracingScheme> bracing(FootprintPlan footprint, BuildRules rules, BuildMeans means) {
-        StrengthTerms terms =
-                StrengthTerms.habit(StrengthTerms.habitRules(means.units()), means.sections(), means.units());
+    private static Optional<BracingScheme> bracing(FootprintPlan footprint, BuildSpec rules, BuildMeans means) {
+        StrengthTerms terms = StrengthTerms.of(
+                StrengthResolver.usual(means.units()),
+                SoilResolver.usual(),
+                GroundResolver.usual(),
+                means.sections(),
+                means.units());
         return LeastCure.find(footprint, rules, means, terms, DesignEstimate::woodMm3)
                 .cheapest()
                 .map(Cure::scheme);
@@ -122,7 +129,7 @@ final class DesignEstimate {
                         scheme.tieSpacingMm(),
                         scheme.tieBelowRimMm(),
                         List.of()))
-                .orElseGet(() -> BracingScheme.of(BuildRules.of(WALL, BATTEN)).withSpacings(braceSpacingMm, 900));
+                .orElseGet(() -> BracingScheme.of(BuildSpec.of(WALL, BATTEN)).withSpacings(braceSpacingMm, 900));
     }
 
     private static FootprintPlan footprint(EstimateRequest wish, int planters) {
@@ -158,17 +165,17 @@ final class DesignEstimate {
                         .mapToDouble(Length::mm)
                         .max()
                         .orElseThrow()
-                - 2 * CUTTING.trimOrHabit().mm();
+                - 2 * CUTTING.trim().mm();
         return new BuildMeans(sections(wish), List.of(), Map.of(WALL, longestMm, BATTEN, longestMm), wish.units());
     }
 
-    private static List<SectionNote> sections(EstimateRequest wish) {
+    private static List<SectionSpec> sections(EstimateRequest wish) {
         boolean metric = wish.units() == UnitSystem.METRIC;
         Length battenThickness = metric ? Length.ofMm(47) : Length.ofMm(38.1);
         Length battenWidth = metric ? Length.ofMm(50) : Length.ofMm(88.9);
         return List.of(
-                new SectionNote(WALL, wish.thickness(), wish.width(), null, null, null, null, null, null, null, null),
-                new SectionNote(BATTEN, battenThickness, battenWidth, null, null, null, null, null, null, null, null));
+                WoodResolver.section(WALL, wish.thickness(), wish.width()),
+                WoodResolver.section(BATTEN, battenThickness, battenWidth));
     }
 
     /** Lengths that most yards stock (common practice, no source): 3.0 to 4.8 m, 8 to 16 ft. */
@@ -181,7 +188,7 @@ final class DesignEstimate {
     private static ShoppingProblem shopping(EstimateRequest wish, Box box, End end, int screws) {
         EstimatePrices prices = end.prices();
         List<BoardOffer> offers = new ArrayList<>();
-        for (SectionNote section : sections(wish)) {
+        for (SectionSpec section : sections(wish)) {
             for (Length length : stockLengths(wish.units())) {
                 long price = prices.boardMinor(section, length);
                 offers.add(new BoardOffer(SELLER, section.name(), length.ticks(), price, 1, Integer.MAX_VALUE));
@@ -202,7 +209,7 @@ final class DesignEstimate {
                 needs,
                 goods,
                 kerf,
-                CUTTING.trimOrHabit().ticks());
+                CUTTING.trim().ticks());
     }
 
     /** Length of all pieces of a role, m. */

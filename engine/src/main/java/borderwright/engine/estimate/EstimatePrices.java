@@ -1,6 +1,6 @@
 package borderwright.engine.estimate;
 
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.measure.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -47,7 +47,7 @@ record EstimatePrices(
     }
 
     /** Price of one board, minor units, rounded half up. */
-    long boardMinor(SectionNote section, Length length) {
+    long boardMinor(SectionSpec section, Length length) {
         double metres = length.mm() / 1000;
         if (boardPerMetre != null && section.name().equals(DesignEstimate.WALL)) {
             return minor(boardPerMetre.multiply(BigDecimal.valueOf(metres)));

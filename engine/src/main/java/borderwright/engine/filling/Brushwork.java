@@ -2,16 +2,15 @@ package borderwright.engine.filling;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.garden.FillingWish.FinishWish;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.FillingSpec.FinishSpec;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.vocabulary.BoardSurface;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
 
 /** Areas and litres of what is brushed on. */
-record Brushwork(
-        Map<String, SectionNote> sections, @Nullable FinishWish wish) {
+record Brushwork(Map<String, SectionSpec> sections, Optional<FinishSpec> wish) {
     /** m2 of end grain that a litre of preservative wets in one coat, and coats (common practice, no source). */
     private static final double END_GRAIN_M2_PER_LITRE = 4;
 
@@ -25,14 +24,14 @@ record Brushwork(
         double endsMm2 = 0;
         for (Box box : boxes) {
             for (Piece piece : box.pieces()) {
-                SectionNote section = sections.get(piece.section());
+                SectionSpec section = sections.get(piece.section());
                 if (section == null) {
                     continue;
                 }
                 double outer = outerM2(piece, section);
                 area += outer;
-                if (wish != null) {
-                    litresOneCoat += outer / wish.m2PerLitre(section.surface() == BoardSurface.PLANED);
+                if (wish.isPresent()) {
+                    litresOneCoat += outer / wish.get().m2PerLitre(section.surface() == BoardSurface.PLANED);
                 }
                 if (section.isTreated()) {
                     ends += 2;
@@ -40,13 +39,13 @@ record Brushwork(
                 }
             }
         }
-        int coats = wish == null ? 0 : wish.coatsOrHabit();
+        int coats = wish.map(FinishSpec::coats).orElse(0);
         return new FinishPlan(
                 area, coats, litresOneCoat * coats, ends, endsMm2 / MM2_PER_M2 * END_COATS / END_GRAIN_M2_PER_LITRE);
     }
 
     /** The outer face of a wall board; of a capping its top and its two edges. */
-    private static double outerM2(Piece piece, SectionNote section) {
+    private static double outerM2(Piece piece, SectionSpec section) {
         double length = piece.length().mm();
         return switch (piece.role()) {
             case WALL -> length * section.width().mm() / MM2_PER_M2;

@@ -1,9 +1,9 @@
 package borderwright.engine.filling;
 
 import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.garden.FillingWish;
+import borderwright.engine.garden.FillingSpec;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.vocabulary.GroundSurface;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.GroundPlan;
@@ -13,7 +13,7 @@ import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /** From boxes as built to what fills and covers them: the one question that this stage answers. */
@@ -28,14 +28,14 @@ public final class Filling {
     private static final double MM2_PER_M2 = 1e6;
 
     private final Garden garden;
-    private final FillingWish wish;
+    private final FillingSpec wish;
     private final LengthFormat format;
-    private final Map<String, SectionNote> sections = new TreeMap<>();
+    private final Map<String, SectionSpec> sections = new TreeMap<>();
 
     private Filling(Garden garden) {
         this.garden = garden;
-        this.wish = garden.fillingOrHabit();
-        this.format = new LengthFormat(garden.unitsOrMetric());
+        this.wish = garden.filling();
+        this.format = new LengthFormat(garden.units());
         garden.sections().forEach(s -> sections.put(s.name(), s));
     }
 
@@ -56,13 +56,14 @@ public final class Filling {
             double left = boxes.get(i).plan().platformMm() > 0
                     ? 0
                     : ground.boxes().get(i).leftM3();
-            planters.addAll(SoilVolume.of(boxes.get(i), garden.soilOrHabit(), left));
+            planters.addAll(SoilVolume.of(boxes.get(i), garden.soil(), left));
         }
-        List<Material> materials = new Layers(garden.soilOrHabit(), wish)
-                .of(planters, ground.spoil().looseM3());
+        List<Material> materials =
+                new Layers(garden.soil(), wish).of(planters, ground.spoil().looseM3());
         double filled = planters.stream().mapToDouble(SoilVolume::filledM3).sum();
         double growing = planters.stream().mapToDouble(SoilVolume::growingM2).sum();
-        List<BoxWeight> weights = Weights.of(boxes, planters, sections, wish.wetKgPerM3(), LIFT_KG);
+        List<BoxWeight> weights =
+                Weights.of(boxes, planters, sections, garden.soil().soakedKgPerM3(), LIFT_KG);
         List<String> notes = new ArrayList<>();
         List<Problem> unmet = new ArrayList<>();
         roof(weights, notes, unmet);
@@ -71,9 +72,9 @@ public final class Filling {
         return new FillPlan(
                 planters,
                 materials,
-                Settlement.of(garden.soilOrHabit().settlement(), filled, growing),
+                Settlement.of(garden.soil().settlement(), filled, growing),
                 floorFabricM2(boxes),
-                Optional.ofNullable(wish.liner()).map(liner -> new LinerCutter(liner).cut(boxes)),
+                wish.liner().map(liner -> new LinerCutter(liner).cut(boxes)),
                 new Brushwork(sections, wish.finish()).of(boxes),
                 weights,
                 notes,
@@ -81,36 +82,36 @@ public final class Filling {
     }
 
     private void roof(List<BoxWeight> weights, List<String> notes, List<Problem> unmet) {
-        if (garden.groundOrHabit().surfaceOrHabit() != GroundSurface.ROOF) {
+        if (garden.ground().surface() != GroundSurface.ROOF) {
             return;
         }
-        Double limit = garden.groundOrHabit().loadLimit();
+        OptionalDouble limit = garden.ground().loadLimit();
         BoxWeight worst = weights.stream()
                 .max((a, b) -> Double.compare(a.kgPerM2(), b.kgPerM2()))
                 .orElseThrow();
-        AreaLoad load = AreaLoad.in(garden.unitsOrMetric());
+        AreaLoad load = AreaLoad.in(garden.units());
         double reached = load.ofKgPerM2(worst.kgPerM2());
         String said = "Filled and soaked, " + worst.box() + " loads the roof with " + load.words(reached)
                 + ", people and snow not counted";
-        if (limit == null) {
+        if (limit.isEmpty()) {
             unmet.add(new Problem(
                     "roof-limit-missing",
                     "ground.load limit",
                     said + "; what the roof may carry is not said.",
                     "Get its limit in writing from the building's engineer and say `load limit`."));
-        } else if (reached > ROOF_SHARE * limit) {
+        } else if (reached > ROOF_SHARE * limit.getAsDouble()) {
             unmet.add(new Problem(
                     "roof-overloaded",
                     "ground.load limit",
-                    said + "; its limit is " + load.words(limit) + ", of which a tenth is kept in hand.",
+                    said + "; its limit is " + load.words(limit.getAsDouble()) + ", of which a tenth is kept in hand.",
                     "Wish a platform, a lighter filling or lower walls; the building's engineer decides."));
         } else {
-            notes.add(said + ", under nine tenths of its limit of " + load.words(limit) + ".");
+            notes.add(said + ", under nine tenths of its limit of " + load.words(limit.getAsDouble()) + ".");
         }
     }
 
     private void standsOver(List<BoxWeight> weights, List<StandsOver> over, List<String> notes) {
-        AreaLoad load = AreaLoad.in(garden.unitsOrMetric());
+        AreaLoad load = AreaLoad.in(garden.units());
         for (StandsOver one : over) {
             double kgPerM2 = weights.stream()
                     .filter(weight -> weight.box().equals(one.box()))

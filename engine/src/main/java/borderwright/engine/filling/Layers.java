@@ -1,8 +1,8 @@
 package borderwright.engine.filling;
 
-import borderwright.engine.garden.FillingWish;
-import borderwright.engine.garden.FillingWish.MixPart;
-import borderwright.engine.garden.SoilWish;
+import borderwright.engine.garden.FillingSpec;
+import borderwright.engine.garden.FillingSpec.MixPart;
+import borderwright.engine.garden.SoilSpec;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,7 +12,7 @@ import java.util.List;
  *
  * <p>Gravel does not settle; every other material is ordered with the settlement allowed for.
  */
-record Layers(SoilWish soil, FillingWish wish) {
+record Layers(SoilSpec soil, FillingSpec wish) {
     /**
      * The materials, bottom first.
      *
@@ -35,8 +35,8 @@ record Layers(SoilWish soil, FillingWish wish) {
         double reusedM3 = Math.min(topM3 * settled, dugLooseM3 * wish.reused());
         List<Material> materials = new ArrayList<>();
         add(materials, "gravel", "drainage at the bottom", gravelM3, gravelM3, true);
-        FillingWish.BaseLayer base = wish.base();
-        if (base != null) {
+        if (wish.base().isPresent()) {
+            FillingSpec.BaseLayer base = wish.base().get();
             add(materials, base.item(), "coarse layer", baseM3, baseM3 * settled, !base.isAtHand());
         }
         add(materials, "earth dug here", "used again", reusedM3 / settled, reusedM3, false);
@@ -45,7 +45,7 @@ record Layers(SoilWish soil, FillingWish wish) {
     }
 
     private void mix(List<Material> materials, double filledM3, double settled) {
-        List<MixPart> parts = wish.mixOrHabit();
+        List<MixPart> parts = wish.mix();
         double sum = parts.stream().mapToDouble(MixPart::parts).sum();
         for (MixPart part : parts) {
             double m3 = filledM3 * part.parts() / sum;

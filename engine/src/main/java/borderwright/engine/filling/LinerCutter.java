@@ -2,7 +2,7 @@ package borderwright.engine.filling;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.filling.LinerPlan.Strip;
-import borderwright.engine.garden.FillingWish.LinerWish;
+import borderwright.engine.garden.FillingSpec.LinerSpec;
 import borderwright.engine.ground.RollPacking;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,12 +19,12 @@ final class LinerCutter {
 
     private static final double TURN_IN_MM = 100;
 
-    private final LinerWish wish;
+    private final LinerSpec wish;
     private final List<String> names = new ArrayList<>();
     private final List<Long> lengths = new ArrayList<>();
     private final List<Double> widths = new ArrayList<>();
 
-    LinerCutter(LinerWish wish) {
+    LinerCutter(LinerSpec wish) {
         this.wish = wish;
     }
 

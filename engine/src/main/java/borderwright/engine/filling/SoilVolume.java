@@ -2,7 +2,7 @@ package borderwright.engine.filling;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.garden.SoilWish;
+import borderwright.engine.garden.SoilSpec;
 import borderwright.engine.geometry.Ring;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,7 +27,7 @@ public record SoilVolume(
      *
      * @param leftM3 ground left standing inside its walls, m3; shared out by area
      */
-    public static List<SoilVolume> of(Box box, SoilWish wish, double leftM3) {
+    public static List<SoilVolume> of(Box box, SoilSpec wish, double leftM3) {
         double allMm2 = box.inside().stream().mapToDouble(Ring::areaMm2).sum();
         double depthMm = Math.max(0, box.soilDepthMm() - wish.belowRimMm());
         double bottomMm = box.plan().bedMm() + box.plan().platformMm();

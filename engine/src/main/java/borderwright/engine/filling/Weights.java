@@ -2,7 +2,7 @@ package borderwright.engine.filling;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,15 +15,15 @@ public final class Weights {
     private Weights() {}
 
     /** Weight of a piece as it arrives, kg; 0 where its section is not described. */
-    public static double pieceKg(Piece piece, Map<String, SectionNote> sections) {
-        SectionNote section = sections.get(piece.section());
+    public static double pieceKg(Piece piece, Map<String, SectionSpec> sections) {
+        SectionSpec section = sections.get(piece.section());
         return section == null ? 0 : piece.place().volumeMm3() / MM3_PER_M3 * section.densityKgPerM3();
     }
 
     static List<BoxWeight> of(
             List<Box> boxes,
             List<SoilVolume> planters,
-            Map<String, SectionNote> sections,
+            Map<String, SectionSpec> sections,
             double wetKgPerM3,
             double liftKg) {
         List<BoxWeight> weights = new ArrayList<>();

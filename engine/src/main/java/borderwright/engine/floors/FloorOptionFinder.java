@@ -5,7 +5,7 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.filling.SoilVolume;
-import borderwright.engine.garden.FillingWish.MixPart;
+import borderwright.engine.garden.FillingSpec.MixPart;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.measure.Length;
@@ -50,10 +50,7 @@ public final class FloorOptionFinder {
         this.garden = garden;
         this.prices = prices;
         this.means = new BuildMeans(
-                garden.sections(),
-                garden.saws(),
-                BoardLimits.longestPieceMm(garden, prices.boards()),
-                garden.unitsOrMetric());
+                garden.sections(), garden.saws(), BoardLimits.longestPieceMm(garden, prices.boards()), garden.units());
         for (BoardOffer offer : prices.boards()) {
             double metres = new Length(offer.lengthTicks()).mm() / MM_PER_M * offer.pack();
             perMetre.merge(
@@ -120,7 +117,7 @@ public final class FloorOptionFinder {
             if (heightMm > 0 && floor(built).isEmpty()) {
                 return false;
             }
-            for (SoilVolume planter : SoilVolume.of(built, garden.soilOrHabit(), 0)) {
+            for (SoilVolume planter : SoilVolume.of(built, garden.soil(), 0)) {
                 orderedM3 += times * planter.orderedM3();
                 filledM3 += times * planter.filledM3();
                 leastDepthMm = Math.min(leastDepthMm, planter.depthMm());
@@ -153,19 +150,19 @@ public final class FloorOptionFinder {
                     money(orderedM3 * soilPerM3),
                     metres,
                     money(minor),
-                    filledM3 * garden.fillingOrHabit().wetKgPerM3(),
+                    filledM3 * garden.soil().soakedKgPerM3(),
                     Optional.empty(),
                     List.of());
         }
 
         private Money money(double minorUnits) {
-            return Money.ofMinor(garden.currencyUnit(), Math.round(minorUnits));
+            return Money.ofMinor(garden.currency(), Math.round(minorUnits));
         }
     }
 
     /** Cheapest price of a cubic metre of the mix, minor units with tax. */
     private OptionalDouble soilPerM3() {
-        List<MixPart> parts = garden.fillingOrHabit().mixOrHabit();
+        List<MixPart> parts = garden.filling().mix();
         double all = parts.stream().mapToDouble(MixPart::parts).sum();
         double sum = 0;
         for (MixPart part : parts) {
@@ -182,16 +179,17 @@ public final class FloorOptionFinder {
     }
 
     private OptionalDouble said() {
-        BigDecimal said = garden.soilOrHabit().perCubicMetre();
-        return said == null
+        Optional<BigDecimal> said = garden.soil().perCubicMetre();
+        return said.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(said.movePointRight(garden.currencyUnit().getDecimalPlaces())
+                : OptionalDouble.of(said.get()
+                        .movePointRight(garden.currency().getDecimalPlaces())
                         .setScale(0, RoundingMode.HALF_UP)
                         .doubleValue());
     }
 
     private double perM3(GoodsOffer offer) {
         return prices.withTax(offer.supplier(), (double) offer.price())
-                / (offer.contains().doubleValue() * Bulk.unitM3(garden.unitsOrMetric()));
+                / (offer.contains().doubleValue() * Bulk.unitM3(garden.units()));
     }
 }

@@ -1,78 +1,53 @@
 package borderwright.engine.garden;
 
-import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.measure.Length;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
-/** What the first planter taught, once it stood: a prototype, measured before the rest is cut. */
-@Described("what the first planter taught, once it stood; the rest is planned by it")
+/**
+ * What the first planter showed, once it stood: a prototype, measured before the rest is cut. Absent is what was not measured.
+ *
+ * @param cuttingHours to cut it, saw set-ups and all people together
+ * @param buildingHours to build it, all people together
+ * @param kerf that the saw really took
+ * @param saw whose cut was measured; all of them where none is named
+ * @param boards that were looked over
+ * @param bow of its worst side after a season or more
+ */
 public record FirstPlanter(
-        @Described(
-                value = "hours to cut it, saw set-ups and all people together",
-                example = "1.5",
-                otherwise = "not timed",
-                atLeast = 0.01)
-        @Nullable
-        Double cutting,
-
-        @Described(
-                value = "hours to build it, all people together",
-                example = "2.5",
-                otherwise = "not timed",
-                atLeast = 0.01)
-        @Nullable
-        Double building,
-
-        @Described(
-                value = "width of the cut that the saw really took; it takes the place of `kerf` at the saws",
-                example = "3.2 mm",
-                otherwise = "not measured",
-                atLeast = 0.5,
-                atMost = 10)
-        @Nullable
-        Length kerf,
-
-        @Described(value = "the saw whose cut was measured", otherwise = "all of them") @Nullable
-        String saw,
-
-        @Described(value = "boards that were looked over for it", otherwise = "not counted", atLeast = 1, atMost = 2000)
-        @Nullable
-        Integer boards,
-
-        @Described(
-                value = "how many of these were of no use; `rejects` moves towards it",
-                otherwise = "0",
-                atLeast = 0,
-                atMost = 2000)
-        @Nullable
-        Integer unusable,
-
-        @Described(
-                value = "how far its worst side bows out, filled, after a season or more",
-                example = "6 mm",
-                otherwise = "not measured",
-                atLeast = 0,
-                atMost = 200)
-        @Nullable
-        Length bow) {
-    /** What was said of rejects before counts as much as this many boards: a few boards say little (common practice, no source). */
+        OptionalDouble cuttingHours,
+        OptionalDouble buildingHours,
+        Optional<Length> kerf,
+        Optional<String> saw,
+        Optional<LookedOver> boards,
+        Optional<Length> bow) {
+    /** The share of rejects taken before counts as this many boards: a few boards tell little (common practice, no source). */
     private static final double PRIOR_BOARDS = 20;
+
+    /** Boards that were looked over, and how many of them were of no use. */
+    public record LookedOver(int count, int unusable) {}
 
     /**
      * Share of boards that turn out unusable, in percent, after what the first planter showed.
      *
-     * @param before share said before, in percent
+     * @param before share taken before, in percent
      */
     public double rejects(double before) {
-        if (boards == null) {
+        if (boards.isEmpty()) {
             return before;
         }
-        int bad = unusable == null ? 0 : Math.min(unusable, boards);
-        return 100 * (before / 100 * PRIOR_BOARDS + bad) / (PRIOR_BOARDS + boards);
+        int count = boards.get().count();
+        int bad = Math.min(boards.get().unusable(), count);
+        return 100 * (before / 100 * PRIOR_BOARDS + bad) / (PRIOR_BOARDS + count);
     }
 
-    /** Whether a saw's kerf is replaced by what was measured. */
-    boolean measured(SawNote note) {
-        return kerf != null && (saw == null || saw.equals(note.name()));
+    /** A saw, with its kerf as measured where it was. */
+    public SawSpec measured(SawSpec before) {
+        return kerf.isPresent() && saw.map(before.name()::equals).orElse(true) ? before.withKerf(kerf.get()) : before;
+    }
+
+    /** Cutting, with the share of unusable boards as counted where they were. */
+    CuttingSpec measured(CuttingSpec before) {
+        return boards.isEmpty() ? before : before.withRejects(rejects(before.rejectsPercent()));
     }
 }

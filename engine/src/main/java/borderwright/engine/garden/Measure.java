@@ -1,7 +1,6 @@
 package borderwright.engine.garden;
 
 import borderwright.engine.garden.vocabulary.ArcBulge;
-import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.garden.vocabulary.LeftOrRight;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.garden.vocabulary.TapeHeld;
@@ -19,116 +18,55 @@ public sealed interface Measure {
     Instrument by();
 
     /** A tape length between two points. */
-    @Described("a tape length between two points")
     record TapeLength(
-            @Described(value = "the two points", example = "A B")
             Names tape,
 
-            @Described(value = "the length read", example = "9.605 m", atLeast = 1)
             Length is,
 
-            @Described(value = "how it was held", otherwise = "level") @Nullable
-            TapeHeld held,
+            @Nullable TapeHeld held,
 
-            @Described(
-                    value = "how sure it is, as one standard deviation",
-                    example = "3 mm",
-                    otherwise = "by the instrument",
-                    atLeast = 0.01)
-            @Nullable
-            Length sure,
+            @Nullable Length sure,
 
-            @Described(value = "what it was taken with", otherwise = "tape up to 5 m, long tape beyond") @Nullable
-            Instrument by)
-            implements Measure {}
+            @Nullable Instrument by) implements Measure {}
 
     /** The angle between two directions seen from the middle point. */
-    @Described("an angle taken with a gauge at the middle of three points")
     record GaugeAngle(
-            @Described(value = "the three points; the angle is at the middle one", example = "A B C")
             Names angle,
 
-            @Described(
-                    value =
-                            "the angle read, up to 180 degrees between the two directions, or the angle inside the border when it is more; at a bend of a strip always the angle inside the strip",
-                    example = "127 deg",
-                    atLeast = 1,
-                    atMost = 359)
             Angle is,
 
-            @Described(
-                    value = "how sure it is, as one standard deviation",
-                    example = "0.5 deg",
-                    otherwise = "by the instrument",
-                    atLeast = 0.001)
-            @Nullable
-            Angle sure,
+            @Nullable Angle sure,
 
-            @Described(value = "what it was taken with", otherwise = "gauge") @Nullable
-            Instrument by)
-            implements Measure {}
+            @Nullable Instrument by) implements Measure {}
 
     /** A point fixed by its distance along a baseline and square off it. */
-    @Described("a point measured along a baseline and square off it")
     record BaselineOffset(
-            @Described(value = "the point", example = "P") String offset,
+            String offset,
 
-            @Described(value = "the baseline's two ends; the tape starts at the first", example = "A B")
             Names from,
 
-            @Described(value = "distance along the baseline", example = "3.20 m")
             Length along,
 
-            @Described(value = "distance square off the baseline; 0 is on it", example = "0.45 m", atLeast = 0)
             Length is,
 
-            @Described(
-                    value = "which side of the baseline, looking from its first end to its second",
-                    otherwise = "left")
-            @Nullable
-            LeftOrRight side,
+            @Nullable LeftOrRight side,
 
-            @Described(
-                    value = "how sure each is, as one standard deviation",
-                    example = "5 mm",
-                    otherwise = "by the instrument",
-                    atLeast = 0.01)
-            @Nullable
-            Length sure,
+            @Nullable Length sure,
 
-            @Described(value = "what it was taken with", otherwise = "tape up to 5 m, long tape beyond") @Nullable
-            Instrument by)
+            @Nullable Instrument by)
             implements Measure {}
 
     /** Several short lengths, one after the other, along a straight line. */
-    @Described("short lengths one after the other along a straight line")
     record TapeChain(
-            @Described(
-                    value = "the points in order; those between lie on the straight line from the first to the last",
-                    example = "A P Q B")
             Names chain,
 
-            @Described(value = "the lengths between them, in order", example = "[1195 mm, 1204 mm, 1198 mm]")
             List<Length> lengths,
 
-            @Described(
-                    value = "how sure each is, as one standard deviation",
-                    example = "2 mm",
-                    otherwise = "by the instrument",
-                    atLeast = 0.01)
-            @Nullable
-            Length sure,
+            @Nullable Length sure,
 
-            @Described(
-                    value =
-                            "how straight the line is: how far a point between may stand off it, as one standard deviation",
-                    otherwise = "5 mm",
-                    atLeast = 0.01)
-            @Nullable
-            Length straight,
+            @Nullable Length straight,
 
-            @Described(value = "what they were taken with", otherwise = "tape up to 5 m, long tape beyond") @Nullable
-            Instrument by)
+            @Nullable Instrument by)
             implements Measure {
         public TapeChain {
             lengths = List.copyOf(lengths);
@@ -136,88 +74,46 @@ public sealed interface Measure {
     }
 
     /** Height of the ground at a point above the datum; negative below. */
-    @Described("the height of the ground at a point above the datum string or mark")
     record LevelReading(
-            @Described(value = "the point", example = "A") String level,
+            String level,
 
-            @Described(value = "height above the datum; below it is negative", example = "-452 mm")
             Length is,
 
-            @Described(
-                    value = "how sure it is, as one standard deviation",
-                    otherwise = "by the instrument",
-                    atLeast = 0.01)
-            @Nullable
-            Length sure,
+            @Nullable Length sure,
 
-            @Described(value = "what it was taken with", otherwise = "string line") @Nullable
-            Instrument by)
-            implements Measure {}
+            @Nullable Instrument by) implements Measure {}
 
     /** Height of the second point above the first. */
-    @Described("how much higher the ground is at the second point than at the first")
     record Rise(
-            @Described(value = "the two points", example = "A B")
             Names rise,
 
-            @Described(value = "height of the second above the first; lower is negative", example = "-96 mm")
             Length is,
 
-            @Described(
-                    value = "how sure it is, as one standard deviation",
-                    otherwise = "by the instrument",
-                    atLeast = 0.01)
-            @Nullable
-            Length sure,
+            @Nullable Length sure,
 
-            @Described(value = "what it was taken with", otherwise = "water level") @Nullable
-            Instrument by)
-            implements Measure {}
+            @Nullable Instrument by) implements Measure {}
 
     /** How far a wall leans: its distance from a plumb line or string on the border's side, low and high. */
-    @Described("how far a wall leans: its distance from one plumb line on the border's side, low and high")
     record WallLean(
-            @Described(value = "the edge's two corners", example = "A B")
             Names lean,
 
-            @Described(
-                    value = "distance from the plumb line to the wall at the height of the planter's top",
-                    atLeast = 0)
             Length top,
 
-            @Described(value = "distance from the plumb line to the wall at the ground", atLeast = 0)
             Length bottom,
 
-            @Described(
-                    value = "how sure each is, as one standard deviation",
-                    otherwise = "by the instrument",
-                    atLeast = 0.01)
-            @Nullable
-            Length sure,
+            @Nullable Length sure,
 
-            @Described(value = "what it was taken with", otherwise = "tape") @Nullable
-            Instrument by)
-            implements Measure {}
+            @Nullable Instrument by) implements Measure {}
 
     /** A curved edge: how far its middle stands off the straight chord between its corners. */
-    @Described("a curved edge: how far its middle stands off the straight line between its two corners")
     record ArcRise(
-            @Described(value = "the edge's two corners", example = "A B")
             Names arc,
 
-            @Described(value = "the rise at the middle of the chord", example = "310 mm", atLeast = 1)
             Length is,
 
-            @Described(value = "which way it bulges") ArcBulge bulges,
+            ArcBulge bulges,
 
-            @Described(
-                    value = "how sure it is, as one standard deviation",
-                    otherwise = "by the instrument",
-                    atLeast = 0.01)
-            @Nullable
-            Length sure,
+            @Nullable Length sure,
 
-            @Described(value = "what it was taken with", otherwise = "tape") @Nullable
-            Instrument by)
-            implements Measure {}
+            @Nullable Instrument by) implements Measure {}
 }

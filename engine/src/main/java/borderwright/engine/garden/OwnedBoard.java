@@ -1,24 +1,7 @@
 package borderwright.engine.garden;
 
-import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.measure.Length;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
 
-/** A board or offcut already in the shed; used first. */
-@Described("a board or offcut already in the shed")
-public record OwnedBoard(
-        @Described(value = "section, by its name", example = "larch 25 x 150")
-        String section,
-
-        @Described(value = "true length", example = "1.83 m", atLeast = 50)
-        Length length,
-
-        @Described(value = "how many", otherwise = "1", atLeast = 1, atMost = 10000) @Nullable
-        Integer count,
-
-        @Described(value = "mark on it", example = "rack 3") @Nullable
-        String label) {
-    public int howMany() {
-        return count == null ? 1 : count;
-    }
-}
+/** Boards or offcuts of one true length already in the shed, with the mark on them, if they have one; used first. */
+public record OwnedBoard(String section, Length length, int count, Optional<String> label) {}

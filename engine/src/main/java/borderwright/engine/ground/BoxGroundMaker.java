@@ -2,7 +2,7 @@ package borderwright.engine.ground;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.PostHole;
-import borderwright.engine.garden.GroundWish;
+import borderwright.engine.garden.GroundSpec;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.BoxGround.CornerLevel;
@@ -25,16 +25,16 @@ final class BoxGroundMaker {
     private static final double MM3_PER_M3 = 1e9;
 
     private final GroundHeights ground;
-    private final GroundWish wish;
+    private final GroundSpec wish;
 
-    BoxGroundMaker(GroundHeights ground, GroundWish wish) {
+    BoxGroundMaker(GroundHeights ground, GroundSpec wish) {
         this.ground = ground;
         this.wish = wish;
     }
 
     BoxGround make(Box box, Geometry area, Geometry dugArea) {
         double bed = box.plan().bedMm();
-        boolean hard = wish.surfaceOrHabit().isHard();
+        boolean hard = wish.surface().isHard();
         double gravel = hard ? 0 : wish.gravelMm(box.plan().heightMm());
         double dugTo = bed - gravel;
         // Where only the walls stand on gravel the ground inside is left as it is, its turf stripped.
@@ -115,7 +115,7 @@ final class BoxGroundMaker {
         List<Foot> feet = new ArrayList<>();
         for (int i = 0; i < outline.size(); i++) {
             double side = outline.sideMm(i);
-            int spans = (int) Math.max(1, Math.ceil(side / wish.feetOrHabit().apartMm() - SAME_MM));
+            int spans = (int) Math.max(1, Math.ceil(side / wish.feet().apartMm() - SAME_MM));
             for (int k = 0; k < spans; k++) {
                 Point at = outline.corner(i).towards(outline.corner(i + 1), k / (double) spans);
                 feet.add(new Foot(i, side * k / spans, bed - ground.heightMm(at)));

@@ -3,7 +3,7 @@ package borderwright.engine.ground;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.PostHole;
-import borderwright.engine.garden.GroundWish;
+import borderwright.engine.garden.GroundSpec;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import java.util.ArrayList;
@@ -39,7 +39,7 @@ record BoxWork(
 
     /** The work for each box; the lists go together. */
     static List<BoxWork> of(
-            List<Box> boxes, List<BoxGround> grounds, List<Geometry> areas, GroundWish wish, double belowRimMm) {
+            List<Box> boxes, List<BoxGround> grounds, List<Geometry> areas, GroundSpec wish, double belowRimMm) {
         List<BoxWork> works = new ArrayList<>();
         for (int i = 0; i < boxes.size(); i++) {
             works.add(of(boxes.get(i), grounds.get(i), areas.get(i), wish, belowRimMm));
@@ -47,8 +47,8 @@ record BoxWork(
         return works;
     }
 
-    private static BoxWork of(Box box, BoxGround ground, Geometry area, GroundWish wish, double belowRimMm) {
-        boolean hard = wish.surfaceOrHabit().isHard();
+    private static BoxWork of(Box box, BoxGround ground, Geometry area, GroundSpec wish, double belowRimMm) {
+        boolean hard = wish.surface().isHard();
         boolean dig = !hard && ground.dugM3() + ground.turfM3() + ground.gravelM3() > 0;
         double deepest = ground.sides().stream()
                 .mapToDouble(side -> side.highMm() - ground.dugToMm())
@@ -65,7 +65,7 @@ record BoxWork(
                 // Turf goes from the whole area; where only the walls stand on gravel the rest of it is not dug.
                 !dig ? MM.createPolygon() : wish.turfMm() > 0 ? area : DugAreas.dug(box, area, wish),
                 holes(box),
-                hard ? MM.createPolygon() : spikes(box, area, wish.membrane() != null),
+                hard ? MM.createPolygon() : spikes(box, area, wish.membrane().isPresent()),
                 hard,
                 dig ? Math.max(wish.turfMm(), deepest) : 0,
                 rim - belowRimMm,

@@ -1,6 +1,6 @@
 package borderwright.engine.ground;
 
-import borderwright.engine.garden.SurveyNotes.EdgeNote;
+import borderwright.engine.garden.SurveySpec.EdgeSpec;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Segment;
 import borderwright.engine.ground.SiteClearance.Verdict;
@@ -28,10 +28,10 @@ import org.locationtech.jts.geom.GeometryFactory;
 record DampCourse(Outline outline, LengthFormat format, List<String> notes, List<Problem> unmet) {
 
     /** Edge by edge, how far soil in the boxes near it stays below the course. */
-    List<List<SiteClearance>> check(List<EdgeNote> edges, List<BoxWork> works) {
+    List<List<SiteClearance>> check(List<EdgeSpec> edges, List<BoxWork> works) {
         List<List<SiteClearance>> rows = new ArrayList<>();
         for (int e = 0; e < edges.size(); e++) {
-            EdgeNote edge = edges.get(e);
+            EdgeSpec edge = edges.get(e);
             Optional<Segment> line =
                     outline.between(edge.edge().first(), edge.edge().last());
             if (line.isPresent() && (edge.kind() == EdgeKind.HOUSE || edge.dampCourse() != null)) {
@@ -41,7 +41,7 @@ record DampCourse(Outline outline, LengthFormat format, List<String> notes, List
         return rows;
     }
 
-    private List<SiteClearance> check(EdgeNote edge, String where, Geometry wall, List<BoxWork> works) {
+    private List<SiteClearance> check(EdgeSpec edge, String where, Geometry wall, List<BoxWork> works) {
         List<SiteClearance> rows = new ArrayList<>();
         List<String> near = new ArrayList<>();
         Length course = edge.dampCourse();
@@ -63,7 +63,7 @@ record DampCourse(Outline outline, LengthFormat format, List<String> notes, List
         return rows;
     }
 
-    private SiteClearance row(EdgeNote edge, String where, BoxWork work, double gapMm, double courseMm) {
+    private SiteClearance row(EdgeSpec edge, String where, BoxWork work, double gapMm, double courseMm) {
         double below = courseMm - work.soilMm();
         Verdict verdict = SiteClearance.of(belowMm(), below);
         if (verdict == Verdict.DOES_NOT_HOLD) {

@@ -2,10 +2,10 @@ package borderwright.engine.ground;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.PostHole;
-import borderwright.engine.garden.GroundWish;
-import borderwright.engine.garden.GroundWish.MembraneWish;
-import borderwright.engine.garden.SoilWish;
-import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.GroundSpec;
+import borderwright.engine.garden.GroundSpec.MembraneSpec;
+import borderwright.engine.garden.SoilSpec;
+import borderwright.engine.garden.SurveySpec;
 import borderwright.engine.garden.vocabulary.GravelBed;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
@@ -21,10 +21,10 @@ public final class GroundWork {
     public static final double BELOW_DAMP_COURSE_MM = 150;
 
     private final Outline outline;
-    private final GroundWish wish;
+    private final GroundSpec wish;
     private final LengthFormat format;
 
-    private GroundWork(Outline outline, GroundWish wish, LengthFormat format) {
+    private GroundWork(Outline outline, GroundSpec wish, LengthFormat format) {
         this.outline = outline;
         this.wish = wish;
         this.format = format;
@@ -44,15 +44,15 @@ public final class GroundWork {
     public static GroundPlan plan(
             List<Box> boxes,
             Outline outline,
-            SurveyNotes survey,
-            GroundWish wish,
-            SoilWish soil,
+            SurveySpec survey,
+            GroundSpec wish,
+            SoilSpec soil,
             double bowMm,
             LengthFormat format) {
         return new GroundWork(outline, wish, format).plan(boxes, survey, soil, bowMm);
     }
 
-    private GroundPlan plan(List<Box> boxes, SurveyNotes survey, SoilWish soil, double bowMm) {
+    private GroundPlan plan(List<Box> boxes, SurveySpec survey, SoilSpec soil, double bowMm) {
         List<Geometry> areas = DugAreas.of(boxes, outline.ring(), wish);
         BoxGroundMaker maker = new BoxGroundMaker(outline.ground(), wish);
         List<BoxGround> grounds = new ArrayList<>();
@@ -65,16 +65,14 @@ public final class GroundWork {
                 grounds.stream().mapToDouble(BoxGround::dugM3).sum(),
                 wish);
         double gravel = grounds.stream().mapToDouble(BoxGround::gravelM3).sum();
-        Optional<SheetPlan> sheet = wish.surfaceOrHabit().isHard()
-                ? Optional.empty()
-                : Optional.ofNullable(wish.membrane()).map(m -> sheet(boxes, areas, m));
+        Optional<SheetPlan> sheet =
+                wish.surface().isHard() ? Optional.empty() : wish.membrane().map(m -> sheet(boxes, areas, m));
         List<String> notes = new ArrayList<>();
         List<Problem> unmet = new ArrayList<>();
         tell(boxes, notes);
         List<SiteClearance> clearances = new ArrayList<>();
-        if (wish.surfaceOrHabit().isHard()) {
-            clearances.addAll(
-                    new RunOff(outline, format, wish.feetOrHabit().leastMm()).of(boxes, grounds, notes, unmet));
+        if (wish.surface().isHard()) {
+            clearances.addAll(new RunOff(outline, format, wish.feet().leastMm()).of(boxes, grounds, notes, unmet));
         }
         List<BoxWork> works = BoxWork.of(boxes, grounds, areas, wish, soil.belowRimMm());
         ClearanceFinder keeps = new ClearanceFinder(outline, format, works, notes, unmet);
@@ -87,7 +85,7 @@ public final class GroundWork {
                 grounds,
                 spoil,
                 gravel,
-                gravel * wish.looseFactor(),
+                gravel * wish.gravel().looseFactor(),
                 sheet,
                 near.stream().flatMap(Optional::stream).toList(),
                 clearances,
@@ -97,13 +95,13 @@ public final class GroundWork {
     }
 
     /** With fewest seams, unless least sheet saves a roll. */
-    private static SheetPlan sheet(List<Box> boxes, List<Geometry> areas, MembraneWish membrane) {
+    private static SheetPlan sheet(List<Box> boxes, List<Geometry> areas, MembraneSpec membrane) {
         SheetPlan fewSeams = sheet(boxes, areas, membrane, true);
         SheetPlan leastSheet = sheet(boxes, areas, membrane, false);
         return leastSheet.rolls() < fewSeams.rolls() ? leastSheet : fewSeams;
     }
 
-    private static SheetPlan sheet(List<Box> boxes, List<Geometry> areas, MembraneWish membrane, boolean fewest) {
+    private static SheetPlan sheet(List<Box> boxes, List<Geometry> areas, MembraneSpec membrane, boolean fewest) {
         SheetCutter cutter = new SheetCutter(membrane.widthMm(), membrane.lengthMm(), membrane.overlapMm());
         int pins = 0;
         for (int i = 0; i < boxes.size(); i++) {
@@ -137,15 +135,14 @@ public final class GroundWork {
                     + " below the bed; look for cables and pipes before you dig.");
         }
         boolean floored = boxes.stream().anyMatch(b -> b.plan().platformMm() > 0);
-        if (wish.surfaceOrHabit().isHard()
-                && boxes.stream().anyMatch(b -> b.plan().platformMm() == 0)) {
+        if (wish.surface().isHard() && boxes.stream().anyMatch(b -> b.plan().platformMm() == 0)) {
             notes.add(
                     "A box without a floor on hard ground lets soil and water out under its boards: wish a platform, or"
                             + " line it and expect the stain.");
         }
-        if (!wish.surfaceOrHabit().isHard() && floored && wish.bedOrHabit() != GravelBed.WHOLE) {
+        if (!wish.surface().isHard() && floored && wish.bed() != GravelBed.WHOLE) {
             notes.add("The legs of a platform stand on the compacted gravel, but gravel is wished "
-                    + (wish.bedOrHabit() == GravelBed.NONE ? "nowhere" : "under the walls only")
+                    + (wish.bed() == GravelBed.NONE ? "nowhere" : "under the walls only")
                     + ": lay a slab or a pad of gravel under each leg, or say `bed: whole`.");
         }
         if (outline.ground().spots().isEmpty()) {

@@ -1,7 +1,8 @@
 package borderwright.engine.ground;
 
-import borderwright.engine.garden.GroundWish;
+import borderwright.engine.garden.GroundSpec;
 import borderwright.engine.garden.vocabulary.DugSoil;
+import java.util.OptionalDouble;
 
 /**
  * What the ground gives up, and how it is moved.
@@ -20,19 +21,19 @@ public record Spoil(double turfM3, double dugM3, double looseM3, double swell, d
 
     private static final double LITRES_PER_M3 = 1000;
 
-    static Spoil of(double turfM3, double dugM3, GroundWish wish) {
-        double swell = swell(wish.soilOrHabit());
+    static Spoil of(double turfM3, double dugM3, GroundSpec wish) {
+        double swell = swell(wish.soil());
         double loose = dugM3 * swell;
         double moved = turfM3 + loose;
-        Double skip = wish.skip();
+        OptionalDouble skip = wish.dig().skipM3();
         return new Spoil(
                 turfM3,
                 dugM3,
                 loose,
                 swell,
-                turfM3 * TURF_KG_PER_M3 + loose * looseKgPerM3(wish.soilOrHabit()),
-                loads(moved * LITRES_PER_M3, wish.barrowLitres()),
-                skip == null ? 0 : loads(moved, skip));
+                turfM3 * TURF_KG_PER_M3 + loose * looseKgPerM3(wish.soil()),
+                loads(moved * LITRES_PER_M3, wish.dig().barrowLitres()),
+                skip.isEmpty() ? 0 : loads(moved, skip.getAsDouble()));
     }
 
     /** All that is moved, loose, m3. */

@@ -5,7 +5,7 @@
  * spoil with its barrows and skips, and the least rolls for the sheet.
  *
  * <p><b>Demands</b> boxes with their bed levels, the border's outline and ground, and {@link
- * borderwright.engine.garden.GroundWish}. <b>Promises</b> that no part of the ground is counted under two boxes, that what
+ * borderwright.engine.garden.GroundSpec}. <b>Promises</b> that no part of the ground is counted under two boxes, that what
  * is dug less what is made up equals the ground stripped less the level dug to, and that sums over boxes are the totals.
  *
  * <p><b>Units.</b> Millimetres for lengths and levels (above the garden's datum), m2, m3 (named in place, loose or

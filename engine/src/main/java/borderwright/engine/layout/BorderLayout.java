@@ -1,6 +1,6 @@
 package borderwright.engine.layout;
 
-import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.RunSpec;
 import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.boxes.OpenGround;
@@ -58,17 +58,17 @@ public final class BorderLayout {
      * @param runs the wishes, in order of precedence
      * @param rules how boxes are built
      */
-    public static Layout lay(Outline outline, List<RunWish> runs, LayoutRules rules) {
+    public static Layout lay(Outline outline, List<RunSpec> runs, LayoutRules rules) {
         BorderLayout layout = new BorderLayout(outline, rules);
         List<String> letters =
-                RunNames.lettersOf(runs.stream().map(RunWish::name).toList());
+                RunNames.lettersOf(runs.stream().map(RunSpec::name).toList());
         for (int i = 0; i < runs.size(); i++) {
             layout.add(runs.get(i), i, letters.get(i));
         }
         return layout.result();
     }
 
-    private void add(RunWish wish, int index, String letters) {
+    private void add(RunSpec wish, int index, String letters) {
         String where = "runs[" + index + "]";
         checkRanges(new RunTerms(wish, where, wish.depth().from().mm(), rules));
         int number = 1;
@@ -81,7 +81,7 @@ public final class BorderLayout {
 
     /** How many planters were laid. */
     private int addRow(RunTerms wished, String letters, int number) {
-        RunWish wish = wished.wish();
+        RunSpec wish = wished.wish();
         Optional<RunPath> path = RunPath.along(wish.along(), outline);
         if (path.isEmpty()) {
             findings.unmet(findings.problemMaker().notAlong(wished));

@@ -5,7 +5,7 @@
  * level each bed lies, what ground stays open, and whether every place can be reached.
  *
  * <p><b>Takes</b> an adjusted {@link borderwright.engine.survey.Outline}, the {@link
- * borderwright.engine.garden.RunWish}es in order of precedence, and {@link borderwright.engine.layout.plan.LayoutRules}.
+ * borderwright.engine.garden.RunSpec}es in order of precedence, and {@link borderwright.engine.layout.plan.LayoutRules}.
  * <b>Gives</b> a {@link borderwright.engine.layout.plan.Layout}.
  *
  * <p><b>Promises</b> of every box, for every input: its outline is a simple polygon, anticlockwise; it lies inside the

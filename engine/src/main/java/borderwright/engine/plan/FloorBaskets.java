@@ -35,7 +35,9 @@ public final class FloorBaskets {
         if (best.isEmpty() || rows.stream().noneMatch(FloorOption::asWished)) {
             return rows;
         }
-        Garden other = garden.withPlatform(Length.ofMm(best.get().heightMm()));
+        Length height = Length.ofMm(best.get().heightMm());
+        Garden other = garden.withRuns(
+                garden.runs().stream().map(run -> run.withPlatform(height)).toList());
         if (!(Planner.planVariant(other, budget) instanceof PlanAnswer.Planned planned)) {
             return rows;
         }

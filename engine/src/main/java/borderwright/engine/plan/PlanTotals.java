@@ -4,7 +4,7 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.layout.plan.Layout;
 import java.math.RoundingMode;
@@ -18,9 +18,9 @@ record PlanTotals(Garden garden, Layout layout, List<Piece> pieces, SiteWork sit
     private static final double MM3_PER_M3 = 1e9;
 
     Plan.Totals of(long costMinor) {
-        Money cost = Money.ofMinor(garden.currencyUnit(), costMinor);
-        Optional<Money> over = Optional.ofNullable(garden.budget())
-                .map(budget -> cost.minus(Money.of(garden.currencyUnit(), budget, RoundingMode.HALF_UP)));
+        Money cost = Money.ofMinor(garden.currency(), costMinor);
+        Optional<Money> over =
+                garden.budget().map(budget -> cost.minus(Money.of(garden.currency(), budget, RoundingMode.HALF_UP)));
         return new Plan.Totals(
                 layout.boxes().stream()
                         .mapToInt((FootprintPlan box) -> box.planters().size())
@@ -40,7 +40,7 @@ record PlanTotals(Garden garden, Layout layout, List<Piece> pieces, SiteWork sit
 
     private double kg(Piece piece) {
         double density =
-                garden.section(piece.section()).map(SectionNote::densityKgPerM3).orElse(0.0);
+                garden.section(piece.section()).map(SectionSpec::densityKgPerM3).orElse(0.0);
         return piece.place().volumeMm3() / MM3_PER_M3 * density;
     }
 }

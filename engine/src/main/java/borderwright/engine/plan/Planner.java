@@ -17,8 +17,8 @@ import borderwright.engine.cutting.CuttingPlanner;
 import borderwright.engine.cutting.PlaneVerifier;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.GroundWish;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.GroundSpec;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.layout.BorderLayout;
 import borderwright.engine.layout.plan.Layout;
 import borderwright.engine.layout.plan.LayoutRules;
@@ -69,17 +69,17 @@ public final class Planner {
     private Planner(Garden garden, Budget budget, boolean variant, Consumer<PlanStage> begins) {
         // What was measured at the first planter takes the place of what was said; the rest of the plan knows no other.
         this.garden = garden.asMeasured();
-        this.taught = new Taught(garden, new LengthFormat(garden.unitsOrMetric()));
+        this.taught = new Taught(garden, new LengthFormat(garden.units()));
         this.variant = variant;
         this.begins = begins;
         this.budget = budget;
-        this.format = new LengthFormat(garden.unitsOrMetric());
+        this.format = new LengthFormat(garden.units());
     }
 
     /**
      * Plans a garden.
      *
-     * @param garden what a person said, its names found by {@link borderwright.engine.garden.GardenChecks}
+     * @param garden the resolved garden
      * @param budget work that the search for the basket may spend
      */
     public static PlanAnswer plan(Garden garden, Budget budget) {
@@ -121,14 +121,14 @@ public final class Planner {
 
     private PlanAnswer plan() {
         begins.accept(PlanStage.SURVEY);
-        SurveyAnswer survey = BorderSurvey.adjust(garden.survey(), garden.unitsOrMetric());
+        SurveyAnswer survey = BorderSurvey.adjust(garden.survey(), garden.units());
         if (survey instanceof SurveyAnswer.NotFixed notFixed) {
             return new PlanAnswer.NotPlanned(notFixed.problems());
         }
         SurveyAnswer.Adjusted border = (SurveyAnswer.Adjusted) survey;
         begins.accept(PlanStage.LAYOUT);
-        PriceLists prices = PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currencyUnit())
-                .withSubstitutes(garden.substitutes(), garden.currencyUnit());
+        PriceLists prices = PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currency())
+                .withSubstitutes(garden.substitutes(), garden.currency());
         Map<String, Double> longestMm = BoardLimits.longestPieceMm(garden, prices.boards());
         Layout layout = BorderLayout.lay(border.outline(), garden.runs(), layoutRules(longestMm));
         if (layout.boxes().isEmpty()) {
@@ -141,7 +141,7 @@ public final class Planner {
 
     private LayoutRules layoutRules(Map<String, Double> longestMm) {
         String walls = garden.build().walls();
-        SectionNote section = garden.section(walls)
+        SectionSpec section = garden.section(walls)
                 .orElseThrow(() -> new IllegalArgumentException("build.walls names no section: " + walls));
         return new LayoutRules(
                 section.thickness().mm(),
@@ -151,9 +151,9 @@ public final class Planner {
     }
 
     private OptionalDouble feetMm() {
-        GroundWish ground = garden.groundOrHabit();
-        return ground.surfaceOrHabit().isHard()
-                ? OptionalDouble.of(ground.feetOrHabit().leastMm())
+        GroundSpec ground = garden.ground();
+        return ground.surface().isHard()
+                ? OptionalDouble.of(ground.feet().leastMm())
                 : OptionalDouble.empty();
     }
 
@@ -166,10 +166,10 @@ public final class Planner {
     }
 
     private List<BracedBoxes.Checked> build(Layout layout, Map<String, Double> longestMm, PriceLists prices) {
-        BuildMeans means = new BuildMeans(garden.sections(), garden.saws(), longestMm, garden.unitsOrMetric());
+        BuildMeans means = new BuildMeans(garden.sections(), garden.saws(), longestMm, garden.units());
         StrengthTerms terms = StrengthStage.terms(garden);
         PieceCost cost = new PieceCost(garden, prices);
-        boolean canDig = !garden.groundOrHabit().surfaceOrHabit().isHard();
+        boolean canDig = !garden.ground().surface().isHard();
         return new BracedBoxes(garden.build(), means, terms, cost, !variant, canDig).build(layout.boxes());
     }
 
@@ -196,7 +196,7 @@ public final class Planner {
                 ? Explanation.NONE
                 : Explainer.explain(held.full(), bought.bare(), answer, budget.separate(EXPLAINING_WORK));
         begins.accept(PlanStage.CUTTING);
-        CuttingJob job = job(BasketBoards.of(answer, garden.cuttingOrHabit().trimOrHabit()), here.open());
+        CuttingJob job = job(BasketBoards.of(answer, garden.cutting().trim()), here.open());
         CuttingPlan cutting =
                 PlaneVerifier.verified(job, CuttingPlanner.plan(job, budget)).after(here.done());
         PlanTotals totals = new PlanTotals(garden, layout, pieces, site, cutting);
@@ -228,7 +228,7 @@ public final class Planner {
                 strength,
                 floored,
                 shopping,
-                BasketMaker.of(answer, why.withNesting(bought.saved()), garden.currencyUnit(), rejectPercent(), format),
+                BasketMaker.of(answer, why.withNesting(bought.saved()), garden.currency(), rejectPercent(), format),
                 cutting,
                 BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting)
                         .withNotes(taught.sentences(boxes, strength)),
@@ -237,12 +237,11 @@ public final class Planner {
     }
 
     private CuttingJob job(List<BoardInHand> boards, List<Piece> pieces) {
-        return new CuttingJob(boards, pieces, garden.sections(), garden.saws(), garden.cuttingOrHabit());
+        return new CuttingJob(boards, pieces, garden.sections(), garden.saws(), garden.cutting());
     }
 
     private double rejectPercent() {
-        Double rejects = garden.cuttingOrHabit().rejects();
-        return rejects == null ? 0 : rejects;
+        return garden.cutting().rejectsPercent();
     }
 
     private ShoppingProblem shopping(OnSite here, List<ShoppingItem> shopping, PriceLists prices) {
@@ -251,15 +250,15 @@ public final class Planner {
                 .map(item -> new GoodsNeed(item.item(), item.quantity(), item.unit()))
                 .toList();
         ShoppingProblem problem = new ShoppingProblem(
-                DemandMaker.of(here.open(), garden.cuttingOrHabit(), kerf),
+                DemandMaker.of(here.open(), garden.cutting(), kerf),
                 prices.boards(),
                 prices.terms(),
                 here.stock(),
                 OnSite.stillNeeded(garden, needs),
                 prices.goods(),
                 kerf.ticks(),
-                garden.cuttingOrHabit().trimOrHabit().ticks());
+                garden.cutting().trim().ticks());
         return problem.keeping(
-                OffcutWorth.of(garden.cuttingOrHabit(), garden.currencyUnit().getDecimalPlaces()));
+                OffcutWorth.of(garden.cutting(), garden.currency().getDecimalPlaces()));
     }
 }

@@ -33,7 +33,8 @@ record Shortfalls(Garden garden, Taught taught) {
         SurveyDisagreement.of(survey).ifPresent(found::add);
         found.addAll(layout.unmet());
         boxes.forEach(box -> found.addAll(box.unmet()));
-        found.addAll(StrengthStage.shortfalls(strength, garden.strengthOrHabit().bedFriction() != null));
+        found.addAll(StrengthStage.shortfalls(
+                strength, garden.strength().bedFriction().isPresent()));
         found.addAll(taught.unmet(boxes, strength));
         found.addAll(site.ground().unmet());
         found.addAll(site.filling().unmet());
@@ -66,11 +67,11 @@ record Shortfalls(Garden garden, Taught taught) {
     }
 
     private void budget(ShoppingAnswer answer, List<Problem> found) {
-        if (garden.budget() == null || answer.status() != ShoppingAnswer.Status.FOUND) {
+        if (garden.budget().isEmpty() || answer.status() != ShoppingAnswer.Status.FOUND) {
             return;
         }
-        Money cost = Money.ofMinor(garden.currencyUnit(), answer.cost() - answer.counted());
-        Money most = Money.of(garden.currencyUnit(), garden.budget(), RoundingMode.HALF_UP);
+        Money cost = Money.ofMinor(garden.currency(), answer.cost() - answer.counted());
+        Money most = Money.of(garden.currency(), garden.budget().get(), RoundingMode.HALF_UP);
         if (cost.isGreaterThan(most)) {
             found.add(new Problem(
                     "over-budget",

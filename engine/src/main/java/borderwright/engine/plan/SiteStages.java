@@ -41,14 +41,14 @@ public final class SiteStages {
 
     /** The same without the other ways to buy and floor it, which no comparison of designs shows. */
     static SiteWork ofVariant(Garden garden, Outline outline, List<Box> boxes) {
-        LengthFormat format = new LengthFormat(garden.unitsOrMetric());
+        LengthFormat format = new LengthFormat(garden.units());
         GroundPlan ground = GroundWork.plan(
                 boxes,
                 outline,
                 garden.survey(),
-                garden.groundOrHabit(),
-                garden.soilOrHabit(),
-                garden.strengthOrHabit().bowMm(),
+                garden.ground(),
+                garden.soil(),
+                garden.strength().bowMm(),
                 format);
         FillPlan filling = Filling.plan(garden, boxes, ground);
         PlantingPlan planting = Planting.plan(garden, outline, boxes, ground, filling);

@@ -3,6 +3,7 @@ package borderwright.engine.plan;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.FirstPlanter;
 import borderwright.engine.garden.Garden;
+import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.sequence.Prototype;
@@ -11,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What the first planter taught, in sentences, and what follows from how far it bows.
@@ -26,32 +26,31 @@ import org.jspecify.annotations.Nullable;
 record Taught(Garden garden, LengthFormat format) {
 
     List<String> sentences(List<Box> boxes, List<StrengthReport> strength) {
-        FirstPlanter first = garden.first();
-        if (first == null) {
+        if (garden.first().isEmpty()) {
             return List.of();
         }
+        FirstPlanter first = garden.first().get();
         List<String> said = new ArrayList<>();
-        if (first.kerf() != null) {
-            said.add("Boards are cut up with the kerf measured, "
-                    + format.piece(first.kerf().mm()) + ".");
-        }
-        if (first.boards() != null) {
-            Double before = garden.cuttingOrHabit().rejects();
+        first.kerf()
+                .ifPresent(
+                        kerf -> said.add("Boards are cut up with the kerf measured, " + format.piece(kerf.mm()) + "."));
+        if (first.boards().isPresent()) {
+            double before = garden.cutting().rejectsPercent();
             said.add(String.format(
                     Locale.ROOT,
                     "%d of %d boards were of no use: %.1f %% are reckoned to be, not %.1f %%.",
-                    first.unusable() == null ? 0 : first.unusable(),
-                    first.boards(),
-                    first.rejects(before == null ? 0 : before),
-                    before == null ? 0 : before));
+                    first.boards().get().unusable(),
+                    first.boards().get().count(),
+                    first.rejects(before),
+                    before));
         }
-        bow(first, boxes, strength).ifPresent(bow -> said.add(bow.sentence(format)));
+        bow(boxes, strength).ifPresent(bow -> said.add(bow.sentence(format)));
         return said;
     }
 
     /** Boxes that bow beyond the limit at the rate of the first. */
     List<Problem> unmet(List<Box> boxes, List<StrengthReport> strength) {
-        Optional<Bow> bow = bow(garden.first(), boxes, strength);
+        Optional<Bow> bow = bow(boxes, strength);
         if (bow.isEmpty() || bow.get().rate() <= 1) {
             return List.of();
         }
@@ -73,14 +72,15 @@ record Taught(Garden garden, LengthFormat format) {
                 "Set braces or ties closer, or take thicker walls, before the rest is cut."));
     }
 
-    private static Optional<Bow> bow(@Nullable FirstPlanter first, List<Box> boxes, List<StrengthReport> strength) {
-        if (first == null || first.bow() == null || strength.size() != boxes.size()) {
+    private Optional<Bow> bow(List<Box> boxes, List<StrengthReport> strength) {
+        Optional<Length> measured = garden.first().flatMap(FirstPlanter::bow);
+        if (measured.isEmpty() || strength.size() != boxes.size()) {
             return Optional.empty();
         }
         StrengthReport report = strength.get(Prototype.of(boxes).box());
         return report.worstBowMm() <= 0
                 ? Optional.empty()
-                : Optional.of(new Bow(report.box(), first.bow().mm(), report.worstBowMm()));
+                : Optional.of(new Bow(report.box(), measured.get().mm(), report.worstBowMm()));
     }
 
     private record Bow(String box, double measuredMm, double reckonedMm) {

@@ -4,8 +4,9 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.PlantingWish;
-import borderwright.engine.garden.SurveyNotes.EdgeNote;
+import borderwright.engine.garden.PlantingSpec;
+import borderwright.engine.garden.PlantingSpec.SunSpec;
+import borderwright.engine.garden.SurveySpec.EdgeSpec;
 import borderwright.engine.garden.vocabulary.Crop;
 import borderwright.engine.garden.vocabulary.GardenerPosture;
 import borderwright.engine.geometry.Point;
@@ -14,10 +15,8 @@ import borderwright.engine.geometry.Segment;
 import borderwright.engine.ground.BoxGround;
 import borderwright.engine.ground.GroundPlan;
 import borderwright.engine.layout.plan.SidePlan;
-import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.survey.Outline;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -26,16 +25,14 @@ import java.util.TreeMap;
 
 /** From boxes as filled to what can grow in them: the one question that this stage answers. */
 public final class Planting {
-    private static final int HABIT_YEAR = 2026;
-
     private final Garden garden;
-    private final PlantingWish wish;
+    private final PlantingSpec wish;
     private final LengthFormat format;
 
     private Planting(Garden garden) {
         this.garden = garden;
-        this.wish = garden.plantingOrHabit();
-        this.format = new LengthFormat(garden.unitsOrMetric());
+        this.wish = garden.planting();
+        this.format = new LengthFormat(garden.units());
     }
 
     /**
@@ -83,7 +80,7 @@ public final class Planting {
     }
 
     private List<PlantingPlan.Rim> rims(List<Box> boxes, GroundPlan ground, List<String> notes) {
-        double[] range = range(wish.gardenerOrHabit());
+        double[] range = range(wish.gardener());
         List<PlantingPlan.Rim> rims = new ArrayList<>();
         for (int i = 0; i < boxes.size(); i++) {
             double least = Double.POSITIVE_INFINITY;
@@ -100,10 +97,10 @@ public final class Planting {
             }
         }
         long off = rims.stream().filter(r -> !r.suits()).count();
-        if (off > 0 && garden.planting() != null && wish.gardener() != null) {
+        if (off > 0 && garden.origins().isGiven("planting.gardener")) {
             notes.add((off == rims.size() ? "The rims" : off + " of " + rims.size() + " rims") + " stand outside "
                     + format.length(range[0]) + " to " + format.length(range[1]) + ", usual for a "
-                    + wish.gardenerOrHabit().name().toLowerCase(java.util.Locale.ROOT) + " gardener.");
+                    + wish.gardener().name().toLowerCase(java.util.Locale.ROOT) + " gardener.");
         }
         return rims;
     }
@@ -118,20 +115,21 @@ public final class Planting {
     }
 
     private List<PlantingPlan.Sun> sun(Outline outline, List<Box> boxes, FillPlan filling, List<String> notes) {
-        Double latitude = wish.latitude();
-        Angle facing = wish.facing();
         Optional<Segment> first = outline.between(
                 garden.survey().corners().get(0), garden.survey().corners().get(1));
-        if (latitude == null || facing == null || first.isEmpty()) {
-            if (garden.planting() != null) {
+        if (wish.sun().isEmpty() || first.isEmpty()) {
+            if (garden.origins().isGiven("planting")) {
                 notes.add("Not shown: hours of sun need `latitude` and `facing`.");
             }
             return List.of();
         }
+        SunSpec season = wish.sun().get();
         Point along = first.get().to().minus(first.get().from());
-        double north = StrictMath.atan2(along.yMm(), along.xMm()) + facing.radians();
-        SunHours sun = new SunHours(latitude, north, walls(outline));
-        List<SunHours.Day> days = days(latitude).stream().map(sun::day).toList();
+        double north =
+                StrictMath.atan2(along.yMm(), along.xMm()) + season.facing().radians();
+        SunHours sun = new SunHours(season.latitudeDeg(), north, walls(outline));
+        List<SunHours.Day> days =
+                SunHours.days(season.from(), season.to()).stream().map(sun::day).toList();
         List<PlantingPlan.Sun> rows = new ArrayList<>();
         int planter = 0;
         for (Box box : boxes) {
@@ -169,20 +167,10 @@ public final class Planting {
         return ring.contains(middle, 0) ? middle : new Point(inside.getX(), inside.getY());
     }
 
-    private List<LocalDate> days(double latitude) {
-        LocalDate said = wish.from();
-        LocalDate from = said != null ? said : LocalDate.of(HABIT_YEAR, latitude < 0 ? 10 : 4, 1);
-        LocalDate until = wish.to();
-        LocalDate to = until != null && until.isAfter(from)
-                ? until
-                : from.plusMonths(6).minusDays(1);
-        return SunHours.days(from, to);
-    }
-
     /** Every edge that is higher than the ground, its foot at the ground's level at its middle. */
     private List<SunHours.Wall> walls(Outline outline) {
         List<SunHours.Wall> walls = new ArrayList<>();
-        for (EdgeNote note : garden.survey().edges()) {
+        for (EdgeSpec note : garden.survey().edges()) {
             Optional<Segment> line =
                     outline.between(note.edge().first(), note.edge().last());
             double height = note.heightMm();

@@ -5,7 +5,7 @@
  * gardener; for each planter the hours of possible sun; and a rule for watering.
  *
  * <p><b>Demands</b> boxes, what fills them, the border's outline with its edges, and {@link
- * borderwright.engine.garden.PlantingWish}. <b>Promises</b> tables only: nothing here changes what is built.
+ * borderwright.engine.garden.PlantingSpec}. <b>Promises</b> tables only: nothing here changes what is built.
  *
  * <p><b>Units.</b> Millimetres, hours a day, mm of water, litres for each m2. Angles in radians inside.
  *

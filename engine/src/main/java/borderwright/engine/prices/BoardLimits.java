@@ -20,7 +20,7 @@ public final class BoardLimits {
      * @param boards boards that can be bought and brought home
      */
     public static Map<String, Double> longestPieceMm(Garden garden, List<BoardOffer> boards) {
-        double trimMm = garden.cuttingOrHabit().trimOrHabit().mm();
+        double trimMm = garden.cutting().trim().mm();
         Map<String, Double> longest = new TreeMap<>();
         for (BoardOffer board : boards) {
             longest.merge(board.section(), new Length(board.lengthTicks()).mm() - 2 * trimMm, Math::max);

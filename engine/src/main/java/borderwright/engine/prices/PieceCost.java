@@ -3,7 +3,7 @@ package borderwright.engine.prices;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.measure.Length;
 import java.util.HashMap;
 import java.util.Map;
@@ -24,7 +24,7 @@ public final class PieceCost implements ToDoubleFunction<Box> {
     private final Map<String, Double> perFixing = new HashMap<>();
 
     public PieceCost(Garden garden, PriceLists prices) {
-        double minor = StrictMath.pow(10, garden.currencyUnit().getDecimalPlaces());
+        double minor = StrictMath.pow(10, garden.currency().getDecimalPlaces());
         double dearestPerMm3 = 0;
         for (BoardOffer offer : prices.boards()) {
             double pack = prices.withTax(offer.supplier(), (double) offer.packPrice())
@@ -33,11 +33,11 @@ public final class PieceCost implements ToDoubleFunction<Box> {
             double lengthMm = new Length(offer.lengthTicks()).mm();
             perMm.merge(offer.section(), price / lengthMm, Math::min);
         }
-        for (SectionNote section : garden.sections()) {
+        for (SectionSpec section : garden.sections()) {
             double mm2 = section.thickness().mm() * section.width().mm();
             dearestPerMm3 = Math.max(dearestPerMm3, perMm.getOrDefault(section.name(), 0.0) / mm2);
         }
-        for (SectionNote section : garden.sections()) {
+        for (SectionSpec section : garden.sections()) {
             perMm.putIfAbsent(
                     section.name(),
                     dearestPerMm3 * section.thickness().mm() * section.width().mm());

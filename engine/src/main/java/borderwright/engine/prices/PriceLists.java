@@ -1,8 +1,8 @@
 package borderwright.engine.prices;
 
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.Substitute;
-import borderwright.engine.garden.SupplierNote;
+import borderwright.engine.garden.SupplierSpec;
 import borderwright.engine.measure.Length;
 import borderwright.engine.problem.Problem;
 import java.math.BigDecimal;
@@ -10,9 +10,9 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.joda.money.CurrencyUnit;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Price lists as quoted, turned into offers in whole minor units.
@@ -31,6 +31,9 @@ public record PriceLists(
     private static final BigDecimal TICKS_PER_FOOT = BigDecimal.valueOf(12 * Length.TICKS_PER_INCH);
     private static final BigDecimal TICKS_PER_INCH = BigDecimal.valueOf(Length.TICKS_PER_INCH);
 
+    /** A board foot is 144 cubic inches. */
+    private static final BigDecimal BOARD_FOOT = TICKS_PER_INCH.pow(3).multiply(BigDecimal.valueOf(144));
+
     public PriceLists {
         boards = List.copyOf(boards);
         goods = List.copyOf(goods);
@@ -45,8 +48,8 @@ public record PriceLists(
      * @param sections for the measures that a price per board foot needs
      * @param currency of all prices
      */
-    public static PriceLists resolve(List<SupplierNote> suppliers, List<SectionNote> sections, CurrencyUnit currency) {
-        Map<String, SectionNote> byName = new TreeMap<>();
+    public static PriceLists resolve(List<SupplierSpec> suppliers, List<SectionSpec> sections, CurrencyUnit currency) {
+        Map<String, SectionSpec> byName = new TreeMap<>();
         sections.forEach(s -> byName.put(s.name(), s));
         Resolver resolver = new Resolver(byName, currency.getDecimalPlaces());
         for (int k = 0; k < suppliers.size(); k++) {
@@ -65,7 +68,7 @@ public record PriceLists(
     public PriceLists withSubstitutes(List<Substitute> substitutes, CurrencyUnit currency) {
         List<BoardOffer> all = new ArrayList<>(boards);
         for (Substitute substitute : substitutes) {
-            BigDecimal perMetre = substitute.perMetre() == null ? BigDecimal.ZERO : substitute.perMetre();
+            BigDecimal perMetre = substitute.perMetre();
             for (BoardOffer offer : boards) {
                 if (offer.section().equals(substitute.section())
                         && offer.available() == Integer.MAX_VALUE
@@ -100,80 +103,78 @@ public record PriceLists(
     }
 
     private static final class Resolver {
-        private final Map<String, SectionNote> sections;
+        private final Map<String, SectionSpec> sections;
         private final int decimals;
         private final List<BoardOffer> boards = new ArrayList<>();
         private final List<GoodsOffer> goods = new ArrayList<>();
         private final List<SupplierTerms> terms = new ArrayList<>();
         private final List<Problem> problems = new ArrayList<>();
 
-        Resolver(Map<String, SectionNote> sections, int decimals) {
+        Resolver(Map<String, SectionSpec> sections, int decimals) {
             this.sections = sections;
             this.decimals = decimals;
         }
 
-        void add(SupplierNote note, String where) {
-            boolean taxed = !note.isTaxIncluded() && note.taxPercent() != null;
+        void add(SupplierSpec note, String where) {
             terms.add(new SupplierTerms(
                     note.name(),
-                    taxed && note.taxPercent() != null ? note.taxPercent() : BigDecimal.ZERO,
-                    minor(note.minimumOrder(), RoundingMode.CEILING, 0),
+                    note.taxToAdd().orElse(BigDecimal.ZERO),
+                    minor(note.minimumOrder(), RoundingMode.CEILING),
                     ways(note)));
             for (int b = 0; b < note.boards().size(); b++) {
                 addBoards(note, note.boards().get(b), where + ".boards[" + b + "]");
             }
-            for (SupplierNote.GoodsPrice price : note.goods()) {
+            for (SupplierSpec.GoodsPrice price : note.goods()) {
                 goods.add(new GoodsOffer(
                         note.name(),
                         price.item(),
-                        minor(price.price(), RoundingMode.HALF_UP, 0),
-                        price.contains() != null ? price.contains() : BigDecimal.ONE,
-                        price.available() != null ? price.available() : Integer.MAX_VALUE,
-                        price.from() != null ? price.from() : 1,
-                        price.deliveredOnly() != null && price.deliveredOnly()));
+                        minor(price.price(), RoundingMode.HALF_UP),
+                        price.contains(),
+                        price.available().orElse(Integer.MAX_VALUE),
+                        price.from(),
+                        price.deliveredOnly()));
             }
         }
 
-        private List<DeliveryOption> ways(SupplierNote note) {
+        private List<DeliveryOption> ways(SupplierSpec note) {
+            SupplierSpec.DeliverySpec delivery = note.delivery();
             List<DeliveryOption> ways = new ArrayList<>();
-            long byLorry = ticks(note.longest());
-            if (!note.isFetchedOnly() && note.deliveryBands().isEmpty()) {
+            long byLorry = ticks(delivery.longest(), DeliveryOption.ANY_LENGTH);
+            if (!delivery.fetchedOnly() && delivery.bands().isEmpty()) {
                 SupplierTerms.delivery(
-                                minor(note.delivery(), RoundingMode.HALF_UP, 0),
-                                minor(note.freeOver(), RoundingMode.CEILING, SupplierTerms.NEVER))
+                                minor(delivery.charge(), RoundingMode.HALF_UP),
+                                delivery.freeOver()
+                                        .map(value -> minor(value, RoundingMode.CEILING))
+                                        .orElse(SupplierTerms.NEVER))
                         .forEach(w -> ways.add(new DeliveryOption(false, w.fromValue(), w.charge(), byLorry)));
-            } else if (!note.isFetchedOnly()) {
-                for (SupplierNote.DeliveryBand band : note.bandsHere()) {
+            } else if (!delivery.fetchedOnly()) {
+                for (SupplierSpec.DeliveryBand band : delivery.bands().orElse(List.of())) {
                     ways.add(new DeliveryOption(
                             false,
-                            minor(band.fromValue(), RoundingMode.CEILING, 0),
-                            minor(band.charge(), RoundingMode.HALF_UP, 0),
+                            minor(band.from(), RoundingMode.CEILING),
+                            minor(band.charge(), RoundingMode.HALF_UP),
                             byLorry));
                 }
             }
-            SupplierNote.Collection collection = note.collection();
-            if (collection != null) {
-                long longest = collection.longest() == null ? byLorry : ticks(collection.longest());
-                ways.add(new DeliveryOption(true, 0, minor(collection.cost(), RoundingMode.HALF_UP, 0), longest));
-            } else if (note.isFetchedOnly()) {
+            if (delivery.collection().isPresent()) {
+                SupplierSpec.Collection collection = delivery.collection().get();
+                ways.add(new DeliveryOption(
+                        true, 0, minor(collection.cost(), RoundingMode.HALF_UP), ticks(collection.longest(), byLorry)));
+            } else if (delivery.fetchedOnly()) {
                 ways.add(new DeliveryOption(true, 0, 0, byLorry));
             }
             return ways;
         }
 
-        private static long ticks(@Nullable Length longest) {
-            return longest == null ? DeliveryOption.ANY_LENGTH : longest.ticks();
+        private static long ticks(Optional<Length> longest, long otherwise) {
+            return longest.map(Length::ticks).orElse(otherwise);
         }
 
-        private void addBoards(SupplierNote note, SupplierNote.BoardPrice price, String where) {
-            List<Length> lengths = new ArrayList<>(price.lengths());
-            if (price.length() != null && !lengths.contains(price.length())) {
-                lengths.add(0, price.length());
-            }
-            int pack = price.pack() != null ? price.pack() : 1;
-            for (Length length : lengths) {
-                BigDecimal packPrice = packPrice(price, length, pack);
-                if (packPrice == null) {
+        private void addBoards(SupplierSpec note, SupplierSpec.BoardPrice price, String where) {
+            int pack = price.pack();
+            for (Length length : price.lengths()) {
+                Optional<BigDecimal> packPrice = packPrice(price, length, pack);
+                if (packPrice.isEmpty()) {
                     problems.add(new Problem(
                             "no-board-price",
                             where,
@@ -186,33 +187,35 @@ public record PriceLists(
                             note.name(),
                             price.section(),
                             length.ticks(),
-                            packPrice.longValueExact(),
+                            packPrice.get().longValueExact(),
                             pack,
-                            price.available() != null ? price.available() : Integer.MAX_VALUE,
-                            price.from() != null ? price.from() : 1,
+                            price.available().orElse(Integer.MAX_VALUE),
+                            price.from(),
                             BoardOffer.Instead.NOTHING));
                 }
             }
         }
 
-        /** Price of a pack in minor units; null when none is quoted. */
-        private @Nullable BigDecimal packPrice(SupplierNote.BoardPrice price, Length length, int pack) {
-            BigDecimal ticks = BigDecimal.valueOf(length.ticks());
-            SectionNote section = sections.get(price.section());
-            if (price.price() != null) {
-                return price.price().movePointRight(decimals).setScale(0, RoundingMode.HALF_UP);
-            } else if (price.perMetre() != null) {
-                return rounded(price.perMetre().multiply(ticks), TICKS_PER_METRE, pack);
-            } else if (price.perFoot() != null) {
-                return rounded(price.perFoot().multiply(ticks), TICKS_PER_FOOT, pack);
-            } else if (price.perBoardFoot() != null && section != null) {
-                BigDecimal cubicTicks = ticks.multiply(
-                                BigDecimal.valueOf(section.thickness().ticks()))
-                        .multiply(BigDecimal.valueOf(section.width().ticks()));
-                BigDecimal boardFoot = TICKS_PER_INCH.pow(3).multiply(BigDecimal.valueOf(144));
-                return rounded(price.perBoardFoot().multiply(cubicTicks), boardFoot, pack);
+        /** Price of a pack in minor units; nothing when none that can be used is quoted. */
+        private Optional<BigDecimal> packPrice(SupplierSpec.BoardPrice price, Length length, int pack) {
+            if (price.quote().isEmpty()) {
+                return Optional.empty();
             }
-            return null;
+            BigDecimal amount = price.quote().get().amount();
+            BigDecimal ticks = BigDecimal.valueOf(length.ticks());
+            return switch (price.quote().get().unit()) {
+                case BOARD -> Optional.of(amount.movePointRight(decimals).setScale(0, RoundingMode.HALF_UP));
+                case METRE -> Optional.of(rounded(amount.multiply(ticks), TICKS_PER_METRE, pack));
+                case FOOT -> Optional.of(rounded(amount.multiply(ticks), TICKS_PER_FOOT, pack));
+                case BOARD_FOOT ->
+                    Optional.ofNullable(sections.get(price.section()))
+                            .map(section -> rounded(amount.multiply(cubicTicks(ticks, section)), BOARD_FOOT, pack));
+            };
+        }
+
+        private static BigDecimal cubicTicks(BigDecimal ticks, SectionSpec section) {
+            return ticks.multiply(BigDecimal.valueOf(section.thickness().ticks()))
+                    .multiply(BigDecimal.valueOf(section.width().ticks()));
         }
 
         /** The rounding rule: one board to the nearest minor unit, halves up, then times the boards in a pack. */
@@ -222,10 +225,8 @@ public record PriceLists(
                     .multiply(BigDecimal.valueOf(pack));
         }
 
-        private long minor(@Nullable BigDecimal amount, RoundingMode rounding, long otherwise) {
-            return amount == null
-                    ? otherwise
-                    : amount.movePointRight(decimals).setScale(0, rounding).longValueExact();
+        private long minor(BigDecimal amount, RoundingMode rounding) {
+            return amount.movePointRight(decimals).setScale(0, rounding).longValueExact();
         }
     }
 }

@@ -4,8 +4,8 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.LinerPlan;
 import borderwright.engine.filling.SoilVolume;
-import borderwright.engine.garden.DaysWish.PaceWish;
-import borderwright.engine.garden.GroundWish;
+import borderwright.engine.garden.GroundSpec;
+import borderwright.engine.garden.WorkSpec.Pace;
 import borderwright.engine.ground.BoxGround;
 import java.util.List;
 
@@ -41,12 +41,12 @@ record BoxHours(
     private static final double FOOT_MINUTES = 4;
     private static final double PLANT_HOURS_FOR_M2 = 0.25;
 
-    static BoxHours of(Box box, BoxGround ground, FillPlan filling, GroundWish wish, PaceWish pace) {
+    static BoxHours of(Box box, BoxGround ground, FillPlan filling, GroundSpec wish, Pace pace) {
         List<SoilVolume> planters = filling.planters().stream()
                 .filter(p -> p.box().equals(box.plan().name()))
                 .toList();
         double screws = box.fixings().stream().mapToInt(Box.Fixing::count).sum();
-        double sheet = wish.membrane() == null || wish.surfaceOrHabit().isHard() ? 0 : ground.areaM2();
+        double sheet = wish.membrane().isEmpty() || wish.surface().isHard() ? 0 : ground.areaM2();
         double ordered = planters.stream().mapToDouble(SoilVolume::orderedM3).sum();
         double growing = planters.stream().mapToDouble(SoilVolume::growingM2).sum();
         return new BoxHours(

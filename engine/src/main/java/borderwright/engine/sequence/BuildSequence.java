@@ -4,17 +4,17 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.FinishPlan;
-import borderwright.engine.garden.DaysWish;
 import borderwright.engine.garden.FirstPlanter;
 import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.WorkSpec;
 import borderwright.engine.ground.GroundPlan;
 import borderwright.engine.sequence.WorkTask.Kind;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
-import org.jspecify.annotations.Nullable;
 
 /** From a plan to days of work: the one question that this stage answers. */
 public final class BuildSequence {
@@ -27,17 +27,17 @@ public final class BuildSequence {
     private static final double ORDER_HOURS = 1;
     private static final double MINUTES = 60;
 
-    private final DaysWish wish;
+    private final WorkSpec wish;
     private final List<BoxHours> hours = new ArrayList<>();
     private final TaskList tasks;
     private final Prototype prototype;
-    private final @Nullable FirstPlanter taught;
+    private final Optional<FirstPlanter> taught;
     private final FinishPlan finish;
     private final int setUps;
     private final boolean waits;
 
     private BuildSequence(Garden garden, List<Box> boxes, GroundPlan ground, FillPlan filling, CuttingPlan cutting) {
-        this.wish = garden.daysOrHabit();
+        this.wish = garden.work();
         this.taught = garden.first();
         this.prototype = Prototype.of(boxes);
         this.waits = !cutting.waiting().isEmpty();
@@ -45,8 +45,7 @@ public final class BuildSequence {
         this.finish = filling.finish();
         this.setUps = cutting.setUps().size();
         for (int i = 0; i < boxes.size(); i++) {
-            hours.add(BoxHours.of(
-                    boxes.get(i), ground.boxes().get(i), filling, garden.groundOrHabit(), wish.paceOrHabit()));
+            hours.add(BoxHours.of(boxes.get(i), ground.boxes().get(i), filling, garden.ground(), wish.pace()));
         }
     }
 
@@ -66,17 +65,16 @@ public final class BuildSequence {
 
     private WorkPlan plan() {
         BoxHours first = hours.get(prototype.box()).withShare(prototype.share());
-        double setUpHours = setUps * wish.paceOrHabit().setUpMinutes() / MINUTES;
+        double setUpHours = setUps * wish.pace().setUpMinutes() / MINUTES;
         Factors factors = Factors.of(taught, first, setUpHours);
         write(first, setUpHours, factors);
-        CriticalPath path = tasks.times(wish.people(), wish.hoursOrHabit());
+        CriticalPath path = tasks.times(wish.people(), wish.hours());
         List<WorkTask> all = tasks.tasks(path);
         List<String> notes = new ArrayList<>();
         List<WorkDay> days = List.of();
-        LocalDate start = wish.start();
-        if (start != null) {
+        if (wish.start().isPresent()) {
             CalendarMaker maker = new CalendarMaker(all, path.times(), wish);
-            days = maker.from(start);
+            days = maker.from(wish.start().get());
             if (!maker.allDone()) {
                 notes.add(
                         "The work does not end within four years of the start: say more free days, hours or helpers.");
@@ -87,13 +85,12 @@ public final class BuildSequence {
 
     /** What the first planter took against what was reckoned for it; 1 where it was not timed. */
     private record Factors(double cutting, double building) {
-        static Factors of(@Nullable FirstPlanter taught, BoxHours first, double setUpHours) {
-            if (taught == null) {
-                return new Factors(1, 1);
-            }
+        static Factors of(Optional<FirstPlanter> taught, BoxHours first, double setUpHours) {
+            OptionalDouble cutting = taught.map(FirstPlanter::cuttingHours).orElse(OptionalDouble.empty());
+            OptionalDouble building = taught.map(FirstPlanter::buildingHours).orElse(OptionalDouble.empty());
             return new Factors(
-                    taught.cutting() == null ? 1 : taught.cutting() / (first.cut() + setUpHours),
-                    taught.building() == null ? 1 : taught.building() / first.build());
+                    cutting.isPresent() ? cutting.getAsDouble() / (first.cut() + setUpHours) : 1,
+                    building.isPresent() ? building.getAsDouble() / first.build() : 1);
         }
     }
 
@@ -159,7 +156,7 @@ public final class BuildSequence {
                     Kind.BRUSH,
                     List.of(),
                     "Brush on coat " + coat + " of " + finish.coats() + " of the finish",
-                    finish.outerM2() / wish.paceOrHabit().brushM2AnHour(),
+                    finish.outerM2() / wish.pace().brushM2AnHour(),
                     1,
                     last);
         }

@@ -1,6 +1,6 @@
 package borderwright.engine.sequence;
 
-import borderwright.engine.garden.DaysWish;
+import borderwright.engine.garden.WorkSpec;
 import borderwright.engine.sequence.WorkDay.Slot;
 import borderwright.engine.sequence.WorkTask.Weather;
 import java.time.LocalDate;
@@ -22,11 +22,11 @@ final class CalendarMaker {
 
     private final List<WorkTask> tasks;
     private final List<CriticalPath.Times> times;
-    private final DaysWish wish;
+    private final WorkSpec wish;
     private final double[] left;
     private final LocalDate[] endedOn;
 
-    CalendarMaker(List<WorkTask> tasks, List<CriticalPath.Times> times, DaysWish wish) {
+    CalendarMaker(List<WorkTask> tasks, List<CriticalPath.Times> times, WorkSpec wish) {
         this.tasks = tasks;
         this.times = times;
         this.wish = wish;
@@ -61,7 +61,7 @@ final class CalendarMaker {
 
     private List<Slot> work(LocalDate day) {
         Map<Integer, Double> spent = new LinkedHashMap<>();
-        double hours = wish.hoursOrHabit();
+        double hours = wish.hours();
         Map<Integer, Integer> hands = hands(day);
         while (!hands.isEmpty() && hours > DONE) {
             double step = hours;

@@ -4,7 +4,7 @@
  * <p><b>Settles</b> the tasks in an order that can be worked, person-hours from the gardener's own pace, which tasks a day
  * lost would put off the end, and what is done on which date when a start is given.
  *
- * <p><b>Demands</b> boxes, ground, filling, cutting and {@link borderwright.engine.garden.DaysWish}. <b>Promises</b> that no
+ * <p><b>Demands</b> boxes, ground, filling, cutting and {@link borderwright.engine.garden.WorkSpec}. <b>Promises</b> that no
  * task starts before what it waits for has ended, that a day holds no more hours than people have, and that every task's hours are
  * in the calendar exactly once. No clock is read: dates are arguments.
  *

@@ -42,22 +42,22 @@ public record BagChoice(
     }
 
     private static BagChoice choice(Garden garden, Material material, GoodsOffer offer) {
-        int count = Bulk.of(material.orderedM3(), garden.unitsOrMetric())
+        int count = Bulk.of(material.orderedM3(), garden.units())
                 .quantity()
                 .divide(offer.contains(), 0, RoundingMode.CEILING)
                 .intValueExact();
-        double each = offer.contains().doubleValue() * Bulk.unitM3(garden.unitsOrMetric());
+        double each = offer.contains().doubleValue() * Bulk.unitM3(garden.units());
         return new BagChoice(
                 material.item(),
                 offer.supplier(),
                 each,
                 count,
-                Money.ofMinor(garden.currencyUnit(), Math.multiplyExact(offer.price(), count)),
+                Money.ofMinor(garden.currency(), Math.multiplyExact(offer.price(), count)),
                 each * MOIST_KG_PER_M3,
                 each >= LOOSE_M3,
                 (int) Math.ceil(material.orderedM3()
                                 * LITRES_PER_M3
-                                / garden.groundOrHabit().barrowLitres()
+                                / garden.ground().dig().barrowLitres()
                         - 1e-9));
     }
 }

@@ -4,8 +4,8 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buying.list.GoodsNeed;
 import borderwright.engine.buying.list.OwnedStock;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.ReceivedNote;
-import borderwright.engine.garden.ReceivedNote.ReceivedBoard;
+import borderwright.engine.garden.Receipt;
+import borderwright.engine.garden.Receipt.ReceivedBoard;
 import borderwright.engine.measure.Length;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.spelling.NearestName;
@@ -27,8 +27,6 @@ import java.util.Map;
  * @param problems what cannot be as it is said
  */
 public record OnSite(List<Piece> open, List<String> done, List<OwnedStock> stock, List<Problem> problems) {
-    private static final ReceivedNote NOTHING = new ReceivedNote(List.of(), List.of(), null);
-
     public OnSite {
         open = List.copyOf(open);
         done = List.copyOf(done);
@@ -43,7 +41,7 @@ public record OnSite(List<Piece> open, List<String> done, List<OwnedStock> stock
 
     /** What is still needed of goods, by name, once what has arrived is taken off. */
     public static List<GoodsNeed> stillNeeded(Garden garden, List<GoodsNeed> needs) {
-        ReceivedNote received = garden.received() == null ? NOTHING : garden.received();
+        Receipt received = garden.received().orElse(Receipt.NOTHING);
         if (received.hasAllGoods()) {
             return List.of();
         }
@@ -61,7 +59,7 @@ public record OnSite(List<Piece> open, List<String> done, List<OwnedStock> stock
 
     private static final class Reader {
         private final Garden garden;
-        private final ReceivedNote received;
+        private final Receipt received;
         private final Map<String, Piece> open = new LinkedHashMap<>();
         private final Map<String, Piece> all = new HashMap<>();
         private final List<String> done = new ArrayList<>();
@@ -72,8 +70,8 @@ public record OnSite(List<Piece> open, List<String> done, List<OwnedStock> stock
 
         Reader(Garden garden, List<Piece> pieces) {
             this.garden = garden;
-            this.received = garden.received() == null ? NOTHING : garden.received();
-            this.trim = garden.cuttingOrHabit().trimOrHabit();
+            this.received = garden.received().orElse(Receipt.NOTHING);
+            this.trim = garden.cutting().trim();
             this.kerf = CuttingJob.widestKerf(garden.saws());
             pieces.forEach(piece -> open.put(piece.label(), piece));
             all.putAll(open);
@@ -84,12 +82,12 @@ public record OnSite(List<Piece> open, List<String> done, List<OwnedStock> stock
                     .forEach(board -> stock.add(new OwnedStock(
                             board.section(),
                             board.length().ticks(),
-                            board.howMany(),
-                            board.label() == null ? "shed" : board.label())));
+                            board.count(),
+                            board.label().orElse("shed"))));
             for (int i = 0; i < received.boards().size(); i++) {
                 ReceivedBoard board = received.boards().get(i);
                 String where = "received.boards[" + i + "]";
-                if (board.cut().isEmpty() && board.left() == null) {
+                if (board.cut().isEmpty() && board.left().isEmpty()) {
                     whole(board);
                 } else {
                     cutInto(board, where);
@@ -99,7 +97,7 @@ public record OnSite(List<Piece> open, List<String> done, List<OwnedStock> stock
         }
 
         private static String name(ReceivedBoard board) {
-            return board.from() == null ? "here" : "here, from " + board.from();
+            return board.from().map(from -> "here, from " + from).orElse("here");
         }
 
         private void whole(ReceivedBoard board) {
@@ -128,9 +126,7 @@ public record OnSite(List<Piece> open, List<String> done, List<OwnedStock> stock
                     }
                 }
             }
-            long left = board.left() == null
-                    ? board.length().ticks() - used
-                    : board.left().ticks();
+            long left = board.left().map(Length::ticks).orElse(board.length().ticks() - used);
             if (left > trim.ticks() && board.usable() > 0) {
                 stock.add(new OwnedStock(board.section(), left - trim.ticks(), 1, "the rest of one " + name(board)));
             }

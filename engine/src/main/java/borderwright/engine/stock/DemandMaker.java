@@ -2,20 +2,17 @@ package borderwright.engine.stock;
 
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.garden.CuttingRules;
+import borderwright.engine.garden.CuttingSpec;
 import borderwright.engine.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
 
 /** From pieces of wood to the lengths that boards must give. */
 public final class DemandMaker {
-    /** Extra length on a piece that waits for its gap to be re-measured, when nothing is said: 10 mm (habit). */
-    private static final Length WAIT_HABIT = Length.ofMm(10);
-
     private DemandMaker() {}
 
     /** One demand for each piece, in the order given. */
-    public static List<Demand> of(List<Piece> pieces, CuttingRules rules, Length kerf) {
+    public static List<Demand> of(List<Piece> pieces, CuttingSpec rules, Length kerf) {
         List<Demand> demands = new ArrayList<>(pieces.size());
         for (Piece piece : pieces) {
             demands.add(new Demand(piece.section(), boughtTicks(piece, rules, kerf), 1, piece.label()));
@@ -27,13 +24,13 @@ public final class DemandMaker {
      * Length that a board must give for a piece, ticks: its own, the allowance while it waits, and what a bevelled end
      * takes beyond one square kerf.
      */
-    public static long boughtTicks(Piece piece, CuttingRules rules, Length kerf) {
+    public static long boughtTicks(Piece piece, CuttingSpec rules, Length kerf) {
         long ticks = piece.length().ticks() + extraKerfTicks(piece, kerf);
         return piece.waits() ? ticks + waitAllowance(rules).ticks() : ticks;
     }
 
-    public static Length waitAllowance(CuttingRules rules) {
-        return rules.waitAllowance() != null ? rules.waitAllowance() : WAIT_HABIT;
+    public static Length waitAllowance(CuttingSpec rules) {
+        return rules.waitAllowance();
     }
 
     /** Kerf / cos(tilt) of the steeper end less one kerf, rounded up to a tick; 0 for square ends. */

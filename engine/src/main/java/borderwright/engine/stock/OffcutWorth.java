@@ -1,6 +1,6 @@
 package borderwright.engine.stock;
 
-import borderwright.engine.garden.CuttingRules;
+import borderwright.engine.garden.CuttingSpec;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
@@ -28,12 +28,12 @@ public record OffcutWorth(long leastTicks, long perMetre) {
      *
      * @param decimals decimal places of the currency's minor unit
      */
-    public static OffcutWorth of(CuttingRules rules, int decimals) {
+    public static OffcutWorth of(CuttingSpec rules, int decimals) {
         BigDecimal each = rules.offcutPerMetre();
-        return each == null || each.signum() == 0
+        return each.signum() == 0
                 ? NONE
                 : new OffcutWorth(
-                        rules.keepOrHabit().ticks(),
+                        rules.keep().ticks(),
                         each.movePointRight(decimals)
                                 .setScale(0, RoundingMode.HALF_UP)
                                 .longValueExact());

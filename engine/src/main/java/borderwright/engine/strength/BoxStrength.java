@@ -1,8 +1,9 @@
 package borderwright.engine.strength;
 
 import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.message.Message;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.strength.box.BowLine;
 import borderwright.engine.strength.box.BoxFrame;
 import borderwright.engine.strength.box.BoxLoads;
@@ -172,7 +173,7 @@ public final class BoxStrength {
                 return;
             }
         }
-        SectionNote walls = terms.materials().section(frame.walls().get(0).sectionName());
+        SectionSpec walls = terms.materials().section(frame.walls().get(0).sectionName());
         BedUses.take(box, terms, walls.thickness().mm(), walls.densityKgPerM3(), worst);
     }
 }

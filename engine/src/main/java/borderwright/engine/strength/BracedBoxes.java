@@ -4,7 +4,7 @@ import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.BuildMeans;
-import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.layout.plan.SidePlan;
@@ -27,7 +27,7 @@ public final class BracedBoxes {
     /** In longer joined runs other walls and floors are not tried: each takes as long as the search itself. */
     private static final int MOST_WITH_ALTERNATIVES = 20;
 
-    private final BuildRules rules;
+    private final BuildSpec rules;
     private final BuildMeans means;
     private final StrengthTerms terms;
     private final ToDoubleFunction<Box> cost;
@@ -39,7 +39,7 @@ public final class BracedBoxes {
      * @param canDig whether posts may be let into the ground
      */
     public BracedBoxes(
-            BuildRules rules,
+            BuildSpec rules,
             BuildMeans means,
             StrengthTerms terms,
             ToDoubleFunction<Box> cost,
@@ -62,7 +62,7 @@ public final class BracedBoxes {
     public record Checked(Box box, StrengthReport report) {}
 
     /** How boxes of one shape are braced, and how else they could be. */
-    private record Bracing(BuildRules rules, BracingScheme scheme, List<Cure> cures) {}
+    private record Bracing(BuildSpec rules, BracingScheme scheme, List<Cure> cures) {}
 
     /** What the bracing of one side depends on, rounded to what is built alike. */
     private record Side(long tenthsMm, long hundredthsDeg, SidePlan.Role role, EdgeKind facing, long groundAboveBedCm) {
@@ -100,7 +100,7 @@ public final class BracedBoxes {
     }
 
     private Bracing cure(FootprintPlan plan) {
-        BuildRules floored = LeastCure.withFloorThatHolds(plan, rules, means, terms);
+        BuildSpec floored = LeastCure.withFloorThatHolds(plan, rules, means, terms);
         CureAnswer cures = alternatives && plan.planters().size() <= MOST_WITH_ALTERNATIVES
                 ? LeastCure.withAlternatives(plan, floored, means, terms, cost, canDig)
                 : LeastCure.find(plan, floored, means, terms, cost);

@@ -6,8 +6,8 @@ import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.buildup.parts.PartSections;
 import borderwright.engine.buildup.parts.Piece.Role;
-import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.BuildSpec;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.layout.plan.FootprintPlan;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -50,7 +50,7 @@ final class BracingSearch {
      * @param cost of it
      * @param uses how it stands
      */
-    record Found(BuildRules rules, BracingScheme scheme, Box box, double cost, Uses uses) {
+    record Found(BuildSpec rules, BracingScheme scheme, Box box, double cost, Uses uses) {
         boolean holds() {
             return uses.worst() <= 1;
         }
@@ -76,8 +76,8 @@ final class BracingSearch {
      * @param asWished whether spacings that the rules say are kept
      * @param mostCost ways that cost this or more are passed over
      */
-    Optional<Found> cheapest(FootprintPlan footprint, BuildRules rules, boolean asWished, double mostCost) {
-        SectionNote tie = PartSections.of(rules, means).ties();
+    Optional<Found> cheapest(FootprintPlan footprint, BuildSpec rules, boolean asWished, double mostCost) {
+        SectionSpec tie = PartSections.of(rules, means).ties();
         Box first = BoxBuilder.build(footprint, rules, means, Bracings.BARE);
         if (first.pieces().isEmpty()) {
             return Optional.empty();
@@ -101,7 +101,7 @@ final class BracingSearch {
         return Optional.ofNullable(best);
     }
 
-    private List<Way> ways(FootprintPlan footprint, BuildRules rules, List<BracingScheme> schemes) {
+    private List<Way> ways(FootprintPlan footprint, BuildSpec rules, List<BracingScheme> schemes) {
         List<Way> ways = new ArrayList<>();
         for (BracingScheme scheme : schemes) {
             Box box = BoxBuilder.build(footprint, rules, means, scheme);
@@ -111,7 +111,7 @@ final class BracingSearch {
         return ways;
     }
 
-    private Optional<Found> firstThatHolds(BuildRules rules, List<Way> ways, double bestCost) {
+    private Optional<Found> firstThatHolds(BuildSpec rules, List<Way> ways, double bestCost) {
         for (Way way : ways) {
             if (way.cost >= bestCost) {
                 return Optional.empty();
@@ -124,7 +124,7 @@ final class BracingSearch {
         return Optional.empty();
     }
 
-    private Found look(BuildRules rules, Way way) {
+    private Found look(BuildSpec rules, Way way) {
         tried++;
         Found found = new Found(rules, way.scheme, way.box, way.cost, BoxStrength.uses(way.box, terms));
         if (nearest == null || found.uses.worst() < nearest.uses.worst()) {

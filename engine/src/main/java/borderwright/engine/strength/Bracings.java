@@ -2,7 +2,7 @@ package borderwright.engine.strength;
 
 import borderwright.engine.buildup.draft.SideFrame;
 import borderwright.engine.buildup.parts.BracingScheme;
-import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.measure.Length;
@@ -45,7 +45,7 @@ final class Bracings {
      * @param letIn whether uprights are let into the ground, so that they hold by themselves
      * @param wished rules whose spacings are kept; null to pass over them
      */
-    Bracings(FootprintPlan plan, double wallMm, double tieMm, boolean letIn, @Nullable BuildRules wished) {
+    Bracings(FootprintPlan plan, double wallMm, double tieMm, boolean letIn, @Nullable BuildSpec wished) {
         this.longestBayMm = longestBay(plan);
         this.wallMm = wallMm;
         this.tieMm = tieMm;

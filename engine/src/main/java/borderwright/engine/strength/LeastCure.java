@@ -5,8 +5,8 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.buildup.parts.PartSections;
 import borderwright.engine.buildup.parts.Piece.Role;
-import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.BuildSpec;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.vocabulary.CornerStyle;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.measure.Length;
@@ -43,13 +43,13 @@ public final class LeastCure {
     private static final double[] BEARER_SPACINGS_MM = {500, 400, 320, 250};
 
     private final FootprintPlan plan;
-    private final BuildRules rules;
+    private final BuildSpec rules;
     private final BuildMeans means;
     private final StrengthTerms terms;
     private final BracingSearch search;
 
     private LeastCure(
-            FootprintPlan plan, BuildRules rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
+            FootprintPlan plan, BuildSpec rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
         this.plan = plan;
         this.rules = rules;
         this.means = means;
@@ -67,7 +67,7 @@ public final class LeastCure {
      * @param cost of a built-up box: pieces and screws
      */
     public static CureAnswer find(
-            FootprintPlan plan, BuildRules rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
+            FootprintPlan plan, BuildSpec rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
         LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
         return cure.answer(cure.search.cheapest(plan, rules, false, Double.POSITIVE_INFINITY), List.of());
     }
@@ -77,7 +77,7 @@ public final class LeastCure {
      * that comes nearest.
      */
     public static Optional<Cure> asWished(
-            FootprintPlan plan, BuildRules rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
+            FootprintPlan plan, BuildSpec rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
         LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
         return cure.search
                 .cheapest(plan, rules, true, Double.POSITIVE_INFINITY)
@@ -92,7 +92,7 @@ public final class LeastCure {
      */
     public static CureAnswer withAlternatives(
             FootprintPlan plan,
-            BuildRules rules,
+            BuildSpec rules,
             BuildMeans means,
             StrengthTerms terms,
             ToDoubleFunction<Box> cost,
@@ -110,7 +110,7 @@ public final class LeastCure {
     }
 
     /** Something built in another way: other rules, or another footprint. */
-    private record Other(FootprintPlan plan, BuildRules rules, List<Message> changes) {
+    private record Other(FootprintPlan plan, BuildSpec rules, List<Message> changes) {
         Optional<Found> sought(BracingSearch search, double mostCost) {
             return search.cheapest(plan, rules, false, mostCost);
         }
@@ -123,12 +123,12 @@ public final class LeastCure {
      * @param plan of the planter
      * @param rules with or without a spacing of bearers
      */
-    public static BuildRules withFloorThatHolds(
-            FootprintPlan plan, BuildRules rules, BuildMeans means, StrengthTerms terms) {
+    public static BuildSpec withFloorThatHolds(
+            FootprintPlan plan, BuildSpec rules, BuildMeans means, StrengthTerms terms) {
         if (plan.platformMm() == 0 || rules.bearerSpacing() != null) {
             return rules;
         }
-        BuildRules closer = rules;
+        BuildSpec closer = rules;
         for (double spacing : BEARER_SPACINGS_MM) {
             closer = rules.withBearerSpacing(Length.ofMm(spacing));
             if (BoxStrength.floorUse(BoxBuilder.build(plan, closer, means, Bracings.BARE), terms) <= 1) {
@@ -145,9 +145,9 @@ public final class LeastCure {
 
     private List<Other> others(boolean canDig) {
         List<Other> others = new ArrayList<>();
-        SectionNote walls = PartSections.of(rules, means).walls();
-        SectionNote uprights = uprights(rules);
-        for (SectionNote other : means.sections()) {
+        SectionSpec walls = PartSections.of(rules, means).walls();
+        SectionSpec uprights = uprights(rules);
+        for (SectionSpec other : means.sections()) {
             double thickness = other.thickness().mm();
             double width = other.width().mm();
             if (thickness > walls.thickness().mm() && width >= 2 * thickness) {
@@ -171,13 +171,13 @@ public final class LeastCure {
 
     /** With a floor, which must itself hold. */
     private void onFloor(FootprintPlan raised, List<Other> others) {
-        BuildRules floored = withFloorThatHolds(raised, rules, means, terms);
+        BuildSpec floored = withFloorThatHolds(raised, rules, means, terms);
         if (BoxStrength.floorUse(BoxBuilder.build(raised, floored, means, Bracings.BARE), terms) <= 1) {
             others.add(new Other(raised, floored, List.of(CureMessage.FLOOR.of(raised.platformMm()))));
         }
     }
 
-    private SectionNote uprights(BuildRules of) {
+    private SectionSpec uprights(BuildSpec of) {
         return PartSections.of(of, means).posts();
     }
 
@@ -206,7 +206,7 @@ public final class LeastCure {
     }
 
     /** What else than the walls is not as requested. */
-    private Optional<Message> changed(BuildRules other) {
+    private Optional<Message> changed(BuildSpec other) {
         if (other.postFootingMm() != rules.postFootingMm()) {
             return Optional.of(CureMessage.FOOTINGS.of(other.postFootingMm()));
         }

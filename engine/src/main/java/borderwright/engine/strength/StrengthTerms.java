@@ -1,11 +1,13 @@
 package borderwright.engine.strength;
 
-import borderwright.engine.garden.SectionNote;
-import borderwright.engine.garden.StrengthWish;
+import borderwright.engine.garden.GroundSpec;
+import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.SoilSpec;
+import borderwright.engine.garden.StrengthSpec;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.strength.box.MemberMaterials;
-import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.soil.GroundKind;
+import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.timber.RuleSet;
 import java.util.List;
 
@@ -32,21 +34,6 @@ public record StrengthTerms(
         double gravelMm,
         double strapN,
         UnitSystem units) {
-    /** Moist and soaked topsoil with compost: common practice, no source. */
-    private static final double MOIST_KN_PER_M3 = 16;
-
-    private static final double SATURATED_KN_PER_M3 = 19;
-
-    /** Loose topsoil: common practice, no source. */
-    private static final double FRICTION_DEG = 30;
-
-    /** One person's weight on a shoe's breadth either way: common practice, no source. */
-    private static final double TREADING_KN_PER_M2 = 2;
-
-    private static final double BELOW_RIM_MM = 30;
-    private static final double KNEELING_N = 1000;
-    private static final double GRAVEL_MM = 50;
-
     public StrengthTerms {
         if (!(bowLimitMm > 0 && kneelingN >= 0 && bedFriction >= 0 && gravelMm >= 0 && strapN >= 0)) {
             throw new IllegalArgumentException("a bow limit above 0 and no load below 0 wanted, got " + bowLimitMm
@@ -54,37 +41,25 @@ public record StrengthTerms(
         }
     }
 
-    /** The rules for timber and screws that gardens in these units follow unless they say others. */
-    public static RuleSet habitRules(UnitSystem units) {
-        return units == UnitSystem.IMPERIAL ? RuleSet.NDS : RuleSet.EUROCODE;
-    }
-
-    /** What is taken when nothing is said: see the guide, docs/strength.md. */
-    public static StrengthTerms habit(RuleSet rules, List<SectionNote> sections, UnitSystem units) {
+    /** The terms of a garden, all sections under its rules. */
+    public static StrengthTerms of(
+            StrengthSpec strength, SoilSpec soil, GroundSpec ground, List<SectionSpec> sections, UnitSystem units) {
+        StrengthSpec.Declared declared = strength.fasteners();
         return new StrengthTerms(
-                MemberMaterials.of(rules, sections),
-                habitFill(),
-                KNEELING_N,
-                StrengthWish.HABIT.bowMm(),
-                0,
-                GroundKind.CLAY,
-                GRAVEL_MM,
-                0,
+                new MemberMaterials(
+                        RuleSet.of(strength.rules()),
+                        sections,
+                        declared.withdrawalNPerMm2().orElse(0),
+                        declared.pullThroughNPerMm2().orElse(0),
+                        declared.screwStiffnessNPerMm().orElse(0)),
+                Fill.of(strength.load(), soil),
+                strength.kneelingN(),
+                strength.bowMm(),
+                strength.bedFriction().orElse(0),
+                strength.foundation().map(GroundKind::of).orElse(GroundKind.PAVED),
+                ground.isHard() ? 0 : ground.gravelMm(0),
+                declared.strapN().orElse(0),
                 units);
-    }
-
-    /** Topsoil at rest, soaked now and then. */
-    public static Fill habitFill() {
-        return new Fill(
-                MOIST_KN_PER_M3,
-                SATURATED_KN_PER_M3,
-                StrictMath.toRadians(FRICTION_DEG),
-                Fill.Push.AT_REST,
-                Fill.Water.SATURATED,
-                0,
-                TREADING_KN_PER_M2,
-                BELOW_RIM_MM,
-                false);
     }
 
     RuleSet rules() {

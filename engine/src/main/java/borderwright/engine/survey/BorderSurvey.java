@@ -1,6 +1,6 @@
 package borderwright.engine.survey;
 
-import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.SurveySpec;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.checks.SurveyRefusals;
@@ -28,8 +28,8 @@ public final class BorderSurvey {
         this.units = units;
     }
 
-    /** As {@link #adjust(SurveyNotes, UnitSystem)}, for a tape in millimetres. */
-    public static SurveyAnswer adjust(SurveyNotes notes) {
+    /** As {@link #adjust(SurveySpec, UnitSystem)}, for a tape in millimetres. */
+    public static SurveyAnswer adjust(SurveySpec notes) {
         return adjust(notes, UnitSystem.METRIC);
     }
 
@@ -38,7 +38,7 @@ public final class BorderSurvey {
      *
      * @param units of the tape where a length read fits both systems: they decide which slips of reading are likely
      */
-    public static SurveyAnswer adjust(SurveyNotes notes, UnitSystem units) {
+    public static SurveyAnswer adjust(SurveySpec notes, UnitSystem units) {
         List<Problem> faults = FieldBookFaults.of(notes);
         if (!faults.isEmpty()) {
             return new SurveyAnswer.NotFixed(faults);

@@ -1,7 +1,7 @@
 package borderwright.engine.survey;
 
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.SurveySpec;
 import borderwright.engine.garden.vocabulary.ArcBulge;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
@@ -54,7 +54,7 @@ final class OutlineMaker {
 
     private Optional<Ring> ring() {
         List<Point> measured = book.order().places(adjustment.positions());
-        SurveyNotes notes = book.notes();
+        SurveySpec notes = book.notes();
         if (notes.strip() == null) {
             return Optional.of(new Ring(measured));
         }
@@ -86,7 +86,7 @@ final class OutlineMaker {
     private OutlineEdge edge(int edge, double chordMm) {
         EdgeKind kind = EdgeKind.OPEN;
         double gapMm = kind.habitGapMm();
-        for (SurveyNotes.EdgeNote note : book.notes().edges()) {
+        for (SurveySpec.EdgeSpec note : book.notes().edges()) {
             if (book.edges().number(note.edge()) == edge) {
                 kind = note.kind();
                 gapMm = note.gap() == null ? kind.habitGapMm() : note.gap().mm();

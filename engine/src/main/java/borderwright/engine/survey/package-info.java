@@ -4,7 +4,7 @@
  * <p><b>Settles</b> where the border's corners lie, how sure that is, whether the measures agree, which of them may be
  * wrong, and which one to take next.
  *
- * <p><b>Takes</b> {@link borderwright.engine.garden.SurveyNotes}: tapes, gauge angles, offsets from a baseline, chains of
+ * <p><b>Takes</b> {@link borderwright.engine.garden.SurveySpec}: tapes, gauge angles, offsets from a baseline, chains of
  * short lengths, levels and rises, wall lean, chord and rise; no coordinates. <b>Gives</b> a {@link
  * borderwright.engine.survey.SurveyAnswer}: an {@link borderwright.engine.survey.Outline} with its {@link
  * borderwright.engine.survey.checks.SurveyReport}, or what is not fixed and the measure that would fix it. Later stages know only

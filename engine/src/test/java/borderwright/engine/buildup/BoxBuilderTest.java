@@ -12,9 +12,12 @@ import borderwright.engine.buildup.parts.EndCut.LongPoint;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.SawBench;
-import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.SawNote;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.BuildSpec;
+import borderwright.engine.garden.SawSpec;
+import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.given.GivenSaw;
+import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.BoardMoisture;
 import borderwright.engine.garden.vocabulary.BoardSurface;
 import borderwright.engine.garden.vocabulary.CornerStyle;
@@ -81,7 +84,7 @@ class BoxBuilderTest {
 
         @Test
         void twoCoursesOfTwoHundredAreThreeHundredAndNinetyTwoWhenDry() {
-            BuildRules rules = Footprints.rules(Footprints.TREATED.name(), Footprints.TREATED_BATTEN.name(), null);
+            BuildSpec rules = Footprints.rules(Footprints.TREATED.name(), Footprints.TREATED_BATTEN.name(), null);
             Box box = BoxBuilder.build(
                     Footprints.plan(Ring.rectangle(0, 0, 2400, 1200), 400), rules, Footprints.means(45, Map.of()));
             assertThat(box.courses()).hasSize(2);
@@ -96,12 +99,12 @@ class BoxBuilderTest {
         /** Geometry: a board of width 145 mitred at 22.5 degrees is 60.06 shorter on its short edge, at each end. */
         @Test
         void aCappingOfOneHundredAndFortyFiveRoundAnOctagon() {
-            SectionNote cap = Footprints.section("cap 25 x 145", 25, 145, false);
-            List<SectionNote> sections = new ArrayList<>(Footprints.SECTIONS);
+            SectionSpec cap = Footprints.section("cap 25 x 145", 25, 145, false);
+            List<SectionSpec> sections = new ArrayList<>(Footprints.SECTIONS);
             sections.add(cap);
             BuildMeans means = new BuildMeans(
                     sections, List.of(Footprints.saw(SawKind.MITRE_SAW, 45, 50)), Map.of(), UnitSystem.METRIC);
-            BuildRules rules = new BuildRules(
+            BuildSpec rules = new BuildSpec(
                     LARCH,
                     BATTEN,
                     null,
@@ -203,7 +206,7 @@ class BoxBuilderTest {
 
         @Test
         void treatedPostsAreNeverRipped() {
-            BuildRules rules = Footprints.rules(LARCH, Footprints.TREATED_BATTEN.name(), CornerStyle.MITRED);
+            BuildSpec rules = Footprints.rules(LARCH, Footprints.TREATED_BATTEN.name(), CornerStyle.MITRED);
             Box box = BoxBuilder.build(Footprints.plan(bend(127), 300), rules, Footprints.means(45, Map.of()));
             assertThat(box.pieces()).allMatch(piece -> piece.rip() == null);
             assertThat(box.notes())
@@ -433,7 +436,7 @@ class BoxBuilderTest {
 
         @Test
         void theSchemeSetsTheSpacings() {
-            BuildRules rules = Footprints.rules(LARCH, BATTEN, null);
+            BuildSpec rules = Footprints.rules(LARCH, BATTEN, null);
             BuildMeans means = Footprints.means(45, Map.of());
             FootprintPlan plan = Footprints.run(2400, 800, 450);
             Box wide = BoxBuilder.build(plan, rules, means, new BracingScheme(2500, 0, 75, List.of()));
@@ -492,7 +495,7 @@ class BoxBuilderTest {
     class Limits {
         @Test
         void inInchesWordsAndNamesAreInInches() {
-            SectionNote wall = new SectionNote(
+            SectionSpec wall = WoodResolver.section(new GivenSection(
                     "dressed 2x8",
                     Length.ofMm(38.1),
                     Length.ofMm(184.15),
@@ -503,8 +506,8 @@ class BoxBuilderTest {
                     BoardMoisture.WET,
                     null,
                     null,
-                    null);
-            SectionNote brace = new SectionNote(
+                    null));
+            SectionSpec brace = WoodResolver.section(new GivenSection(
                     "dressed 2x4",
                     Length.ofMm(38.1),
                     Length.ofMm(88.9),
@@ -515,7 +518,7 @@ class BoxBuilderTest {
                     BoardMoisture.WET,
                     null,
                     null,
-                    null);
+                    null));
             BuildMeans means = new BuildMeans(
                     List.of(wall, brace),
                     List.of(Footprints.saw(SawKind.MITRE_SAW, 45, 50)),
@@ -640,10 +643,10 @@ class BoxBuilderTest {
 
     @Nested
     class Saws {
-        private static final SectionNote THICK = Footprints.section("thick 75 x 150", 75, 150, false);
+        private static final SectionSpec THICK = Footprints.section("thick 75 x 150", 75, 150, false);
 
         private static SawBench.How how(double tilt, double fence, double shortMm, double crosscut) {
-            SawNote saw = new SawNote(
+            SawSpec saw = WoodResolver.saw(new GivenSaw(
                     "mitre saw",
                     SawKind.MITRE_SAW,
                     null,
@@ -653,7 +656,7 @@ class BoxBuilderTest {
                     Length.ofMm(90),
                     Length.ofMm(150),
                     true,
-                    null);
+                    null));
             return new SawBench(List.of(saw), new borderwright.engine.measure.LengthFormat(UnitSystem.METRIC))
                     .how(tilt, fence, THICK, shortMm);
         }

@@ -7,7 +7,7 @@ import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.EndCut.LongPoint;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.vocabulary.CornerStyle;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.DividerLine;
@@ -30,7 +30,7 @@ class BoxClosesTest {
         int built = 0;
         for (int i = 0; i < BOXES_A_SEED; i++) {
             Ring ring = Footprints.random(random);
-            BuildRules rules = rules(random);
+            BuildSpec rules = rules(random);
             double wall = rules.walls().equals(Footprints.LARCH.name()) ? 25 : 47;
             BuildMeans means = means(random);
             FootprintPlan plan = plan(ring, random);
@@ -54,7 +54,7 @@ class BoxClosesTest {
         return Footprints.plan(ring, dividers, random.nextDouble(140, 700), platform, random.nextInt(3) == 0);
     }
 
-    private static BuildRules rules(SplittableRandom random) {
+    private static BuildSpec rules(SplittableRandom random) {
         CornerStyle style = random.nextBoolean() ? CornerStyle.LAPPED : CornerStyle.MITRED;
         return switch (random.nextInt(4)) {
             case 0 -> Footprints.rules(Footprints.LARCH.name(), Footprints.POST.name(), style);
@@ -77,7 +77,7 @@ class BoxClosesTest {
         SplittableRandom random = new SplittableRandom(seed);
         for (int i = 0; i < 100; i++) {
             Ring ring = Footprints.random(random);
-            BuildRules rules = rules(random);
+            BuildSpec rules = rules(random);
             BuildMeans means = Footprints.means(45, Map.of());
             double height = rules.walls().equals(Footprints.LARCH.name()) ? 300 : 400;
             Box box = BoxBuilder.build(Footprints.plan(ring, height), rules, means);

@@ -1,9 +1,12 @@
 package borderwright.engine.buildup;
 
 import borderwright.engine.buildup.parts.BuildMeans;
-import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.SawNote;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.BuildSpec;
+import borderwright.engine.garden.SawSpec;
+import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.given.GivenSaw;
+import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.BoardMoisture;
 import borderwright.engine.garden.vocabulary.CornerStyle;
 import borderwright.engine.garden.vocabulary.EdgeKind;
@@ -25,17 +28,17 @@ import org.jspecify.annotations.Nullable;
 
 /** Footprints, sections and saws for tests, made up. */
 public final class Footprints {
-    public static final SectionNote LARCH = section("larch 25 x 150", 25, 150, false);
-    public static final SectionNote BATTEN = section("batten 47 x 50", 47, 50, false);
-    public static final SectionNote POST = section("post 75 x 100", 75, 100, false);
-    public static final SectionNote TREATED = section("treated 47 x 200", 47, 200, true);
-    public static final SectionNote TREATED_BATTEN = section("treated batten 47 x 50", 47, 50, true);
-    public static final List<SectionNote> SECTIONS = List.of(LARCH, BATTEN, POST, TREATED, TREATED_BATTEN);
+    public static final SectionSpec LARCH = section("larch 25 x 150", 25, 150, false);
+    public static final SectionSpec BATTEN = section("batten 47 x 50", 47, 50, false);
+    public static final SectionSpec POST = section("post 75 x 100", 75, 100, false);
+    public static final SectionSpec TREATED = section("treated 47 x 200", 47, 200, true);
+    public static final SectionSpec TREATED_BATTEN = section("treated batten 47 x 50", 47, 50, true);
+    public static final List<SectionSpec> SECTIONS = List.of(LARCH, BATTEN, POST, TREATED, TREATED_BATTEN);
 
     private Footprints() {}
 
-    public static SectionNote section(String name, double thickness, double width, boolean treated) {
-        return new SectionNote(
+    public static SectionSpec section(String name, double thickness, double width, boolean treated) {
+        return WoodResolver.section(new GivenSection(
                 name,
                 Length.ofMm(thickness),
                 Length.ofMm(width),
@@ -46,11 +49,11 @@ public final class Footprints {
                 BoardMoisture.WET,
                 null,
                 null,
-                null);
+                null));
     }
 
-    public static SawNote saw(SawKind kind, double tiltDeg, double mitreDeg) {
-        return new SawNote(
+    public static SawSpec saw(SawKind kind, double tiltDeg, double mitreDeg) {
+        return WoodResolver.saw(new GivenSaw(
                 kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),
                 kind,
                 Length.ofMm(3),
@@ -60,16 +63,16 @@ public final class Footprints {
                 Length.ofMm(90),
                 Length.ofMm(150),
                 true,
-                null);
+                null));
     }
 
-    public static BuildRules rules(String walls, String braces, @Nullable CornerStyle corners) {
+    public static BuildSpec rules(String walls, String braces, @Nullable CornerStyle corners) {
         return rules(walls, braces, corners, null);
     }
 
-    public static BuildRules rules(
+    public static BuildSpec rules(
             String walls, String braces, @Nullable CornerStyle corners, @Nullable Length tieSpacing) {
-        return new BuildRules(
+        return new BuildSpec(
                 walls,
                 braces,
                 null,

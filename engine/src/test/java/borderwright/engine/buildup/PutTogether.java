@@ -4,7 +4,7 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.EndCut.LongPoint;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.geometry.Ring;
@@ -29,10 +29,10 @@ public final class PutTogether {
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     private final Box box;
-    private final List<SectionNote> sections;
+    private final List<SectionSpec> sections;
     private final List<String> faults = new ArrayList<>();
 
-    private PutTogether(Box box, List<SectionNote> sections) {
+    private PutTogether(Box box, List<SectionSpec> sections) {
         this.box = box;
         this.sections = sections;
     }
@@ -42,7 +42,7 @@ public final class PutTogether {
      *
      * @param byOverlay whether walls and planters are also compared as a whole, by polygon overlay: slower
      */
-    public static List<String> faults(Box box, List<SectionNote> sections, double wallMm, boolean byOverlay) {
+    public static List<String> faults(Box box, List<SectionSpec> sections, double wallMm, boolean byOverlay) {
         PutTogether test = new PutTogether(box, sections);
         if (byOverlay) {
             test.coursesFillTheWall(wallMm);
@@ -223,7 +223,7 @@ public final class PutTogether {
 
     /** Draws the piece from its length, cuts and section alone and lays it on its place by turning and shifting. */
     private void isWhatItsCutsSay(Piece piece) {
-        SectionNote section = sections.stream()
+        SectionSpec section = sections.stream()
                 .filter(s -> s.name().equals(piece.section()))
                 .findFirst()
                 .orElseThrow();

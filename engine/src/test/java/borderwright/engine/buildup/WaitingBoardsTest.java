@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.BuildSpec;
+import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
@@ -21,9 +23,9 @@ import org.junit.jupiter.api.Test;
 
 /** A run that closes on a wall: only the boards that reach into its last planter wait for the gap. */
 class WaitingBoardsTest {
-    private static SectionNote section(String name, double thicknessMm, double widthMm) {
-        return new SectionNote(
-                name, Length.ofMm(thicknessMm), Length.ofMm(widthMm), null, null, null, null, null, null, null, null);
+    private static SectionSpec section(String name, double thicknessMm, double widthMm) {
+        return WoodResolver.section(new GivenSection(
+                name, Length.ofMm(thicknessMm), Length.ofMm(widthMm), null, null, null, null, null, null, null, null));
     }
 
     private static Box run(double longestMm, boolean closes) {
@@ -40,7 +42,7 @@ class WaitingBoardsTest {
                 300,
                 0,
                 false);
-        BuildRules rules = BuildRules.of("wall", "batten");
+        BuildSpec rules = BuildSpec.of("wall", "batten");
         return BoxBuilder.build(
                 plan,
                 rules,

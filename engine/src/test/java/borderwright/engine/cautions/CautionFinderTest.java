@@ -7,7 +7,6 @@ import borderwright.engine.TestGarden;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.Filling;
-import borderwright.engine.garden.FillingWish;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.GroundWork;
@@ -23,7 +22,7 @@ class CautionFinderTest {
     }
 
     private static SiteCautions of(Box box) {
-        Garden garden = TestGarden.with(FillingWish.HABIT, null);
+        Garden garden = TestGarden.with(null, null);
         FillPlan filling = Filling.plan(
                 garden,
                 List.of(box),
@@ -31,8 +30,8 @@ class CautionFinderTest {
                         List.of(box),
                         TestGarden.outline(),
                         garden.survey(),
-                        garden.groundOrHabit(),
-                        garden.soilOrHabit(),
+                        garden.ground(),
+                        garden.soil(),
                         10,
                         new LengthFormat(UnitSystem.METRIC)));
         return CautionFinder.find(garden, TestGarden.outline(), List.of(box), filling);

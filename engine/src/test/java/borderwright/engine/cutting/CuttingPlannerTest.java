@@ -9,9 +9,12 @@ import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.buying.list.ShoppingProblem;
 import borderwright.engine.buying.nesting.HeldBoards;
 import borderwright.engine.effort.Budget;
-import borderwright.engine.garden.CuttingRules;
-import borderwright.engine.garden.SawNote;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SawSpec;
+import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.given.GivenCutting;
+import borderwright.engine.garden.given.GivenSaw;
+import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Length;
 import borderwright.engine.prices.BoardOffer;
@@ -29,10 +32,10 @@ class CuttingPlannerTest {
     private static final EndCut BEVEL = new EndCut(45, 0, EndCut.LongPoint.MARKED_FACE, 25, "bevel 45 deg", "", true);
     private static final EndCut TOO_STEEP =
             new EndCut(50, 0, EndCut.LongPoint.MARKED_FACE, 30, "bevel 50 deg", "Saw it by hand to a line.", false);
-    private static final SectionNote LARCH =
-            new SectionNote("larch", Length.ofMm(25), Length.ofMm(150), null, null, null, null, null, null, null, null);
-    private static final SawNote MITRE_SAW =
-            new SawNote("mitre saw", SawKind.MITRE_SAW, Length.ofMm(3), null, null, null, null, null, true, null);
+    private static final SectionSpec LARCH = WoodResolver.section(new GivenSection(
+            "larch", Length.ofMm(25), Length.ofMm(150), null, null, null, null, null, null, null, null));
+    private static final SawSpec MITRE_SAW = WoodResolver.saw(
+            new GivenSaw("mitre saw", SawKind.MITRE_SAW, Length.ofMm(3), null, null, null, null, null, true, null));
 
     private static Piece piece(String label, double mm, EndCut left, EndCut right, boolean waits, boolean ground) {
         return TestPieces.piece("larch", label, mm, left, right, waits, ground);
@@ -47,7 +50,8 @@ class CuttingPlannerTest {
     }
 
     private static CuttingPlan plan(List<BoardInHand> boards, List<Piece> pieces) {
-        CuttingJob job = new CuttingJob(boards, pieces, List.of(LARCH), List.of(MITRE_SAW), CuttingRules.HABIT);
+        CuttingJob job =
+                new CuttingJob(boards, pieces, List.of(LARCH), List.of(MITRE_SAW), WoodResolver.usualCutting());
         CuttingPlan plan = CuttingPlanner.plan(job, Budget.ofUnits(100_000));
         assertThat(PlaneVerifier.faults(job, plan)).isEmpty();
         return plan;
@@ -139,7 +143,7 @@ class CuttingPlannerTest {
     @Test
     void everyBoardOfAPackIsInHand() {
         ShoppingProblem problem = new ShoppingProblem(
-                DemandMaker.of(List.of(square("a", 2000)), CuttingRules.HABIT, Length.ofMm(3)),
+                DemandMaker.of(List.of(square("a", 2000)), WoodResolver.usualCutting(), Length.ofMm(3)),
                 List.of(new BoardOffer("A", "larch", 2400 * 320, 3000, 4, Integer.MAX_VALUE)),
                 List.of(),
                 List.of(),
@@ -238,7 +242,8 @@ class CuttingPlannerTest {
     @Test
     void aBoardThatIsHeldBackStaysWhole() {
         ShoppingProblem problem = new ShoppingProblem(
-                DemandMaker.of(List.of(square("a", 1000), square("b", 700)), CuttingRules.HABIT, Length.ofMm(3)),
+                DemandMaker.of(
+                        List.of(square("a", 1000), square("b", 700)), WoodResolver.usualCutting(), Length.ofMm(3)),
                 List.of(
                         new BoardOffer("A", "larch", 2400 * 320, 1000, 1, Integer.MAX_VALUE),
                         new BoardOffer("A", "larch", 1200 * 320, 600, 1, Integer.MAX_VALUE)),
@@ -254,7 +259,7 @@ class CuttingPlannerTest {
                 pieces,
                 List.of(LARCH),
                 List.of(MITRE_SAW),
-                new CuttingRules(null, null, 1, null, null, null));
+                WoodResolver.cutting(new GivenCutting(null, null, 1, null, null, null)));
         HeldBoards.Bought bought = HeldBoards.buy(job, problem, Budget.ofUnits(10_000));
         assertThat(bought.met()).isTrue();
         // 1000 for both pieces and 600 for a board of 1200 mm, the shortest that could give the longer piece again.

@@ -6,15 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 import borderwright.engine.TestBoxes;
 import borderwright.engine.TestGarden;
 import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.garden.FillingWish;
-import borderwright.engine.garden.FillingWish.BaseLayer;
-import borderwright.engine.garden.FillingWish.FinishWish;
-import borderwright.engine.garden.FillingWish.LinerWish;
-import borderwright.engine.garden.FillingWish.MixPart;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.GroundWish;
-import borderwright.engine.garden.NearbyThing;
-import borderwright.engine.garden.SoilWish;
+import borderwright.engine.garden.given.GivenFilling;
+import borderwright.engine.garden.given.GivenFilling.GivenBaseLayer;
+import borderwright.engine.garden.given.GivenFilling.GivenFinish;
+import borderwright.engine.garden.given.GivenFilling.GivenLiner;
+import borderwright.engine.garden.given.GivenFilling.GivenMixPart;
+import borderwright.engine.garden.given.GivenGround;
+import borderwright.engine.garden.given.GivenNearby;
+import borderwright.engine.garden.resolve.SoilResolver;
 import borderwright.engine.garden.vocabulary.GroundSurface;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.garden.vocabulary.NearbyKind;
@@ -36,14 +36,14 @@ import org.junit.jupiter.api.Test;
 class FillingTest {
     private static final Box BOX = TestBoxes.box("F1", Ring.rectangle(0, 0, 2400, 1200), 0, 300, 0);
 
-    private static FillPlan plan(FillingWish wish, @Nullable GroundWish ground, List<Box> boxes) {
+    private static FillPlan plan(GivenFilling wish, @Nullable GivenGround ground, List<Box> boxes) {
         Garden garden = TestGarden.with(wish, ground);
         GroundPlan made = GroundWork.plan(
                 boxes,
                 TestGarden.outline(),
                 garden.survey(),
-                garden.groundOrHabit(),
-                garden.soilOrHabit(),
+                garden.ground(),
+                garden.soil(),
                 10,
                 new LengthFormat(UnitSystem.METRIC));
         return Filling.plan(garden, boxes, made);
@@ -51,7 +51,7 @@ class FillingTest {
 
     @Test
     void whatPressesOnAServiceIsToldWithItsLoad() {
-        NearbyThing drain = new NearbyThing(
+        GivenNearby drain = new GivenNearby(
                 NearbyKind.DRAIN,
                 Names.of("A", "B"),
                 Length.ofMm(9000),
@@ -62,9 +62,9 @@ class FillingTest {
                 null,
                 Length.ofMm(900),
                 null);
-        GroundWish ground =
-                new GroundWish(null, null, null, null, null, null, null, null, null, null, null, null, List.of(drain));
-        FillPlan plan = plan(FillingWish.HABIT, ground, List.of(BOX));
+        GivenGround ground =
+                new GivenGround(null, null, null, null, null, null, null, null, null, null, null, null, List.of(drain));
+        FillPlan plan = plan(null, ground, List.of(BOX));
         double load = plan.weights().get(0).kgPerM2() * 9.80665e-3;
         // The border's corner A is at (-10 m, -10 m): the drain lies at y = 500 mm from x = -1 m to 1 m, the box begins
         // at 0.
@@ -77,8 +77,8 @@ class FillingTest {
         assertThat(load).isBetween(4.0, 8.0);
     }
 
-    private static FillingWish mix(List<MixPart> mix, @Nullable BaseLayer base, @Nullable Double reuse) {
-        return new FillingWish(mix, base, null, reuse, null, null, null, null);
+    private static GivenFilling mix(List<GivenMixPart> mix, @Nullable GivenBaseLayer base, @Nullable Double reuse) {
+        return new GivenFilling(mix, base, null, reuse, null, null, null, null);
     }
 
     @Nested
@@ -94,7 +94,7 @@ class FillingTest {
 
         @Test
         void insideTheWallsLessWhatStandsInThem() {
-            List<SoilVolume> planters = SoilVolume.of(BOX, SoilWish.HABIT, 0);
+            List<SoilVolume> planters = SoilVolume.of(BOX, SoilResolver.usual(), 0);
             double inside = 2.35 * 1.15 * 0.27;
             assertThat(planters).singleElement().satisfies(p -> {
                 assertThat(p.growingM2()).isCloseTo(2.35 * 1.15, within(1e-9));
@@ -106,16 +106,16 @@ class FillingTest {
 
         @Test
         void groundLeftStandingNeedsNoSoil() {
-            double without = SoilVolume.of(BOX, SoilWish.HABIT, 0).get(0).filledM3();
-            assertThat(SoilVolume.of(BOX, SoilWish.HABIT, 0.2).get(0).filledM3())
+            double without = SoilVolume.of(BOX, SoilResolver.usual(), 0).get(0).filledM3();
+            assertThat(SoilVolume.of(BOX, SoilResolver.usual(), 0.2).get(0).filledM3())
                     .isCloseTo(without - 0.2, within(1e-12));
         }
 
         @Test
         void layersAddUpToWhatIsFilled() {
-            FillingWish wish = new FillingWish(
-                    List.of(new MixPart("topsoil", 2.0), new MixPart("compost", 1.0)),
-                    new BaseLayer("wood chips", Length.ofMm(100), null),
+            GivenFilling wish = new GivenFilling(
+                    List.of(new GivenMixPart("topsoil", 2.0), new GivenMixPart("compost", 1.0)),
+                    new GivenBaseLayer("wood chips", Length.ofMm(100), null),
                     Length.ofMm(40),
                     null,
                     null,
@@ -135,7 +135,7 @@ class FillingTest {
 
         @Test
         void earthDugIsUsedAgainAndNotBought() {
-            GroundWish dug = new GroundWish(
+            GivenGround dug = new GivenGround(
                     null,
                     null,
                     null,
@@ -170,8 +170,8 @@ class FillingTest {
     class Coverings {
         @Test
         void aLinerGoesRoundEachPlanterInLanes() {
-            FillingWish wish =
-                    new FillingWish(List.of(), null, null, null, null, null, new LinerWish(null, null, null), null);
+            GivenFilling wish =
+                    new GivenFilling(List.of(), null, null, null, null, null, new GivenLiner(null, null, null), null);
             LinerPlan liner = plan(wish, null, List.of(BOX, BOX)).liner().orElseThrow();
             assertThat(liner.strips()).hasSize(2);
             assertThat(liner.strips().get(0).lengthMm()).isEqualTo(2 * (2350 + 1150) + 150);
@@ -185,7 +185,8 @@ class FillingTest {
         @DisplayName(
                 "litres = area x coats / spread (coating arithmetic; theoretical spread 10 x solids % / film, from memory)")
         void finish() {
-            FillingWish wish = new FillingWish(List.of(), null, null, null, null, null, null, new FinishWish(2, 10.0));
+            GivenFilling wish =
+                    new GivenFilling(List.of(), null, null, null, null, null, null, new GivenFinish(2, 10.0));
             FinishPlan finish = plan(wish, null, List.of(BOX)).finish();
             assertThat(finish.finishLitres()).isCloseTo(finish.outerM2() * 2 / 10, within(1e-12));
             // Two courses round, laps counted once at each corner either way: about 2 x 7.1 m x 0.15 m.
@@ -197,9 +198,9 @@ class FillingTest {
     @Nested
     class Loads {
         private FillPlan onRoof(@Nullable Double limit) {
-            GroundWish roof = new GroundWish(
+            GivenGround roof = new GivenGround(
                     GroundSurface.ROOF, null, null, null, null, null, null, null, null, null, null, limit, List.of());
-            return plan(FillingWish.HABIT, roof, List.of(BOX));
+            return plan(null, roof, List.of(BOX));
         }
 
         @Test
@@ -218,7 +219,7 @@ class FillingTest {
 
         @Test
         void aBoxWeighsItsWoodAndItsSoakedFilling() {
-            FillPlan plan = plan(FillingWish.HABIT, null, List.of(BOX));
+            FillPlan plan = plan(null, null, List.of(BOX));
             BoxWeight weight = plan.weights().get(0);
             double wood = BOX.pieces().stream()
                     .mapToDouble(p -> Weights.pieceKg(
@@ -226,7 +227,7 @@ class FillingTest {
                             Map.of(TestBoxes.LARCH.name(), TestBoxes.LARCH, TestBoxes.BATTEN.name(), TestBoxes.BATTEN)))
                     .sum();
             assertThat(weight.woodKg()).isCloseTo(wood, within(1e-9)).isPositive();
-            assertThat(weight.filledKg()).isCloseTo(wood + plan.filledM3() * 1850, within(1e-9));
+            assertThat(weight.filledKg()).isCloseTo(wood + plan.filledM3() * 19 / 9.80665e-3, within(1e-9));
             assertThat(plan.filledKg()).isCloseTo(weight.filledKg(), within(1e-9));
         }
     }

@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.TestGarden;
+import borderwright.engine.garden.given.GivenFirstPlanter;
+import borderwright.engine.garden.given.GivenSaw;
+import borderwright.engine.garden.resolve.SupplyResolver;
+import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Length;
 import java.util.List;
@@ -13,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class FirstPlanterTest {
     private static FirstPlanter counted(int boards, int unusable) {
-        return new FirstPlanter(null, null, null, null, boards, unusable, null);
+        return SupplyResolver.firstPlanter(new GivenFirstPlanter(null, null, null, null, boards, unusable, null));
     }
 
     /** By hand: what was said counts as 20 boards, so 5 % of 20 and 3 of 10 are 4 of 30. */
@@ -25,16 +29,19 @@ class FirstPlanterTest {
 
     @Test
     void withoutACountRejectsStay() {
-        assertThat(new FirstPlanter(1.0, 2.0, null, null, null, null, null).rejects(7))
+        assertThat(SupplyResolver.firstPlanter(new GivenFirstPlanter(1.0, 2.0, null, null, null, null, null))
+                        .rejects(7))
                 .isEqualTo(7);
     }
 
     @Test
     void aKerfReplacesThatOfTheSawMeasuredOnly() {
-        SawNote mitre = saw("mitre saw");
-        SawNote table = saw("table saw");
-        FirstPlanter one = new FirstPlanter(null, null, Length.ofMm(3.4), "table saw", null, null, null);
-        FirstPlanter all = new FirstPlanter(null, null, Length.ofMm(3.4), null, null, null, null);
+        SawSpec mitre = saw("mitre saw");
+        SawSpec table = saw("table saw");
+        FirstPlanter one = SupplyResolver.firstPlanter(
+                new GivenFirstPlanter(null, null, Length.ofMm(3.4), "table saw", null, null, null));
+        FirstPlanter all = SupplyResolver.firstPlanter(
+                new GivenFirstPlanter(null, null, Length.ofMm(3.4), null, null, null, null));
 
         assertThat(kerfs(one, mitre, table)).containsExactly(2.5, 3.4);
         assertThat(kerfs(all, mitre, table)).containsExactly(3.4, 3.4);
@@ -46,12 +53,13 @@ class FirstPlanterTest {
         assertThat(garden.asMeasured()).isSameAs(garden);
     }
 
-    private static List<Double> kerfs(FirstPlanter first, SawNote... saws) {
+    private static List<Double> kerfs(FirstPlanter first, SawSpec... saws) {
         Garden garden = TestGarden.taught(TestGarden.with(null, null, null), first, List.of(saws));
-        return garden.asMeasured().saws().stream().map(SawNote::kerfMm).toList();
+        return garden.asMeasured().saws().stream().map(SawSpec::kerfMm).toList();
     }
 
-    private static SawNote saw(String name) {
-        return new SawNote(name, SawKind.MITRE_SAW, Length.ofMm(2.5), null, null, null, null, null, null, null);
+    private static SawSpec saw(String name) {
+        return WoodResolver.saw(
+                new GivenSaw(name, SawKind.MITRE_SAW, Length.ofMm(2.5), null, null, null, null, null, null, null));
     }
 }

@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.TestBoxes;
 import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.garden.GroundWish;
-import borderwright.engine.garden.GroundWish.MembraneWish;
-import borderwright.engine.garden.NearbyThing;
-import borderwright.engine.garden.SoilWish;
-import borderwright.engine.garden.SurveyNotes;
-import borderwright.engine.garden.SurveyNotes.EdgeNote;
+import borderwright.engine.garden.GroundSpec;
+import borderwright.engine.garden.SurveySpec;
+import borderwright.engine.garden.SurveySpec.EdgeSpec;
+import borderwright.engine.garden.given.GivenGround;
+import borderwright.engine.garden.given.GivenGround.GivenMembrane;
+import borderwright.engine.garden.given.GivenNearby;
+import borderwright.engine.garden.resolve.GardenResolver;
+import borderwright.engine.garden.resolve.GroundResolver;
+import borderwright.engine.garden.resolve.SoilResolver;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.GroundSurface;
 import borderwright.engine.garden.vocabulary.Names;
@@ -52,7 +55,7 @@ class ClearanceFinderTest {
     private static final Ring AT = Ring.rectangle(1000, 500, 3000, 1500);
     private static final Box BOX = TestBoxes.box("F1", AT, 0, 450, 0);
 
-    private static GroundPlan plan(GroundHeights ground, GroundSurface surface, EdgeKind along, NearbyThing... near) {
+    private static GroundPlan plan(GroundHeights ground, GroundSurface surface, EdgeKind along, GivenNearby... near) {
         return plan(List.of(BOX), ground, surface, null, along, List.of(), near);
     }
 
@@ -60,15 +63,15 @@ class ClearanceFinderTest {
             List<Box> boxes,
             GroundHeights ground,
             GroundSurface surface,
-            @Nullable MembraneWish sheet,
+            @Nullable GivenMembrane sheet,
             EdgeKind along,
-            List<EdgeNote> notes,
-            NearbyThing... near) {
+            List<EdgeSpec> notes,
+            GivenNearby... near) {
         List<OutlineEdge> edges = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
             edges.add(new OutlineEdge(i == 0 ? along : EdgeKind.OPEN, i == 0 ? along.habitGapMm() : 0, 0, 0));
         }
-        GroundWish wish = new GroundWish(
+        GroundSpec wish = GroundResolver.resolve(new GivenGround(
                 surface,
                 null,
                 null,
@@ -81,23 +84,23 @@ class ClearanceFinderTest {
                 null,
                 null,
                 null,
-                List.of(near));
-        SurveyNotes survey = new SurveyNotes(Names.of("A", "B", "C", "D"), null, null, notes, List.of(), null);
+                List.of(near)));
+        SurveySpec survey = new SurveySpec(Names.of("A", "B", "C", "D"), null, null, notes, List.of(), null);
         return GroundWork.plan(
                 boxes,
                 new Outline(BORDER, List.of("A", "B", "C", "D"), edges, ground),
                 survey,
                 wish,
-                SoilWish.HABIT,
+                SoilResolver.usual(),
                 10,
                 new LengthFormat(UnitSystem.METRIC));
     }
 
-    private static GroundPlan dug(NearbyThing... near) {
+    private static GroundPlan dug(GivenNearby... near) {
         return plan(plane(150, 0, 0), GroundSurface.SOIL, EdgeKind.OPEN, near);
     }
 
-    private static NearbyThing thing(
+    private static GivenNearby thing(
             NearbyKind kind,
             double along,
             double into,
@@ -105,7 +108,7 @@ class ClearanceFinderTest {
             @Nullable Double trunk,
             @Nullable Double depth,
             @Nullable Double bottom) {
-        return new NearbyThing(
+        return new GivenNearby(
                 kind,
                 Names.of("A", "B"),
                 Length.ofMm(along),
@@ -119,7 +122,7 @@ class ClearanceFinderTest {
     }
 
     /** On level ground at the bed, dug 50 mm deep for its gravel. */
-    private static GroundPlan level(List<Box> boxes, @Nullable MembraneWish sheet, NearbyThing... near) {
+    private static GroundPlan level(List<Box> boxes, @Nullable GivenMembrane sheet, GivenNearby... near) {
         return plan(boxes, plane(0, 0, 0), GroundSurface.SOIL, sheet, EdgeKind.OPEN, List.of(), near);
     }
 
@@ -162,7 +165,7 @@ class ClearanceFinderTest {
 
         @Test
         void ofAGirthAreThoseOfItsTrunk() {
-            NearbyThing girth = new NearbyThing(
+            GivenNearby girth = new GivenNearby(
                     NearbyKind.TREE,
                     Names.of("A", "B"),
                     Length.ofMm(2000),
@@ -173,7 +176,7 @@ class ClearanceFinderTest {
                     Length.ofMm(785.398),
                     null,
                     null);
-            assertThat(girth.rootsMm()).isCloseTo(3000, within(0.01));
+            assertThat(GardenResolver.nearbyThing(girth).rootsMm()).isCloseTo(3000, within(0.01));
         }
 
         @Test
@@ -239,7 +242,7 @@ class ClearanceFinderTest {
     class Spikes {
         @Test
         void ofASheetStopNearWhatKillsUnlessItsDepthLeavesEnough() {
-            MembraneWish sheet = MembraneWish.HABIT;
+            GivenMembrane sheet = new GivenMembrane(null, null, null, null);
             List<Box> boxes = List.of(BOX);
             assertThat(codes(level(boxes, sheet, thing(NearbyKind.GAS, 0, 0, 5000.0, null, null, null))))
                     .containsExactly("service-near");
@@ -281,7 +284,7 @@ class ClearanceFinderTest {
     class Walls {
         @Test
         void soilBelowADampCourseIsARow() {
-            EdgeNote house = new EdgeNote(Names.of("A", "B"), EdgeKind.HOUSE, null, Length.ofMm(600), null);
+            EdgeSpec house = new EdgeSpec(Names.of("A", "B"), EdgeKind.HOUSE, null, Length.ofMm(600), null);
             GroundPlan plan =
                     plan(List.of(off(100)), plane(0, 0, 0), GroundSurface.SOIL, null, EdgeKind.OPEN, List.of(house));
             // Soil stays 30 mm below the rim at 450 mm.
@@ -303,7 +306,7 @@ class ClearanceFinderTest {
 
         @Test
         void airKeepsCladdingDry() {
-            NearbyThing cladding = thing(NearbyKind.CLADDING, 0, 0, 5000.0, null, null, 440.0);
+            GivenNearby cladding = thing(NearbyKind.CLADDING, 0, 0, 5000.0, null, null, 440.0);
             assertThat(codes(level(List.of(off(20)), null, cladding))).containsExactly("cladding", "cladding");
             assertThat(codes(level(List.of(off(50)), null, cladding))).containsExactly("cladding");
         }
@@ -326,7 +329,7 @@ class ClearanceFinderTest {
             // Soil stands 50 mm below the rim at 450.
             GroundPlan plan = dug(thing(NearbyKind.CLADDING, 0, 0.5, 5000.0, null, null, 540.0));
             assertThat(plan.clearances().get(0).gotMm())
-                    .isCloseTo(540 - 450 + SoilWish.HABIT.belowRimMm(), within(1e-6));
+                    .isCloseTo(540 - 450 + SoilResolver.usual().belowRimMm(), within(1e-6));
             assertThat(codes(plan)).containsExactly("cladding");
             assertThat(codes(dug(thing(NearbyKind.CLADDING, 0, 0, 5000.0, null, null, 100.0))))
                     .isEmpty();

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.TestBoxes;
 import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.garden.GroundWish;
-import borderwright.engine.garden.SoilWish;
-import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.GroundSpec;
+import borderwright.engine.garden.SurveySpec;
+import borderwright.engine.garden.given.GivenGround;
+import borderwright.engine.garden.resolve.GroundResolver;
+import borderwright.engine.garden.resolve.SoilResolver;
 import borderwright.engine.garden.vocabulary.DugSoil;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.GravelBed;
@@ -45,8 +47,8 @@ class GroundWorkTest {
         return new GroundHeights(List.of(new GroundHeights.Spot("A", new Point(0, 0), mm, 3)));
     }
 
-    private static GroundWish wish(GroundSurface surface, @Nullable GravelBed bed) {
-        return new GroundWish(
+    private static GroundSpec wish(GroundSurface surface, @Nullable GravelBed bed) {
+        return GroundResolver.resolve(new GivenGround(
                 surface,
                 null,
                 null,
@@ -59,14 +61,14 @@ class GroundWorkTest {
                 1.0,
                 null,
                 null,
-                List.of());
+                List.of()));
     }
 
     private static GroundPlan plan(
-            List<Box> boxes, GroundHeights ground, GroundWish wish, SurveyNotes.EdgeNote... edges) {
-        SurveyNotes survey = new SurveyNotes(Names.of("A", "B", "C", "D"), null, null, List.of(edges), List.of(), null);
+            List<Box> boxes, GroundHeights ground, GroundSpec wish, SurveySpec.EdgeSpec... edges) {
+        SurveySpec survey = new SurveySpec(Names.of("A", "B", "C", "D"), null, null, List.of(edges), List.of(), null);
         return GroundWork.plan(
-                boxes, outline(ground), survey, wish, SoilWish.HABIT, 10, new LengthFormat(UnitSystem.METRIC));
+                boxes, outline(ground), survey, wish, SoilResolver.usual(), 10, new LengthFormat(UnitSystem.METRIC));
     }
 
     private static Box box(String name, double x0, double x1, double bedMm) {
@@ -132,7 +134,7 @@ class GroundWorkTest {
                 "6111.11 yd3 in place at swell 1.2987 are 7936.5 loose: 662 loads of 12 (worked problem, loads rounded up)")
         void loadsAreRoundedUp() {
             assertThat((int) Math.ceil(6111.11 * 3000 / 2310 / 12)).isEqualTo(662);
-            GroundWish clay = new GroundWish(
+            GroundSpec clay = GroundResolver.resolve(new GivenGround(
                     GroundSurface.SOIL,
                     DugSoil.CLAY,
                     null,
@@ -145,7 +147,7 @@ class GroundWorkTest {
                     4.5,
                     null,
                     null,
-                    List.of());
+                    List.of()));
             Spoil spoil = Spoil.of(0, 10, clay);
             assertThat(spoil.looseM3()).isCloseTo(14.3, within(1e-9));
             assertThat(spoil.barrows()).isEqualTo(220);
@@ -168,8 +170,8 @@ class GroundWorkTest {
 
     @Nested
     class Damp {
-        private final SurveyNotes.EdgeNote house =
-                new SurveyNotes.EdgeNote(Names.of("A", "B"), EdgeKind.HOUSE, null, Length.ofMm(400), null);
+        private final SurveySpec.EdgeSpec house =
+                new SurveySpec.EdgeSpec(Names.of("A", "B"), EdgeKind.HOUSE, null, Length.ofMm(400), null);
 
         @Test
         void soilOverTheDampCourseIsSaidWithItsNumbers() {
@@ -196,7 +198,7 @@ class GroundWorkTest {
                     List.of(near),
                     level(0),
                     wish(GroundSurface.SOIL, null),
-                    new SurveyNotes.EdgeNote(Names.of("A", "B"), EdgeKind.HOUSE, null, null, null));
+                    new SurveySpec.EdgeSpec(Names.of("A", "B"), EdgeKind.HOUSE, null, null, null));
             assertThat(plan.unmet()).isEmpty();
             assertThat(plan.notes()).anyMatch(note -> note.startsWith("Not shown to hold: soil in F1"));
         }

@@ -3,7 +3,7 @@ package borderwright.engine.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.RunSpec;
 import borderwright.engine.garden.vocabulary.CornerTurn;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Arc;
@@ -34,7 +34,7 @@ class BorderLayoutTest {
 
     private static final LayoutRules RULES = new LayoutRules(25, 150, 4800);
 
-    private static Layout lay(Outline outline, RunWish... runs) {
+    private static Layout lay(Outline outline, RunSpec... runs) {
         Layout layout = BorderLayout.lay(outline, List.of(runs), RULES);
         LayoutVerifier.verify(outline, layout, RULES, List.of(runs), "");
         return layout;
@@ -332,7 +332,7 @@ class BorderLayoutTest {
 
     @Nested
     class Refusals {
-        private static void refused(Outline outline, RunWish wish, String code, String sentence) {
+        private static void refused(Outline outline, RunSpec wish, String code, String sentence) {
             Layout layout = lay(outline, wish);
             assertThat(layout.unmet()).extracting(Problem::code).containsExactly(code);
             assertThat(layout.unmet().get(0).sentence(English.METRIC)).isEqualTo(sentence);

@@ -2,7 +2,7 @@ package borderwright.engine.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.RunSpec;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
@@ -34,7 +34,7 @@ class FreeRowsTest {
             Collections.nCopies(4, FENCE),
             GroundHeights.LEVEL);
 
-    private static Layout lay(RunWish... wishes) {
+    private static Layout lay(RunSpec... wishes) {
         return BorderLayout.lay(FIELD, List.of(wishes), RULES);
     }
 

@@ -3,7 +3,7 @@ package borderwright.engine.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.RunSpec;
 import borderwright.engine.garden.vocabulary.CornerTurn;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
@@ -32,7 +32,7 @@ class LayoutPropertiesTest {
         return LongStream.range(0, 12);
     }
 
-    private static Layout lay(Outline outline, List<RunWish> runs) {
+    private static Layout lay(Outline outline, List<RunSpec> runs) {
         return BorderLayout.lay(outline, runs, RULES);
     }
 
@@ -52,7 +52,7 @@ class LayoutPropertiesTest {
         for (long s = seed * EACH; s < (seed + 1) * EACH; s++) {
             RandomBorders random = new RandomBorders(s);
             Outline outline = random.outline(curved);
-            List<RunWish> runs = random.runs(outline);
+            List<RunSpec> runs = random.runs(outline);
             Layout layout = lay(outline, runs);
             LayoutVerifier.verify(outline, layout, RULES, runs, "seed " + s);
             levels(outline, layout, "seed " + s);
@@ -78,7 +78,7 @@ class LayoutPropertiesTest {
         for (long s = seed * EACH; s < (seed + 1) * EACH; s++) {
             RandomBorders random = new RandomBorders(s + 100_000);
             Outline outline = random.outline(false);
-            RunWish wish = random.runs(outline).get(0);
+            RunSpec wish = random.runs(outline).get(0);
             Layout layout = lay(outline, List.of(wish));
             if (wish.planters() != null && layout.unmet().isEmpty()) {
                 int laid = layout.boxes().stream()
@@ -90,12 +90,12 @@ class LayoutPropertiesTest {
         }
     }
 
-    private static int cornerPlanters(Outline outline, RunWish wish) {
+    private static int cornerPlanters(Outline outline, RunSpec wish) {
         int count = 0;
         for (int i = 1; i + 1 < wish.along().size(); i++) {
             String corner = wish.along().get(i);
             CornerTurn turn = wish.turn();
-            for (RunWish.CornerWish said : Lists.reversed(wish.corners())) {
+            for (RunSpec.CornerSpec said : Lists.reversed(wish.corners())) {
                 turn = said.corner().equals(corner) ? said.turn() : turn;
             }
             double degrees = StrictMath.toDegrees(
@@ -109,7 +109,7 @@ class LayoutPropertiesTest {
     @MethodSource("seeds")
     void theSameWishGivesTheSameLayout(long seed) {
         Outline outline = new RandomBorders(seed).outline(true);
-        List<RunWish> runs = new RandomBorders(seed + 500).runs(outline);
+        List<RunSpec> runs = new RandomBorders(seed + 500).runs(outline);
         assertThat(lay(outline, runs)).isEqualTo(lay(outline, runs));
     }
 
@@ -123,7 +123,7 @@ class LayoutPropertiesTest {
         for (long s = seed * EACH; s < seed * EACH + 3; s++) {
             RandomBorders random = new RandomBorders(s);
             Outline outline = random.outline(false);
-            List<RunWish> runs = random.runs(outline);
+            List<RunSpec> runs = random.runs(outline);
             assertAlike(lay(outline, runs), lay(moved(outline, moved), runs), moved, "seed " + s);
         }
     }
@@ -135,7 +135,7 @@ class LayoutPropertiesTest {
         for (long s = seed * EACH; s < seed * EACH + 3; s++) {
             RandomBorders random = new RandomBorders(s);
             Outline outline = random.outline(false);
-            List<RunWish> runs = random.runs(outline).subList(0, 1);
+            List<RunSpec> runs = random.runs(outline).subList(0, 1);
             if (runs.get(0).along().size() < 4) {
                 assertAlike(lay(outline, runs), lay(mirror(outline), runs), mirrored, "seed " + s);
             }

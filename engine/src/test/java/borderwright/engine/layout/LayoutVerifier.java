@@ -2,7 +2,7 @@ package borderwright.engine.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.RunSpec;
 import borderwright.engine.geometry.Arc;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
@@ -36,7 +36,7 @@ public final class LayoutVerifier {
 
     private LayoutVerifier() {}
 
-    public static void verify(Outline outline, Layout layout, LayoutRules rules, List<RunWish> runs, String as) {
+    public static void verify(Outline outline, Layout layout, LayoutRules rules, List<RunSpec> runs, String as) {
         Polygon border = border(outline);
         Set<String> names = new HashSet<>();
         List<Polygon> polygons = new ArrayList<>();
@@ -118,8 +118,8 @@ public final class LayoutVerifier {
         }
     }
 
-    private static void keepsClear(Outline outline, FootprintPlan box, List<RunWish> runs, String at) {
-        RunWish wish = runs.stream()
+    private static void keepsClear(Outline outline, FootprintPlan box, List<RunSpec> runs, String at) {
+        RunSpec wish = runs.stream()
                 .filter(r -> r.name().equals(box.run()))
                 .findFirst()
                 .orElseThrow();

@@ -1,6 +1,6 @@
 package borderwright.engine.layout;
 
-import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.RunSpec;
 import borderwright.engine.garden.vocabulary.CornerTurn;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
@@ -114,8 +114,8 @@ public final class RandomBorders {
         return new GroundHeights(spots);
     }
 
-    public List<RunWish> runs(Outline outline) {
-        List<RunWish> runs = new ArrayList<>();
+    public List<RunSpec> runs(Outline outline) {
+        List<RunSpec> runs = new ArrayList<>();
         int count = 1 + random.nextInt(3);
         for (int i = 0; i < count; i++) {
             runs.add(run(outline, "run " + (char) ('a' + i)));
@@ -123,7 +123,7 @@ public final class RandomBorders {
         return runs;
     }
 
-    private RunWish run(Outline outline, String name) {
+    private RunSpec run(Outline outline, String name) {
         int size = outline.ring().size();
         int first = random.nextInt(size);
         int edges = 1 + random.nextInt(size);

@@ -1,6 +1,6 @@
 package borderwright.engine.layout;
 
-import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.RunSpec;
 import borderwright.engine.garden.vocabulary.CornerTurn;
 import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.garden.vocabulary.Names;
@@ -25,11 +25,11 @@ public final class Wishes {
     private @Nullable Length endGap;
     private @Nullable Length backGap;
     private @Nullable CornerTurn turn;
-    private final List<RunWish.CornerWish> corners = new ArrayList<>();
+    private final List<RunSpec.CornerSpec> corners = new ArrayList<>();
     private @Nullable SlopeForm slope;
     private @Nullable Length reach;
     private @Nullable Length sag;
-    private RunWish.@Nullable Rows rows;
+    private RunSpec.@Nullable Rows rows;
 
     private Wishes(Names along) {
         this.along = along;
@@ -96,7 +96,7 @@ public final class Wishes {
     }
 
     public Wishes turn(String corner, CornerTurn said) {
-        corners.add(new RunWish.CornerWish(corner, said));
+        corners.add(new RunSpec.CornerSpec(corner, said));
         return this;
     }
 
@@ -116,12 +116,12 @@ public final class Wishes {
     }
 
     public Wishes rows(double firstMm, int count, double pathsMm) {
-        rows = new RunWish.Rows(Length.ofMm(firstMm), count, Length.ofMm(pathsMm));
+        rows = new RunSpec.Rows(Length.ofMm(firstMm), count, Length.ofMm(pathsMm));
         return this;
     }
 
-    public RunWish wish() {
-        return new RunWish(
+    public RunSpec wish() {
+        return new RunSpec(
                 name, along, planters, length, depth, height, join, between, startGap, endGap, backGap, turn, corners,
                 slope, reach, sag, null, null, rows);
     }

@@ -7,6 +7,8 @@ import borderwright.engine.TestGarden;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.FirstPlanter;
 import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.given.GivenFirstPlanter;
+import borderwright.engine.garden.resolve.SupplyResolver;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
@@ -52,7 +54,7 @@ class TaughtTest {
     }
 
     private static FirstPlanter bows(double mm) {
-        return new FirstPlanter(null, null, null, null, null, null, Length.ofMm(mm));
+        return SupplyResolver.firstPlanter(new GivenFirstPlanter(null, null, null, null, null, null, Length.ofMm(mm)));
     }
 
     @Test
@@ -91,7 +93,8 @@ class TaughtTest {
 
     @Test
     void kerfAndUnusableBoardsAreSaidWithTheirFigures() {
-        FirstPlanter first = new FirstPlanter(null, null, Length.ofMm(3.2), null, 12, 3, null);
+        FirstPlanter first =
+                SupplyResolver.firstPlanter(new GivenFirstPlanter(null, null, Length.ofMm(3.2), null, 12, 3, null));
         // 3 of 12 beside what 20 boards would have shown at nothing: 3 of 32.
         assertThat(taught(first).sentences(BOXES, STRENGTH))
                 .containsExactly(

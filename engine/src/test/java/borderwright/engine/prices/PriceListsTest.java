@@ -2,9 +2,13 @@ package borderwright.engine.prices;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.Substitute;
-import borderwright.engine.garden.SupplierNote;
+import borderwright.engine.garden.SupplierSpec;
+import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.given.GivenSupplier;
+import borderwright.engine.garden.resolve.SupplierResolver;
+import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.English;
 import java.math.BigDecimal;
@@ -15,17 +19,17 @@ import org.junit.jupiter.api.Test;
 
 class PriceListsTest {
     private static final CurrencyUnit POUND = CurrencyUnit.of("GBP");
-    private static final SectionNote CEDAR = new SectionNote(
-            "cedar", new Length(8128), new Length(6 * 8128), null, null, null, null, null, null, null, null);
+    private static final SectionSpec CEDAR = WoodResolver.section(new GivenSection(
+            "cedar", new Length(8128), new Length(6 * 8128), null, null, null, null, null, null, null, null));
 
-    private static SupplierNote.BoardPrice price(
+    private static GivenSupplier.GivenBoardPrice price(
             List<Length> lengths,
             @Nullable String whole,
             @Nullable String metre,
             @Nullable String foot,
             @Nullable String boardFoot,
             @Nullable Integer pack) {
-        return new SupplierNote.BoardPrice(
+        return new GivenSupplier.GivenBoardPrice(
                 "cedar",
                 null,
                 lengths,
@@ -43,8 +47,8 @@ class PriceListsTest {
     }
 
     private static PriceLists resolved(
-            SupplierNote.BoardPrice price, @Nullable Length longest, @Nullable Boolean taxed) {
-        SupplierNote note = new SupplierNote(
+            GivenSupplier.GivenBoardPrice price, @Nullable Length longest, @Nullable Boolean taxed) {
+        SupplierSpec note = SupplierResolver.supplier(new GivenSupplier(
                 "Alder",
                 taxed == null ? null : !taxed,
                 new BigDecimal("20"),
@@ -58,7 +62,7 @@ class PriceListsTest {
                 null,
                 null,
                 List.of(price),
-                List.of());
+                List.of()));
         return PriceLists.resolve(List.of(note), List.of(CEDAR), POUND);
     }
 
@@ -88,7 +92,7 @@ class PriceListsTest {
 
     @Test
     void taxIsOnlyAddedWherePricesAreWithoutIt() {
-        SupplierNote.BoardPrice price = price(List.of(Length.ofMm(3000)), "9.00", null, null, null, null);
+        GivenSupplier.GivenBoardPrice price = price(List.of(Length.ofMm(3000)), "9.00", null, null, null, null);
         assertThat(resolved(price, null, null).terms().get(0).taxPercent()).isEqualByComparingTo("0");
         assertThat(resolved(price, null, true).terms().get(0).taxPercent()).isEqualByComparingTo("20");
     }
@@ -116,8 +120,8 @@ class PriceListsTest {
     }
 
     /** Three bands of two distances, and fetching with a longest board. */
-    private static SupplierNote banded(@Nullable String distance) {
-        return new SupplierNote(
+    private static SupplierSpec banded(@Nullable String distance) {
+        return SupplierResolver.supplier(new GivenSupplier(
                 "Alder",
                 null,
                 null,
@@ -128,16 +132,16 @@ class PriceListsTest {
                 null,
                 null,
                 null,
-                new SupplierNote.Collection(number("4.50"), new Length(3000 * 320)),
+                new GivenSupplier.GivenCollection(number("4.50"), new Length(3000 * 320)),
                 null,
                 List.of(
                         price(List.of(new Length(2400 * 320)), "6", null, null, null, null),
                         price(List.of(new Length(4800 * 320)), "12", null, null, null, null)),
-                List.of());
+                List.of()));
     }
 
-    private static SupplierNote.DeliveryBand band(@Nullable String within, @Nullable String from, String charge) {
-        return new SupplierNote.DeliveryBand(number(within), number(from), new BigDecimal(charge));
+    private static GivenSupplier.GivenDeliveryBand band(@Nullable String within, @Nullable String from, String charge) {
+        return new GivenSupplier.GivenDeliveryBand(number(within), number(from), new BigDecimal(charge));
     }
 
     private static List<String> ways(PriceLists lists) {

@@ -9,12 +9,14 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.Filling;
-import borderwright.engine.garden.DaysWish;
-import borderwright.engine.garden.FillingWish;
-import borderwright.engine.garden.FillingWish.FinishWish;
 import borderwright.engine.garden.FirstPlanter;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.SoilWish;
+import borderwright.engine.garden.given.GivenDays;
+import borderwright.engine.garden.given.GivenFilling;
+import borderwright.engine.garden.given.GivenFilling.GivenFinish;
+import borderwright.engine.garden.given.GivenFirstPlanter;
+import borderwright.engine.garden.resolve.SoilResolver;
+import borderwright.engine.garden.resolve.SupplyResolver;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.GroundPlan;
 import borderwright.engine.ground.GroundWork;
@@ -35,14 +37,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class BuildSequenceTest {
     private static final LocalDate GOOD_FRIDAY = LocalDate.of(2026, 4, 3);
-    private static final FillingWish FINISHED =
-            new FillingWish(List.of(), null, null, null, null, null, null, new FinishWish(2, null));
+    private static final GivenFilling FINISHED =
+            new GivenFilling(List.of(), null, null, null, null, null, null, new GivenFinish(2, null));
 
-    private static WorkPlan plan(int boxes, DaysWish days) {
+    private static WorkPlan plan(int boxes, GivenDays days) {
         return plan(boxes, days, null);
     }
 
-    private static WorkPlan plan(int boxes, DaysWish days, @Nullable FirstPlanter first) {
+    private static WorkPlan plan(int boxes, GivenDays days, @Nullable FirstPlanter first) {
         List<Box> built = new ArrayList<>();
         for (int i = 0; i < boxes; i++) {
             double x = (i % 4) * 2000 - 8000;
@@ -52,15 +54,15 @@ class BuildSequenceTest {
         return plan(built, days, first);
     }
 
-    private static WorkPlan plan(List<Box> built, DaysWish days, @Nullable FirstPlanter first) {
+    private static WorkPlan plan(List<Box> built, GivenDays days, @Nullable FirstPlanter first) {
         Garden asked = TestGarden.with(FINISHED, null, days);
         Garden garden = first == null ? asked : TestGarden.taught(asked, first);
         GroundPlan ground = GroundWork.plan(
                 built,
                 TestGarden.outline(),
                 garden.survey(),
-                garden.groundOrHabit(),
-                SoilWish.HABIT,
+                garden.ground(),
+                SoilResolver.usual(),
                 10,
                 new LengthFormat(UnitSystem.METRIC));
         FillPlan filling = Filling.plan(garden, built, ground);
@@ -68,8 +70,8 @@ class BuildSequenceTest {
                 garden, built, ground, filling, new CuttingPlan(List.of(), List.of(), List.of(), List.of(), List.of()));
     }
 
-    private static DaysWish days(int helpers) {
-        return new DaysWish(
+    private static GivenDays days(int helpers) {
+        return new GivenDays(
                 GOOD_FRIDAY,
                 List.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY),
                 List.of(LocalDate.of(2026, 4, 12)),
@@ -158,7 +160,10 @@ class BuildSequenceTest {
         double cut = hours(reckoned, Kind.CUT);
         double built = hours(reckoned, Kind.BUILD);
         assertThat(cut + built).isCloseTo(first, within(1e-9));
-        WorkPlan taught = plan(4, days(0), new FirstPlanter(2 * cut, 2 * built, null, null, null, null, null));
+        WorkPlan taught = plan(
+                4,
+                days(0),
+                SupplyResolver.firstPlanter(new GivenFirstPlanter(2 * cut, 2 * built, null, null, null, null, null)));
         assertThat(taught.cutFactor()).isCloseTo(2, within(1e-9));
         assertThat(taught.buildFactor()).isCloseTo(2, within(1e-9));
         double before = hoursOfRest(reckoned);
@@ -168,8 +173,11 @@ class BuildSequenceTest {
     @Test
     void cuttingAndBuildingAreLearntApart() {
         WorkPlan reckoned = plan(4, days(0));
-        WorkPlan taught =
-                plan(4, days(0), new FirstPlanter(3 * hours(reckoned, Kind.CUT), null, null, null, null, null, null));
+        WorkPlan taught = plan(
+                4,
+                days(0),
+                SupplyResolver.firstPlanter(
+                        new GivenFirstPlanter(3 * hours(reckoned, Kind.CUT), null, null, null, null, null, null)));
         assertThat(taught.cutFactor()).isCloseTo(3, within(1e-9));
         assertThat(taught.buildFactor()).isEqualTo(1);
     }
@@ -201,7 +209,7 @@ class BuildSequenceTest {
 
     @Test
     void withoutAStartThereIsNoCalendarButHours() {
-        WorkPlan plan = plan(2, DaysWish.HABIT);
+        WorkPlan plan = plan(2, new GivenDays(null, List.of(), List.of(), null, null, null, null));
         assertThat(plan.days()).isEmpty();
         assertThat(plan.personHours()).isPositive();
         assertThat(plan.tasks()).anyMatch(WorkTask::critical);

@@ -8,9 +8,10 @@ import borderwright.engine.buying.list.GoodsNeed;
 import borderwright.engine.buying.list.OwnedStock;
 import borderwright.engine.cutting.TestPieces;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.ReceivedNote;
-import borderwright.engine.garden.ReceivedNote.ReceivedBoard;
-import borderwright.engine.garden.ReceivedNote.ReceivedGoods;
+import borderwright.engine.garden.given.GivenReceipt;
+import borderwright.engine.garden.given.GivenReceipt.GivenReceivedBoard;
+import borderwright.engine.garden.given.GivenReceipt.GivenReceivedGoods;
+import borderwright.engine.garden.resolve.SupplyResolver;
 import borderwright.engine.measure.Length;
 import borderwright.engine.problem.Problem;
 import java.math.BigDecimal;
@@ -23,14 +24,14 @@ class OnSiteTest {
         return TestPieces.piece("larch", label, mm, TestPieces.SQUARE, TestPieces.SQUARE);
     }
 
-    private static ReceivedBoard board(
+    private static GivenReceivedBoard board(
             double mm, @Nullable Integer count, @Nullable Integer unusable, List<String> cut, @Nullable Length left) {
-        return new ReceivedBoard("larch", Length.ofMm(mm), count, unusable, "Alder", cut, left);
+        return new GivenReceivedBoard("larch", Length.ofMm(mm), count, unusable, "Alder", cut, left);
     }
 
-    private static Garden garden(ReceivedBoard... boards) {
-        return TestGarden.received(
-                new ReceivedNote(List.of(boards), List.of(new ReceivedGoods("screw", BigDecimal.valueOf(150))), null));
+    private static Garden garden(GivenReceivedBoard... boards) {
+        return TestGarden.received(SupplyResolver.receipt(new GivenReceipt(
+                List.of(boards), List.of(new GivenReceivedGoods("screw", BigDecimal.valueOf(150))), null)));
     }
 
     @Test
@@ -85,7 +86,9 @@ class OnSiteTest {
                 .containsExactly(
                         new GoodsNeed("screw", BigDecimal.valueOf(50), "pieces"),
                         new GoodsNeed("soil", BigDecimal.valueOf(2), "m3"));
-        assertThat(OnSite.stillNeeded(TestGarden.received(new ReceivedNote(List.of(), List.of(), true)), needs))
+        assertThat(OnSite.stillNeeded(
+                        TestGarden.received(SupplyResolver.receipt(new GivenReceipt(List.of(), List.of(), true))),
+                        needs))
                 .isEmpty();
     }
 }

@@ -6,8 +6,10 @@ import static borderwright.engine.strength.box.Planters.scheme;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.TestTerms;
 import borderwright.engine.buildup.Footprints;
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.garden.vocabulary.SoilPush;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.UnitSystem;
@@ -15,7 +17,6 @@ import borderwright.engine.message.English;
 import borderwright.engine.strength.box.BowLine;
 import borderwright.engine.strength.box.Planters;
 import borderwright.engine.strength.soil.Fill;
-import borderwright.engine.strength.timber.RuleSet;
 import borderwright.engine.strength.worked.Check;
 import borderwright.engine.strength.worked.SheetLine;
 import java.util.List;
@@ -23,8 +24,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class BoxStrengthTest {
-    private static final StrengthTerms TERMS =
-            StrengthTerms.habit(RuleSet.EUROCODE, Footprints.SECTIONS, UnitSystem.METRIC);
+    private static final StrengthTerms TERMS = TestTerms.usual(Footprints.SECTIONS, UnitSystem.METRIC);
 
     private static StrengthReport check(Box box) {
         return BoxStrength.check(box, TERMS);
@@ -144,8 +144,7 @@ class BoxStrengthTest {
     @Test
     void anImperialGardenIsCheckedByTheNdsInItsOwnUnits() {
         StrengthReport report = BoxStrength.check(
-                run(scheme(400, 400, 200), 1200, 450),
-                StrengthTerms.habit(RuleSet.NDS, Footprints.SECTIONS, UnitSystem.IMPERIAL));
+                run(scheme(400, 400, 200), 1200, 450), TestTerms.usual(Footprints.SECTIONS, UnitSystem.IMPERIAL));
 
         assertThat(English.METRIC.text(report.rules())).startsWith("NDS 2018");
         assertThat(report.taken()).anyMatch(s -> English.IMPERIAL.text(s).contains("102 lb/ft3"));
@@ -191,7 +190,7 @@ class BoxStrengthTest {
         StrengthTerms heaped = with(new Fill(
                 16, 19, TERMS.fill().phi(), TERMS.fill().push(), TERMS.fill().water(), 150, 2, 30, false));
         StrengthTerms active = with(new Fill(
-                16, 19, TERMS.fill().phi(), Fill.Push.ACTIVE, TERMS.fill().water(), 0, 2, 30, false));
+                16, 19, TERMS.fill().phi(), SoilPush.ACTIVE, TERMS.fill().water(), 0, 2, 30, false));
         assertThat(BoxStrength.check(box, heaped).worstBowMm()).isGreaterThan(1.2 * plain);
         assertThat(BoxStrength.check(box, active).worstBowMm()).isLessThan(0.8 * plain);
     }

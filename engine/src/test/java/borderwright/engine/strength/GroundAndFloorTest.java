@@ -4,6 +4,7 @@ import static borderwright.engine.strength.box.Planters.scheme;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.TestTerms;
 import borderwright.engine.buildup.Footprints;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.vocabulary.EdgeKind;
@@ -13,7 +14,6 @@ import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.English;
 import borderwright.engine.strength.box.Planters;
-import borderwright.engine.strength.timber.RuleSet;
 import borderwright.engine.strength.worked.Check;
 import borderwright.engine.strength.worked.SheetLine;
 import java.util.ArrayList;
@@ -22,8 +22,7 @@ import org.junit.jupiter.api.Test;
 
 /** Sides against higher ground, and false floors. */
 class GroundAndFloorTest {
-    private static final StrengthTerms TERMS =
-            StrengthTerms.habit(RuleSet.EUROCODE, Footprints.SECTIONS, UnitSystem.METRIC);
+    private static final StrengthTerms TERMS = TestTerms.usual(Footprints.SECTIONS, UnitSystem.METRIC);
 
     private static StrengthReport against(double groundMm, EdgeKind facing) {
         FootprintPlan flat = Footprints.run(1200, 600, 450);

@@ -3,12 +3,13 @@ package borderwright.engine.strength;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.TestTerms;
 import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.Footprints;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.BuildMeans;
-import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.vocabulary.CornerStyle;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.measure.Length;
@@ -23,9 +24,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class LeastCureTest {
-    private static final StrengthTerms TERMS =
-            StrengthTerms.habit(RuleSet.EUROCODE, Footprints.SECTIONS, UnitSystem.METRIC);
-    private static final BuildRules RULES = Footprints.rules("larch 25 x 150", "batten 47 x 50", CornerStyle.LAPPED);
+    private static final StrengthTerms TERMS = TestTerms.usual(Footprints.SECTIONS, UnitSystem.METRIC);
+    private static final BuildSpec RULES = Footprints.rules("larch 25 x 150", "batten 47 x 50", CornerStyle.LAPPED);
     private static final BuildMeans MEANS = Footprints.means(45, Map.of("larch 25 x 150", 3000.0));
 
     /** By volume of wood and number of fixings. */
@@ -105,7 +105,7 @@ class LeastCureTest {
         assertThat(LeastCure.withFloorThatHolds(flat, RULES, MEANS, TERMS)).isSameAs(RULES);
 
         FootprintPlan floored = Footprints.plan(flat.outline(), List.of(), 450, 100, false);
-        BuildRules closer = LeastCure.withFloorThatHolds(floored, RULES, MEANS, TERMS);
+        BuildSpec closer = LeastCure.withFloorThatHolds(floored, RULES, MEANS, TERMS);
         double spacing = Objects.requireNonNull(closer.bearerSpacing()).mm();
 
         assertThat(spacing).isLessThan(500);
@@ -113,13 +113,13 @@ class LeastCureTest {
         assertThat(floorUse(floored, RULES.withBearerSpacing(Length.ofMm(500)))).isGreaterThan(1);
     }
 
-    private static double floorUse(FootprintPlan plan, BuildRules rules) {
+    private static double floorUse(FootprintPlan plan, BuildSpec rules) {
         return BoxStrength.floorUse(BoxBuilder.build(plan, rules, MEANS, Bracings.BARE), TERMS);
     }
 
     @Test
     void spacingsThatAreWishedAreKeptAndTiesLieAsDeepAsHoldsBest() {
-        BuildRules wished = Footprints.rules("larch 25 x 150", "batten 47 x 50", CornerStyle.LAPPED, Length.ofMm(600));
+        BuildSpec wished = Footprints.rules("larch 25 x 150", "batten 47 x 50", CornerStyle.LAPPED, Length.ofMm(600));
         FootprintPlan plan = Footprints.run(1200, 600, 450);
         Cure cure = LeastCure.asWished(plan, wished, MEANS, TERMS, LeastCureTest::cost)
                 .orElseThrow();
@@ -146,7 +146,7 @@ class LeastCureTest {
 
     @Test
     void postsInTheGroundAreAnAlternativeWhereItCanBeDug() {
-        BuildRules stout = RULES.withUprights("post 75 x 100");
+        BuildSpec stout = RULES.withUprights("post 75 x 100");
         FootprintPlan plan = Footprints.run(1500, 600, 300);
         CureAnswer dug = LeastCure.withAlternatives(plan, stout, MEANS, TERMS, LeastCureTest::cost, true);
         CureAnswer paved = LeastCure.withAlternatives(plan, stout, MEANS, TERMS, LeastCureTest::cost, false);

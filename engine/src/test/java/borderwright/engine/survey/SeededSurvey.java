@@ -1,7 +1,7 @@
 package borderwright.engine.survey;
 
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.SurveySpec;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
@@ -126,12 +126,12 @@ public final class SeededSurvey {
         return read + 100.0;
     }
 
-    public SurveyNotes notes() {
+    public SurveySpec notes() {
         StringBuilder corners = new StringBuilder("A");
         for (int i = 1; i < truth.size(); i++) {
             corners.append(' ').append(name(i));
         }
-        return new SurveyNotes(SurveyExamples.names(corners.toString()), null, null, List.of(), measures, null);
+        return new SurveySpec(SurveyExamples.names(corners.toString()), null, null, List.of(), measures, null);
     }
 
     public List<Point> truth() {

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.SurveySpec;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.garden.vocabulary.RingDirection;
 import borderwright.engine.geometry.Point;
@@ -32,11 +32,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Properties over invented borders of five to eight corners; each failure names its seed. */
 class SeededSurveysTest {
 
-    private static SurveyReport report(SurveyNotes notes) {
+    private static SurveyReport report(SurveySpec notes) {
         return SurveyExamples.adjusted(BorderSurvey.adjust(notes)).report();
     }
 
-    private static Ring ring(SurveyNotes notes) {
+    private static Ring ring(SurveySpec notes) {
         return SurveyExamples.adjusted(BorderSurvey.adjust(notes)).outline().ring();
     }
 
@@ -157,10 +157,10 @@ class SeededSurveysTest {
         @ParameterizedTest
         @ValueSource(longs = {21, 22, 23, 24, 25, 26})
         void theOrderOfMeasuresDoesNotMatter(long seed) {
-            SurveyNotes notes = new SeededSurvey(seed, 1).withSlip().notes();
+            SurveySpec notes = new SeededSurvey(seed, 1).withSlip().notes();
             List<Measure> shuffled = new ArrayList<>(notes.measures());
             Collections.shuffle(shuffled, new Random(seed));
-            SurveyNotes other = new SurveyNotes(notes.corners(), null, null, List.of(), shuffled, null);
+            SurveySpec other = new SurveySpec(notes.corners(), null, null, List.of(), shuffled, null);
             assertCongruent(ring(other).corners(), ring(notes).corners(), 1e-5, seed);
             assertThat(report(other).suspects().named())
                     .isEqualTo(report(notes).suspects().named());
@@ -171,15 +171,15 @@ class SeededSurveysTest {
         @ParameterizedTest
         @ValueSource(longs = {31, 32, 33, 35, 36, 37})
         void namingTheCornersFromAnotherOneOrClockwiseChangesNothing(long seed) {
-            SurveyNotes notes = new SeededSurvey(seed, 1).notes();
+            SurveySpec notes = new SeededSurvey(seed, 1).notes();
             List<String> turned = new ArrayList<>(notes.corners().list());
             Collections.rotate(turned, 2);
-            SurveyNotes fromAnother = new SurveyNotes(new Names(turned), null, null, List.of(), notes.measures(), null);
+            SurveySpec fromAnother = new SurveySpec(new Names(turned), null, null, List.of(), notes.measures(), null);
             assertSamePoints(report(notes), report(fromAnother), seed);
             List<String> back = new ArrayList<>(notes.corners().list());
             Collections.reverse(back);
-            SurveyNotes clockwise =
-                    new SurveyNotes(new Names(back), RingDirection.CLOCKWISE, null, List.of(), notes.measures(), null);
+            SurveySpec clockwise =
+                    new SurveySpec(new Names(back), RingDirection.CLOCKWISE, null, List.of(), notes.measures(), null);
             assertSamePoints(report(notes), report(clockwise), seed);
         }
 
@@ -187,9 +187,9 @@ class SeededSurveysTest {
         @ValueSource(longs = {41, 42, 43, 44, 45, 46})
         void theMirrorImageIsTheMirrorImage(long seed) {
             // the same lengths and angles with the corners going the other way
-            SurveyNotes notes = new SeededSurvey(seed, 1).notes();
-            SurveyNotes mirrored =
-                    new SurveyNotes(notes.corners(), RingDirection.CLOCKWISE, null, List.of(), notes.measures(), null);
+            SurveySpec notes = new SeededSurvey(seed, 1).notes();
+            SurveySpec mirrored =
+                    new SurveySpec(notes.corners(), RingDirection.CLOCKWISE, null, List.of(), notes.measures(), null);
             Ring one = ring(notes);
             Ring other = ring(mirrored);
             assertThat(other.areaMm2()).as("seed " + seed).isCloseTo(one.areaMm2(), within(1.0));
@@ -202,15 +202,15 @@ class SeededSurveysTest {
         @ParameterizedTest
         @ValueSource(longs = {51, 52, 53, 54})
         void aBorderTwiceAsLargeIsTwiceAsLarge(long seed) {
-            SurveyNotes notes = new SeededSurvey(seed, 1).notes();
-            SurveyNotes doubled = new SurveyNotes(
+            SurveySpec notes = new SeededSurvey(seed, 1).notes();
+            SurveySpec doubled = new SurveySpec(
                     notes.corners(),
                     null,
                     null,
                     List.of(),
                     notes.measures().stream().map(m -> scaled(m, 2)).toList(),
                     null);
-            SurveyNotes plain = new SurveyNotes(
+            SurveySpec plain = new SurveySpec(
                     notes.corners(),
                     null,
                     null,
@@ -246,7 +246,7 @@ class SeededSurveysTest {
         @ParameterizedTest
         @ValueSource(longs = {71, 72, 73})
         void theSameNotesGiveTheSameAnswerToTheLastBit(long seed) {
-            SurveyNotes notes = new SeededSurvey(seed, 1).withSlip().notes();
+            SurveySpec notes = new SeededSurvey(seed, 1).withSlip().notes();
             assertThat(BorderSurvey.adjust(notes)).isEqualTo(BorderSurvey.adjust(notes));
         }
 

@@ -1,8 +1,8 @@
 package borderwright.engine.survey;
 
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.SurveyNotes;
-import borderwright.engine.garden.SurveyNotes.EdgeNote;
+import borderwright.engine.garden.SurveySpec;
+import borderwright.engine.garden.SurveySpec.EdgeSpec;
 import borderwright.engine.garden.vocabulary.ArcBulge;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.LeftOrRight;
@@ -20,7 +20,7 @@ import org.jspecify.annotations.Nullable;
 /** Survey notes for the tests, written as short as a person would say them. Lengths in mm, angles in degrees. */
 public final class SurveyExamples {
     private final List<Measure> measures = new ArrayList<>();
-    private final List<EdgeNote> edges = new ArrayList<>();
+    private final List<EdgeSpec> edges = new ArrayList<>();
     private final Names corners;
     private @Nullable RingDirection round;
     private @Nullable Length strip;
@@ -54,7 +54,7 @@ public final class SurveyExamples {
     }
 
     public SurveyExamples edge(String edge, EdgeKind kind) {
-        edges.add(new EdgeNote(names(edge), kind, null, null, null));
+        edges.add(new EdgeSpec(names(edge), kind, null, null, null));
         return this;
     }
 
@@ -116,8 +116,8 @@ public final class SurveyExamples {
         return this;
     }
 
-    public SurveyNotes notes() {
-        return new SurveyNotes(corners, round, strip, edges, measures, risk);
+    public SurveySpec notes() {
+        return new SurveySpec(corners, round, strip, edges, measures, risk);
     }
 
     public SurveyAnswer answer() {

@@ -1,7 +1,7 @@
 package borderwright.pack.drawings;
 
 import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.garden.GroundWish;
+import borderwright.engine.garden.GroundSpec;
 import borderwright.engine.ground.BoxGround;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.plan.Plan;
@@ -24,11 +24,11 @@ public final class BedSection {
     private BedSection() {}
 
     public static Drawing draw(Plan plan, double widthMm) {
-        LengthFormat lengths = new LengthFormat(plan.garden().unitsOrMetric());
-        GroundWish wish = plan.garden().groundOrHabit();
+        LengthFormat lengths = new LengthFormat(plan.garden().units());
+        GroundSpec wish = plan.garden().ground();
         BoxGround ground = plan.site().ground().boxes().get(0);
         Box box = plan.boxes().get(0);
-        boolean hard = wish.surfaceOrHabit().isHard();
+        boolean hard = wish.surface().isHard();
         DrawingBuilder sketch = new DrawingBuilder(widthMm, HEIGHT_MM);
         double left = widthMm * 0.12;
         double right = widthMm * 0.52;

@@ -68,7 +68,7 @@ public final class ElevationDrawing {
     }
 
     private static Drawing draw(Plan plan, FrontLine line, double widthMm, double heightMm) {
-        UnitSystem units = plan.garden().unitsOrMetric();
+        UnitSystem units = plan.garden().units();
         double low = lowest(line, plan.outline().ground());
         double high =
                 line.sides().stream().mapToDouble(s -> highest(s.box())).max().orElseThrow();

@@ -33,7 +33,7 @@ public final class PegDrawing {
     private PegDrawing() {}
 
     public static Drawing draw(Plan plan, PegList pegs, List<PegString> strings, double widthMm, double heightMm) {
-        UnitSystem units = plan.garden().unitsOrMetric();
+        UnitSystem units = plan.garden().units();
         List<Point> places = new ArrayList<>(plan.outline().ring().corners());
         plan.boxes().forEach(b -> places.addAll(b.plan().outline().corners()));
         double roomWidth = widthMm - 2 * SIDE_MM;

@@ -55,14 +55,14 @@ public final class PlanDrawing {
 
     private PlanDrawing(Plan plan, DrawingBuilder sketch, View view) {
         this.plan = plan;
-        this.lengths = new LengthFormat(plan.garden().unitsOrMetric());
+        this.lengths = new LengthFormat(plan.garden().units());
         this.sketch = sketch;
         this.view = view;
     }
 
     /** The plan at the largest scale that fits the room, mm; no higher than it needs. */
     public static Drawing draw(Plan plan, double widthMm, double heightMm) {
-        UnitSystem units = plan.garden().unitsOrMetric();
+        UnitSystem units = plan.garden().units();
         double roomWidth = widthMm - LEFT_MM - RIGHT_MM;
         boolean many = plan.boxes().size() > MOST_SAID;
         double above = many ? MARGIN_MM : ABOVE_MM;

@@ -49,7 +49,7 @@ public final class SurveyDrawing {
     }
 
     public static Drawing draw(Plan plan, double widthMm, double heightMm) {
-        UnitSystem units = plan.garden().unitsOrMetric();
+        UnitSystem units = plan.garden().units();
         List<Point> places = new ArrayList<>(plan.outline().ring().corners());
         plan.survey().points().forEach(p -> places.add(p.at()));
         double turn = Turn.towardsReader(plan.boxes());

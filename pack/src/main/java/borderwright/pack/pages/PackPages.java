@@ -44,7 +44,7 @@ public final class PackPages {
                                 "plan", plan,
                                 "sheets", sheets,
                                 "style", PageStyle.css(plan.garden(), sheets, paper),
-                                "f", PrintedFigures.in(plan.garden().unitsOrMetric()),
+                                "f", PrintedFigures.in(plan.garden().units()),
                                 "book", drawings),
                         out);
         return TypeFace.REGULAR.writable(inQuotes(out.toString()));

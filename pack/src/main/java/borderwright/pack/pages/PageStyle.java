@@ -62,8 +62,9 @@ final class PageStyle {
 
     /** Whether the person says that the garden is invented. */
     static boolean isInvented(Garden garden) {
-        String about = garden.about();
-        return about != null && about.toLowerCase(Locale.ROOT).contains("invented");
+        return garden.about()
+                .filter(about -> about.toLowerCase(Locale.ROOT).contains("invented"))
+                .isPresent();
     }
 
     static String shortened(String name) {

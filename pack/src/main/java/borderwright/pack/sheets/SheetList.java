@@ -3,6 +3,7 @@ package borderwright.pack.sheets;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.cautions.PieceLift;
 import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
@@ -51,7 +52,7 @@ public final class SheetList {
     private SheetList(Plan plan, PaperSize paper) {
         this.plan = plan;
         this.paper = paper;
-        this.units = plan.garden().unitsOrMetric();
+        this.units = plan.garden().units();
         this.lengths = new LengthFormat(units);
     }
 
@@ -133,7 +134,7 @@ public final class SheetList {
                         report,
                         BowDrawing.all(
                                 alike.get(0), report, units, PrintedFigures.in(units)::error, paper.roomWidthMm(false)),
-                        plan.garden().currency()));
+                        plan.garden().currency().getCode()));
     }
 
     private Optional<Sheet> strengthSteps() {

@@ -19,9 +19,9 @@ public record ShoppingSheet(Plan plan) implements Sheet {
         return plan.garden().suppliers().stream()
                 .filter(s -> s.name().equals(order.supplier()))
                 .map(s -> (s.isTaxIncluded() ? "Prices include tax." : "Prices without tax; it is added below.")
-                        + (s.quoted() == null
-                                ? ""
-                                : " Quoted " + s.quoted() + ": ask again if that is over two weeks ago."))
+                        + s.quoted()
+                                .map(day -> " Quoted " + day + ": ask again if that is over two weeks ago.")
+                                .orElse(""))
                 .findFirst()
                 .orElse("");
     }

@@ -22,7 +22,7 @@ final class SiteSheetList {
         if (plan.boxes().isEmpty()) {
             return List.of();
         }
-        PrintedFigures f = PrintedFigures.in(plan.garden().unitsOrMetric());
+        PrintedFigures f = PrintedFigures.in(plan.garden().units());
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(new WorkSheet(plan));
         sheets.add(new WallChartSheet(plan));

@@ -18,7 +18,7 @@ public record WallChartSheet(Plan plan) implements Sheet {
     /** The steps that each planter goes through. */
     public List<String> steps() {
         List<String> steps = new ArrayList<>();
-        boolean hard = plan.garden().groundOrHabit().surfaceOrHabit().isHard();
+        boolean hard = plan.garden().ground().surface().isHard();
         steps.add("pegs");
         steps.add(hard ? "feet" : "dug");
         if (!hard && plan.site().ground().gravelM3() > 0) {

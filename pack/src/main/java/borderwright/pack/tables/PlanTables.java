@@ -104,7 +104,7 @@ public final class PlanTables {
 
     /** One row for each line of each order, its delivery and tax; then what nobody prices. */
     public static byte[] shopping(Plan plan) {
-        String currency = plan.garden().currency();
+        String currency = plan.garden().currency().getCode();
         CsvWriter table = new CsvWriter(
                 "supplier",
                 "what",

@@ -48,7 +48,7 @@ class SiteSheetListTest {
 
     @Test
     void plantersAddUpToTheTotalThatIsPrinted() {
-        PrintedFigures f = PrintedFigures.in(PLAN.garden().unitsOrMetric());
+        PrintedFigures f = PrintedFigures.in(PLAN.garden().units());
         double sum = PLAN.site().filling().planters().stream()
                 .mapToDouble(SoilVolume::filledM3)
                 .sum();
@@ -60,7 +60,7 @@ class SiteSheetListTest {
 
     @Test
     void boxesAddUpToTheSpoilThatIsPrinted() {
-        PrintedFigures f = PrintedFigures.in(PLAN.garden().unitsOrMetric());
+        PrintedFigures f = PrintedFigures.in(PLAN.garden().units());
         double dug = PLAN.site().ground().boxes().stream()
                 .mapToDouble(b -> b.dugM3())
                 .sum();

@@ -22,7 +22,7 @@ class PlanJsonTest {
     private JsonNode read() throws IOException {
         return new ObjectMapper()
                 .readTree(
-                        PlanJson.write(plan, Language.english().in(plan.garden().unitsOrMetric())));
+                        PlanJson.write(plan, Language.english().in(plan.garden().units())));
     }
 
     @Test

@@ -1,7 +1,7 @@
 package borderwright.engine.buildup.draft;
 
 import borderwright.engine.buildup.parts.Box.Course;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
@@ -36,7 +36,7 @@ public record CourseStack(List<Course> courses, double dryMm, double builtMm) {
      * @param cappingMm thickness of the capping as it arrives; 0 for none
      * @param cappingWet whether it arrives wet
      */
-    public static CourseStack of(FootprintPlan plan, SectionNote walls, double cappingMm, boolean cappingWet) {
+    public static CourseStack of(FootprintPlan plan, SectionSpec walls, double cappingMm, boolean cappingWet) {
         double width = walls.width().mm();
         double dryWidth = walls.arrivesWet() ? width * (1 - SHRINKAGE) : width;
         double dryCap = cappingWet ? cappingMm * (1 - THICKNESS_SHRINKAGE) : cappingMm;
@@ -63,7 +63,7 @@ public record CourseStack(List<Course> courses, double dryMm, double builtMm) {
     }
 
     /** What a builder should know of the height, with numbers. */
-    public String note(FootprintPlan plan, SectionNote walls, LengthFormat format) {
+    public String note(FootprintPlan plan, SectionSpec walls, LengthFormat format) {
         int n = courses.size();
         double spread = n * walls.toleranceMm();
         String shrinks = walls.arrivesWet()
@@ -77,7 +77,7 @@ public record CourseStack(List<Course> courses, double dryMm, double builtMm) {
     }
 
     /** A fault when whole courses miss the wish by more than a quarter of a course. */
-    public List<Problem> unmet(FootprintPlan plan, SectionNote walls, LengthFormat format) {
+    public List<Problem> unmet(FootprintPlan plan, SectionSpec walls, LengthFormat format) {
         double off = dryMm - plan.heightMm();
         double width = walls.width().mm();
         if (StrictMath.abs(off) <= width / 4) {

@@ -13,7 +13,7 @@ import borderwright.engine.buildup.parts.PlacedSolids;
 import borderwright.engine.buildup.parts.SawBench;
 import borderwright.engine.buildup.parts.ScrewRules;
 import borderwright.engine.buildup.parts.Strip;
-import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.geometry.Ring;
@@ -29,7 +29,7 @@ import java.util.Set;
 /** A box while it is being built: what is settled, what has been placed, and what there is to say. */
 public final class Draft {
     public final FootprintPlan plan;
-    public final BuildRules rules;
+    public final BuildSpec rules;
     public final BuildMeans means;
     public final BracingScheme scheme;
     public final PartSections sections;
@@ -51,7 +51,7 @@ public final class Draft {
 
     public Draft(
             FootprintPlan plan,
-            BuildRules rules,
+            BuildSpec rules,
             BuildMeans means,
             BracingScheme scheme,
             PartSections sections,

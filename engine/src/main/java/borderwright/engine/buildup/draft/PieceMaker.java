@@ -7,7 +7,7 @@ import borderwright.engine.buildup.parts.Piece.Axis;
 import borderwright.engine.buildup.parts.Piece.Notch;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.Strip;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
@@ -41,7 +41,7 @@ public final class PieceMaker {
             Role role,
             int course,
             int side,
-            SectionNote section,
+            SectionSpec section,
             SideNames names,
             String faceOut,
             boolean waits,

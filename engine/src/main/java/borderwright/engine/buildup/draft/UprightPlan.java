@@ -1,7 +1,7 @@
 package borderwright.engine.buildup.draft;
 
 import borderwright.engine.buildup.parts.Piece.Rip;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import java.util.ArrayList;
@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param bearsOnBoth whether it bears on both faces of the corner that it stands in
  */
 public record UprightPlan(
-        Ring plan, SectionNote section, @Nullable Rip rip, boolean bearsOnBoth) {
+        Ring plan, SectionSpec section, @Nullable Rip rip, boolean bearsOnBoth) {
 
     /**
      * Which way round a section stands against a board.
@@ -31,7 +31,7 @@ public record UprightPlan(
         private static final double NARROWEST_FACE_MM = 35;
 
         /** On its narrow face, deep and so stiff, where that face takes screws; else flat. */
-        public static Stance of(SectionNote section) {
+        public static Stance of(SectionSpec section) {
             double thin =
                     StrictMath.min(section.thickness().mm(), section.width().mm());
             double wide =

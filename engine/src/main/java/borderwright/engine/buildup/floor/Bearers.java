@@ -8,7 +8,7 @@ import borderwright.engine.buildup.parts.CutWords.SideNames;
 import borderwright.engine.buildup.parts.FaceWords;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.Strip;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.geometry.Ring;
@@ -74,7 +74,7 @@ final class Bearers {
 
     /** Width of a leg along its bearer. */
     private double legMm() {
-        SectionNote section = draft.sections.bearers();
+        SectionSpec section = draft.sections.bearers();
         return lay.acrossMm() == section.thickness().mm()
                 ? section.width().mm()
                 : section.thickness().mm();
@@ -142,7 +142,7 @@ final class Bearers {
     }
 
     private void legs(PieceMaker maker, Strip strip, String planter) {
-        SectionNote section = draft.sections.bearers();
+        SectionSpec section = draft.sections.bearers();
         double lengthwise = legMm();
         double from = StrictMath.max(strip.left().nearMm(), strip.left().farMm()) + lengthwise / 2;
         double to = StrictMath.min(strip.right().nearMm(), strip.right().farMm()) - lengthwise / 2;

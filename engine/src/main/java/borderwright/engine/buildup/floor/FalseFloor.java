@@ -2,7 +2,7 @@ package borderwright.engine.buildup.floor;
 
 import borderwright.engine.buildup.draft.Draft;
 import borderwright.engine.buildup.draft.PieceMaker;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
@@ -91,7 +91,7 @@ public final class FalseFloor {
     }
 
     private @Nullable Lay lay(double availableMm) {
-        SectionNote section = draft.sections.bearers();
+        SectionSpec section = draft.sections.bearers();
         double thin = thin(section);
         double wide = StrictMath.max(section.thickness().mm(), section.width().mm());
         if (availableMm < thin - 1e-6) {
@@ -175,7 +175,7 @@ public final class FalseFloor {
         return positions;
     }
 
-    private static double thin(SectionNote section) {
+    private static double thin(SectionSpec section) {
         return StrictMath.min(section.thickness().mm(), section.width().mm());
     }
 

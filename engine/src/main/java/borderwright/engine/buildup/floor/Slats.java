@@ -9,7 +9,7 @@ import borderwright.engine.buildup.parts.Piece.Notch;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.Strip;
 import borderwright.engine.buildup.walls.BoardJoining;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.geometry.Ring;
@@ -111,7 +111,7 @@ final class Slats {
     }
 
     private void add(PieceMaker maker, NotchedSlat.Slat slat, List<Double> bearers) {
-        SectionNote section = draft.sections.slats();
+        SectionSpec section = draft.sections.slats();
         Strip strip = slat.strip();
         long crossings = bearers.stream()
                 .filter(at -> at >= lesser(strip.left()) && at <= greater(strip.right()))

@@ -1,6 +1,6 @@
 package borderwright.engine.buildup.parts;
 
-import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,7 +27,7 @@ public record BracingScheme(double braceSpacingMm, double tieSpacingMm, double t
     }
 
     /** What the rules say, with habits where they say nothing: 600 mm between braces, 1200 mm between ties. */
-    public static BracingScheme of(BuildRules rules) {
+    public static BracingScheme of(BuildSpec rules) {
         return new BracingScheme(
                 mmOr(rules.braceSpacing(), 600), mmOr(rules.tieSpacing(), 1200), HABIT_TIE_BELOW_RIM_MM, List.of());
     }

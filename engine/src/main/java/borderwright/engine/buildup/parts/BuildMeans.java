@@ -1,7 +1,7 @@
 package borderwright.engine.buildup.parts;
 
-import borderwright.engine.garden.SawNote;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SawSpec;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.measure.UnitSystem;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +16,7 @@ import java.util.Map;
  * @param units how lengths are written
  */
 public record BuildMeans(
-        List<SectionNote> sections, List<SawNote> saws, Map<String, Double> longestMm, UnitSystem units) {
+        List<SectionSpec> sections, List<SawSpec> saws, Map<String, Double> longestMm, UnitSystem units) {
     public BuildMeans {
         sections = List.copyOf(sections);
         saws = List.copyOf(saws);
@@ -33,13 +33,13 @@ public record BuildMeans(
      *
      * @throws IllegalArgumentException where there is none
      */
-    public SectionNote section(String name) {
-        for (SectionNote section : sections) {
+    public SectionSpec section(String name) {
+        for (SectionSpec section : sections) {
             if (section.name().equals(name)) {
                 return section;
             }
         }
         throw new IllegalArgumentException("no section is named " + name + "; the sections are "
-                + sections.stream().map(SectionNote::name).toList());
+                + sections.stream().map(SectionSpec::name).toList());
     }
 }

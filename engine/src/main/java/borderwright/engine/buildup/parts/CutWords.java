@@ -1,7 +1,7 @@
 package borderwright.engine.buildup.parts;
 
 import borderwright.engine.buildup.parts.EndCut.LongPoint;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.LengthFormat;
 
@@ -29,17 +29,17 @@ public final class CutWords {
     }
 
     /** The cut at the left end of a strip. */
-    public EndCut left(Strip strip, SectionNote section, boolean flat, SideNames names) {
+    public EndCut left(Strip strip, SectionSpec section, boolean flat, SideNames names) {
         return cut(strip.left().mirrored(), "left", strip, section, flat, names);
     }
 
     /** The cut at the right end of a strip. */
-    public EndCut right(Strip strip, SectionNote section, boolean flat, SideNames names) {
+    public EndCut right(Strip strip, SectionSpec section, boolean flat, SideNames names) {
         return cut(strip.right(), "right", strip, section, flat, names);
     }
 
     /** A square end of an upright piece. */
-    public EndCut square(SectionNote section, double lengthMm) {
+    public EndCut square(SectionSpec section, double lengthMm) {
         SawBench.How how = bench.how(0, 0, section, lengthMm);
         return new EndCut(0, 0, LongPoint.NONE, 0, "square", how.words(), how.inRange());
     }
@@ -49,7 +49,7 @@ public final class CutWords {
      *
      * @param end its reach beyond the piece on either line: the greater is the long point
      */
-    private EndCut cut(Strip.End end, String hand, Strip strip, SectionNote section, boolean flat, SideNames names) {
+    private EndCut cut(Strip.End end, String hand, Strip strip, SectionSpec section, boolean flat, SideNames names) {
         double back = StrictMath.abs(end.nearMm() - end.farMm());
         if (back == 0) {
             return square(section, strip.shortestMm());

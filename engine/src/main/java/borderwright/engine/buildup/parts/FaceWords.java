@@ -1,6 +1,6 @@
 package borderwright.engine.buildup.parts;
 
-import borderwright.engine.garden.BuildRules;
+import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.vocabulary.FaceOut;
 import org.jspecify.annotations.Nullable;
 
@@ -10,11 +10,11 @@ public final class FaceWords {
 
     private FaceWords() {}
 
-    public static String out(BuildRules rules) {
+    public static String out(BuildSpec rules) {
         return told(rules.faceOut(), "out");
     }
 
-    public static String up(BuildRules rules) {
+    public static String up(BuildSpec rules) {
         return told(rules.faceOut(), "up");
     }
 

@@ -1,26 +1,26 @@
 package borderwright.engine.buildup.parts;
 
-import borderwright.engine.garden.BuildRules;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.BuildSpec;
+import borderwright.engine.garden.SectionSpec;
 import org.jspecify.annotations.Nullable;
 
-/** Which section each part is made of, with the habits of {@link BuildRules} where nothing is said. */
+/** Which section each part is made of, with the habits of {@link BuildSpec} where nothing is said. */
 public record PartSections(
-        SectionNote walls,
-        SectionNote braces,
-        SectionNote posts,
-        SectionNote ties,
-        SectionNote dividers,
-        SectionNote capping,
-        SectionNote bearers,
-        SectionNote slats) {
+        SectionSpec walls,
+        SectionSpec braces,
+        SectionSpec posts,
+        SectionSpec ties,
+        SectionSpec dividers,
+        SectionSpec capping,
+        SectionSpec bearers,
+        SectionSpec slats) {
 
     /**
      * Those of a box.
      *
      * @throws IllegalArgumentException where the rules name a section that the means lack
      */
-    public static PartSections of(BuildRules rules, BuildMeans means) {
+    public static PartSections of(BuildSpec rules, BuildMeans means) {
         String braces = first(rules.braces(), rules.posts(), rules.walls());
         return new PartSections(
                 means.section(rules.walls()),

@@ -1,7 +1,7 @@
 package borderwright.engine.buildup.parts;
 
-import borderwright.engine.garden.SawNote;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SawSpec;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.LengthFormat;
@@ -21,11 +21,11 @@ public final class SawBench {
     /** A scale cannot be set finer than this, so a range is not failed by less (common practice, no source). */
     private static final double SCALE_DEG = 0.1;
 
-    private final List<SawNote> saws;
+    private final List<SawSpec> saws;
     private final LengthFormat format;
     private final Map<Cut, How> known = new HashMap<>();
 
-    public SawBench(List<SawNote> saws, LengthFormat format) {
+    public SawBench(List<SawSpec> saws, LengthFormat format) {
         this.saws = new ArrayList<>(saws);
         this.saws.sort((a, b) -> Boolean.compare(isHandsaw(a), isHandsaw(b)));
         this.format = format;
@@ -39,18 +39,18 @@ public final class SawBench {
      * @param section what is cut
      * @param shortMm length of the piece on its shorter face or edge
      */
-    record Cut(double tiltDeg, double fenceDeg, SectionNote section, double shortMm) {}
+    record Cut(double tiltDeg, double fenceDeg, SectionSpec section, double shortMm) {}
 
     /** How a cut is made, and whether a saw at hand does it as it stands. */
     public record How(String words, boolean inRange) {}
 
     /** Greatest tilt among saws that can cut across the section, degrees; 45 where no saw is listed. */
-    public double greatestTiltDeg(SectionNote section) {
+    public double greatestTiltDeg(SectionSpec section) {
         if (saws.isEmpty()) {
             return 45;
         }
         double greatest = 0;
-        for (SawNote saw : saws) {
+        for (SawSpec saw : saws) {
             if (saw.crosscutMm() >= section.width().mm()) {
                 greatest = StrictMath.max(greatest, saw.tiltDeg());
             }
@@ -60,14 +60,14 @@ public final class SawBench {
 
     /** Greatest fence angle among the saws, degrees; 45 where no saw is listed. */
     public double greatestFenceDeg() {
-        return saws.stream().mapToDouble(SawNote::mitreDeg).max().orElse(45);
+        return saws.stream().mapToDouble(SawSpec::mitreDeg).max().orElse(45);
     }
 
     public boolean canRip(double tiltDeg) {
         return saws.stream().anyMatch(saw -> saw.canRip() && saw.tiltDeg() + SCALE_DEG >= tiltDeg);
     }
 
-    public How how(double tiltDeg, double fenceDeg, SectionNote section, double shortMm) {
+    public How how(double tiltDeg, double fenceDeg, SectionSpec section, double shortMm) {
         return known.computeIfAbsent(new Cut(tiltDeg, fenceDeg, section, shortMm), this::ask);
     }
 
@@ -78,7 +78,7 @@ public final class SawBench {
         double thickness = cut.section.thickness().mm();
         double through = thickness / StrictMath.cos(StrictMath.toRadians(cut.tiltDeg));
         double across = cut.section.width().mm();
-        List<SawNote> left = keep(saws, saw -> saw.tiltDeg() + SCALE_DEG >= cut.tiltDeg);
+        List<SawSpec> left = keep(saws, saw -> saw.tiltDeg() + SCALE_DEG >= cut.tiltDeg);
         if (left.isEmpty()) {
             return no(beyondTilt(cut.tiltDeg));
         }
@@ -96,14 +96,14 @@ public final class SawBench {
             return no("the cut is " + format.piece(through) + " deep at this tilt, more than these saws reach: cut from"
                     + " both faces to one line, or with a handsaw");
         }
-        List<SawNote> held = keep(left, saw -> saw.shortestMm() <= cut.shortMm);
+        List<SawSpec> held = keep(left, saw -> saw.shortestMm() <= cut.shortMm);
         if (held.isEmpty()) {
             return no(tooShort(left.get(0), cut.shortMm));
         }
         return new How(setting(held.get(0), cut), true);
     }
 
-    private String setting(SawNote saw, Cut cut) {
+    private String setting(SawSpec saw, Cut cut) {
         if (cut.tiltDeg == 0 && cut.fenceDeg == 0) {
             return saw.name() + ": blade and fence square";
         }
@@ -114,8 +114,8 @@ public final class SawBench {
     }
 
     private String beyondTilt(double tiltDeg) {
-        SawNote most = saws.get(0);
-        for (SawNote saw : saws) {
+        SawSpec most = saws.get(0);
+        for (SawSpec saw : saws) {
             most = saw.tiltDeg() > most.tiltDeg() ? saw : most;
         }
         return "no saw at hand tilts " + degrees(tiltDeg) + ": " + most.name() + " stops at " + degrees(most.tiltDeg())
@@ -124,8 +124,8 @@ public final class SawBench {
     }
 
     private String beyondFence(double fenceDeg) {
-        SawNote most = saws.get(0);
-        for (SawNote saw : saws) {
+        SawSpec most = saws.get(0);
+        for (SawSpec saw : saws) {
             most = saw.mitreDeg() > most.mitreDeg() ? saw : most;
         }
         return "no saw at hand turns its fence " + degrees(fenceDeg) + ": " + most.name() + " stops at "
@@ -133,7 +133,7 @@ public final class SawBench {
                 + ". Draw the line across and cut it along a clamped guide or with a handsaw";
     }
 
-    private String tooShort(SawNote saw, double shortMm) {
+    private String tooShort(SawSpec saw, double shortMm) {
         return "only " + format.piece(shortMm) + " long, less than " + saw.name() + " may hold ("
                 + format.piece(saw.shortestMm())
                 + "): make this end first on a long board and part the piece off last, the long part held and no stop"
@@ -148,11 +148,11 @@ public final class SawBench {
         return new How(words, false);
     }
 
-    private static boolean isHandsaw(SawNote saw) {
+    private static boolean isHandsaw(SawSpec saw) {
         return saw.kind() == SawKind.HANDSAW;
     }
 
-    private static List<SawNote> keep(List<SawNote> saws, Predicate<SawNote> asked) {
+    private static List<SawSpec> keep(List<SawSpec> saws, Predicate<SawSpec> asked) {
         return saws.stream().filter(asked).toList();
     }
 }

@@ -1,6 +1,6 @@
 package borderwright.engine.buildup.parts;
 
-import borderwright.engine.garden.BuildRules.ScrewNote;
+import borderwright.engine.garden.BuildSpec.ScrewSize;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
@@ -73,7 +73,7 @@ public final class ScrewRules {
      * @param behindMm wood behind it in the screw's direction
      * @param said size that the person wants; null to choose
      */
-    public Screw screw(double fixedMm, double behindMm, @Nullable ScrewNote said) {
+    public Screw screw(double fixedMm, double behindMm, @Nullable ScrewSize said) {
         if (said != null) {
             return named(said.diameter().mm(), said.length().mm());
         }

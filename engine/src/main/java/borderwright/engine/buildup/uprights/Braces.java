@@ -11,7 +11,7 @@ import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.buildup.parts.Strip;
 import borderwright.engine.buildup.walls.BoardJoining;
 import borderwright.engine.buildup.walls.WallBoards;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
@@ -179,7 +179,7 @@ public final class Braces {
     }
 
     private List<UprightPlan> underJoint(SideFrame side, double centre) {
-        SectionNote section = draft.sections.braces();
+        SectionSpec section = draft.sections.braces();
         double wide = StrictMath.max(section.width().mm(), section.thickness().mm());
         double thin = StrictMath.min(section.width().mm(), section.thickness().mm());
         Stance flat = new Stance(wide, thin);

@@ -7,7 +7,7 @@ import borderwright.engine.buildup.draft.UprightPlan.Nook;
 import borderwright.engine.buildup.draft.UprightPlan.Stance;
 import borderwright.engine.buildup.parts.Box.Hold;
 import borderwright.engine.buildup.parts.Piece.Role;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.measure.Angle;
 import java.util.ArrayList;
@@ -91,7 +91,7 @@ public final class CornerPosts {
     }
 
     private boolean aboutReflex(SideFrame before, SideFrame side) {
-        SectionNote section = draft.sections.posts();
+        SectionSpec section = draft.sections.posts();
         Stance stance = Stance.of(section);
         double wall = draft.wallMm();
         Nook onSide = new Nook(side.at(side.innerStart(wall), wall), side.along(), side.inwards(), StrictMath.PI / 2);
@@ -110,7 +110,7 @@ public final class CornerPosts {
     }
 
     private void tell(SideFrame side, List<UprightPlan> choice) {
-        SectionNote section = draft.sections.posts();
+        SectionSpec section = draft.sections.posts();
         if (choice.get(0).rip() != null) {
             draft.note(corner(side) + ": its post has a ripped edge so that it bears on both boards.");
         } else if (choice.size() == 2 && !choice.get(0).bearsOnBoth()) {

@@ -11,7 +11,7 @@ import borderwright.engine.buildup.parts.CutWords.SideNames;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.buildup.parts.Strip;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
@@ -131,7 +131,7 @@ public final class Dividers {
     }
 
     public void build(PieceMaker maker) {
-        SectionNote section = draft.sections.dividers();
+        SectionSpec section = draft.sections.dividers();
         double longest = draft.means.longestMm(section.name());
         for (DividerStrip divider : draft.dividers) {
             String planter = draft.plan.planters().get(divider.index());

@@ -5,7 +5,7 @@ import borderwright.engine.buildup.draft.UprightPlan.Nook;
 import borderwright.engine.buildup.draft.UprightPlan.Stance;
 import borderwright.engine.buildup.parts.Piece.Rip;
 import borderwright.engine.buildup.parts.SawBench;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.LengthFormat;
 import java.util.ArrayList;
@@ -43,7 +43,7 @@ public final class NookUprights {
      * @param first the corner seen from one of its faces
      * @param second the same corner seen from the other face
      */
-    List<List<UprightPlan>> choices(Nook first, Nook second, SectionNote section) {
+    List<List<UprightPlan>> choices(Nook first, Nook second, SectionSpec section) {
         Stance stance = Stance.of(section);
         List<List<UprightPlan>> choices = new ArrayList<>();
         boolean square = StrictMath.abs(stance.depthMm() * UprightPlan.cot(first.angle())) <= STAND_OFF_MM;
@@ -62,7 +62,7 @@ public final class NookUprights {
         return choices;
     }
 
-    private boolean canRip(Nook nook, Stance stance, SectionNote section) {
+    private boolean canRip(Nook nook, Stance stance, SectionSpec section) {
         UprightPlan.Bearing bearing = nook.bearing(stance);
         double lean = stance.depthMm() * UprightPlan.cot(nook.angle());
         return bearing.wallMm() >= LEAST_BEARING_MM
@@ -72,7 +72,7 @@ public final class NookUprights {
                 && bench.canRip(ripDeg(nook.angle()));
     }
 
-    private Rip rip(Nook nook, SectionNote section, Stance stance) {
+    private Rip rip(Nook nook, SectionSpec section, Stance stance) {
         double tilt = ripDeg(nook.angle());
         double left = nook.bearing(stance).wallMm();
         String kept = nook.angle() < StrictMath.PI / 2
@@ -86,7 +86,7 @@ public final class NookUprights {
     }
 
     /** The second upright stands in the corner, the first clear of it. */
-    private static List<UprightPlan> pair(Nook first, Nook second, SectionNote section, Stance stance, boolean square) {
+    private static List<UprightPlan> pair(Nook first, Nook second, SectionSpec section, Stance stance, boolean square) {
         double depth = stance.depthMm();
         double angle = first.angle();
         double secondFrom = second.clearMm(depth);
@@ -99,7 +99,7 @@ public final class NookUprights {
                 new UprightPlan(second.rectangle(secondFrom, stance), section, null, square));
     }
 
-    private static UprightPlan alone(Nook nook, SectionNote section, Stance stance) {
+    private static UprightPlan alone(Nook nook, SectionSpec section, Stance stance) {
         return new UprightPlan(nook.rectangle(nook.clearMm(stance.depthMm()), stance), section, null, false);
     }
 

@@ -12,7 +12,7 @@ import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.buildup.parts.PlacedSolids;
 import borderwright.engine.buildup.parts.Strip;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.geometry.Ring;
@@ -234,7 +234,7 @@ public final class Ties {
     }
 
     public void build(PieceMaker maker) {
-        SectionNote section = draft.sections.ties();
+        SectionSpec section = draft.sections.ties();
         for (Tie tie : ties) {
             String planter = draft.planterAt(tie.strip.at(1, 0));
             PieceMaker.Part part = new PieceMaker.Part(

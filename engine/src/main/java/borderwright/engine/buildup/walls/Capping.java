@@ -13,7 +13,7 @@ import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.buildup.parts.PlacedSolids;
 import borderwright.engine.buildup.parts.Strip;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
@@ -70,7 +70,7 @@ public final class Capping {
     }
 
     private Problem tooWide() {
-        SectionNote section = draft.sections.capping();
+        SectionSpec section = draft.sections.capping();
         return new Problem(
                 "capping-does-not-fit",
                 "build.capping",
@@ -112,7 +112,7 @@ public final class Capping {
     }
 
     private void build(PieceMaker maker, SideFrame side, Strip whole) {
-        SectionNote section = draft.sections.capping();
+        SectionSpec section = draft.sections.capping();
         List<Strip> boards = whole.cutAt(joints(side, whole));
         List<String> planters = new ArrayList<>();
         for (Strip board : boards) {

@@ -1,6 +1,6 @@
 package borderwright.engine.layout.run;
 
-import borderwright.engine.garden.RunWish;
+import borderwright.engine.garden.RunSpec;
 import borderwright.engine.garden.vocabulary.CornerTurn;
 import borderwright.engine.garden.vocabulary.PlanterJoin;
 import borderwright.engine.garden.vocabulary.SlopeForm;
@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param depthMm depth of its planters, outside, mm
  * @param rules how boxes are built
  */
-public record RunTerms(RunWish wish, String where, double depthMm, LayoutRules rules) {
+public record RunTerms(RunSpec wish, String where, double depthMm, LayoutRules rules) {
     /** Habit values where nothing is said (common practice, no source). */
     private static final double BETWEEN_MM = 20;
 
@@ -79,7 +79,7 @@ public record RunTerms(RunWish wish, String where, double depthMm, LayoutRules r
 
     /** What was said to do at a corner: of that corner itself, else of all. */
     CornerTurn turnAt(String corner) {
-        for (RunWish.CornerWish said : wish.corners()) {
+        for (RunSpec.CornerSpec said : wish.corners()) {
             if (said.corner().equals(corner)) {
                 return said.turn();
             }

@@ -1,9 +1,9 @@
 package borderwright.engine.stock.row;
 
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.garden.CuttingRules;
-import borderwright.engine.garden.SawNote;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.CuttingSpec;
+import borderwright.engine.garden.SawSpec;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.measure.Length;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -20,10 +20,10 @@ import org.jspecify.annotations.Nullable;
 public record CuttingJob(
         List<BoardInHand> boards,
         List<Piece> pieces,
-        List<SectionNote> sections,
-        List<SawNote> saws,
-        CuttingRules rules) {
-    private static final Length KERF_HABIT = Length.ofMm(3);
+        List<SectionSpec> sections,
+        List<SawSpec> saws,
+        CuttingSpec rules) {
+    private static final Length KERF_WITHOUT_SAW = Length.ofMm(3);
 
     public CuttingJob {
         boards = List.copyOf(boards);
@@ -37,28 +37,25 @@ public record CuttingJob(
         return widestKerf(saws);
     }
 
-    /** The widest kerf of these saws, 3 mm (habit) when there is none. */
-    public static Length widestKerf(List<SawNote> saws) {
-        return saws.stream()
-                .map(s -> s.kerf() != null ? s.kerf() : KERF_HABIT)
-                .max(Length::compareTo)
-                .orElse(KERF_HABIT);
+    /** The widest kerf of these saws, 3 mm when there is none. */
+    public static Length widestKerf(List<SawSpec> saws) {
+        return saws.stream().map(SawSpec::kerf).max(Length::compareTo).orElse(KERF_WITHOUT_SAW);
     }
 
     /** Length from which an offcut is kept. */
     public Length keepFrom() {
-        return rules.keepOrHabit();
+        return rules.keep();
     }
 
     /** The section of a piece or board; null when it is not described. */
     @Nullable
-    public SectionNote section(String name) {
+    public SectionSpec section(String name) {
         return sections.stream().filter(s -> s.name().equals(name)).findFirst().orElse(null);
     }
 
     /** A piece as its board sees it, the allowance of a waiting piece left out. */
     public BoardNest.Shape shape(Piece piece) {
-        SectionNote section = section(piece.section());
+        SectionSpec section = section(piece.section());
         return new BoardNest.Shape(
                 piece.length().ticks(),
                 EndShape.of(piece.left(), section, kerf()),

@@ -1,7 +1,7 @@
 package borderwright.engine.stock.row;
 
 import borderwright.engine.buildup.parts.EndCut;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.measure.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -39,7 +39,7 @@ public record EndShape(long faceUpper, long faceLower, long backUpper, long back
      * @param section the board's section, null where it is not known
      * @param kerf width of the saw's cut
      */
-    public static EndShape of(EndCut end, @Nullable SectionNote section, Length kerf) {
+    public static EndShape of(EndCut end, @Nullable SectionSpec section, Length kerf) {
         double tilt = StrictMath.toRadians(Math.min(end.tiltDeg(), 89));
         double fence = StrictMath.toRadians(Math.min(end.fenceDeg(), 89));
         long taken = (long) Math.ceil(kerf.ticks() / (StrictMath.cos(tilt) * StrictMath.cos(fence)) - 1e-9);

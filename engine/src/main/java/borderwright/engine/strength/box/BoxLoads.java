@@ -1,6 +1,7 @@
 package borderwright.engine.strength.box;
 
 import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.garden.vocabulary.SoilWater;
 import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.strength.frame.Loads;
 import borderwright.engine.strength.soil.Fill;
@@ -33,7 +34,7 @@ public final class BoxLoads {
         List<LoadCase> cases = new ArrayList<>();
         LoadCase lasting = lasting(frame, fill);
         cases.add(lasting);
-        if (fill.water() != Fill.Water.MOIST) {
+        if (fill.water() != SoilWater.MOIST) {
             Loads wetter = Loads.sum(soil.push(fill.wettest(), p -> true), 1, lasting.lasting(), -1);
             cases.add(LoadCase.full(wet(fill.water()), LoadDuration.MEDIUM, true, lasting.lasting(), wetter));
         }
@@ -60,10 +61,10 @@ public final class BoxLoads {
         return new LoadCase(event, -1, LoadDuration.SHORT, false, push, new Loads(), empty);
     }
 
-    private static LoadEvent wet(Fill.Water water) {
+    private static LoadEvent wet(SoilWater water) {
         return switch (water) {
             case MOIST -> LoadEvent.LASTING_FILL;
-            case SATURATED -> LoadEvent.SOAKED_FILL;
+            case SOAKED -> LoadEvent.SOAKED_FILL;
             case WATERLOGGED -> LoadEvent.WATERLOGGED_FILL;
             case FLOODED -> LoadEvent.FLOODED_FILL;
         };

@@ -1,6 +1,6 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.strength.timber.Fastener;
 import borderwright.engine.strength.timber.FastenerJoint;
 import borderwright.engine.strength.timber.Grade;
@@ -20,7 +20,7 @@ import java.util.List;
  */
 public record MemberMaterials(
         RuleSet rules,
-        List<SectionNote> sections,
+        List<SectionSpec> sections,
         double withdrawalNPerMm2,
         double pullThroughNPerMm2,
         double axialStiffnessNPerMm) {
@@ -32,13 +32,13 @@ public record MemberMaterials(
     }
 
     /** Nothing declared of the screws. */
-    public static MemberMaterials of(RuleSet rules, List<SectionNote> sections) {
+    public static MemberMaterials of(RuleSet rules, List<SectionSpec> sections) {
         return new MemberMaterials(rules, sections, 0, 0, 0);
     }
 
     /** The section of that name. */
-    public SectionNote section(String name) {
-        for (SectionNote section : sections) {
+    public SectionSpec section(String name) {
+        for (SectionSpec section : sections) {
             if (section.name().equals(name)) {
                 return section;
             }
@@ -47,8 +47,8 @@ public record MemberMaterials(
     }
 
     private Grade grade(String section) {
-        SectionNote note = section(section);
-        return new Grade(note.grade(), note.arrivesWet());
+        SectionSpec note = section(section);
+        return new Grade(note.grade().orElse(null), note.arrivesWet());
     }
 
     /** The timber of a section. */

@@ -1,5 +1,9 @@
 package borderwright.engine.strength.soil;
 
+import borderwright.engine.garden.SoilSpec;
+import borderwright.engine.garden.StrengthSpec;
+import borderwright.engine.garden.vocabulary.SoilPush;
+import borderwright.engine.garden.vocabulary.SoilWater;
 import borderwright.engine.measure.Gravity;
 
 /**
@@ -19,8 +23,8 @@ public record Fill(
         double moistKnPerM3,
         double saturatedKnPerM3,
         double phi,
-        Push push,
-        Water water,
+        SoilPush push,
+        SoilWater water,
         double heapedMm,
         double treadingKnPerM2,
         double belowRimMm,
@@ -43,29 +47,23 @@ public record Fill(
         }
     }
 
-    /** Which coefficient turns the weight of the fill into its push. */
-    public enum Push {
-        /** Jaky's coefficient: walls that hardly move. */
-        AT_REST,
-        /** Rankine's coefficient: walls that give way. */
-        ACTIVE
-    }
-
-    /** How wet the fill comes to be for a while. */
-    public enum Water {
-        /** Never wetter than moist: a roof over it. */
-        MOIST,
-        /** Soaked by rain, which runs off through the joints. */
-        SATURATED,
-        /** Water stands inside up to the surface: a closed liner, blocked joints. */
-        WATERLOGGED,
-        /** Water stands inside and outside. */
-        FLOODED
+    /** Soil as it pushes on the walls. */
+    public static Fill of(StrengthSpec.SoilLoad load, SoilSpec soil) {
+        return new Fill(
+                soil.moistKnPerM3(),
+                soil.soakedKnPerM3(),
+                load.frictionRad(),
+                load.push(),
+                load.water(),
+                load.heapedMm(),
+                load.treadingKnPerM2(),
+                soil.belowRimMm(),
+                load.arching());
     }
 
     /** Coefficient of the push. */
     public double coefficient() {
-        return push == Push.AT_REST ? EarthCoefficient.atRest(phi) : EarthCoefficient.active(phi);
+        return push == SoilPush.AT_REST ? EarthCoefficient.atRest(phi) : EarthCoefficient.active(phi);
     }
 
     /** Pressure for good: moist, with what is heaped on it. */
@@ -79,7 +77,7 @@ public record Fill(
         double none = Double.POSITIVE_INFINITY;
         return switch (water) {
             case MOIST -> lasting();
-            case SATURATED -> PressureProfile.drained(k, saturatedKnPerM3, heapedKnPerM2(saturatedKnPerM3));
+            case SOAKED -> PressureProfile.drained(k, saturatedKnPerM3, heapedKnPerM2(saturatedKnPerM3));
             case WATERLOGGED ->
                 new PressureProfile(
                         k, moistKnPerM3, saturatedKnPerM3, 0, none, heapedKnPerM2(moistKnPerM3), WATER_KN_PER_M3);

@@ -1,5 +1,6 @@
 package borderwright.engine.strength.soil;
 
+import borderwright.engine.garden.vocabulary.FoundationSoil;
 import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.message.MessageCode;
 import borderwright.engine.message.Slot;
@@ -39,6 +40,17 @@ public enum GroundKind implements MessageCode {
     @Override
     public String key() {
         return CODE + MessageCode.super.key();
+    }
+
+    /** The row of the table for a soil as it is given. */
+    public static GroundKind of(FoundationSoil soil) {
+        return switch (soil) {
+            case ROCK -> BEDROCK;
+            case GRAVEL -> GRAVEL;
+            case SAND -> SAND;
+            case CLAY -> CLAY;
+            case UNKNOWN -> UNKNOWN;
+        };
     }
 
     /** Presumptive bearing pressure, kN/m2; 0 where the table gives none. */

@@ -1,6 +1,7 @@
 package borderwright.engine.strength.timber;
 
 import borderwright.engine.message.Message;
+import borderwright.engine.garden.vocabulary.TimberRules;
 
 /** A named set of rules for timber: which factors on loads, which strengths, which joints. */
 public interface RuleSet {
@@ -9,6 +10,14 @@ public interface RuleSet {
 
     /** NDS allowable stress design, wet service. */
     RuleSet NDS = new Nds();
+
+    /** The rule set of that name. */
+    static RuleSet of(TimberRules rules) {
+        return switch (rules) {
+            case EUROCODE -> EUROCODE;
+            case NDS -> NDS;
+        };
+    }
 
     /** Its name as printed beside results. */
     Message name();

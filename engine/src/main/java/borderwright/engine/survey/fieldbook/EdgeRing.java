@@ -1,6 +1,6 @@
 package borderwright.engine.survey.fieldbook;
 
-import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.SurveySpec;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.garden.vocabulary.RingDirection;
 import java.util.ArrayList;
@@ -18,7 +18,7 @@ public record EdgeRing(List<String> ring, int measured) {
         ring = List.copyOf(ring);
     }
 
-    static EdgeRing of(SurveyNotes notes) {
+    static EdgeRing of(SurveySpec notes) {
         List<String> measured = anticlockwise(notes);
         List<String> ring = new ArrayList<>(measured);
         if (notes.strip() != null) {
@@ -38,7 +38,7 @@ public record EdgeRing(List<String> ring, int measured) {
      * The named corners turned to go round anticlockwise. A ring named clockwise is turned so that its first named edge
      * stays its first edge.
      */
-    private static List<String> anticlockwise(SurveyNotes notes) {
+    private static List<String> anticlockwise(SurveySpec notes) {
         List<String> corners = new ArrayList<>(notes.corners().list());
         if (notes.round() == RingDirection.CLOCKWISE) {
             Collections.reverse(corners);

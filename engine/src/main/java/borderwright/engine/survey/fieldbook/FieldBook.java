@@ -1,7 +1,7 @@
 package borderwright.engine.survey.fieldbook;
 
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.SurveySpec;
 import borderwright.engine.garden.vocabulary.LeftOrRight;
 import borderwright.engine.garden.vocabulary.TapeHeld;
 import borderwright.engine.measure.Length;
@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 public final class FieldBook {
     private static final double USUAL_RISK = 0.05;
 
-    private final SurveyNotes notes;
+    private final SurveySpec notes;
     private final EdgeRing edges;
     private final HeightNetwork heights;
     private final NetworkBuilder builder = new NetworkBuilder();
@@ -64,7 +64,7 @@ public final class FieldBook {
         ALONE
     }
 
-    private FieldBook(SurveyNotes notes) {
+    private FieldBook(SurveySpec notes) {
         this.notes = notes;
         this.edges = EdgeRing.of(notes);
         this.heights = HeightNetwork.of(notes);
@@ -72,7 +72,7 @@ public final class FieldBook {
     }
 
     /** The field book of notes that have no {@link FieldBookFaults}. */
-    public static FieldBook of(SurveyNotes notes) {
+    public static FieldBook of(SurveySpec notes) {
         FieldBook book = new FieldBook(notes);
         for (String corner : book.edges.ring().subList(0, book.edges.measured())) {
             book.builder.corner(corner);
@@ -84,7 +84,7 @@ public final class FieldBook {
         return book;
     }
 
-    public SurveyNotes notes() {
+    public SurveySpec notes() {
         return notes;
     }
 

@@ -1,7 +1,7 @@
 package borderwright.engine.survey.fieldbook;
 
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.SurveySpec;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.measure.Instrument;
 import borderwright.engine.measure.Length;
@@ -15,17 +15,17 @@ import org.jspecify.annotations.Nullable;
 
 /** Faults of the notes that show without any calculation: names that do not fit, counts, instruments. */
 public final class FieldBookFaults {
-    private final SurveyNotes notes;
+    private final SurveySpec notes;
     private final List<String> corners;
     private final List<Problem> problems = new ArrayList<>();
 
-    private FieldBookFaults(SurveyNotes notes) {
+    private FieldBookFaults(SurveySpec notes) {
         this.notes = notes;
         this.corners = notes.corners().list();
     }
 
     /** All such faults, in document order. */
-    public static List<Problem> of(SurveyNotes notes) {
+    public static List<Problem> of(SurveySpec notes) {
         FieldBookFaults faults = new FieldBookFaults(notes);
         faults.corners();
         faults.edges();

@@ -1,7 +1,7 @@
 package borderwright.engine.survey.fieldbook;
 
 import borderwright.engine.garden.Measure;
-import borderwright.engine.garden.SurveyNotes;
+import borderwright.engine.garden.SurveySpec;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.network.LeastSquares;
 import borderwright.engine.survey.network.Network;
@@ -26,7 +26,7 @@ record HeightNetwork(Map<String, Double> first, Optional<String> heldAtZero, Lis
         problems = List.copyOf(problems);
     }
 
-    static HeightNetwork of(SurveyNotes notes) {
+    static HeightNetwork of(SurveySpec notes) {
         Map<String, String> joinedTo = new LinkedHashMap<>();
         boolean anyLevel = false;
         for (Measure measure : notes.measures()) {
@@ -69,7 +69,7 @@ record HeightNetwork(Map<String, Double> first, Optional<String> heldAtZero, Lis
     }
 
     /** The first corner that has a height, or else the first point by name. */
-    private static String base(SurveyNotes notes, Map<String, String> joinedTo) {
+    private static String base(SurveySpec notes, Map<String, String> joinedTo) {
         return notes.corners().list().stream()
                 .filter(joinedTo::containsKey)
                 .findFirst()
@@ -88,7 +88,7 @@ record HeightNetwork(Map<String, Double> first, Optional<String> heldAtZero, Lis
                 "survey.measures", FieldBookMessage.HEIGHT_NOT_FIXED.of(loose, loose.size(), held, loose.get(0)));
     }
 
-    private static Map<String, Double> adjusted(SurveyNotes notes, Optional<String> held) {
+    private static Map<String, Double> adjusted(SurveySpec notes, Optional<String> held) {
         NetworkBuilder builder = new NetworkBuilder();
         held.ifPresent(p -> builder.givenHeight(p, 0));
         for (Measure measure : notes.measures()) {

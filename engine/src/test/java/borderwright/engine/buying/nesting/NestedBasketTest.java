@@ -12,9 +12,13 @@ import borderwright.engine.cutting.CuttingPlanner;
 import borderwright.engine.cutting.PlaneVerifier;
 import borderwright.engine.cutting.TestPieces;
 import borderwright.engine.effort.Budget;
-import borderwright.engine.garden.CuttingRules;
-import borderwright.engine.garden.SawNote;
-import borderwright.engine.garden.SectionNote;
+import borderwright.engine.garden.CuttingSpec;
+import borderwright.engine.garden.SawSpec;
+import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.given.GivenCutting;
+import borderwright.engine.garden.given.GivenSaw;
+import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Length;
 import borderwright.engine.prices.BoardOffer;
@@ -28,14 +32,15 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class NestedBasketTest {
-    private static final SectionNote BAR =
-            new SectionNote("bar", Length.ofMm(40), Length.ofMm(100), null, null, null, null, null, true, null, null);
-    private static final SawNote SAW =
-            new SawNote("saw", SawKind.MITRE_SAW, Length.ofMm(3), null, null, null, null, null, null, null);
+    private static final SectionSpec BAR = WoodResolver.section(
+            new GivenSection("bar", Length.ofMm(40), Length.ofMm(100), null, null, null, null, null, true, null, null));
+    private static final SawSpec SAW = WoodResolver.saw(
+            new GivenSaw("saw", SawKind.MITRE_SAW, Length.ofMm(3), null, null, null, null, null, null, null));
     private static final EndCut SQUARE = TestPieces.SQUARE;
     private static final EndCut BEVEL = new EndCut(45, 0, EndCut.LongPoint.MARKED_FACE, 40, "bevel", "", true);
     private static final EndCut MITRE = new EndCut(0, 45, EndCut.LongPoint.UPPER_EDGE, 100, "mitre", "", true);
-    private static final CuttingRules NO_TRIM = new CuttingRules(Length.ZERO, null, null, null, null, null);
+    private static final CuttingSpec NO_TRIM =
+            WoodResolver.cutting(new GivenCutting(Length.ZERO, null, null, null, null, null));
 
     private static Piece piece(String label, double mm, EndCut left, EndCut right) {
         return TestPieces.piece("bar", label, mm, left, right);

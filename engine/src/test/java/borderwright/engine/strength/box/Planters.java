@@ -1,5 +1,6 @@
 package borderwright.engine.strength.box;
 
+import borderwright.engine.TestTerms;
 import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.Footprints;
 import borderwright.engine.buildup.parts.Box;
@@ -8,7 +9,6 @@ import borderwright.engine.garden.vocabulary.CornerStyle;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.DividerLine;
 import borderwright.engine.layout.plan.FootprintPlan;
-import borderwright.engine.strength.StrengthTerms;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.timber.RuleSet;
 import java.util.List;
@@ -20,7 +20,7 @@ public final class Planters {
     /** No braces, no ties. */
     public static final BracingScheme BARE = new BracingScheme(1e5, 0, 75, List.of());
 
-    public static final Fill FILL = StrengthTerms.habitFill();
+    public static final Fill FILL = TestTerms.fill();
     public static final MemberMaterials MATERIALS = MemberMaterials.of(RuleSet.EUROCODE, Footprints.SECTIONS);
 
     private Planters() {}

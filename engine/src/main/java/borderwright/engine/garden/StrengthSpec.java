@@ -1,0 +1,61 @@
+package borderwright.engine.garden;
+
+import borderwright.engine.garden.vocabulary.FoundationSoil;
+import borderwright.engine.garden.vocabulary.SoilPush;
+import borderwright.engine.garden.vocabulary.SoilWater;
+import borderwright.engine.garden.vocabulary.TimberRules;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What the walls must stand.
+ *
+ * @param bowMm how far a side may end up bowing out
+ * @param rules for timber and screws
+ * @param load how the soil pushes
+ * @param kneelingN weight of a person on the edge of a wall; 0 for none
+ * @param foundation what lies under the gravel; nothing on paving or a roof
+ * @param bedFriction of the bottom course that may be counted on; nothing where none is given
+ * @param fasteners what their makers declare
+ */
+public record StrengthSpec(
+        double bowMm,
+        TimberRules rules,
+        SoilLoad load,
+        double kneelingN,
+        Optional<FoundationSoil> foundation,
+        OptionalDouble bedFriction,
+        Declared fasteners) {
+
+    /**
+     * How the soil pushes on the walls.
+     *
+     * @param frictionRad its angle of friction, radians
+     * @param push which coefficient turns weight into push
+     * @param water how wet it comes to be for a while
+     * @param heapedMm how high it is heaped above its level surface
+     * @param treadingKnPerM2 load of treading it in
+     * @param arching whether narrow soil may hang on its walls
+     */
+    public record SoilLoad(
+            double frictionRad,
+            SoilPush push,
+            SoilWater water,
+            double heapedMm,
+            double treadingKnPerM2,
+            boolean arching) {}
+
+    /**
+     * What the makers of fasteners declare; nothing where they declare none.
+     *
+     * @param withdrawalNPerMm2 withdrawal parameter of the screws
+     * @param pullThroughNPerMm2 head pull-through parameter
+     * @param screwStiffnessNPerMm stiffness of one screw pulled
+     * @param strapN what one corner strap carries for good
+     */
+    public record Declared(
+            OptionalDouble withdrawalNPerMm2,
+            OptionalDouble pullThroughNPerMm2,
+            OptionalDouble screwStiffnessNPerMm,
+            OptionalDouble strapN) {}
+}

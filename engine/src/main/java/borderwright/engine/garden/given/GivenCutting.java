@@ -1,0 +1,52 @@
+package borderwright.engine.garden.given;
+
+import borderwright.engine.garden.vocabulary.Described;
+import borderwright.engine.measure.Length;
+import java.math.BigDecimal;
+import org.jspecify.annotations.Nullable;
+
+/** Habits at the saw. */
+@Described("habits at the saw")
+public record GivenCutting(
+        @Described(
+                value = "waste cut off each end of a bought board, kerf included",
+                otherwise = "10 mm",
+                atLeast = 0,
+                atMost = 300)
+        @Nullable
+        Length trim,
+
+        @Described(
+                value = "share of boards that turn out unusable, in percent",
+                otherwise = "0",
+                atLeast = 0,
+                atMost = 50)
+        @Nullable
+        Double rejects,
+
+        @Described(
+                value = "boards kept uncut until the last planter stands, of each wall section",
+                otherwise = "0",
+                atLeast = 0,
+                atMost = 50)
+        @Nullable
+        Integer holdBack,
+
+        @Described(
+                value = "extra length on pieces that wait for a re-measured gap",
+                otherwise = "10 mm",
+                atLeast = 0,
+                atMost = 200)
+        @Nullable
+        Length waitAllowance,
+
+        @Described(value = "offcuts at least this long are kept", otherwise = "400 mm", atLeast = 50) @Nullable
+        Length keep,
+
+        @Described(
+                value =
+                        "what a metre of an offcut that is kept is worth to you, weighed against prices and paid by nobody",
+                otherwise = "0",
+                atLeast = 0)
+        @Nullable
+        BigDecimal offcutPerMetre) {}

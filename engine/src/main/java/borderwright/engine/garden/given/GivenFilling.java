@@ -1,0 +1,100 @@
+package borderwright.engine.garden.given;
+
+import borderwright.engine.garden.vocabulary.Described;
+import borderwright.engine.measure.Length;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What goes into the planters, from the bottom up, and what lines and protects them. */
+@Described("what goes into the planters, from the bottom up, and what lines and protects them")
+public record GivenFilling(
+        @Described(value = "what the soil is mixed from, in parts by volume; one item `soil` when left out")
+        List<GivenMixPart> mix,
+
+        @Described(value = "cheap coarse stuff at the bottom, such as branches or wood chips", otherwise = "none")
+        @Nullable
+        GivenBaseLayer base,
+
+        @Described(
+                value = "depth of gravel at the bottom, to drain boxes without a floor",
+                otherwise = "none",
+                atLeast = 0,
+                atMost = 300)
+        @Nullable
+        Length drainage,
+
+        @Described(
+                value = "share of the earth dug, turf not counted, that goes into the planters, in percent",
+                otherwise = "0",
+                atLeast = 0,
+                atMost = 100)
+        @Nullable
+        Double reuse,
+
+        @Described(
+                value = "weight of the filling when soaked, kg/m3",
+                otherwise = "what `soaked soil` in `strength` gives, and 1937, which is 19 kN/m3, where it gives none",
+                atLeast = 200,
+                atMost = 2500)
+        @Nullable
+        Double wet,
+
+        @Described(value = "the narrowest gate or passage on the way", example = "900 mm", atLeast = 300) @Nullable
+        Length gate,
+
+        @Described(value = "a liner inside the walls, from rolls", otherwise = "none") @Nullable
+        GivenLiner liner,
+
+        @Described(value = "a finish on the outer faces", otherwise = "none") @Nullable
+        GivenFinish finish) {
+    public GivenFilling {
+        mix = List.copyOf(mix);
+    }
+
+    /** One part of the mix. */
+    @Described("one part of the mix")
+    public record GivenMixPart(
+            @Described(value = "what it is, by the name in the price lists", example = "compost")
+            String item,
+
+            @Described(value = "its parts by volume", example = "1", atLeast = 0.01, atMost = 1000)
+            Double parts) {}
+
+    /** A coarse layer at the bottom. */
+    @Described("a coarse layer at the bottom; it settles most")
+    public record GivenBaseLayer(
+            @Described(value = "what it is, by the name in the price lists", example = "wood chips")
+            String item,
+
+            @Described(value = "its depth", example = "150 mm", atLeast = 0, atMost = 1000)
+            Length depth,
+
+            @Described(value = "whether it is at hand and need not be bought", otherwise = "no") @Nullable
+            Boolean atHand) {}
+
+    /** A liner on the inner faces. */
+    @Described("a liner on the inner faces of the walls; never across the bottom where water must get out")
+    public record GivenLiner(
+            @Described(value = "width of a roll", otherwise = "1 m", atLeast = 200, atMost = 10000) @Nullable
+            Length width,
+
+            @Described(value = "length of a roll", otherwise = "20 m", atLeast = 1000, atMost = 200000) @Nullable
+            Length length,
+
+            @Described(value = "distance between staples", otherwise = "125 mm", atLeast = 30, atMost = 600) @Nullable
+            Length staples) {}
+
+    /** A finish on the outer faces. */
+    @Described("a finish on the outer faces")
+    public record GivenFinish(
+            @Described(value = "coats", otherwise = "2", atLeast = 1, atMost = 10) @Nullable
+            Integer coats,
+
+            @Described(
+                    value = "square metres that a litre covers in one coat",
+                    otherwise = "5 on rough boards, 9 on planed ones",
+                    atLeast = 0.5,
+                    atMost = 50)
+            @Nullable
+            Double spreads) {}
+}

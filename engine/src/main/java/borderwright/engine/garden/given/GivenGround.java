@@ -1,0 +1,112 @@
+package borderwright.engine.garden.given;
+
+import borderwright.engine.garden.vocabulary.Described;
+import borderwright.engine.garden.vocabulary.DugSoil;
+import borderwright.engine.garden.vocabulary.GravelBed;
+import borderwright.engine.garden.vocabulary.GroundSurface;
+import borderwright.engine.measure.Length;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What the planters stand on, and how the ground is made ready for them. */
+@Described("what the planters stand on, and how the ground is made ready for them")
+public record GivenGround(
+        @Described(value = "what lies there now", otherwise = "soil") @Nullable
+        GroundSurface surface,
+
+        @Described(value = "what is dug", otherwise = "earth") @Nullable
+        DugSoil soil,
+
+        @Described(value = "thickness of turf to strip from a lawn", otherwise = "50 mm", atLeast = 0, atMost = 150)
+        @Nullable
+        Length turf,
+
+        @Described(value = "where gravel goes", otherwise = "whole") @Nullable
+        GravelBed bed,
+
+        @Described(
+                value = "depth of the gravel, compacted",
+                otherwise = "50 mm, 100 mm under walls higher than 450 mm",
+                atLeast = 0,
+                atMost = 400)
+        @Nullable
+        Length gravel,
+
+        @Described(
+                value = "how far the gravel reaches beyond the walls, inside the border",
+                otherwise = "100 mm",
+                atLeast = 0,
+                atMost = 500)
+        @Nullable
+        Length beyond,
+
+        @Described(
+                value = "loose gravel to order over its compacted volume, in percent",
+                otherwise = "30",
+                atLeast = 0,
+                atMost = 100)
+        @Nullable
+        Double looseGravel,
+
+        @Described(value = "the sheet laid in the dug bed, under the gravel", otherwise = "none") @Nullable
+        GivenMembrane membrane,
+
+        @Described(value = "litres in a barrow, heaped as you push it", otherwise = "65", atLeast = 20, atMost = 200)
+        @Nullable
+        Double barrow,
+
+        @Described(
+                value = "cubic metres in one skip, when spoil leaves the garden by skip",
+                example = "4.5",
+                otherwise = "spoil stays in the garden",
+                atLeast = 0.5,
+                atMost = 40)
+        @Nullable
+        Double skip,
+
+        @Described(value = "feet under planters on paving or a roof", otherwise = "10 mm at the least, 600 mm apart")
+        @Nullable
+        GivenFeet feet,
+
+        @Described(
+                value =
+                        "on a roof or balcony: greatest load, in writing from the building's engineer, in kN/m2, where units"
+                                + " are imperial in lb/sq ft",
+                example = "5",
+                atLeast = 0.1,
+                atMost = 1000)
+        @Nullable
+        Double loadLimit,
+
+        @Described("trees, services in the ground, air bricks and cladding near the planters")
+        List<GivenNearby> near) {
+    public GivenGround {
+        near = List.copyOf(near);
+    }
+
+    /** A sheet in the dug bed. */
+    @Described("a sheet laid in the dug bed, from rolls")
+    public record GivenMembrane(
+            @Described(value = "width of a roll", otherwise = "1 m", atLeast = 300, atMost = 10000) @Nullable
+            Length width,
+
+            @Described(value = "length of a roll", otherwise = "15 m", atLeast = 1000, atMost = 200000) @Nullable
+            Length length,
+
+            @Described(value = "overlap of strips", otherwise = "150 mm", atLeast = 0, atMost = 1000) @Nullable
+            Length overlap,
+
+            @Described(value = "distance between pins along edges and seams", otherwise = "400 mm", atLeast = 100)
+            @Nullable
+            Length pins) {}
+
+    /** Feet under planters on hard ground. */
+    @Described("feet under planters on hard ground: packers that level the box and let water run off beneath it")
+    public record GivenFeet(
+            @Described(value = "least height of a foot", otherwise = "10 mm", atLeast = 3, atMost = 150) @Nullable
+            Length least,
+
+            @Described(value = "greatest distance between feet", otherwise = "600 mm", atLeast = 150, atMost = 2000)
+            @Nullable
+            Length apart) {}
+}

@@ -1,0 +1,56 @@
+package borderwright.engine.garden.given;
+
+import borderwright.engine.garden.vocabulary.BoardMoisture;
+import borderwright.engine.garden.vocabulary.BoardSurface;
+import borderwright.engine.garden.vocabulary.Described;
+import borderwright.engine.measure.Length;
+import org.jspecify.annotations.Nullable;
+
+/** A board's cross-section, as measured, and what it is made of. */
+@Described("a board's cross-section as measured on a few boards, and what it is made of")
+public record GivenSection(
+        @Described(value = "name used in build, price lists and stock", example = "larch 25 x 150")
+        String name,
+
+        @Described(value = "measured thickness", example = "25 mm", atLeast = 6, atMost = 150)
+        Length thickness,
+
+        @Described(value = "measured width", example = "150 mm", atLeast = 15, atMost = 400)
+        Length width,
+
+        @Described(
+                value = "how far a board may differ from these sizes, either way",
+                otherwise = "3 mm rough, 1 mm planed",
+                atLeast = 0,
+                atMost = 20)
+        @Nullable
+        Length tolerance,
+
+        @Described(value = "its surface", otherwise = "rough") @Nullable
+        BoardSurface surface,
+
+        @Described(value = "the wood", example = "larch") @Nullable
+        String species,
+
+        @Described(value = "whether it is preservative treated", otherwise = "no") @Nullable
+        Boolean treated,
+
+        @Described(value = "how wet it arrives", otherwise = "wet") @Nullable
+        BoardMoisture moisture,
+
+        @Described(value = "whether either face may go out, so that a board may be turned over", otherwise = "yes")
+        @Nullable
+        Boolean bothFacesGood,
+
+        @Described(value = "strength class or grade, if it is stamped", example = "C16") @Nullable
+        String grade,
+
+        @Described(value = "density as it arrives, kg/m3", otherwise = "700 wet, 550 dry", atLeast = 200, atMost = 1300)
+        @Nullable
+        Double density) {
+
+    /** A section of which only name and size are given. */
+    public static GivenSection of(String name, Length thickness, Length width) {
+        return new GivenSection(name, thickness, width, null, null, null, null, null, null, null, null);
+    }
+}

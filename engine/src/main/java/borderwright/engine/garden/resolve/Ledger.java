@@ -1,0 +1,59 @@
+package borderwright.engine.garden.resolve;
+
+import borderwright.engine.garden.Origins;
+import borderwright.engine.garden.Origins.Kind;
+import borderwright.engine.garden.Origins.Origin;
+import java.util.Map;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** Takes what is given or its default, and writes down which, under one path of the document. */
+final class Ledger {
+    /** What most defaults rest on. */
+    static final String PRACTICE = "common practice, no source";
+
+    private final Map<String, Origin> written;
+    private final String path;
+
+    private Ledger(Map<String, Origin> written, String path) {
+        this.written = written;
+        this.path = path;
+    }
+
+    static Ledger empty() {
+        return new Ledger(new TreeMap<>(), "");
+    }
+
+    /** The ledger of a group within this one, written as given or left out. */
+    Ledger in(String key, @Nullable Object group) {
+        Ledger inner = new Ledger(written, path(key));
+        if (group != null) {
+            written.put(inner.path, new Origin(Kind.GIVEN, "", ""));
+        }
+        return inner;
+    }
+
+    <T> T or(String key, @Nullable T given, T otherwise, String source) {
+        return given == null ? byDefault(key, otherwise, source) : given(key, given, "");
+    }
+
+    /** A value that the document gives, perhaps under another key. */
+    <T> T given(String key, T value, String note) {
+        written.put(path(key), new Origin(Kind.GIVEN, String.valueOf(value), note));
+        return value;
+    }
+
+    /** A value that the document does not give. */
+    <T> T byDefault(String key, T value, String source) {
+        written.put(path(key), new Origin(Kind.DEFAULT, String.valueOf(value), source));
+        return value;
+    }
+
+    Origins origins() {
+        return new Origins(written);
+    }
+
+    private String path(String key) {
+        return path.isEmpty() ? key : path + "." + key;
+    }
+}

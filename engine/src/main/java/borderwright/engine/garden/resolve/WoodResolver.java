@@ -1,0 +1,110 @@
+package borderwright.engine.garden.resolve;
+
+import borderwright.engine.garden.CuttingSpec;
+import borderwright.engine.garden.SawSpec;
+import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.given.GivenCutting;
+import borderwright.engine.garden.given.GivenSaw;
+import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.vocabulary.BoardMoisture;
+import borderwright.engine.garden.vocabulary.BoardSurface;
+import borderwright.engine.garden.vocabulary.SawKind;
+import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.Length;
+import java.math.BigDecimal;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Boards, the saws that cut them, and how they are cut up. */
+public final class WoodResolver {
+    private WoodResolver() {}
+
+    /** A section of which only name and size are known. */
+    public static SectionSpec section(String name, Length thickness, Length width) {
+        return section(new GivenSection(name, thickness, width, null, null, null, null, null, null, null, null));
+    }
+
+    /** A section alone. */
+    public static SectionSpec section(GivenSection given) {
+        return section(given, Ledger.empty());
+    }
+
+    static SectionSpec section(GivenSection g, Ledger in) {
+        BoardSurface surface = in.or("surface", g.surface(), BoardSurface.ROUGH, "as it leaves the saw");
+        boolean planed = surface == BoardSurface.PLANED;
+        BoardMoisture moisture = in.or("moisture", g.moisture(), BoardMoisture.WET, "the weaker case");
+        boolean wet = moisture == BoardMoisture.WET;
+        return new SectionSpec(
+                g.name(),
+                g.thickness(),
+                g.width(),
+                in.or(
+                                "tolerance",
+                                g.tolerance(),
+                                Length.ofMm(planed ? 1 : 3),
+                                "3 mm rough, 1 mm planed: " + Ledger.PRACTICE)
+                        .mm(),
+                surface,
+                in.or("both faces good", g.bothFacesGood(), true, "either face may go out"),
+                new SectionSpec.Wood(
+                        Optional.ofNullable(g.species()),
+                        Optional.ofNullable(g.grade()),
+                        in.or("treated", g.treated(), false, "untreated"),
+                        wet,
+                        in.or("density", g.density(), wet ? 700.0 : 550.0, "700 wet, 550 dry: " + Ledger.PRACTICE)));
+    }
+
+    /** A saw alone. */
+    public static SawSpec saw(GivenSaw given) {
+        return saw(given, Ledger.empty());
+    }
+
+    static SawSpec saw(GivenSaw g, Ledger in) {
+        boolean hand = g.kind() == SawKind.HANDSAW;
+        return new SawSpec(
+                g.name(),
+                g.kind(),
+                in.or("kerf", g.kerf(), Length.ofMm(3), Ledger.PRACTICE),
+                new SawSpec.Range(
+                        in.or(
+                                "tilt",
+                                degrees(g.tilt()),
+                                hand ? 0.0 : 45.0,
+                                "none for a handsaw guide: " + Ledger.PRACTICE),
+                        in.or("mitre", degrees(g.mitre()), 50.0, Ledger.PRACTICE),
+                        in.or("crosscut", g.crosscut(), Length.ofMm(300), Ledger.PRACTICE)
+                                .mm(),
+                        in.or("depth", g.depth(), Length.ofMm(60), Ledger.PRACTICE)
+                                .mm(),
+                        in.or("shortest", g.shortest(), Length.ofMm(150), Ledger.PRACTICE)
+                                .mm()),
+                in.or("stop", g.stop(), false, "none"),
+                in.or("rips", g.rips(), g.kind() == SawKind.TABLE_SAW, "table saws only"));
+    }
+
+    private static @Nullable Double degrees(@Nullable Angle given) {
+        return given == null ? null : given.degrees();
+    }
+
+    /** Cutting of which nothing is given. */
+    public static CuttingSpec usualCutting() {
+        return cutting(null, Ledger.empty());
+    }
+
+    /** Cutting alone. */
+    public static CuttingSpec cutting(@Nullable GivenCutting given) {
+        return cutting(given, Ledger.empty());
+    }
+
+    static CuttingSpec cutting(@Nullable GivenCutting given, Ledger ledger) {
+        Ledger in = ledger.in("cutting", given);
+        GivenCutting g = given == null ? new GivenCutting(null, null, null, null, null, null) : given;
+        return new CuttingSpec(
+                in.or("trim", g.trim(), Length.ofMm(10), Ledger.PRACTICE),
+                in.or("rejects", g.rejects(), 0.0, "every board is taken to be usable"),
+                in.or("hold back", g.holdBack(), 0, "none"),
+                in.or("wait allowance", g.waitAllowance(), Length.ofMm(10), Ledger.PRACTICE),
+                in.or("keep", g.keep(), Length.ofMm(400), Ledger.PRACTICE),
+                in.or("offcut per metre", g.offcutPerMetre(), BigDecimal.ZERO, "nothing"));
+    }
+}
