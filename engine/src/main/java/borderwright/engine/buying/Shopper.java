@@ -9,6 +9,7 @@ import borderwright.engine.buying.suppliers.BoardSource;
 import borderwright.engine.buying.suppliers.CaseSearch;
 import borderwright.engine.buying.suppliers.Purchase;
 import borderwright.engine.buying.suppliers.ShoppingCase;
+import borderwright.engine.buying.suppliers.ShoppingSection;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.measure.Length;
 import borderwright.engine.problem.FailedCheckException;
@@ -109,17 +110,17 @@ public final class Shopper {
     /** Pieces that no board can give, a sentence for each length. */
     private static List<String> impossible(ShoppingCase shopping) {
         List<String> reasons = new ArrayList<>();
-        for (ShoppingCase.Section section : shopping.sections) {
+        for (ShoppingSection section : shopping.sections) {
             long longest = 0;
             for (int j = 0; j < section.stock.boards(); j++) {
                 if (section.stock.available(j) > 0) {
-                    BoardSource source = section.sources.get(j);
+                    BoardSource source = section.source(j);
                     long trims = 2 * source.trimTicks(shopping.problem.trimTicks());
                     longest = Math.max(longest, source.lengthTicks() - trims);
                 }
             }
             for (int i : section.tooLong()) {
-                Demand piece = section.demandsBySize.get(i).get(0);
+                Demand piece = section.demands(i).get(0);
                 reasons.add("Piece " + quoted(piece.label()) + " of section " + quoted(section.name) + " is "
                         + mm(piece.lengthTicks())
                         + (longest > 0

@@ -100,32 +100,7 @@ final class Allotment {
         List<BoardInHand> free = job.boards().stream()
                 .filter(b -> byBoard.getOrDefault(b, List.of()).isEmpty() && !b.isHeldBack())
                 .toList();
-        List<BoardOffer> offers = new ArrayList<>();
-        List<OwnedStock> owned = new ArrayList<>();
-        for (BoardInHand board : free) {
-            if (board.owned()) {
-                owned.add(new OwnedStock(
-                        board.section(),
-                        board.length().ticks(),
-                        1,
-                        board.id(),
-                        board.trim().ticks()));
-            } else {
-                long length = board.length().ticks();
-                offers.add(new BoardOffer(board.id(), board.section(), length, length, 1, 1));
-            }
-        }
-        ShoppingAnswer answer = Shopper.buy(
-                new ShoppingProblem(
-                        demands,
-                        offers,
-                        List.of(),
-                        owned,
-                        List.of(),
-                        List.of(),
-                        kerf.ticks(),
-                        job.rules().trim().ticks()),
-                budget);
+        ShoppingAnswer answer = Shopper.buy(problem(demands, free), budget);
         Map<String, BoardInHand> byId = new HashMap<>();
         free.forEach(board -> byId.put(board.id(), board));
         Set<String> placed = new HashSet<>();
@@ -139,6 +114,30 @@ final class Allotment {
             }
         }
         placeOneByOne(open.stream().filter(p -> !placed.contains(p.label())).toList());
+    }
+
+    /** The boards that are free, each to be had once: what is there as owned, what is ordered as an offer at its length. */
+    private ShoppingProblem problem(List<Demand> demands, List<BoardInHand> free) {
+        List<BoardOffer> offers = new ArrayList<>();
+        List<OwnedStock> owned = new ArrayList<>();
+        for (BoardInHand board : free) {
+            long length = board.length().ticks();
+            if (board.owned()) {
+                owned.add(new OwnedStock(
+                        board.section(), length, 1, board.id(), board.trim().ticks()));
+            } else {
+                offers.add(new BoardOffer(board.id(), board.section(), length, length, 1, 1));
+            }
+        }
+        return new ShoppingProblem(
+                demands,
+                offers,
+                List.of(),
+                owned,
+                List.of(),
+                List.of(),
+                kerf.ticks(),
+                job.rules().trim().ticks());
     }
 
     /** The longest piece first, each on the board with the least room that still takes it. */

@@ -82,9 +82,15 @@ final class BasisFactors {
             basis[best] = column;
             pivotRow[step++] = best;
         }
+        leaveToArtificials(taken, step);
+    }
+
+    /** Rows that no column pivots on are left to their artificial columns, which are 1 there. */
+    private void leaveToArtificials(boolean[] taken, int from) {
+        int step = from;
         for (int r = 0; r < rows; r++) {
             if (!taken[r]) {
-                // Left for the row's artificial column, which is 1 there: it is not changed by the factors so far.
+                // Such a column is not changed by the factors so far.
                 Arrays.fill(work, 0);
                 work[r] = 1;
                 keep(r, step, taken);

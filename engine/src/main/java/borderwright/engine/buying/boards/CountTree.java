@@ -27,30 +27,14 @@ public final class CountTree {
     private final MasterProgram master;
     private final LongUnaryOperator up;
     private final AnswerListener answers;
-    private final PriorityQueue<Node> open = new PriorityQueue<>(Comparator.comparingLong((Node n) -> n.bound)
+    private final PriorityQueue<CountNode> open = new PriorityQueue<>(Comparator.comparingLong((CountNode n) -> n.bound)
             .thenComparing(n -> -n.depth)
             .thenComparing(n -> -n.number));
     private long target;
     private final List<Leaf> leaves = new ArrayList<>();
     private long nodes;
     private boolean found;
-    private @Nullable Node follow;
-
-    private static final class Node {
-        private final long[] low;
-        private final long[] high;
-        private final int depth;
-        private final long number;
-        private long bound;
-
-        Node(long[] low, long[] high, int depth, long number, long bound) {
-            this.low = low;
-            this.high = high;
-            this.depth = depth;
-            this.number = number;
-            this.bound = bound;
-        }
-    }
+    private @Nullable CountNode follow;
 
     /**
      * A tree with nothing looked at yet.
@@ -65,13 +49,13 @@ public final class CountTree {
         this.target = target;
         this.up = up;
         this.answers = answers;
-        open(new Node(new long[master.fixed.size()], naturalHigh(), 0, 0, bound));
+        open(new CountNode(new long[master.fixed().size()], naturalHigh(), 0, 0, bound));
     }
 
     /** Opens a node, its bounds drawn in to what can be bought at all. */
-    private void open(Node node) {
+    private void open(CountNode node) {
         for (int c = 0; c < node.low.length; c++) {
-            long least = master.fixed.get(c).least();
+            long least = master.fixed().get(c).least();
             node.low[c] = node.low[c] > 0 ? Math.max(node.low[c], least) : 0;
             node.high[c] = node.high[c] < least ? 0 : node.high[c];
             if (node.low[c] > node.high[c]) {
@@ -86,25 +70,25 @@ public final class CountTree {
         target = Math.min(target, newTarget);
         settleLeaves(budget);
         while (bound() <= target && !open.isEmpty() && !budget.isSpent()) {
-            Node node = follow != null && open.remove(follow) ? follow : open.poll();
+            CountNode node = follow != null && open.remove(follow) ? follow : open.poll();
             follow = null;
             if (node != null && node.bound <= target && !visit(node, budget)) {
                 open.add(node);
                 break;
             }
         }
-        master.within(new long[master.fixed.size()], naturalHigh());
-        master.program.dual(Double.POSITIVE_INFINITY, budget);
+        master.within(new long[master.fixed().size()], naturalHigh());
+        master.restore(budget);
         return bound() > target;
     }
 
     private long[] naturalHigh() {
-        return master.fixed.stream().mapToLong(ModelColumn::most).toArray();
+        return master.fixed().stream().mapToLong(ModelColumn::most).toArray();
     }
 
     /** No answer within the target costs less; above the target when there is none. */
     public long bound() {
-        Node node = open.peek();
+        CountNode node = open.peek();
         long least = node == null ? target + 1 : Math.min(node.bound, target + 1);
         for (Leaf leaf : leaves) {
             least = Math.min(least, leaf.bound);
@@ -143,14 +127,14 @@ public final class CountTree {
     }
 
     private long leastOpen() {
-        Node node = open.peek();
+        CountNode node = open.peek();
         return node == null ? Long.MAX_VALUE : node.bound;
     }
 
     /** Bounds a node and opens its children; whether that was done in full. */
-    private boolean visit(Node node, Budget budget) {
+    private boolean visit(CountNode node, Budget budget) {
         master.within(node.low, node.high);
-        master.program.dual(Double.POSITIVE_INFINITY, budget);
+        master.restore(budget);
         boolean solved = master.solve(target + 1, budget);
         node.bound = Math.max(node.bound, up.applyAsLong(master.bound()));
         if (node.bound > target) {
@@ -179,17 +163,17 @@ public final class CountTree {
     }
 
     /** Opens both sides of a count; the nearer one is looked at next, so that leaves are reached soon. */
-    private void split(Node node, int branch, double at) {
-        ModelColumn column = master.fixed.get(branch);
+    private void split(CountNode node, int branch, double at) {
+        ModelColumn column = master.fixed().get(branch);
         boolean few = column.isTooFew(at, WHOLE);
         long floor = few ? 0 : (long) Math.floor(at + WHOLE);
         long ceiling = few ? column.least() : floor + 1;
         long[] high = node.high.clone();
         high[branch] = floor;
-        Node below = new Node(node.low.clone(), high, node.depth + 1, 2 * nodes, node.bound);
+        CountNode below = new CountNode(node.low.clone(), high, node.depth + 1, 2 * nodes, node.bound);
         long[] low = node.low.clone();
         low[branch] = ceiling;
-        Node above = new Node(low, node.high.clone(), node.depth + 1, 2 * nodes + 1, node.bound);
+        CountNode above = new CountNode(low, node.high.clone(), node.depth + 1, 2 * nodes + 1, node.bound);
         open(below);
         open(above);
         follow = at - floor < 0.5 * (ceiling - floor) ? below : above;
@@ -203,9 +187,9 @@ public final class CountTree {
         int best = -1;
         Kind bestKind = Kind.PATTERN;
         double bestScore = 0;
-        for (int c = 0; c < master.fixed.size(); c++) {
+        for (int c = 0; c < master.fixed().size(); c++) {
             double x = master.fixedValue(c);
-            ModelColumn column = master.fixed.get(c);
+            ModelColumn column = master.fixed().get(c);
             double score = column.isTooFew(x, WHOLE) ? 1 : Math.min(x - Math.floor(x), Math.ceil(x) - x);
             Kind kind = column.kind();
             boolean earlier = kind.compareTo(bestKind) < 0;
@@ -219,17 +203,33 @@ public final class CountTree {
     }
 
     /** Cuts the boards of a node whose counts are whole; opens the counts around it unless that settles the node. */
-    private void leaf(Node node, Budget budget) {
-        int n = master.fixed.size();
+    private void leaf(CountNode node, Budget budget) {
+        int n = master.fixed().size();
         long[] at = new long[n];
         for (int c = 0; c < n; c++) {
             at[c] = Math.round(master.fixedValue(c));
         }
         master.within(at, at);
-        master.program.dual(Double.POSITIVE_INFINITY, budget);
+        master.restore(budget);
+        boolean met = cutByDives(at, budget);
+        if (node.bound > target) {
+            return;
+        }
+        // Where offcuts count, the boards of a leaf may be cut for less.
+        if (met && (!found || master.model().keeps())) {
+            Leaf leaf = new Leaf(at, node.bound);
+            if (!settle(leaf, budget)) {
+                leaves.add(leaf);
+            }
+        }
+        openAround(node, at);
+    }
+
+    /** Dives for a way to cut so many of each board, noted in {@link #found}; whether there may be one at all. */
+    private boolean cutByDives(long[] at, Budget budget) {
         found = false;
         // Where sizes do not say all of what fits, the programme may lack patterns for boards that can be cut.
-        boolean met = master.rows.model.isRuled() || master.program.unmet() <= WHOLE;
+        boolean met = master.model().isRuled() || master.unmet() <= WHOLE;
         for (int d = 0; d < LEAF_DIVES && met && !found; d++) {
             new DivingHeuristic(
                             master,
@@ -237,35 +237,30 @@ public final class CountTree {
                             0,
                             d,
                             (packings, packs, extras) -> {
-                                found = master.rows.model.admits(packings);
+                                found = master.model().admits(packings);
                                 offer(packings, packs(at), extras(at));
                                 return -1;
                             },
                             budget)
                     .run();
         }
-        if (node.bound > target) {
-            return;
-        }
-        // Where offcuts count, the boards of a leaf may be cut for less.
-        if (met && (!found || master.rows.model.keeps())) {
-            Leaf leaf = new Leaf(at, node.bound);
-            if (!settle(leaf, budget)) {
-                leaves.add(leaf);
-            }
-        }
+        return met;
+    }
+
+    /** Opens nodes that hold every count within those of a node but the ones at hand. */
+    private void openAround(CountNode node, long[] at) {
         long[] low = node.low.clone();
         long[] high = node.high.clone();
-        for (int c = 0; c < n; c++) {
+        for (int c = 0; c < at.length; c++) {
             if (high[c] > at[c]) {
                 long[] above = low.clone();
                 above[c] = at[c] + 1;
-                open(new Node(above, high.clone(), node.depth + 1, 2 * nodes, node.bound));
+                open(new CountNode(above, high.clone(), node.depth + 1, 2 * nodes, node.bound));
             }
             if (low[c] < at[c]) {
                 long[] below = high.clone();
                 below[c] = at[c] - 1;
-                open(new Node(low.clone(), below, node.depth + 1, 2 * nodes + 1, node.bound));
+                open(new CountNode(low.clone(), below, node.depth + 1, 2 * nodes + 1, node.bound));
             }
             low[c] = at[c];
             high[c] = at[c];
@@ -273,13 +268,13 @@ public final class CountTree {
     }
 
     private int[][] packs(long[] at) {
-        int parts = master.rows.model.parts.size();
+        int parts = master.model().parts.size();
         int[][] packs = new int[parts][];
         for (int s = 0; s < parts; s++) {
-            packs[s] = new int[master.rows.model.parts.get(s).boards()];
+            packs[s] = new int[master.model().parts.get(s).boards()];
         }
         for (int c = 0; c < at.length; c++) {
-            ModelColumn column = master.fixed.get(c);
+            ModelColumn column = master.fixed().get(c);
             if (column.kind() == Kind.COUNT) {
                 packs[column.part()][column.index()] = (int) at[c];
             }
@@ -288,10 +283,10 @@ public final class CountTree {
     }
 
     private int[] extras(long[] at) {
-        int[] extras = new int[master.rows.model.extras.size()];
+        int[] extras = new int[master.model().extras.size()];
         for (int c = 0; c < at.length; c++) {
-            if (master.fixed.get(c).kind() == Kind.EXTRA) {
-                extras[master.fixed.get(c).index()] = (int) at[c];
+            if (master.fixed().get(c).kind() == Kind.EXTRA) {
+                extras[master.fixed().get(c).index()] = (int) at[c];
             }
         }
         return extras;

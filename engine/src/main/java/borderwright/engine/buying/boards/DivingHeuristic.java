@@ -51,7 +51,7 @@ public final class DivingHeuristic {
     public DivingHeuristic(
             MasterProgram master, long worst, long enough, long seed, AnswerListener answers, Budget budget) {
         this.master = master;
-        this.rows = master.rows;
+        this.rows = master.rows();
         this.answers = answers;
         this.budget = budget;
         this.worst = worst;
@@ -67,10 +67,10 @@ public final class DivingHeuristic {
     /** Dives; the master programme is left as it was. */
     public void run() {
         // An earlier search may have run out of work half-way.
-        if (!master.program.dual(Double.POSITIVE_INFINITY, budget) || !master.program.primal(budget)) {
+        if (!master.restore(budget) || !master.optimise(budget)) {
             return;
         }
-        Basis.Stand start = master.program.stand();
+        Basis.Stand start = master.stand();
         master.narrow(mostOfProgramme());
         complete();
         int deadEnds = 0;
@@ -95,12 +95,12 @@ public final class DivingHeuristic {
             step = back;
         }
         remainder.undo(0);
-        master.program.takeUp(start);
-        master.program.dual(Double.POSITIVE_INFINITY, budget);
+        master.takeUp(start);
+        master.restore(budget);
     }
 
     private Step newStep() {
-        Step step = new Step(remainder.takings(), master.program.stand(), new HashSet<>());
+        Step step = new Step(remainder.takings(), master.stand(), new HashSet<>());
         steps.add(step);
         return step;
     }
@@ -111,8 +111,8 @@ public final class DivingHeuristic {
             Step step = steps.get(steps.size() - 1);
             if (step.tried.size() < MOST_TRIED) {
                 remainder.undo(step.taken);
-                master.program.takeUp(step.stand);
-                return master.program.dual(Double.POSITIVE_INFINITY, budget) ? step : null;
+                master.takeUp(step.stand);
+                return master.restore(budget) ? step : null;
             }
             steps.remove(steps.size() - 1);
         }
@@ -123,7 +123,7 @@ public final class DivingHeuristic {
     private boolean take(Step step) {
         int fullest = -1;
         double most = 0;
-        int[] times = new int[master.patterns.size()];
+        int[] times = new int[master.patterns().size()];
         for (int p = 0; p < times.length; p++) {
             double x = master.patternValue(p);
             times[p] = (int) Math.floor(x + WHOLE);
@@ -148,7 +148,7 @@ public final class DivingHeuristic {
         }
         boolean moved = false;
         for (int p = 0; p < times.length; p++) {
-            moved |= times[p] > 0 && remainder.take(master.patterns.get(p), times[p]);
+            moved |= times[p] > 0 && remainder.take(master.patterns().get(p), times[p]);
         }
         return moved;
     }
@@ -160,9 +160,9 @@ public final class DivingHeuristic {
             return;
         }
         int[] extras = new int[rows.model.extras.size()];
-        for (int c = 0; c < master.fixed.size(); c++) {
-            if (master.fixed.get(c).kind() == Kind.EXTRA) {
-                extras[master.fixed.get(c).index()] = (int) Math.ceil(master.fixedValue(c) - WHOLE);
+        for (int c = 0; c < master.fixed().size(); c++) {
+            if (master.fixed().get(c).kind() == Kind.EXTRA) {
+                extras[master.fixed().get(c).index()] = (int) Math.ceil(master.fixedValue(c) - WHOLE);
             }
         }
         worst = Math.min(worst, answers.accept(whole, new int[0][], extras) + 1);
@@ -177,20 +177,20 @@ public final class DivingHeuristic {
     private boolean resolve() {
         double most = mostOfProgramme();
         master.narrowToRequired();
-        if (!master.program.dual(Double.POSITIVE_INFINITY, budget) && budget.isSpent()) {
+        if (!master.restore(budget) && budget.isSpent()) {
             return false;
         }
         for (int round = 0; round < ROUNDS_BEYOND; round++) {
-            if (!master.program.primal(budget)) {
+            if (!master.optimise(budget)) {
                 return false;
             }
-            if (round >= ROUNDS && master.program.objective() <= most) {
+            if (round >= ROUNDS && master.value() <= most) {
                 break;
             }
-            if (!master.priceOut(PATTERNS_EACH, budget) || master.leastValue() > most) {
+            if (!master.priceOut(PATTERNS_EACH, budget) || master.figures().leastValue() > most) {
                 break;
             }
         }
-        return master.program.primal(budget) && master.program.objective() <= most && !budget.isSpent();
+        return master.optimise(budget) && master.value() <= most && !budget.isSpent();
     }
 }

@@ -36,13 +36,13 @@ final class LeafSearch {
     @Nullable
     List<Packing> pack(long[] at) {
         settled = true;
-        long[] prices = master.bestPrices();
+        long[] prices = master.best().bestPrices();
         // Where offcuts count, the numbers of boards do not say what a basket costs.
-        if (prices.length == 0 || master.rows.model.keeps()) {
+        if (prices.length == 0 || master.model().keeps()) {
             settled = false;
             return null;
         }
-        int parts = master.rows.model.parts.size();
+        int parts = master.model().parts.size();
         List<PatternList> lists = new ArrayList<>();
         for (int s = 0; s < parts; s++) {
             PatternList list = PatternList.atBestPrices(master, s, budget);
@@ -71,17 +71,17 @@ final class LeafSearch {
         double rough = 0;
         long gap = 0;
         for (int r = 0; r < prices.length; r++) {
-            rough += (double) prices[r] * master.rows.required[r];
-            gap -= prices[r] * master.rows.required[r];
+            rough += (double) prices[r] * master.rows().required[r];
+            gap -= prices[r] * master.rows().required[r];
         }
         for (int c = 0; c < at.length; c++) {
-            ModelColumn column = master.fixed.get(c);
+            ModelColumn column = master.fixed().get(c);
             rough += Math.abs((double) column.worthAt(prices) * at[c]);
             gap += column.worthAt(prices) * at[c];
             if (column.kind() == Kind.COUNT) {
                 int j = column.index();
-                long over = lists.get(column.part()).bestWorth(j) - master.pricing.worthOf(prices, column.part(), j);
-                long boards = at[c] * master.rows.model.parts.get(column.part()).pack(j);
+                long over = lists.get(column.part()).bestWorth(j) - master.worthOf(prices, column.part(), j);
+                long boards = at[c] * master.model().parts.get(column.part()).pack(j);
                 rough += Math.max(0.0, (double) over * boards);
                 gap += Math.max(0, over) * boards;
             }
@@ -90,10 +90,10 @@ final class LeafSearch {
     }
 
     private @Nullable Packing pack(int s, long[] at, PatternList list, long[] prices, long gap) {
-        StockCase stock = master.rows.model.parts.get(s);
+        StockCase stock = master.model().parts.get(s);
         int[] boards = new int[stock.boards()];
         for (int c = 0; c < at.length; c++) {
-            ModelColumn column = master.fixed.get(c);
+            ModelColumn column = master.fixed().get(c);
             if (column.kind() == Kind.COUNT && column.part() == s) {
                 boards[column.index()] = Math.toIntExact(at[c] * stock.pack(column.index()));
             }
@@ -109,7 +109,7 @@ final class LeafSearch {
             return null;
         }
         for (int j = 0; j < boards.length; j++) {
-            if (boards[j] > 0 && !list.list(j, master.pricing.worthOf(prices, s, j) - gap)) {
+            if (boards[j] > 0 && !list.list(j, master.worthOf(prices, s, j) - gap)) {
                 settled = false;
                 return null;
             }

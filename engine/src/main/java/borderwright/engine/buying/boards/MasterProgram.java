@@ -1,15 +1,11 @@
 package borderwright.engine.buying.boards;
 
 import borderwright.engine.effort.Budget;
+import borderwright.engine.linear.Basis;
 import borderwright.engine.linear.LinearProgram;
 import borderwright.engine.stock.CuttingPattern;
-import borderwright.engine.stock.PieceTable;
-import borderwright.engine.stock.StockCase;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The master programme of column generation: counts and extras from the start, patterns as pricing finds them.
@@ -20,32 +16,23 @@ import java.util.Map;
  */
 public final class MasterProgram {
     private static final double BLEND = 0.4;
-    /** Share of the unit of cost that a pattern must gain to be added: below it only noise is left. */
-    private static final double LEAST_GAIN = 1e-9;
     /** So much more of a size is asked for while column generation runs, in pieces. */
     private static final double DISTURBANCE = 1e-5;
 
-    public final ModelRows rows;
-    final LinearProgram program;
-    public final PatternPricing pricing;
+    private final ModelRows rows;
+    private final LinearProgram program;
+    private final PatternPricing pricing;
     /** Counts and extras. */
-    final List<ModelColumn> fixed;
-    /** Patterns, in the order in which they were added. */
-    final List<ModelColumn> patterns = new ArrayList<>();
+    private final List<ModelColumn> fixed;
 
     private final int firstFixed;
-    private final int firstPattern;
-    private final Map<Integer, Map<CuttingPattern, Integer>> known = new HashMap<>();
+    private final PatternPool pool;
+    private final PatternGenerator generator;
+    private final ProgramFigures figures;
     private final long[] low;
     private final long[] high;
-    private boolean isRoot = true;
     private final boolean disturbs;
-    private long bound;
-    private long nodeTotal = Long.MIN_VALUE / 2;
-    private long[] nodePrices = {};
-    private long[] bestPrices = {};
-    private final Map<Integer, PatternList.Worths> worths = new HashMap<>();
-    private long bestTotal = Long.MIN_VALUE / 2;
+    private final ProgramBound bound;
 
     /**
      * A master programme.
@@ -63,75 +50,114 @@ public final class MasterProgram {
         this.low = new long[fixed.size()];
         this.high = fixed.stream().mapToLong(ModelColumn::most).toArray();
         this.disturbs = plain;
+        this.bound = new ProgramBound(pricing, fixed, low, high);
         this.firstFixed = program.columns();
         for (ModelColumn column : fixed) {
             rows.addTo(program, column, (double) column.most());
         }
-        this.firstPattern = program.columns();
+        this.pool = new PatternPool(rows, program);
+        this.generator = new PatternGenerator(rows, pricing, pool);
+        this.figures = new ProgramFigures(rows, program, pricing, fixed, firstFixed);
     }
 
-    /** Adds a pattern unless it is there, without the shortest pieces if all of them cannot be cut; whether it was new. */
-    public boolean add(int s, CuttingPattern wanted) {
-        StockCase stock = rows.model.parts.get(s);
-        CuttingPattern pattern = wanted;
-        while (!stock.admits(pattern)) {
-            pattern = pattern.withoutLast();
-        }
-        if (pattern.kinds() == 0) {
-            return false;
-        }
-        Map<CuttingPattern, Integer> ofPart = known.computeIfAbsent(s, k -> new HashMap<>());
-        Integer before = ofPart.get(pattern);
-        if (before != null) {
-            return program.wake(firstPattern + before);
-        }
-        ofPart.put(pattern, patterns.size());
-        ModelColumn column = rows.pattern(s, pattern);
-        patterns.add(column);
-        rows.addTo(program, column, Double.POSITIVE_INFINITY);
-        return true;
+    /** What is decided. */
+    public BoardModel model() {
+        return rows.model;
+    }
+
+    /** Rows and whole numbers of the model. */
+    ModelRows rows() {
+        return rows;
+    }
+
+    /** Columns of counts and extras. */
+    List<ModelColumn> fixed() {
+        return fixed;
+    }
+
+    /** Patterns, in the order in which they were added. */
+    List<ModelColumn> patterns() {
+        return pool.patterns();
+    }
+
+    /** Adds a pattern of a part unless it is there, without the shortest pieces if all of them cannot be cut. */
+    public void add(int s, CuttingPattern pattern) {
+        pool.add(s, pattern);
+    }
+
+    /** Adds all patterns of another programme of the same parts. */
+    public void addAll(MasterProgram other) {
+        pool.addAll(other.pool);
+    }
+
+    /** Restores the programme after its bounds or demands changed; whether every row is met. */
+    boolean restore(Budget budget) {
+        return program.dual(Double.POSITIVE_INFINITY, budget);
+    }
+
+    /** Solves the programme over the patterns that are there; whether it came to the end. */
+    boolean optimise(Budget budget) {
+        return program.primal(budget);
+    }
+
+    /** The basis as it is, to come back to by {@link #takeUp}. */
+    Basis.Stand stand() {
+        return program.stand();
+    }
+
+    void takeUp(Basis.Stand stand) {
+        program.takeUp(stand);
+    }
+
+    /** Value of the programme, in its own unit {@link ModelRows#costUnit}. */
+    double value() {
+        return program.objective();
+    }
+
+    /** By how much rows are not met, in all. */
+    double unmet() {
+        return program.unmet();
+    }
+
+    /** Asks for so many pieces of a size, in all and at most in one pattern. */
+    void requirePieces(int s, int i, int pieces) {
+        program.require(rows.rowOfSize(s, i), pieces);
+        pricing.limit(s, i, pieces);
+    }
+
+    /** Asks for so many boards besides those that patterns cut. */
+    void requireBoards(int s, int j, int boards) {
+        program.require(rows.boardRow[s][j], boards);
+    }
+
+    /** Scaled units for each unit of cost, in which the prices of {@link #best} count. */
+    long scale() {
+        return pricing.scale;
+    }
+
+    /** What a pattern of a board may be worth at whole prices before it lowers the cost, scaled. */
+    long worthOf(long[] prices, int s, int j) {
+        return pricing.worthOf(prices, s, j);
+    }
+
+    /** What the solution at hand is worth to others. */
+    public ProgramFigures figures() {
+        return figures;
+    }
+
+    /** The bound at the present bounds of counts, and the best one at whatever counts. */
+    public ProgramBound best() {
+        return bound;
     }
 
     /** Value of a pattern. */
     double patternValue(int pattern) {
-        return program.value(firstPattern + pattern);
+        return program.value(pool.first() + pattern);
     }
 
     /** Value of a count or extra. */
     double fixedValue(int column) {
         return program.value(firstFixed + column);
-    }
-
-    /** What a pack of a board gains by its side row at the present prices, in cost; 0 where it has none. */
-    public double sideWorth(int s, int j) {
-        int side = rows.model.sideRow[s][j];
-        if (side < 0) {
-            return 0;
-        }
-        int row = rows.sideFrom + side;
-        return Math.max(0, program.price(row)) * rows.costUnit * rows.unit(row) * rows.model.sideValue[s][j];
-    }
-
-    /** Sum of the packs of a part, each times a number for its board. */
-    public double packsTimes(int s, long[] times) {
-        double sum = 0;
-        for (int c = 0; c < fixed.size(); c++) {
-            ModelColumn column = fixed.get(c);
-            if (column.kind() == ModelColumn.Kind.COUNT && column.part() == s) {
-                sum += fixedValue(c) * times[column.index()];
-            }
-        }
-        return sum;
-    }
-
-    /** Adds all patterns of another programme of the same parts. */
-    public void addAll(MasterProgram other) {
-        for (ModelColumn column : other.patterns) {
-            CuttingPattern pattern = column.pattern();
-            if (pattern != null) {
-                add(column.part(), pattern);
-            }
-        }
     }
 
     long low(int column) {
@@ -144,18 +170,14 @@ public final class MasterProgram {
 
     /** Keeps counts and extras within bounds; the best bound is then that of these bounds alone. */
     void within(long[] newLow, long[] newHigh) {
-        isRoot = true;
         for (int c = 0; c < low.length; c++) {
             if (low[c] != newLow[c] || high[c] != newHigh[c]) {
                 low[c] = newLow[c];
                 high[c] = newHigh[c];
                 program.bound(firstFixed + c, (double) low[c], (double) high[c]);
             }
-            isRoot &= low[c] == 0 && high[c] == fixed.get(c).most();
         }
-        nodeTotal = Long.MIN_VALUE / 2;
-        nodePrices = new long[0];
-        bound = 0;
+        bound.startAnew();
     }
 
     /** {@link #solve(long, double, Budget)} whatever the programme costs. */
@@ -179,7 +201,7 @@ public final class MasterProgram {
         return solved;
     }
 
-    /** Asks for a hair more of every size, each a different one, so that the method does not stall in one corner. */
+    /** Asks for a little more of every size, each a different one, so that the method does not stall in one corner. */
     private void require(double more, Budget budget) {
         for (int s = 0; s < rows.itemRow.length; s++) {
             for (int i = 0; i < rows.model.parts.get(s).sizes(); i++) {
@@ -192,7 +214,7 @@ public final class MasterProgram {
 
     private boolean solveExactly(long enough, double roughly, Budget budget) {
         double before = Double.POSITIVE_INFINITY;
-        if (disturbs && isRoot && nodePrices.length == 0) {
+        if (disturbs && bound.isRoot() && bound.prices().length == 0) {
             startFromLengths(budget);
         }
         while (program.primal(budget)) {
@@ -201,19 +223,19 @@ public final class MasterProgram {
                 return true;
             }
             // Blended prices may miss what the programme's own prices find, so these have the last word.
-            boolean blended = nodePrices.length > 0 && now < before - 1e-9 * Math.abs(now);
+            boolean blended = bound.prices().length > 0 && now < before - 1e-9 * Math.abs(now);
             before = now;
             boolean added = priceOut(blended, budget);
-            if (!added && blended && bound < enough) {
+            if (!added && blended && bound.cost() < enough) {
                 added = priceOut(false, budget);
             }
-            if (bound >= enough || !added) {
-                tidy();
+            if (bound.cost() >= enough || !added) {
+                pool.tidy();
                 // A table that the budget cut short finds nothing either.
-                return bound >= enough || !budget.isSpent();
+                return bound.cost() >= enough || !budget.isSpent();
             }
             if (program.awakes() > 8 * rows.count + 1000) {
-                tidy();
+                pool.tidy();
             }
         }
         return false;
@@ -222,158 +244,45 @@ public final class MasterProgram {
     /** A first bound and first patterns at prices that go by length, so that prices swing less at the start. */
     private void startFromLengths(Budget budget) {
         pricing.takeByLength(budget);
-        takeBound();
+        bound.take();
         for (int s = 0; s < rows.itemRow.length; s++) {
-            addPatterns(s, Integer.MAX_VALUE);
+            generator.add(s, Integer.MAX_VALUE);
         }
     }
 
-    /** Passes over the patterns that cost most beyond what they gain, where there are many; pricing may find them again. */
-    private void tidy() {
-        int keep = 2 * rows.count + 200;
-        if (program.awakes() < 2 * keep) {
-            return;
-        }
-        program.keepCheapest(firstPattern, keep);
-    }
-
-    /**
-     * Passes over the patterns that no answer of interest uses, and where there are many over those that cost most.
-     *
-     * @param most greatest value of the programme that is of interest
-     */
+    /** {@link PatternPool#narrow}. */
     void narrow(double most) {
-        program.sleep(firstPattern, Math.max(0, most - program.objective()) + 1e-7);
-        tidy();
+        pool.narrow(most);
     }
 
-    /** Passes over the patterns with more pieces than are still required. */
+    /** {@link PatternPool#narrowToRequired}. */
     void narrowToRequired() {
-        program.sleepExcessive(firstPattern);
-    }
-
-    /** What the last pricing says that the programme cannot go under, roughly; 0 where boards are counted. */
-    double leastValue() {
-        double most = 1;
-        for (int s = 0; s < rows.itemRow.length; s++) {
-            StockCase stock = rows.model.parts.get(s);
-            for (int j = 0; j < stock.boards(); j++) {
-                if (rows.boardRow[s][j] >= 0) {
-                    return 0;
-                }
-                if (rows.isUsable(s, j)) {
-                    double best = pricing.table(s).best(stock.capacity(j));
-                    most = Math.max(most, best / Math.max(1, pricing.worthOf(s, j)));
-                }
-            }
-        }
-        return program.objective() / most - 1e-7;
+        pool.narrowToRequired();
     }
 
     private boolean priceOut(boolean blended, Budget budget) {
-        pricing.take(program, blended ? BLEND : 0, nodePrices, budget);
-        takeBound();
+        pricing.take(program, blended ? BLEND : 0, bound.prices(), budget);
+        bound.take();
         boolean added = false;
         for (int s = 0; s < rows.itemRow.length; s++) {
-            added |= addPatterns(s, Integer.MAX_VALUE);
+            added |= generator.add(s, Integer.MAX_VALUE);
         }
         return added;
     }
 
     /** One pricing at the programme's own prices, without a bound; how many patterns at most for each section. */
     boolean priceOut(int most, Budget budget) {
-        pricing.take(program, 0, nodePrices, budget);
+        pricing.take(program, 0, bound.prices(), budget);
         boolean added = false;
         for (int s = 0; s < rows.itemRow.length; s++) {
-            added |= addPatterns(s, most);
+            added |= generator.add(s, most);
         }
         return added;
     }
 
-    private void takeBound() {
-        long total = pricing.scaledBound(fixed, low, high);
-        if (total > nodeTotal && pricing.isFullScale()) {
-            nodeTotal = total;
-            nodePrices = pricing.copyOfPrices();
-            if (isRoot && total > bestTotal) {
-                bestTotal = total;
-                bestPrices = nodePrices;
-                worths.clear();
-            }
-        }
-        bound = Math.max(bound, pricing.wholeCost(total));
-        if (total < Long.MAX_VALUE / 4) {
-            bound = Math.max(bound, pricing.wholeCost(pricing.scaledDown()));
-        }
-    }
-
-    private boolean addPatterns(int s, int most) {
-        StockCase stock = rows.model.parts.get(s);
-        PieceTable table = pricing.table(s);
-        int[] counts = new int[stock.sizes()];
-        long least = Math.max(1, (long) (pricing.scale * rows.costUnit * LEAST_GAIN));
-        int added = 0;
-        for (int j = 0; j < stock.boards(); j++) {
-            if (!rows.isUsable(s, j)) {
-                continue;
-            }
-            long length = pricing.lengthFor(s, j, stock.capacity(j), 0);
-            if (pricing.worthUsing(s, j, length, 0) > pricing.worthOf(s, j) + least) {
-                table.counts(length, counts);
-                added += add(s, CuttingPattern.ofCounts(j, counts)) ? 1 : 0;
-            }
-        }
-        for (int i = 0; i < stock.sizes() && added < most; i++) {
-            int j = pricing.limit(s, i) > 0 ? bestThrough(s, i, least) : -1;
-            if (j >= 0) {
-                table.counts(pricing.lengthFor(s, j, stock.capacity(j) - stock.size(i), stock.size(i)), counts);
-                if (counts[i] < pricing.limit(s, i)) {
-                    counts[i]++;
-                    added += add(s, CuttingPattern.ofCounts(j, counts)) ? 1 : 0;
-                }
-            }
-        }
-        return added > 0;
-    }
-
-    /** The board whose best pattern with a size gains most, and at least so much; -1 when there is none. */
-    private int bestThrough(int s, int i, long least) {
-        StockCase stock = rows.model.parts.get(s);
-        long price = pricing.price(rows.rowOfSize(s, i));
-        int best = -1;
-        long most = least;
-        for (int j = 0; j < stock.boards(); j++) {
-            long rest = stock.capacity(j) - stock.size(i);
-            if (rest >= 0 && rows.isUsable(s, j)) {
-                long length = pricing.lengthFor(s, j, rest, stock.size(i));
-                long gain = pricing.worthUsing(s, j, length, stock.size(i)) + price - pricing.worthOf(s, j);
-                if (gain > most) {
-                    most = gain;
-                    best = j;
-                }
-            }
-        }
-        return best;
-    }
-
     /** No answer within the present bounds costs less. */
     public long bound() {
-        return bound;
-    }
-
-    /** Whole row prices of the best bound without bounds on counts; empty when there is none. */
-    public long[] bestPrices() {
-        return bestPrices;
-    }
-
-    /** What sizes of a part are worth for every length at {@link #bestPrices}. */
-    PatternList.Worths worths(int s) {
-        return worths.computeIfAbsent(s, k -> new PatternList.Worths());
-    }
-
-    /** The bound of {@link #bestPrices}, in scaled units. */
-    public long bestTotal() {
-        return bestTotal;
+        return bound.cost();
     }
 
     double objective() {

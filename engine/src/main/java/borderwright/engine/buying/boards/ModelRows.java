@@ -13,9 +13,9 @@ import java.util.stream.IntStream;
  * The rows of a model and its columns in whole numbers: pieces first, then boards that are counted, then side rows.
  *
  * <p>Boards are counted, that is have a column for packs bought and a row "packs less patterns", where they are limited,
- * sold in packs or from a number on, or couple with a side row, and wherever there is a choice of boards: how many of each are bought is what
- * decides the cost, so it is what a search branches on. Where one board is to be had without limit its patterns carry the
- * cost.
+ * sold in packs or at a quantity price, or couple with a side row, and wherever there is a choice of boards: how many of
+ * each are bought decides the cost, so a search branches on it. Where one board is to be had without limit its patterns
+ * carry the cost.
  */
 public final class ModelRows {
     public final BoardModel model;
@@ -73,7 +73,11 @@ public final class ModelRows {
         this.count = floorFrom + model.floors.size();
         this.costUnit = dearest;
         this.required = new long[count];
-        for (int s = 0; s < parts; s++) {
+        fillRequired();
+    }
+
+    private void fillRequired() {
+        for (int s = 0; s < itemRow.length; s++) {
             for (int i = 0; i < model.parts.get(s).sizes(); i++) {
                 required[itemRow[s] + i] = model.parts.get(s).demand(i);
             }

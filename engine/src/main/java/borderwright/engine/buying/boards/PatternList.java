@@ -78,14 +78,14 @@ public final class PatternList {
 
     /** A list for one part of a programme, at the prices of its best bound; there must be one. */
     static PatternList atBestPrices(MasterProgram master, int s, Budget budget) {
-        StockCase stock = master.rows.model.parts.get(s);
-        int from = master.rows.rowOfSize(s, 0);
+        StockCase stock = master.model().parts.get(s);
+        int from = master.rows().rowOfSize(s, 0);
         return new PatternList(
                 stock,
-                Arrays.copyOfRange(master.bestPrices(), from, from + stock.sizes()),
-                master.pricing.scale,
+                Arrays.copyOfRange(master.best().bestPrices(), from, from + stock.sizes()),
+                master.scale(),
                 MOST_PATTERNS,
-                master.worths(s),
+                master.best().worths(s),
                 budget);
     }
 
@@ -96,12 +96,12 @@ public final class PatternList {
      * @return the patterns; null where there are too many to list, or the budget did not suffice
      */
     public static @Nullable List<CuttingPattern> within(MasterProgram master, int s, long gap, Budget budget) {
-        StockCase stock = master.rows.model.parts.get(s);
+        StockCase stock = master.model().parts.get(s);
         PatternList list = atBestPrices(master, s, budget);
         boolean complete = true;
         for (int j = 0; j < stock.boards() && complete; j++) {
             if (stock.available(j) >= stock.pack(j)) {
-                complete = list.list(j, master.pricing.worthOf(master.bestPrices(), s, j) - gap);
+                complete = list.list(j, master.worthOf(master.best().bestPrices(), s, j) - gap);
             }
         }
         return complete ? list.found() : null;

@@ -20,8 +20,6 @@ import java.util.List;
 public final class PatternPricing {
     /** Row prices carry this many units for each unit of cost, fewer where sums would not fit in a long. */
     private static final double MOST_SCALE = 1L << 36;
-    /** Stands for a sum that does not fit: no bound. */
-    private static final long NONE = Long.MIN_VALUE / 2;
     /** Sums of prices are kept below this, so that charges against them fit too. */
     private static final double MOST_SUM = Math.scalb(1.0, 60);
 
@@ -164,28 +162,25 @@ public final class PatternPricing {
     /** What a pattern of a board may be worth before it lowers the cost, in scaled units. */
     long worthOf(long[] rowPrices, int s, int j) {
         int row = rows.boardRow[s][j];
-        return row >= 0 ? rowPrices[row] : scaled(rows.model.parts.get(s).cost(j), scale);
+        return row >= 0
+                ? rowPrices[row]
+                : BoundSum.scaled(rows.model.parts.get(s).cost(j), scale);
     }
 
     /** The same at the present prices. */
     long worthOf(int s, int j) {
         int row = rows.boardRow[s][j];
-        return row >= 0 ? prices[row] : scaled(rows.model.parts.get(s).cost(j), scaleNow);
+        return row >= 0 ? prices[row] : BoundSum.scaled(rows.model.parts.get(s).cost(j), scaleNow);
     }
 
-    /** A cost in scaled units; one that does not fit counts as less, which a bound may do. */
-    private static long scaled(long cost, long by) {
-        return by * Math.min(cost, (1L << 60) / by);
-    }
-
-    /** Sum of prices times what is required, in scaled units; {@link #NONE} when it does not fit. */
+    /** Sum of prices times what is required, in scaled units; {@link BoundSum#NONE} when it does not fit. */
     private long required() {
         double rough = 0;
         for (int r = 0; r < prices.length; r++) {
             rough += (double) prices[r] * rows.required[r];
         }
         if (rough > Math.scalb(1.0, 61)) {
-            return NONE;
+            return BoundSum.NONE;
         }
         long sum = 0;
         for (int r = 0; r < prices.length; r++) {
@@ -204,24 +199,25 @@ public final class PatternPricing {
      */
     long scaledBound(List<ModelColumn> fixed, long[] low, long[] high) {
         long total = required();
-        for (int s = 0; s < tables.length && total != NONE; s++) {
-            total = tables[s].isExact() ? total : NONE;
+        for (int s = 0; s < tables.length && total != BoundSum.NONE; s++) {
+            total = tables[s].isExact() ? total : BoundSum.NONE;
         }
-        for (int c = 0; c < fixed.size() && total != NONE; c++) {
+        for (int c = 0; c < fixed.size() && total != BoundSum.NONE; c++) {
             ModelColumn column = fixed.get(c);
-            long left = scaled(column.cost(), scaleNow) - column.worthAt(prices);
-            total = left < 0 ? less(total, high[c], -left) : more(total, low[c], left);
+            long left = BoundSum.scaled(column.cost(), scaleNow) - column.worthAt(prices);
+            total = left < 0 ? BoundSum.less(total, high[c], -left) : BoundSum.more(total, low[c], left);
             if (column.kind() == Kind.COUNT) {
                 int s = column.part();
-                long boards = saturatedTimes(high[c], rows.model.parts.get(s).pack(column.index()));
-                total = less(total, boards, overWorth(s, column.index()));
+                long boards =
+                        BoundSum.saturatedTimes(high[c], rows.model.parts.get(s).pack(column.index()));
+                total = BoundSum.less(total, boards, overWorth(s, column.index()));
             }
         }
-        for (int s = 0; s < tables.length && total != NONE; s++) {
+        for (int s = 0; s < tables.length && total != BoundSum.NONE; s++) {
             StockCase stock = rows.model.parts.get(s);
             for (int j = 0; j < stock.boards(); j++) {
                 if (rows.isUsable(s, j) && rows.boardRow[s][j] < 0) {
-                    total = less(total, Math.min(stock.available(j), stock.pieces()), overWorth(s, j));
+                    total = BoundSum.less(total, Math.min(stock.available(j), stock.pieces()), overWorth(s, j));
                 }
             }
         }
@@ -250,13 +246,13 @@ public final class PatternPricing {
 
     private long useOf(int s, int j, long used) {
         StockCase stock = rows.model.parts.get(s);
-        return stock.keeps() ? scaled(stock.use(j, used), scaleNow) : 0;
+        return stock.keeps() ? BoundSum.scaled(stock.use(j, used), scaleNow) : 0;
     }
 
     /** The bound, in scaled units, by scaling prices down; only where no side rows and no least counts matter. */
     long scaledDown() {
         long total = required();
-        if (total == NONE || rows.sideFrom < rows.count) {
+        if (total == BoundSum.NONE || rows.sideFrom < rows.count) {
             return 0;
         }
         // Board rows require nothing, so the sum is that of the pieces.
@@ -286,21 +282,5 @@ public final class PatternPricing {
     /** The least whole cost that a bound at the present prices allows, at least 0. */
     long wholeCost(long scaled) {
         return scaled <= 0 ? 0 : Math.floorDiv(scaled - 1, scaleNow) + 1;
-    }
-
-    private static long less(long total, long times, long each) {
-        long product = saturatedTimes(times, each);
-        return total == NONE || product == Long.MAX_VALUE ? NONE : Math.max(NONE, total - product);
-    }
-
-    private static long more(long total, long times, long each) {
-        long product = saturatedTimes(times, each);
-        // A bound may always be lower than it could be.
-        return product > Long.MAX_VALUE / 4 || total > Long.MAX_VALUE / 4 ? total : total + product;
-    }
-
-    private static long saturatedTimes(long a, long b) {
-        boolean fits = Math.multiplyHigh(a, b) == 0 && a * b >= 0 && a * b <= Long.MAX_VALUE / 4;
-        return fits ? a * b : Long.MAX_VALUE;
     }
 }

@@ -31,7 +31,7 @@ final class ResidualDemand {
     /** Everything is left. */
     ResidualDemand(MasterProgram master, Budget budget) {
         this.master = master;
-        this.rows = master.rows;
+        this.rows = master.rows();
         this.budget = budget;
         int parts = rows.model.parts.size();
         this.left = new int[parts][];
@@ -43,9 +43,9 @@ final class ResidualDemand {
             boardsLeft[s] = stock.copyOfAvailable();
             boardsUsed[s] = new int[stock.boards()];
         }
-        boolean open = master.fixed.isEmpty();
-        for (int c = 0; c < master.fixed.size(); c++) {
-            ModelColumn column = master.fixed.get(c);
+        boolean open = master.fixed().isEmpty();
+        for (int c = 0; c < master.fixed().size(); c++) {
+            ModelColumn column = master.fixed().get(c);
             open |= master.low(c) < master.high(c);
             if (column.kind() == Kind.COUNT) {
                 int pack = rows.model.parts.get(column.part()).pack(column.index());
@@ -136,13 +136,12 @@ final class ResidualDemand {
         for (int k = 0; k < pattern.kinds(); k++) {
             int i = pattern.item(k);
             left[s][i] -= pattern.count(k) * times;
-            master.program.require(rows.rowOfSize(s, i), left[s][i]);
-            master.pricing.limit(s, i, left[s][i]);
+            master.requirePieces(s, i, left[s][i]);
         }
         StockCase stock = rows.model.parts.get(s);
         uncounted += stock.keeps() ? (double) times * stock.use(j, pattern.used(stock)) : 0;
         if (rows.boardRow[s][j] >= 0) {
-            master.program.require(rows.boardRow[s][j], boardsUsed[s][j]);
+            master.requireBoards(s, j, boardsUsed[s][j]);
         } else {
             uncounted += (double) times * stock.cost(j);
         }

@@ -8,6 +8,7 @@ import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.StockCase;
 import borderwright.engine.stock.SubsetFill;
 import java.util.List;
+import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -200,7 +201,7 @@ public final class SectionSearch {
                 return;
             }
             Budget part = budget.part(effort);
-            boolean settled = !programme.fixed.isEmpty() && overCounts(programme, part);
+            boolean settled = !programme.fixed().isEmpty() && overCounts(programme, part);
             budget.spend(1000 * part.used());
             if (!settled && !isProven() && dives % 3 == 1) {
                 Budget listing = budget.part(effort);
@@ -236,11 +237,11 @@ public final class SectionSearch {
     /** Lists what can still be better, and searches it; whether that settled the matter. */
     private boolean overListedPatterns(MasterProgram programme, Budget budget) {
         long target = target();
-        long gap = saturatedGap(programme, target);
-        if (gap < 0 || programme.bestPrices().length == 0) {
+        OptionalLong gap = programme.best().gapTo(target);
+        if (gap.isEmpty() || gap.getAsLong() < 0) {
             return false;
         }
-        List<CuttingPattern> patterns = PatternList.within(programme, 0, gap, budget);
+        List<CuttingPattern> patterns = PatternList.within(programme, 0, gap.getAsLong(), budget);
         if (patterns == null || budget.isSpent()) {
             return false;
         }
@@ -257,11 +258,6 @@ public final class SectionSearch {
         } else {
             raise(done ? cost : newBound);
         }
-    }
-
-    private static long saturatedGap(MasterProgram master, long target) {
-        double gap = (double) target * master.pricing.scale - master.bestTotal();
-        return gap > Math.scalb(1.0, 61) ? -1 : target * master.pricing.scale - master.bestTotal();
     }
 
     private long accept(List<Packing> packings, int[][] packs, int[] extras) {

@@ -3,28 +3,21 @@ package borderwright.engine.buying.nesting;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buying.Shopper;
 import borderwright.engine.buying.list.BoardRule;
-import borderwright.engine.buying.list.LaidBoard;
 import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.buying.list.ShoppingProblem;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.measure.Length;
 import borderwright.engine.stock.Demand;
-import borderwright.engine.stock.DemandMaker;
 import borderwright.engine.stock.row.BoardInHand;
 import borderwright.engine.stock.row.BoardNest;
 import borderwright.engine.stock.row.BoardRow;
-import borderwright.engine.stock.row.BoardSwaps;
 import borderwright.engine.stock.row.CuttingJob;
-import borderwright.engine.stock.row.EndShape;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * The cheapest basket where slanted ends of neighbours may nest.
@@ -72,7 +65,7 @@ public final class NestedBasket {
 
     private Bought buy(Budget budget) {
         ShoppingAnswer plain = Shopper.buy(full, budget);
-        Map<String, Long> given = mostGiven();
+        Map<String, Long> given = NestingAllowance.of(job, full);
         if (given.isEmpty()) {
             return new Bought(plain, full, 0);
         }
@@ -82,7 +75,7 @@ public final class NestedBasket {
         List<ShoppingAnswer.Alternative> alone = alone(plain, answer);
         Map<String, Long> left = new LinkedHashMap<>(given);
         for (int round = 0; round < MOST_ROUNDS && isBetter(answer, plain); round++) {
-            Layout layout = new Layout(answer);
+            BasketLayout layout = new BasketLayout(job, pieces, answer);
             if (layout.fits(budget.part(SWAP_WORK))) {
                 ShoppingAnswer nested =
                         answer.withBoards(layout.boards()).withBound(bound).withAlternatives(atLeast(alone, answer));
@@ -90,7 +83,7 @@ public final class NestedBasket {
             }
             // Half of what they gave is asked back first: often a few millimetres are all that is missing.
             boolean half = round < MOST_ROUNDS / 2;
-            left.replaceAll((label, less) -> layout.open.contains(label) ? (half ? less / 2 : 0L) : less);
+            left.replaceAll((label, less) -> layout.isOpen(label) ? (half ? less / 2 : 0L) : less);
             answer = Shopper.buy(shortened(left), budget);
         }
         if (!isFound(plain)) {
@@ -115,7 +108,7 @@ public final class NestedBasket {
             Rows rows = new Rows();
             ShoppingAnswer searched = Shopper.buy(toldApart(given).under(rows), known, budget, (cost, bound) -> {});
             long bound = rows.isUnsure ? known.bound() : Math.max(known.bound(), searched.bound());
-            Layout layout = isFound(searched) ? new Layout(searched) : null;
+            BasketLayout layout = isFound(searched) ? new BasketLayout(job, pieces, searched) : null;
             if (layout != null && searched.cost() < known.cost() && layout.fits(budget.part(0))) {
                 best = searched.withBoards(layout.boards()).withAlternatives(atLeast(alone, searched));
             }
@@ -206,59 +199,6 @@ public final class NestedBasket {
         return isFound(answer) && (!isFound(plain) || answer.cost() < plain.cost());
     }
 
-    /** An end as it may lie, and the length of its piece. */
-    private record Facing(EndShape end, long length) {}
-
-    /**
-     * For each piece the most that nesting could ever save it, ticks; pieces without are left out. An end can only pass the
-     * end of a piece that fits on one board with its own.
-     */
-    private Map<String, Long> mostGiven() {
-        Map<String, Set<Facing>> lefts = new HashMap<>();
-        Map<String, Set<Facing>> rights = new HashMap<>();
-        List<Piece> now = job.pieces().stream().filter(p -> !p.waits()).toList();
-        for (Piece piece : now) {
-            BoardNest.Shape shape = job.shape(piece);
-            for (BoardNest.Way way : shape.ways()) {
-                lefts.computeIfAbsent(piece.section(), s -> new LinkedHashSet<>())
-                        .add(new Facing(shape.leftAs(way), shape.length()));
-                rights.computeIfAbsent(piece.section(), s -> new LinkedHashSet<>())
-                        .add(new Facing(shape.rightAs(way), shape.length()));
-            }
-        }
-        Map<String, Long> given = new LinkedHashMap<>();
-        for (Piece piece : now) {
-            BoardNest.Shape shape = job.shape(piece);
-            if (!shape.left().isFull() || !shape.right().isFull()) {
-                long room = longest(piece.section()) - shape.length() - full.kerfTicks();
-                long most = 0;
-                for (BoardNest.Way way : shape.ways()) {
-                    long left = most(shape.leftAs(way), rights.getOrDefault(piece.section(), Set.of()), room);
-                    long right = most(shape.rightAs(way), lefts.getOrDefault(piece.section(), Set.of()), room);
-                    most = Math.max(most, left + right);
-                }
-                if (most > 1) {
-                    given.put(piece.label(), most / 2);
-                }
-            }
-        }
-        return given;
-    }
-
-    private static long most(EndShape end, Set<Facing> facing, long room) {
-        long most = 0;
-        for (Facing other : facing) {
-            long overlap = end.overlap(other.end);
-            most = other.length - overlap <= room ? Math.max(most, overlap) : most;
-        }
-        return most;
-    }
-
-    /** The longest board to be had of a section, between its trims, ticks. */
-    private long longest(String section) {
-        return full.usableLengths(section).max().orElse(0);
-    }
-
     private ShoppingProblem shortened(Map<String, Long> given) {
         List<Demand> demands = new ArrayList<>();
         for (Demand demand : full.demands()) {
@@ -274,74 +214,5 @@ public final class NestedBasket {
                                     demand.label()));
         }
         return full.withDemands(demands);
-    }
-
-    /** The boards of a basket with the pieces on them. */
-    private final class Layout {
-        /** Labels of pieces on boards that cannot give them, however they are laid. */
-        final Set<String> open = new HashSet<>();
-
-        private final ShoppingAnswer answer;
-        private final Map<BoardInHand, List<Piece>> laid = new LinkedHashMap<>();
-        private final Map<BoardInHand, LaidBoard> source = new HashMap<>();
-        private final List<LaidBoard> others = new ArrayList<>();
-
-        Layout(ShoppingAnswer answer) {
-            this.answer = answer;
-            for (LaidBoard board : answer.boards()) {
-                List<Piece> on = new ArrayList<>();
-                board.pieces()
-                        .forEach(piece ->
-                                Optional.ofNullable(pieces.get(piece.label())).ifPresent(on::add));
-                BoardInHand hand = new BoardInHand(
-                        Integer.toString(laid.size()),
-                        board.section(),
-                        new Length(board.lengthTicks()),
-                        board.supplier(),
-                        board.owned(),
-                        new Length(board.trimTicks()),
-                        List.of());
-                if (on.size() < board.pieces().size()) {
-                    // Something else is kept on it, which the full list alone counts right.
-                    others.add(board);
-                    on.stream().filter(p -> !isFull(p)).forEach(p -> open.add(p.label()));
-                } else {
-                    laid.put(hand, on);
-                    source.put(hand, board);
-                }
-            }
-        }
-
-        /** Whether all pieces can be cut from these boards, if need be after moving some. */
-        boolean fits(Budget swaps) {
-            if (!new BoardSwaps(job, laid, swaps).makeFit()) {
-                laid.forEach((board, on) -> {
-                    if (!BoardRow.of(job, board, on).fits()) {
-                        on.forEach(piece -> open.add(piece.label()));
-                    }
-                });
-            }
-            return open.isEmpty();
-        }
-
-        List<LaidBoard> boards() {
-            List<LaidBoard> boards = new ArrayList<>(others);
-            laid.forEach((hand, on) -> {
-                LaidBoard board = source.getOrDefault(hand, answer.boards().get(0));
-                boards.add(board.with(on.stream()
-                        .map(p -> new LaidBoard.LaidPiece(
-                                p.label(),
-                                p.waits()
-                                        ? DemandMaker.boughtTicks(p, job.rules(), job.kerf())
-                                        : p.length().ticks()))
-                        .toList()));
-            });
-            return boards;
-        }
-    }
-
-    private boolean isFull(Piece piece) {
-        BoardNest.Shape shape = job.shape(piece);
-        return shape.left().isFull() && shape.right().isFull();
     }
 }

@@ -35,10 +35,10 @@ public final class AnswerWriter {
     private ShoppingAnswer.Order order(int k) {
         List<ShoppingAnswer.BoardLine> boards = new ArrayList<>();
         for (int s = 0; s < purchase.packs.length; s++) {
-            ShoppingCase.Section section = shopping.sections.get(s);
+            ShoppingSection section = shopping.sections.get(s);
             for (int j = 0; j < purchase.packs[s].length; j++) {
-                BoardOffer offer = section.sources.get(j).offer();
-                if (offer != null && section.supplier[j] == k && purchase.packs[s][j] > 0) {
+                BoardOffer offer = section.source(j).offer();
+                if (offer != null && section.supplier(j) == k && purchase.packs[s][j] > 0) {
                     boards.add(new ShoppingAnswer.BoardLine(offer, purchase.packs[s][j]));
                 }
             }
@@ -77,12 +77,14 @@ public final class AnswerWriter {
     }
 
     /** Deals the labels out to the patterns; boards that come out alike are one entry with a count. */
-    private static void lay(ShoppingCase.Section section, Packing packing, long trimTicks, List<LaidBoard> boards) {
+    private static void lay(ShoppingSection section, Packing packing, long trimTicks, List<LaidBoard> boards) {
         List<LabelDeal> deals = new ArrayList<>();
-        section.demandsBySize.forEach(same -> deals.add(new LabelDeal(same)));
+        for (int i = 0; i < section.stock.sizes(); i++) {
+            deals.add(new LabelDeal(section.demands(i)));
+        }
         for (int p = 0; p < packing.kinds(); p++) {
             CuttingPattern pattern = packing.pattern(p);
-            BoardSource source = section.sources.get(pattern.board());
+            BoardSource source = section.source(pattern.board());
             int left = packing.times(p);
             while (left > 0) {
                 int alike = left;

@@ -10,16 +10,12 @@ import org.jspecify.annotations.Nullable;
  *
  * @param offer what is bought, null when owned
  * @param owned what is owned, null when bought
+ * @param supplier number of the supplier, {@link ShoppingCase#SHED} when owned
  */
 public record BoardSource(
-        @Nullable BoardOffer offer, @Nullable OwnedStock owned) {
+        @Nullable BoardOffer offer, @Nullable OwnedStock owned, int supplier) {
     boolean isOwned() {
         return offer == null;
-    }
-
-    /** The supplier's name; for owned boards where they lie. */
-    String supplierName() {
-        return offer != null ? offer.supplier() : "\0shed";
     }
 
     /** For a person: the supplier, or the label of what is owned. */

@@ -3,6 +3,7 @@ package borderwright.engine.buying.suppliers;
 import borderwright.engine.buying.boards.SectionSearch;
 import borderwright.engine.buying.list.Progress;
 import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.buying.suppliers.SupplierCase.Stage;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.stock.MaterialBound;
 import borderwright.engine.stock.Packing;
@@ -22,9 +23,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class CaseSearch {
     private static final int MOST_CASES = 1000;
-    private static final int TRIED = 1;
-    private static final int PRICED = 2;
-    private static final int COUPLED = 3;
 
     private final ShoppingCase shopping;
     private final Budget budget;
@@ -67,11 +65,11 @@ public final class CaseSearch {
             long least = Long.MAX_VALUE;
             for (SupplierCase c : cases) {
                 if (c.onlySupplier() == k) {
-                    if (c.stage < TRIED && c.bound < Long.MAX_VALUE) {
+                    if (!c.hasReached(Stage.TRIED) && c.bound() < Long.MAX_VALUE) {
                         offerSeparate(c);
                     }
-                    cost = Math.min(cost, c.cost);
-                    least = Math.min(least, c.bound);
+                    cost = Math.min(cost, c.cost());
+                    least = Math.min(least, c.bound());
                 }
             }
             alone.add(new ShoppingAnswer.Alternative(
@@ -87,45 +85,45 @@ public final class CaseSearch {
             return this;
         }
         for (SupplierCase c : cases) {
-            c.bound = c.wholeBound(simpleBound(c));
+            c.raiseBound(c.wholeBound(simpleBound(c)));
         }
         tryEach();
         long effort = 2000;
         while (true) {
             SupplierCase next = cases.get(0);
             for (SupplierCase c : cases) {
-                next = c.bound < next.bound ? c : next;
+                next = c.bound() < next.bound() ? c : next;
             }
-            bound = next.bound;
-            if (next.bound >= incumbent.cost()) {
+            bound = next.bound();
+            if (next.bound() >= incumbent.cost()) {
                 return this;
             }
             // Until there is a basket, every case is looked at once, whatever the budget.
             if (budget.isSpent()) {
                 return this;
             }
-            long before = next.bound;
+            long before = next.bound();
             Budget part = budget.part(effort);
             advance(next, part, effort);
             budget.spend(1000 * part.used() + 1000);
-            if (next.bound == before && next.stage > COUPLED) {
+            if (next.bound() == before && next.hasReached(Stage.SEARCHED)) {
                 effort = Math.min(effort * 2, Long.MAX_VALUE / 4);
             }
             incumbent.atLeast(bound);
         }
     }
 
-    /** A first basket for every case that can still be the best: rules of thumb cost next to nothing. */
+    /** A first basket for every case that can still be the best: heuristics cost next to nothing. */
     private void tryEach() {
         List<Packing> packings = known;
         if (packings != null) {
             cases.forEach(c -> offerKnown(c, packings));
         }
         List<SupplierCase> promising = new ArrayList<>(cases);
-        promising.sort(Comparator.comparingLong(c -> c.bound));
+        promising.sort(Comparator.comparingLong(c -> c.bound()));
         for (SupplierCase c : promising) {
-            if (c.bound < incumbent.cost() && (incumbent.best() == null || !budget.isSpent())) {
-                c.stage = TRIED;
+            if (c.bound() < incumbent.cost() && (incumbent.best() == null || !budget.isSpent())) {
+                c.reach(Stage.TRIED);
                 offerSeparate(c);
             }
         }
@@ -152,7 +150,7 @@ public final class CaseSearch {
 
     private long simpleBound(SupplierCase c) {
         long grains = 0;
-        for (ShoppingCase.Section section : shopping.sections) {
+        for (ShoppingSection section : shopping.sections) {
             long part = MaterialBound.of(c.restricted(section));
             if (part == Long.MAX_VALUE) {
                 return Long.MAX_VALUE;
@@ -181,34 +179,34 @@ public final class CaseSearch {
     }
 
     private void advance(SupplierCase c, Budget part, long effort) {
-        if (c.stage < TRIED) {
-            c.stage = TRIED;
+        if (!c.hasReached(Stage.TRIED)) {
+            c.reach(Stage.TRIED);
             offerSeparate(c);
-        } else if (c.stage < PRICED) {
-            c.stage = PRICED;
-            for (ShoppingCase.Section section : shopping.sections) {
+        } else if (!c.hasReached(Stage.PRICED)) {
+            c.reach(Stage.PRICED);
+            for (ShoppingSection section : shopping.sections) {
                 sections.of(c, section).solveProgramme(part);
             }
             offerSeparate(c);
-        } else if (c.stage < COUPLED && c.isCoupled()) {
-            c.stage = COUPLED;
+        } else if (!c.hasReached(Stage.COUPLED) && c.isCoupled()) {
+            c.reach(Stage.COUPLED);
             together(c).solveProgramme(part, effort);
         } else {
-            c.stage = Math.max(COUPLED + 1, c.stage + 1);
+            c.reach(Stage.SEARCHED);
             searchOn(c, part, effort);
         }
     }
 
     /**
      * Searches sections one by one, and together where that does not settle the case. What is found of sections serves
-     * every case that allows the same boards, so it has half of the work even where orders miss their marks.
+     * every case that allows the same boards, so it has half of the work even where orders miss their thresholds.
      */
     private void searchOn(SupplierCase c, Budget part, long effort) {
         Purchase separate = c.isCoupled() ? sections.separate(c) : null;
         boolean apart = !c.isCoupled() || (separate != null && c.isMetBy(separate.value));
         long each = (apart ? effort : effort / 2) / Math.max(1, shopping.sections.size());
         boolean proven = true;
-        for (ShoppingCase.Section section : shopping.sections) {
+        for (ShoppingSection section : shopping.sections) {
             SectionSearch search = sections.of(c, section);
             Budget share = part.part(each);
             search.run(share);
@@ -216,7 +214,7 @@ public final class CaseSearch {
             proven &= search.isProven();
         }
         offerSeparate(c);
-        if ((apart && !proven) || part.isSpent() || c.bound >= incumbent.cost()) {
+        if ((apart && !proven) || part.isSpent() || c.bound() >= incumbent.cost()) {
             return;
         }
         CoupledSearch coupled = together(c);
@@ -233,7 +231,7 @@ public final class CaseSearch {
         long grains = sections.bound(c);
         long goods = leastGoodsGrains(c);
         boolean possible = grains != Long.MAX_VALUE && goods >= 0;
-        c.bound = Math.max(c.bound, c.wholeBound(possible ? Math.addExact(grains, goods) : Long.MAX_VALUE));
+        c.raiseBound(c.wholeBound(possible ? Math.addExact(grains, goods) : Long.MAX_VALUE));
         Purchase separate = sections.separate(c);
         if (separate != null) {
             incumbent.offer(c, separate);

@@ -14,6 +14,7 @@ import borderwright.engine.stock.StockCase;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
 
 /** A case whose orders must reach a value: all sections and goods searched together as one model. */
@@ -43,7 +44,7 @@ final class CoupledSearch {
 
     private MasterProgram programme() {
         return new MasterProgram(
-                c.model().withFloors(floors),
+                new CaseModel(shopping, c).model().withFloors(floors),
                 incumbent.best() == null ? c.sensibleGrains() : c.targetGrains(incumbent.cost()) + shopping.grain);
     }
 
@@ -78,11 +79,11 @@ final class CoupledSearch {
     }
 
     private void settle(boolean impossible, long boundGrains) {
-        c.bound = Math.max(c.bound, impossible ? Long.MAX_VALUE : c.wholeBound(boundGrains));
+        c.raiseBound(impossible ? Long.MAX_VALUE : c.wholeBound(boundGrains));
     }
 
     private boolean isOpen(Budget part) {
-        return !part.isSpent() && c.bound < incumbent.cost();
+        return !part.isSpent() && c.bound() < incumbent.cost();
     }
 
     /** A dive, the tree over counts, and now and then every listed pattern; each turn strays another way. */
@@ -106,22 +107,21 @@ final class CoupledSearch {
     /** Lists every pattern that a better basket may use, and searches these. */
     private void searchListed(Budget part) {
         long target = incumbent.target(c);
-        double gapSize = (double) target * master.pricing.scale - master.bestTotal();
-        if (master.bestPrices().length == 0 || gapSize > Math.scalb(1.0, 61)) {
+        OptionalLong gap = master.best().gapTo(target);
+        if (gap.isEmpty()) {
             return;
         }
-        long gap = target * master.pricing.scale - master.bestTotal();
         List<List<CuttingPattern>> patterns = new ArrayList<>();
         for (int s = 0; s < shopping.sections.size(); s++) {
-            List<CuttingPattern> ofPart = PatternList.within(master, s, gap, part);
+            List<CuttingPattern> ofPart = PatternList.within(master, s, gap.getAsLong(), part);
             if (ofPart == null) {
                 return;
             }
             patterns.add(ofPart);
         }
-        PatternTree listed = new PatternTree(master.rows.model, patterns, target, this::accept, b -> b, part);
+        PatternTree listed = new PatternTree(master.model(), patterns, target, this::accept, b -> b, part);
         if (listed.search()) {
-            c.bound = incumbent.best() == null ? Long.MAX_VALUE : Math.max(c.bound, incumbent.cost());
+            c.raiseBound(incumbent.best() == null ? Long.MAX_VALUE : incumbent.cost());
         }
     }
 
@@ -146,10 +146,10 @@ final class CoupledSearch {
             }
         }
         incumbent.offer(c, new Purchase(shopping, packings, needed, goods));
-        if (master.rows.model.parts.stream().anyMatch(StockCase::isAnySoldFrom)) {
+        if (master.model().parts.stream().anyMatch(StockCase::isAnySoldFrom)) {
             List<Packing> gathered = new ArrayList<>();
             for (int s = 0; s < packings.size(); s++) {
-                gathered.add(PriceBreakHeuristic.of(master.rows.model.parts.get(s), packings.get(s)));
+                gathered.add(PriceBreakHeuristic.of(master.model().parts.get(s), packings.get(s)));
             }
             incumbent.offer(c, new Purchase(shopping, gathered, Purchase.packsFor(shopping, gathered), goods));
         }

@@ -34,7 +34,7 @@ final class Incumbent {
         progress.better(cost(), bound);
     }
 
-    /** Takes a basket that was found in a case, lifted to its marks where that costs less. */
+    /** Takes a basket that was found in a case, raised to its thresholds where that costs less. */
     void offer(SupplierCase c, Purchase found) {
         Purchase shifted = c.isMetBy(found.value) ? null : ThresholdRepair.of(shopping, c, found);
         if (shifted != null) {
@@ -47,7 +47,7 @@ final class Incumbent {
         if (!better.canBeHad(shopping) || !shopping.admits(better.packings)) {
             return;
         }
-        c.cost = Math.min(c.cost, better.cost);
+        c.lowerCost(better.cost);
         if (better.cost < cost()
                 || (best != null && better.cost == best.cost && better.boards(shopping) < best.boards(shopping))) {
             best = better;

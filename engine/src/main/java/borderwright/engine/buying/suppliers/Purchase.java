@@ -46,7 +46,7 @@ public final class Purchase {
 
     private @Nullable DeliveryOption cheapestWay(ShoppingCase shopping, int k) {
         DeliveryOption best = null;
-        for (DeliveryOption way : shopping.ways.of(k)) {
+        for (DeliveryOption way : shopping.delivery.of(k)) {
             if (value[k] >= way.fromValue()
                     && isCarried(shopping, k, way)
                     && (best == null || shopping.paid(k, value[k], way) < shopping.paid(k, value[k], best))) {
@@ -58,11 +58,11 @@ public final class Purchase {
 
     private boolean isCarried(ShoppingCase shopping, int k, DeliveryOption way) {
         for (int s = 0; s < packs.length; s++) {
-            ShoppingCase.Section section = shopping.sections.get(s);
+            ShoppingSection section = shopping.sections.get(s);
             for (int j = 0; j < packs[s].length; j++) {
                 if (packs[s][j] > 0
-                        && section.supplier[j] == k
-                        && !section.sources.get(j).isCarriedBy(way)) {
+                        && section.supplier(j) == k
+                        && !section.source(j).isCarriedBy(way)) {
                     return false;
                 }
             }
@@ -93,7 +93,7 @@ public final class Purchase {
             for (int j = 0; j < packs[s].length; j++) {
                 long kept =
                         shopping.sections.get(s).isBought(j) ? stock.pack(j) * stock.wholeWorth(j) / shopping.grain : 0;
-                long each = shopping.sections.get(s).sources.get(j).counted() - kept;
+                long each = shopping.sections.get(s).source(j).counted() - kept;
                 counted = Math.addExact(counted, Math.multiplyExact(packs[s][j], each));
             }
         }
@@ -116,11 +116,11 @@ public final class Purchase {
     private static long[] values(ShoppingCase shopping, int[][] packs, int[][] goods) {
         long[] value = new long[shopping.suppliers.size()];
         for (int s = 0; s < packs.length; s++) {
-            ShoppingCase.Section section = shopping.sections.get(s);
+            ShoppingSection section = shopping.sections.get(s);
             for (int j = 0; j < packs[s].length; j++) {
-                if (section.supplier[j] != ShoppingCase.SHED) {
-                    value[section.supplier[j]] = Math.addExact(
-                            value[section.supplier[j]], Math.multiplyExact(packs[s][j], section.value[j]));
+                if (section.supplier(j) != ShoppingCase.SHED) {
+                    value[section.supplier(j)] = Math.addExact(
+                            value[section.supplier(j)], Math.multiplyExact(packs[s][j], section.value(j)));
                 }
             }
         }
@@ -137,7 +137,7 @@ public final class Purchase {
     boolean buysFrom(ShoppingCase shopping, int k) {
         for (int s = 0; s < packs.length; s++) {
             for (int j = 0; j < packs[s].length; j++) {
-                if (packs[s][j] > 0 && shopping.sections.get(s).supplier[j] == k) {
+                if (packs[s][j] > 0 && shopping.sections.get(s).supplier(j) == k) {
                     return true;
                 }
             }

@@ -39,15 +39,15 @@ final class SectionBounds {
         exact = true;
         List<BoardModel.Floor> missed = new ArrayList<>();
         for (int s = 0; s < shopping.sections.size(); s++) {
-            StockCase stock = master.rows.model.parts.get(s);
+            StockCase stock = master.model().parts.get(s);
             if (stock.sizes() == 0 || stock.keeps()) {
                 continue;
             }
-            ShoppingCase.Section section = shopping.sections.get(s);
+            ShoppingSection section = shopping.sections.get(s);
             long[] costs = new long[stock.boards()];
             boolean lowered = false;
             for (int j = 0; j < costs.length; j++) {
-                double less = master.sideWorth(s, j);
+                double less = master.figures().sideWorth(s, j);
                 lowered |= less > 0;
                 costs[j] = (long) Math.max(0, Math.floor(Math.min(MOST_COST, FINENESS * (stock.cost(j) - less))));
             }
@@ -87,7 +87,7 @@ final class SectionBounds {
         }
         exact &= search.isProven();
         long least = search.bound();
-        if (least > 0 && least < Long.MAX_VALUE && master.packsTimes(s, costs) < least * (1 - VIOLATED)) {
+        if (least > 0 && least < Long.MAX_VALUE && master.figures().packsTimes(s, costs) < least * (1 - VIOLATED)) {
             missed.add(new BoardModel.Floor(s, costs, least));
         }
     }

@@ -27,16 +27,16 @@ final class SharedSearches {
     }
 
     /** The search of a section over the boards that a case allows. */
-    SectionSearch of(SupplierCase c, ShoppingCase.Section section) {
+    SectionSearch of(SupplierCase c, ShoppingSection section) {
         StringBuilder key = new StringBuilder(section.name).append('\0');
-        for (int j = 0; j < section.supplier.length; j++) {
+        for (int j = 0; j < section.types(); j++) {
             key.append(c.allows(section, j) ? '1' : '0');
         }
         return searches.computeIfAbsent(key.toString(), k -> new SectionSearch(c.restricted(section), budget));
     }
 
     /** The same at other costs of the boards, whole and at least 0. */
-    SectionSearch of(SupplierCase c, ShoppingCase.Section section, long[] costs) {
+    SectionSearch of(SupplierCase c, ShoppingSection section, long[] costs) {
         StockCase stock = c.restricted(section);
         StringBuilder key = new StringBuilder(section.name).append('\0');
         for (int j = 0; j < costs.length; j++) {
@@ -48,7 +48,7 @@ final class SharedSearches {
     /** What the boards of a case cost at least, grains; {@link Long#MAX_VALUE} where they cannot serve. */
     long bound(SupplierCase c) {
         long grains = 0;
-        for (ShoppingCase.Section section : shopping.sections) {
+        for (ShoppingSection section : shopping.sections) {
             long each = of(c, section).bound();
             if (each == Long.MAX_VALUE) {
                 return each;
@@ -62,7 +62,7 @@ final class SharedSearches {
     @Nullable
     Purchase separate(SupplierCase c) {
         List<Packing> packings = new ArrayList<>();
-        for (ShoppingCase.Section section : shopping.sections) {
+        for (ShoppingSection section : shopping.sections) {
             Packing packing = of(c, section).best();
             if (packing == null) {
                 return null;

@@ -1,11 +1,8 @@
 package borderwright.engine.buying.suppliers;
 
-import borderwright.engine.buying.boards.BoardModel;
 import borderwright.engine.prices.DeliveryOption;
-import borderwright.engine.prices.GoodsOffer;
 import borderwright.engine.stock.StockCase;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -19,13 +16,23 @@ final class SupplierCase {
 
     private final boolean loose;
     private final ShoppingCase shopping;
-    /** No basket of this case costs less, minor units. */
-    long bound;
+    private long bound;
+    private long cost = Long.MAX_VALUE;
+    private Stage stage = Stage.OPEN;
 
-    /** Cost of the best basket found for this case, minor units. */
-    long cost = Long.MAX_VALUE;
-
-    int stage;
+    /** How far a case was looked into. */
+    enum Stage {
+        /** Only a simple bound is known. */
+        OPEN,
+        /** Heuristics have run. */
+        TRIED,
+        /** The linear programme of each section is solved. */
+        PRICED,
+        /** The linear programme of all sections together is solved. */
+        COUPLED,
+        /** It was searched. */
+        SEARCHED
+    }
 
     private SupplierCase(ShoppingCase shopping, @Nullable DeliveryOption[] ways, boolean loose) {
         this.shopping = shopping;
@@ -33,7 +40,7 @@ final class SupplierCase {
         this.loose = loose;
     }
 
-    /** With very many suppliers: all of them, as if no journey cost anything and no order had a mark; true as a bound. */
+    /** With very many suppliers: all of them, as if no journey cost anything and no order had a threshold; true as a bound. */
     static SupplierCase loosest(ShoppingCase shopping) {
         @Nullable DeliveryOption[] ways = new @Nullable DeliveryOption[shopping.suppliers.size()];
         for (int k = 0; k < ways.length; k++) {
@@ -50,7 +57,7 @@ final class SupplierCase {
             List<@Nullable DeliveryOption[]> more = new ArrayList<>();
             for (@Nullable DeliveryOption[] each : cases) {
                 more.add(each);
-                for (DeliveryOption way : shopping.ways.of(k)) {
+                for (DeliveryOption way : shopping.delivery.of(k)) {
                     @Nullable DeliveryOption[] next = each.clone();
                     next[k] = way;
                     more.add(next);
@@ -64,18 +71,49 @@ final class SupplierCase {
         return cases.stream().map(w -> new SupplierCase(shopping, w, false)).toList();
     }
 
+    /** No basket of this case costs less, minor units; {@link Long#MAX_VALUE} when there is none. */
+    long bound() {
+        return bound;
+    }
+
+    /** Takes a bound that may be higher than the one that is known, minor units. */
+    void raiseBound(long other) {
+        bound = Math.max(bound, other);
+    }
+
+    /** Cost of the best basket found for this case, minor units; {@link Long#MAX_VALUE} while none is. */
+    long cost() {
+        return cost;
+    }
+
+    /** Takes the cost of a basket of this case, minor units. */
+    void lowerCost(long other) {
+        cost = Math.min(cost, other);
+    }
+
+    /** Whether the case was looked into as far as a stage. */
+    boolean hasReached(Stage other) {
+        return stage.compareTo(other) >= 0;
+    }
+
+    /** Notes that the case was looked into as far as a stage. */
+    void reach(Stage other) {
+        stage = other;
+    }
+
     private boolean uses(int k) {
         return ways[k] != null;
     }
 
     /** Whether boards of a type of a section may be used. */
-    boolean allows(ShoppingCase.Section section, int j) {
-        int k = section.supplier[j];
+    boolean allows(ShoppingSection section, int j) {
+        int k = section.supplier(j);
         DeliveryOption way = k == ShoppingCase.SHED ? null : ways[k];
-        return k == ShoppingCase.SHED || (way != null && section.sources.get(j).isCarriedBy(way));
+        return k == ShoppingCase.SHED || (way != null && section.source(j).isCarriedBy(way));
     }
 
-    private boolean allows(GoodsCover cover, int o) {
+    /** Whether goods of an offer may be bought. */
+    boolean allows(GoodsCover cover, int o) {
         DeliveryOption way = ways[cover.supplier[o]];
         return way != null && way.carries(cover.offers.get(o));
     }
@@ -164,8 +202,8 @@ final class SupplierCase {
     /** More than any basket of the case costs that holds nothing without a reason, boards and goods in grains. */
     long sensibleGrains() {
         double sum = 0;
-        for (ShoppingCase.Section section : shopping.sections) {
-            for (int j = 0; j < section.supplier.length; j++) {
+        for (ShoppingSection section : shopping.sections) {
+            for (int j = 0; j < section.types(); j++) {
                 double packs = Math.min(
                         section.stock.available(j), Math.max(section.stock.pieces() + 1, section.stock.least(j)));
                 sum += allows(section, j) ? packs * section.stock.cost(j) : 0;
@@ -186,7 +224,7 @@ final class SupplierCase {
     }
 
     /** The section's boards that the case allows. */
-    StockCase restricted(ShoppingCase.Section section) {
+    StockCase restricted(ShoppingSection section) {
         int[] available = section.stock.copyOfAvailable();
         for (int j = 0; j < available.length; j++) {
             if (!allows(section, j)) {
@@ -205,57 +243,5 @@ final class SupplierCase {
             allowed[o] = allows(cover, o);
         }
         return cover.cheapest(costs, allowed);
-    }
-
-    /** The whole case as one model: sections, goods, and the least value of each order. */
-    BoardModel model() {
-        List<Long> need = new ArrayList<>();
-        List<BoardModel.Extra> extras = new ArrayList<>();
-        for (GoodsCover cover : shopping.covers) {
-            need.add(cover.wanted);
-        }
-        int[] valueRow = new int[ways.length];
-        for (int k = 0; k < ways.length; k++) {
-            valueRow[k] = leastValue(k) > 0 ? need.size() : -1;
-            if (valueRow[k] >= 0) {
-                need.add(leastValue(k));
-            }
-        }
-        for (int c = 0; c < shopping.covers.size(); c++) {
-            GoodsCover cover = shopping.covers.get(c);
-            for (int o = 0; o < cover.offers.size(); o++) {
-                extras.add(extra(cover, c, o, valueRow));
-            }
-        }
-        int n = shopping.sections.size();
-        List<StockCase> parts = new ArrayList<>();
-        int[][] sideRow = new int[n][];
-        long[][] sideValue = new long[n][];
-        for (int s = 0; s < n; s++) {
-            ShoppingCase.Section section = shopping.sections.get(s);
-            parts.add(restricted(section));
-            sideRow[s] = new int[section.supplier.length];
-            sideValue[s] = section.value;
-            Arrays.setAll(
-                    sideRow[s], j -> section.supplier[j] == ShoppingCase.SHED ? -1 : valueRow[section.supplier[j]]);
-        }
-        return new BoardModel(
-                parts, need.stream().mapToLong(Long::longValue).toArray(), sideRow, sideValue, extras, List.of());
-    }
-
-    private BoardModel.Extra extra(GoodsCover cover, int c, int o, int[] valueRow) {
-        GoodsOffer offer = cover.offers.get(o);
-        int k = cover.supplier[o];
-        int side = valueRow[k];
-        long most = (cover.wanted + cover.content[o] - 1) / cover.content[o];
-        if (side >= 0 && offer.price() > 0) {
-            most += (leastValue(k) + offer.price() - 1) / offer.price();
-        }
-        return new BoardModel.Extra(
-                shopping.grains(offer.price(), k),
-                side < 0 ? new int[] {c} : new int[] {c, side},
-                side < 0 ? new long[] {cover.content[o]} : new long[] {cover.content[o], offer.price()},
-                allows(cover, o) ? (int) Math.min(Math.max(most, offer.least()), offer.available()) : 0,
-                offer.least());
     }
 }

@@ -44,7 +44,7 @@ final class ThresholdRepair {
         this.value = from.value.clone();
         this.left = new long[shopping.sections.size()][];
         for (int s = 0; s < left.length; s++) {
-            ShoppingCase.Section section = shopping.sections.get(s);
+            ShoppingSection section = shopping.sections.get(s);
             Packing packing = from.packings.get(s);
             int[] used = packing.boards(section.stock);
             left[s] = new long[used.length];
@@ -102,21 +102,21 @@ final class ThresholdRepair {
 
     /** What a cut's boards add to order {@code k} as boards {@code j}; null where they add nothing or may not. */
     private @Nullable Exchange exchange(Cut cut, int j, int k) {
-        ShoppingCase.Section section = shopping.sections.get(cut.part);
+        ShoppingSection section = shopping.sections.get(cut.part);
         StockCase stock = section.stock;
         int before = cut.pattern.board();
-        if (section.supplier[j] != k
+        if (section.supplier(j) != k
                 || !c.allows(section, j)
                 || stock.isPacked(j)
                 || stock.isPacked(before)
                 || stock.capacity(j) < cut.used) {
             return null;
         }
-        int donor = section.supplier[before];
-        long gain = section.value[j] - (donor == k ? section.value[before] : 0);
+        int donor = section.supplier(before);
+        long gain = section.value(j) - (donor == k ? section.value(before) : 0);
         long times = Math.min(cut.times, left[cut.part][j]);
-        if (donor != k && donor != ShoppingCase.SHED && c.leastValue(donor) > 0 && section.value[before] > 0) {
-            times = Math.min(times, -missing(donor) / section.value[before]);
+        if (donor != k && donor != ShoppingCase.SHED && c.leastValue(donor) > 0 && section.value(before) > 0) {
+            times = Math.min(times, -missing(donor) / section.value(before));
         }
         if (gain <= 0 || times <= 0) {
             return null;
@@ -128,16 +128,16 @@ final class ThresholdRepair {
 
     private void carryOut(Exchange exchange) {
         Cut cut = exchange.from;
-        ShoppingCase.Section section = shopping.sections.get(cut.part);
+        ShoppingSection section = shopping.sections.get(cut.part);
         int before = cut.pattern.board();
         cut.times -= exchange.times;
         cuts.add(new Cut(cut.part, cut.pattern.on(exchange.board), cut.used, exchange.times));
         left[cut.part][before] += exchange.times;
         left[cut.part][exchange.board] -= exchange.times;
-        if (section.supplier[before] != ShoppingCase.SHED) {
-            value[section.supplier[before]] -= exchange.times * section.value[before];
+        if (section.supplier(before) != ShoppingCase.SHED) {
+            value[section.supplier(before)] -= exchange.times * section.value(before);
         }
-        value[section.supplier[exchange.board]] += exchange.times * section.value[exchange.board];
+        value[section.supplier(exchange.board)] += exchange.times * section.value(exchange.board);
     }
 
     private Purchase purchase(Purchase from) {

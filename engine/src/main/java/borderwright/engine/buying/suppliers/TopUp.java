@@ -31,7 +31,7 @@ final class TopUp {
             if (best.value[k] < terms.minimumOrder()) {
                 best = lifted(best, k, terms.minimumOrder());
             }
-            for (DeliveryOption way : shopping.ways.of(k)) {
+            for (DeliveryOption way : shopping.delivery.of(k)) {
                 best = way.fromValue() > best.value[k] ? cheaper(best, k, way) : best;
             }
         }
@@ -74,16 +74,16 @@ final class TopUp {
     private List<int[]> extras(Purchase from, int k) {
         List<int[]> extras = new ArrayList<>();
         for (int s = 0; s < from.packs.length; s++) {
-            ShoppingCase.Section section = shopping.sections.get(s);
+            ShoppingSection section = shopping.sections.get(s);
             for (int j = 0; j < from.packs[s].length; j++) {
                 int more = section.stock.available(j) / section.stock.pack(j) - from.packs[s][j];
                 boolean sold = from.packs[s][j] > 0 || section.stock.least(j) == 1;
-                if (section.supplier[j] == k
+                if (section.supplier(j) == k
                         && sold
                         && more > 0
-                        && section.value[j] > 0
-                        && section.value[j] <= MOST_GAP) {
-                    extras.add(new int[] {0, s, j, (int) section.value[j], more});
+                        && section.value(j) > 0
+                        && section.value(j) <= MOST_GAP) {
+                    extras.add(new int[] {0, s, j, (int) section.value(j), more});
                 }
             }
         }

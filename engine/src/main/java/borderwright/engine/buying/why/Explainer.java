@@ -1,30 +1,19 @@
 package borderwright.engine.buying.why;
 
-import borderwright.engine.buying.Shopper;
 import borderwright.engine.buying.list.LaidBoard;
 import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.buying.list.ShoppingProblem;
 import borderwright.engine.buying.suppliers.ShoppingCase;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.prices.BoardOffer;
-import borderwright.engine.prices.DeliveryOption;
 import borderwright.engine.prices.SupplierTerms;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
-import java.util.function.LongFunction;
 
-/**
- * Explains a basket by asking again with one thing changed.
- *
- * <p>The price at which a board wins is sought from below: the best basket with the board for nothing is kept, and its price
- * raised until that basket costs as much as the one explained; then the best basket at one unit more is asked for, and so on
- * until none is cheaper. A few searches settle one board, since every basket's cost is a straight line in the price.
- */
+/** Explains a basket by buying the same list again with one thing changed: a price, a supplier, a length left out. */
 public final class Explainer {
     /** Different lengths of pieces beyond which asking again takes longer than a person waits. */
     private static final int MOST_SIZES = 200;
@@ -33,8 +22,6 @@ public final class Explainer {
     private static final int MOST_ROWS = 10_000;
 
     private static final int MOST_BOARDS = 12;
-    private static final int MOST_PROBES = 30;
-    private static final long PROBE_WORK = 100_000;
     private static final int WHOLE = 1000;
 
     private final ShoppingProblem problem;
@@ -42,6 +29,7 @@ public final class Explainer {
     private final ShoppingAnswer answer;
     private final Budget budget;
     private final ShoppingCase shopping;
+    private final BreakEvenSearch search;
 
     private Explainer(ShoppingProblem problem, ShoppingProblem bare, ShoppingAnswer answer, Budget budget) {
         this.problem = problem;
@@ -49,6 +37,7 @@ public final class Explainer {
         this.answer = answer;
         this.budget = budget;
         this.shopping = new ShoppingCase(problem);
+        this.search = new BreakEvenSearch(shopping, answer, problem.equals(bare), budget);
     }
 
     /**
@@ -91,7 +80,8 @@ public final class Explainer {
         List<Explanation.DearerLength> dearer = asks ? dearer() : List.of();
         List<Explanation.SupplierWins> suppliers = asks ? suppliers() : List.of();
         List<Explanation.BoardWins> boards = asks ? boards() : List.of();
-        return new Explanation(boards, suppliers, dearer, deliveries(), spares(), 0);
+        PaidBesides paid = new PaidBesides(shopping, answer);
+        return new Explanation(boards, suppliers, dearer, paid.deliveries(), paid.spares(), 0);
     }
 
     private Set<BoardOffer> bought() {
@@ -117,8 +107,8 @@ public final class Explainer {
                 .toList();
         List<Explanation.BoardWins> wins = new ArrayList<>();
         for (BoardOffer offer : others) {
-            mark(offer.packPrice(), price -> at(offer, price))
-                    .ifPresent(m -> wins.add(new Explanation.BoardWins(offer, m.at, m.sharp)));
+            search.find(offer.packPrice(), price -> at(offer, price))
+                    .ifPresent(found -> wins.add(new Explanation.BoardWins(offer, found.at(), found.sharp())));
         }
         wins.sort(Comparator.comparingDouble(
                 w -> 1 - w.atPrice() / (double) w.offer().packPrice()));
@@ -139,8 +129,9 @@ public final class Explainer {
         List<Explanation.SupplierWins> wins = new ArrayList<>();
         for (SupplierTerms terms : shopping.suppliers) {
             if (!used.contains(terms.name())) {
-                mark(WHOLE, share -> allAt(terms.name(), share))
-                        .ifPresent(m -> wins.add(new Explanation.SupplierWins(terms.name(), (int) m.at, m.sharp)));
+                search.find(WHOLE, share -> allAt(terms.name(), share))
+                        .ifPresent(found ->
+                                wins.add(new Explanation.SupplierWins(terms.name(), (int) found.at(), found.sharp())));
             }
         }
         return wins;
@@ -161,111 +152,8 @@ public final class Explainer {
         return Math.floorDiv(Math.addExact(Math.multiplyExact(price, share), WHOLE - 1), WHOLE);
     }
 
-    private record Mark(long at, boolean sharp) {}
-
-    /** Greatest value below {@code whole} at which a cheaper basket was found; empty when there is none or work ran out. */
-    private Optional<Mark> mark(long whole, LongFunction<ShoppingProblem> changed) {
-        long found = -1;
-        for (int probe = 0; probe < MOST_PROBES; probe++) {
-            if (budget.isSpent()) {
-                return Optional.empty();
-            }
-            long at = found + 1;
-            if (at >= whole) {
-                // At its own price nothing is cheaper: that was proven before.
-                return Optional.of(new Mark(found, nothingNests()));
-            }
-            ShoppingProblem then = changed.apply(at);
-            ShoppingAnswer other = buy(then);
-            if (other.status() != ShoppingAnswer.Status.FOUND || other.cost() >= answer.cost()) {
-                boolean sharp = nothingNests()
-                        && other.status() == ShoppingAnswer.Status.FOUND
-                        && other.bound() >= answer.cost();
-                return found < 0 ? Optional.empty() : Optional.of(new Mark(found, sharp));
-            }
-            found = breakEven(other, then, at, whole, changed);
-        }
-        return Optional.of(new Mark(found, false));
-    }
-
-    /** Greatest value up to which this very basket costs less than the one explained. */
-    private long breakEven(
-            ShoppingAnswer other, ShoppingProblem then, long from, long whole, LongFunction<ShoppingProblem> changed) {
-        long low = from;
-        long high = whole;
-        while (high - low > 1) {
-            long middle = (low + high) >>> 1;
-            if (repriced(other, then, changed.apply(middle)) < answer.cost()) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
-    }
-
-    /** What a basket found for {@code then} costs at the prices of {@code now}, minor units. */
-    private long repriced(ShoppingAnswer other, ShoppingProblem then, ShoppingProblem now) {
-        IdentityHashMap<Object, Long> price = new IdentityHashMap<>();
-        for (int i = 0; i < then.boards().size(); i++) {
-            price.put(then.boards().get(i), now.boards().get(i).packPrice());
-        }
-        for (int i = 0; i < then.goods().size(); i++) {
-            price.put(then.goods().get(i), now.goods().get(i).price());
-        }
-        long sum = 0;
-        for (ShoppingAnswer.Order order : other.orders()) {
-            long value = 0;
-            for (ShoppingAnswer.BoardLine line : order.boards()) {
-                value += line.packs() * price.getOrDefault(line.offer(), 0L);
-                sum += line.packs() * line.offer().instead().counted();
-            }
-            for (ShoppingAnswer.GoodsLine line : order.goods()) {
-                value += line.count() * price.getOrDefault(line.offer(), 0L);
-            }
-            int k = supplier(order.supplier());
-            if (value < shopping.suppliers.get(k).minimumOrder()) {
-                return Long.MAX_VALUE;
-            }
-            long paid = Long.MAX_VALUE;
-            for (DeliveryOption way : shopping.suppliers.get(k).ways()) {
-                boolean carries = value >= way.fromValue()
-                        && order.boards().stream().allMatch(line -> way.carries(line.offer()))
-                        && order.goods().stream().allMatch(line -> way.carries(line.offer()));
-                paid = carries ? Math.min(paid, shopping.paid(k, value, way)) : paid;
-            }
-            if (paid == Long.MAX_VALUE) {
-                return paid;
-            }
-            sum = Math.addExact(sum, paid);
-        }
-        return sum;
-    }
-
-    private int supplier(String name) {
-        int k = 0;
-        while (!shopping.suppliers.get(k).name().equals(name)) {
-            k++;
-        }
-        return k;
-    }
-
-    /** Searches until a basket is cheaper than the one explained, none can be, or the work is spent. */
-    private ShoppingAnswer buy(ShoppingProblem changed) {
-        boolean[] cheaper = {false};
-        Budget part = new Budget(PROBE_WORK, () -> cheaper[0] || budget.isSpent());
-        ShoppingAnswer found = Shopper.buy(changed, part, (cost, bound) -> cheaper[0] |= cost < answer.cost());
-        // Even a search that ends in its first rules of thumb has read every piece.
-        budget.spend(1000 * part.used() + 1000 + problem.demands().size());
-        return found;
-    }
-
-    private boolean nothingNests() {
-        return problem.equals(bare);
-    }
-
     private double perTick(BoardOffer offer) {
-        return shopping.grains(offer.packPrice(), supplier(offer.supplier()))
+        return shopping.grains(offer.packPrice(), shopping.number(offer.supplier()))
                 / ((double) offer.lengthTicks() * offer.pack());
     }
 
@@ -280,7 +168,7 @@ public final class Explainer {
             if (!bought.contains(offer) || perTick(cheapest) >= perTick(offer) || budget.isSpent()) {
                 continue;
             }
-            ShoppingAnswer without = buy(bare.withOffers(
+            ShoppingAnswer without = search.buy(bare.withOffers(
                     bare.boards().stream().filter(b -> !b.equals(offer)).toList(), bare.goods()));
             boolean possible = without.status() != ShoppingAnswer.Status.IMPOSSIBLE;
             if (!possible || without.bound() > answer.cost()) {
@@ -290,7 +178,7 @@ public final class Explainer {
                         possible,
                         possible ? without.bound() - answer.cost() : 0,
                         offcut(answer, offer.section()),
-                        possible && nothingNests() ? offcut(without, offer.section()) : 0));
+                        possible && search.isExact() ? offcut(without, offer.section()) : 0));
             }
         }
         return dearer;
@@ -313,72 +201,5 @@ public final class Explainer {
             }
         }
         return ticks;
-    }
-
-    private List<Explanation.Delivery> deliveries() {
-        List<Explanation.Delivery> deliveries = new ArrayList<>();
-        for (ShoppingAnswer.Order order : answer.orders()) {
-            SupplierTerms terms = shopping.suppliers.get(supplier(order.supplier()));
-            Optional<DeliveryOption> next = terms.ways().stream()
-                    .filter(w -> !w.fetched() && !order.fetched())
-                    .filter(w -> w.fromValue() > order.value() && w.charge() < order.delivery())
-                    .min(Comparator.comparingLong(DeliveryOption::fromValue));
-            Optional<DeliveryOption> other = terms.ways().stream()
-                    .filter(w -> w.fetched() != order.fetched() && w.fromValue() <= order.value())
-                    .min(Comparator.comparingLong(DeliveryOption::charge));
-            if (order.delivery() > 0 || other.isPresent()) {
-                deliveries.add(new Explanation.Delivery(
-                        order.supplier(),
-                        order.fetched(),
-                        order.delivery(),
-                        next.map(w -> w.fromValue() - order.value()).orElse(SupplierTerms.NEVER),
-                        next.map(DeliveryOption::charge).orElse(0L),
-                        other.orElse(null),
-                        terms.ways().stream()
-                                .filter(w -> w.fetched() == order.fetched())
-                                .mapToLong(DeliveryOption::longestTicks)
-                                .min()
-                                .orElse(DeliveryOption.ANY_LENGTH)));
-            }
-        }
-        return deliveries;
-    }
-
-    private List<Explanation.Spare> spares() {
-        List<Explanation.Spare> spares = new ArrayList<>();
-        for (ShoppingAnswer.Order order : answer.orders()) {
-            List<List<Object>> done = new ArrayList<>();
-            for (ShoppingAnswer.BoardLine line : order.boards()) {
-                BoardOffer offer = line.offer();
-                List<Object> kind = List.of(offer.section(), offer.lengthTicks());
-                if (done.contains(kind)) {
-                    continue;
-                }
-                done.add(kind);
-                long there = 0;
-                long paid = 0;
-                for (ShoppingAnswer.BoardLine same : order.boards()) {
-                    if (kind.equals(List.of(same.offer().section(), same.offer().lengthTicks()))) {
-                        there += (long) same.packs() * same.offer().pack();
-                        paid += same.packs() * same.offer().packPrice();
-                    }
-                }
-                long spare = there - cut(order.supplier(), offer);
-                if (spare > 0) {
-                    spares.add(new Explanation.Spare(offer, spare, paid * spare / there));
-                }
-            }
-        }
-        return spares;
-    }
-
-    private long cut(String supplier, BoardOffer offer) {
-        return answer.boards().stream()
-                .filter(b -> !b.owned()
-                        && b.supplier().equals(supplier)
-                        && b.section().equals(offer.section())
-                        && b.lengthTicks() == offer.lengthTicks())
-                .mapToLong(LaidBoard::count)
-                .sum();
     }
 }

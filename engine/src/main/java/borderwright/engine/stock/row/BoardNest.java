@@ -3,22 +3,17 @@ package borderwright.engine.stock.row;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * In which order, and which way round, pieces lie on a board so that they take the least length.
  *
  * <p>Between two pieces lies one cut at least. Where their ends lean the same way the long points pass each other; where
  * they are parallel one cut makes both ends. Up to 12 pieces, and more where some are alike, the best way is found exactly, by
- * a table over how many of each kind lie already and which way round the last one lies; beyond, the piece that nests best
- * comes next.
+ * dynamic programming over how many of each kind lie already and which way round the last one lies; beyond, the piece that
+ * nests best comes next (nearest neighbour heuristic).
  */
 public final class BoardNest {
-    /** Choices of which pieces lie already up to which every order is looked at: 12 pieces, or more where some are alike. */
-    private static final int MOST_CHOICES = 4096;
-
     private static final int WAYS = 4;
     /** Length comes first: no preference of order weighs as much as a tick. */
     private static final long TICK = 1 << 20;
@@ -110,42 +105,13 @@ public final class BoardNest {
         if (plain || shapes.size() < 2) {
             return nest.row(nest.asGiven());
         }
-        Kinds kinds = Kinds.of(shapes);
-        return kinds.choices <= MOST_CHOICES ? nest.row(nest.exact(kinds)) : nest.greedy();
+        PieceKinds kinds = PieceKinds.of(shapes);
+        return kinds.choices <= PieceKinds.MOST_CHOICES ? nest.row(nest.exact(kinds)) : nest.greedy();
     }
 
     /** Whether {@link #of} looks at every order of some pieces. */
     public static boolean isExactFor(List<Shape> shapes) {
-        return Kinds.of(shapes).choices <= MOST_CHOICES;
-    }
-
-    /** Pieces that are alike, which come in the order given. A choice of how many of each is one number. */
-    private static final class Kinds {
-        /** Indices of the pieces of each kind. */
-        private final List<List<Integer>> members = new ArrayList<>();
-        /** What one more of each kind adds to a choice. */
-        private final List<Integer> step = new ArrayList<>();
-
-        private int choices = 1;
-
-        static Kinds of(List<Shape> shapes) {
-            Kinds kinds = new Kinds();
-            Map<Shape, List<Integer>> byShape = new LinkedHashMap<>();
-            for (int i = 0; i < shapes.size(); i++) {
-                byShape.computeIfAbsent(shapes.get(i), s -> new ArrayList<>()).add(i);
-            }
-            for (List<Integer> alike : byShape.values()) {
-                kinds.members.add(alike);
-                kinds.step.add(kinds.choices);
-                kinds.choices = (int) Math.min((long) kinds.choices * (alike.size() + 1), MOST_CHOICES + 1);
-            }
-            return kinds;
-        }
-
-        /** How many of a kind are in a choice. */
-        int count(int kind, int choice) {
-            return choice / step.get(kind) % (members.get(kind).size() + 1);
-        }
+        return PieceKinds.of(shapes).choices <= PieceKinds.MOST_CHOICES;
     }
 
     /** Length that a joint takes: the wider cut, less what the ends pass each other. */
@@ -186,7 +152,7 @@ public final class BoardNest {
     }
 
     /** Best end of a row for every choice of pieces that lie already and every last piece, each way round. */
-    private int[][] exact(Kinds kinds) {
+    private int[][] exact(PieceKinds kinds) {
         int ends = kinds.members.size() * WAYS;
         long[][] joints = joints(kinds);
         long[][] best = new long[kinds.choices][ends];
@@ -202,36 +168,38 @@ public final class BoardNest {
             }
         }
         for (int choice = 1; choice < kinds.choices; choice++) {
-            int place = 0;
-            for (int kind = 0; kind < kinds.members.size(); kind++) {
-                place += kinds.count(kind, choice);
-            }
+            int place = kinds.size(choice);
             for (int last = 0; last < ends; last++) {
-                if (best[choice][last] == Long.MAX_VALUE) {
-                    continue;
-                }
-                for (int kind = 0; kind < kinds.members.size(); kind++) {
-                    List<Integer> alike = kinds.members.get(kind);
-                    int lying = kinds.count(kind, choice);
-                    if (lying == alike.size()) {
-                        continue;
-                    }
-                    int to = choice + kinds.step.get(kind);
-                    for (int w = 0; w < WAYS; w++) {
-                        int end = kind * WAYS + w;
-                        long total = best[choice][last] + joints[last][end] * TICK + cost(alike.get(lying), w, place);
-                        if (allows(alike.get(0), w) && total < best[to][end]) {
-                            best[to][end] = total;
-                            from[to][end] = last;
-                        }
-                    }
+                if (best[choice][last] < Long.MAX_VALUE) {
+                    addNext(kinds, choice, place, last, joints[last], best, from);
                 }
             }
         }
         return traced(kinds, best[kinds.choices - 1], from);
     }
 
-    private long[][] joints(Kinds kinds) {
+    /** Lays one piece of each kind, each way round, after a row that is the best of its choice and last piece. */
+    private void addNext(
+            PieceKinds kinds, int choice, int place, int last, long[] joints, long[][] best, int[][] from) {
+        for (int kind = 0; kind < kinds.members.size(); kind++) {
+            List<Integer> alike = kinds.members.get(kind);
+            int lying = kinds.count(kind, choice);
+            if (lying == alike.size()) {
+                continue;
+            }
+            int to = choice + kinds.step.get(kind);
+            for (int w = 0; w < WAYS; w++) {
+                int end = kind * WAYS + w;
+                long total = best[choice][last] + joints[end] * TICK + cost(alike.get(lying), w, place);
+                if (allows(alike.get(0), w) && total < best[to][end]) {
+                    best[to][end] = total;
+                    from[to][end] = last;
+                }
+            }
+        }
+    }
+
+    private long[][] joints(PieceKinds kinds) {
         int ends = kinds.members.size() * WAYS;
         long[][] joints = new long[ends][ends];
         for (int a = 0; a < ends; a++) {
@@ -251,7 +219,7 @@ public final class BoardNest {
         return (long) place * (shapes.size() - i) * 8 + way;
     }
 
-    private int[][] traced(Kinds kinds, long[] totals, int[][] from) {
+    private int[][] traced(PieceKinds kinds, long[] totals, int[][] from) {
         int last = 0;
         long least = Long.MAX_VALUE;
         for (int e = 0; e < totals.length; e++) {

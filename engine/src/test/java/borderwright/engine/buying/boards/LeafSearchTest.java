@@ -86,18 +86,18 @@ class LeafSearchTest {
     }
 
     private static long[] counts(MasterProgram master, int[] boards) {
-        long[] at = new long[master.fixed.size()];
+        long[] at = new long[master.fixed().size()];
         for (int c = 0; c < at.length; c++) {
-            ModelColumn column = master.fixed.get(c);
+            ModelColumn column = master.fixed().get(c);
             if (column.kind() == ModelColumn.Kind.COUNT) {
                 at[c] = boards[column.index()];
             }
         }
         for (int c = 0; c < at.length; c++) {
-            ModelColumn column = master.fixed.get(c);
+            ModelColumn column = master.fixed().get(c);
             if (column.kind() == ModelColumn.Kind.TOTAL) {
                 for (int d = 0; d < at.length; d++) {
-                    at[c] += sharesRow(column, master.fixed.get(d)) ? at[d] : 0;
+                    at[c] += sharesRow(column, master.fixed().get(d)) ? at[d] : 0;
                 }
             }
         }

@@ -27,14 +27,15 @@ class CoupledSearchTest {
             SupplierCase c = bothFree(shopping);
             Budget budget = Budget.ofUnits(5_000_000);
             SharedSearches sections = new SharedSearches(shopping, budget);
-            MasterProgram master = new MasterProgram(c.model(), c.sensibleGrains());
+            MasterProgram master = new MasterProgram(new CaseModel(shopping, c).model(), c.sensibleGrains());
             master.solve(Long.MAX_VALUE, budget);
             List<BoardModel.Floor> missed = new SectionBounds(shopping, c, sections).missed(master, budget, 1_000_000);
             for (BoardModel.Floor floor : missed) {
                 floors++;
                 assertThat(leastSum(shopping, floor)).as("seed %d", seed).isGreaterThanOrEqualTo(floor.least);
             }
-            MasterProgram sharper = new MasterProgram(c.model().withFloors(missed), c.sensibleGrains());
+            MasterProgram sharper =
+                    new MasterProgram(new CaseModel(shopping, c).model().withFloors(missed), c.sensibleGrains());
             sharper.addAll(master);
             sharper.solve(Long.MAX_VALUE, budget);
             assertThat(sharper.bound()).as("seed %d", seed).isGreaterThanOrEqualTo(master.bound());
@@ -99,12 +100,12 @@ class CoupledSearchTest {
 
     /** The least sum of a floor's values over boards that serve its section, found by trying every number of boards. */
     private static long leastSum(ShoppingCase shopping, BoardModel.Floor floor) {
-        ShoppingCase.Section section = shopping.sections.get(floor.part);
+        ShoppingSection section = shopping.sections.get(floor.part);
         int[] boards = new int[section.stock.boards()];
         return leastSum(section, floor, boards, 0, Long.MAX_VALUE);
     }
 
-    private static long leastSum(ShoppingCase.Section section, BoardModel.Floor floor, int[] boards, int j, long best) {
+    private static long leastSum(ShoppingSection section, BoardModel.Floor floor, int[] boards, int j, long best) {
         long sum = 0;
         for (int b = 0; b < j; b++) {
             sum += boards[b] * floor.value[b];

@@ -7,14 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The ways of getting each supplier's order home that may be of use: none that is never better than another, and none whose
- * value what is to be had does not reach.
+ * The delivery options of each supplier that may be of use. Options that another one dominates are dropped, and so are
+ * thresholds that the goods on offer cannot reach.
  */
-final class DeliveryOptions {
+final class DeliveryChoice {
     private final ShoppingCase shopping;
     private final List<List<DeliveryOption>> ways = new ArrayList<>();
 
-    DeliveryOptions(ShoppingCase shopping) {
+    DeliveryChoice(ShoppingCase shopping) {
         this.shopping = shopping;
         for (int k = 0; k < shopping.suppliers.size(); k++) {
             ways.add(useful(k));
@@ -26,18 +26,18 @@ final class DeliveryOptions {
     }
 
     /** Whether any order must reach a value for anything. */
-    boolean haveMarks() {
+    boolean hasThresholds() {
         return shopping.suppliers.stream().anyMatch(t -> t.minimumOrder() > 0)
                 || ways.stream().flatMap(List::stream).anyMatch(w -> w.fromValue() > 0);
     }
 
     /** Whether boards of supplier {@code k} can be got home at all. */
-    boolean carry(int k, BoardOffer offer) {
+    boolean carries(int k, BoardOffer offer) {
         return ways.get(k).stream().anyMatch(w -> w.carries(offer));
     }
 
     /** Whether goods of supplier {@code k} can be got home at all. */
-    boolean carry(int k, GoodsOffer offer) {
+    boolean carries(int k, GoodsOffer offer) {
         return ways.get(k).stream().anyMatch(w -> w.carries(offer));
     }
 
