@@ -1,5 +1,6 @@
 package borderwright.app.cut;
 
+import borderwright.engine.measure.Length;
 import borderwright.engine.prices.DeliveryOption;
 import borderwright.engine.prices.SupplierTerms;
 import java.math.BigDecimal;
@@ -106,7 +107,7 @@ final class TermsRows {
     private static long longest(@Nullable BigDecimal mm) {
         return mm == null
                 ? DeliveryOption.ANY_LENGTH
-                : mm.multiply(BigDecimal.valueOf(320))
+                : mm.multiply(BigDecimal.valueOf(Length.TICKS_PER_MM))
                         .setScale(0, RoundingMode.FLOOR)
                         .longValueExact();
     }

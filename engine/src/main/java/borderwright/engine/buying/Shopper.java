@@ -35,7 +35,7 @@ public final class Shopper {
      *
      * @param problem what to serve from what
      * @param budget how much work may be done
-     * @param progress told of every better basket
+     * @param progress called with every better basket
      */
     public static ShoppingAnswer buy(ShoppingProblem problem, Budget budget, Progress progress) {
         return buy(problem, null, budget, progress);

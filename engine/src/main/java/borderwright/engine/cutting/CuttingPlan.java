@@ -66,7 +66,7 @@ public record CuttingPlan(
     /**
      * One board and what is cut from it.
      *
-     * @param id mark chalked on it, such as {@code B07}
+     * @param id chalked on it, such as {@code B07}
      * @param section its section
      * @param length its length
      * @param from supplier, or where in the shed it lies

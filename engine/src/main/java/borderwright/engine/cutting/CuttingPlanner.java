@@ -25,7 +25,7 @@ public final class CuttingPlanner {
     /**
      * Plans the cutting.
      *
-     * @param job boards in hand, pieces, saws and habits
+     * @param job boards in hand, pieces, saws and how the person cuts
      * @param budget how much work may be spent where the boards are not those that the basket meant
      */
     public static CuttingPlan plan(CuttingJob job, Budget budget) {

@@ -3,7 +3,7 @@
  *
  * <p><b>Settles</b> the order of work at the saw.
  *
- * <p><b>Takes</b> the boards that are there (ordered or received), pieces, saws and habits. <b>Gives</b> a cutting plan.
+ * <p><b>Takes</b> the boards that are there (ordered or received), pieces, saws and how the person cuts. <b>Gives</b> a cutting plan.
  *
  * <p><b>Units.</b> Ticks of 1/320 mm; angles in degrees from square.
  *

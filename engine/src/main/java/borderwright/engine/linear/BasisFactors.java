@@ -27,11 +27,6 @@ final class BasisFactors {
         this.work = new double[rows];
     }
 
-    /** Exchanges since the basis was last factored. */
-    int exchanges() {
-        return exchanges.count;
-    }
-
     /** Numbers held; one solution passes over all of them. */
     int numbers() {
         return lower.used + upper.used + exchanges.used + rows;

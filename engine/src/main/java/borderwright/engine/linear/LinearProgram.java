@@ -113,10 +113,6 @@ public final class LinearProgram {
         return basis.valueOf(column);
     }
 
-    double reducedCost(int column) {
-        return basis.place(column) >= 0 ? 0 : basis.reducedCost(column);
-    }
-
     public double lower(int column) {
         return store.lower(column);
     }

@@ -172,7 +172,7 @@ final class PrimalSimplex {
         return towards > 0 ? basis.value[i] - basis.lowerIn(i) : basis.upperIn(i) - basis.value[i];
     }
 
-    /** How far values may move when each may overshoot its bound by a hair (Harris 1973, from memory). */
+    /** How far values may move when each may overshoot its bound by a tolerance (ratio test of Harris 1973, from memory). */
     private double longestStep(double direction) {
         double longest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < basis.rows; i++) {

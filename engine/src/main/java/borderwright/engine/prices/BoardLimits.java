@@ -9,7 +9,7 @@ import java.util.TreeMap;
 
 /** How long a piece of each section can be: the longest board that can be had, less its trims. */
 public final class BoardLimits {
-    /** Taken when nobody sells a section, so that its pieces can still be planned and priced by hand (habit). */
+    /** Taken when nobody sells a section, so that its pieces can still be planned and priced by hand (default; common practice, no source). */
     public static final double HABIT_LONGEST_MM = 4800;
 
     private BoardLimits() {}

@@ -59,8 +59,8 @@ public record PriceLists(
     }
 
     /**
-     * The same with boards that stand in for others. Boards of which there are only so many, and prices that hold from a number
-     * on, are left to their own section: they cannot be counted twice.
+     * The same with boards that stand in for others. Boards in limited number, and quantity prices, are left to their own
+     * section: they must not be counted twice.
      *
      * @param substitutes which section stands in for which
      * @param currency of the worth of the difference

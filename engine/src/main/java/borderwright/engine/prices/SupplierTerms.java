@@ -9,8 +9,7 @@ import java.util.List;
 /**
  * What a supplier charges beyond its prices.
  *
- * <p>Of two ways of delivering, the one for goods of a greater value never costs more: a basket that reaches a mark would
- * otherwise have to be kept from the charges below it.
+ * <p>Charges must not rise with the value of an order; otherwise a large order could claim the cheaper, lower band.
  *
  * @param name the supplier's name
  * @param taxPercent tax added to goods and delivery, percent, not below 0; 0 where prices include it

@@ -6,7 +6,7 @@ package borderwright.engine.stock;
  * @param section name of the section
  * @param lengthTicks length of each, long point to long point, ticks
  * @param quantity how many, at least 1
- * @param label mark of the pieces; equal demands may carry different labels
+ * @param label label of the pieces; equal demands may carry different labels
  */
 public record Demand(String section, long lengthTicks, int quantity, String label) {
     private static final String HELD_BACK = "held back ";

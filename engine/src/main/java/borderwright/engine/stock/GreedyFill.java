@@ -36,7 +36,7 @@ public final class GreedyFill {
         }
     }
 
-    /** A packing that serves every demand, or null when this rule of thumb finds none. */
+    /** A packing that serves every demand, or null when this heuristic finds none. */
     @Nullable
     public static Packing pack(StockCase stock) {
         return new GreedyFill(stock).run();

@@ -7,7 +7,7 @@ import java.math.RoundingMode;
 /**
  * What an offcut is worth to the one who keeps it. Nothing, unless they say so.
  *
- * @param leastTicks shortest offcut that is kept, ticks, above 0 where a worth is said
+ * @param leastTicks shortest offcut that is kept, ticks, above 0 where a worth is given
  * @param perMetre its worth, minor units a metre, at least 0
  */
 public record OffcutWorth(long leastTicks, long perMetre) {

@@ -95,7 +95,7 @@ public final class StockCase {
     }
 
     /**
-     * The same where some boards are sold from a number on only.
+     * The same where some boards have a least number of packs, as those at a quantity price.
      *
      * @param newLeast packs of each type below which none is sold; 0 or 1 for any number
      */
@@ -206,7 +206,7 @@ public final class StockCase {
         return Math.max(1, least[j]);
     }
 
-    /** Whether any type is sold from a number of packs on only. */
+    /** Whether any type has a least number of packs above one. */
     public boolean isAnySoldFrom() {
         return Arrays.stream(least).anyMatch(l -> l > 1);
     }

@@ -4,7 +4,7 @@
  * <p><b>Settles</b> how pieces, kerf and trims become whole sizes and capacities, which pieces fit together on a board,
  * and whether a laid board is right.
  *
- * <p><b>Takes</b> pieces and the habits at the saw. <b>Gives</b> demands, stock cases, patterns and packings.
+ * <p><b>Takes</b> pieces and how the person cuts. <b>Gives</b> demands, stock cases, patterns and packings.
  *
  * <p><b>Units.</b> Ticks of 1/320 mm in a {@code long}; inside a {@link borderwright.engine.stock.StockCase} ticks
  * divided by a common divisor.

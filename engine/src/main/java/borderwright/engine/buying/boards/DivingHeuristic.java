@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * From a solved master programme to whole numbers of boards: whole parts are taken at once, then the fullest fractions are
  * rounded up one after another, and the programme is solved again for what is left. At every step the rest is also packed
- * by rule of thumb.
+ * by a heuristic.
  */
 public final class DivingHeuristic {
     private static final double WHOLE = 1e-5;
@@ -153,7 +153,7 @@ public final class DivingHeuristic {
         return moved;
     }
 
-    /** Packs the rest by rule of thumb, and offers the whole. */
+    /** Packs the rest by a heuristic, and offers the whole. */
     private void complete() {
         List<Packing> whole = remainder.packed();
         if (whole == null) {

@@ -101,9 +101,9 @@ final class ModelColumn {
         return least;
     }
 
-    /** Whether a number lies between 0 and the least that can be taken, by more than {@code hair}. */
-    boolean isTooFew(double number, double hair) {
-        return number > hair && number < least - hair;
+    /** Whether a number lies between 0 and the least that can be taken, by more than {@code tolerance}. */
+    boolean isTooFew(double number, double tolerance) {
+        return number > tolerance && number < least - tolerance;
     }
 
     /** What whole row prices ask of one of it. */

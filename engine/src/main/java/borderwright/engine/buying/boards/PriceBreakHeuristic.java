@@ -8,8 +8,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Brings boards together under prices that hold from a number on: for each such price either enough boards are taken to it
- * from others, the rest of the number uncut, or its boards go elsewhere. A rule of thumb, price by price.
+ * Consolidates boards to reach a quantity price break, topping up with uncut boards, or gives the break up. A heuristic, one
+ * break after another.
  */
 public final class PriceBreakHeuristic {
     private final StockCase stock;

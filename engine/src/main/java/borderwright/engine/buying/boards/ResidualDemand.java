@@ -147,7 +147,7 @@ final class ResidualDemand {
         }
     }
 
-    /** All that is taken and the rest packed by rule of thumb, a packing for each part; null where that finds none. */
+    /** All that is taken and the rest packed by a heuristic, a packing for each part; null where that finds none. */
     @Nullable
     List<Packing> packed() {
         List<Packing> whole = new ArrayList<>();

@@ -14,13 +14,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * The cheapest packing of one section, with a bound; it can be interrupted and always holds the best so far.
  *
- * <p>Rules of thumb and simple bounds first; then column generation; then dives; then every pattern within the gap, and a
+ * <p>Heuristics and simple bounds first; then column generation; then dives; then every pattern within the gap, and a
  * tree over them; then more dives that stray, while the budget lasts.
  */
 public final class SectionSearch {
     private static final int MOST_DIVES = 10_000;
     private static final int MOST_FILLS = 20;
-    /** Packings by rule of thumb whose patterns column generation begins with. */
+    /** Heuristic packings whose patterns column generation begins with. */
     private static final int FIRST_FILLS = 2;
 
     private static final long FILL_WORK = 20_000;
@@ -151,7 +151,7 @@ public final class SectionSearch {
         raise(best == null && master.bound() > safeCeiling() ? Long.MAX_VALUE : master.bound());
     }
 
-    /** Rules of thumb that waste little, while they are cheap. */
+    /** Heuristics that waste little, while they are cheap. */
     private void fillBoards(Budget budget) {
         if (master != null || !SubsetFill.suits(stock)) {
             return;

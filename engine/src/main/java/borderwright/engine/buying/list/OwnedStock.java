@@ -6,7 +6,7 @@ package borderwright.engine.buying.list;
  * @param section their section
  * @param lengthTicks true length of each, ticks
  * @param count how many
- * @param label where they lie, or the mark on them
+ * @param label where they lie, or what is written on them
  * @param trimTicks waste at each end, ticks; none for what has lain in the shed, cut clean
  */
 public record OwnedStock(String section, long lengthTicks, int count, String label, long trimTicks) {

@@ -56,7 +56,7 @@ public final class HeldBoards {
     /**
      * Buys.
      *
-     * @param job pieces, sections, saws and habits; its boards are not used
+     * @param job pieces, sections, saws and how the person cuts; its boards are not used
      * @param full each piece with its whole length, and anything else
      * @param budget for all lists together
      */

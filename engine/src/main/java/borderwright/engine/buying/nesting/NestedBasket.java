@@ -55,7 +55,7 @@ public final class NestedBasket {
     /**
      * Buys.
      *
-     * @param job pieces, sections, saws and habits; its boards are not used
+     * @param job pieces, sections, saws and how the person cuts; its boards are not used
      * @param full each piece with its whole length, and anything else
      * @param budget for both lists together
      */

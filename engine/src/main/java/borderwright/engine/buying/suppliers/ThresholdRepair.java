@@ -8,8 +8,8 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Brings orders to their marks by taking boards from another supplier, or longer ones: the exchange that costs least for
- * what it adds to the order comes first. A rule of thumb, so that the first baskets are near the best.
+ * Brings orders to their thresholds by taking boards from another supplier, or longer ones: the exchange that costs least for
+ * what it adds to the order comes first. A heuristic, so that the first baskets are near the best.
  */
 final class ThresholdRepair {
     private static final int MOST_EXCHANGES = 1000;
@@ -58,13 +58,13 @@ final class ThresholdRepair {
         }
     }
 
-    /** A purchase whose orders reach the marks of a case, with the same pieces on each board; null where none was found. */
+    /** A purchase whose orders reach the thresholds of a case, with the same pieces on each board; null where none was found. */
     static @Nullable Purchase of(ShoppingCase shopping, SupplierCase c, Purchase from) {
         ThresholdRepair shift = new ThresholdRepair(shopping, c, from);
-        return shift.reachesMarks() ? shift.purchase(from) : null;
+        return shift.reachesThresholds() ? shift.purchase(from) : null;
     }
 
-    private boolean reachesMarks() {
+    private boolean reachesThresholds() {
         for (int n = 0; n < MOST_EXCHANGES; n++) {
             int k = furthest();
             if (k < 0) {
@@ -89,7 +89,7 @@ final class ThresholdRepair {
         return c.leastValue(k) - value[k];
     }
 
-    /** The order that misses its mark by most; -1 when none does. */
+    /** The order that misses its threshold by most; -1 when none does. */
     private int furthest() {
         int furthest = -1;
         for (int k = 0; k < value.length; k++) {

@@ -8,7 +8,7 @@ import java.util.List;
 
 /**
  * Lifts orders to a smallest order or to free delivery by buying a little more, where that costs less. What is bought
- * on top is whole boards or goods of the same list; the least sum that reaches the mark is found by an exact table.
+ * on top is whole boards or goods of the same list; the least sum that reaches the threshold is found by an exact table.
  */
 final class TopUp {
     /** Greatest gap, in minor units, that the table covers; beyond it nothing is added. */
@@ -51,8 +51,8 @@ final class TopUp {
         return isBetter && lifted.canBeHad(shopping) ? lifted : from;
     }
 
-    private Purchase lifted(Purchase from, int k, long mark) {
-        long gap = mark - from.value[k];
+    private Purchase lifted(Purchase from, int k, long threshold) {
+        long gap = threshold - from.value[k];
         List<int[]> extras = extras(from, k);
         if (gap <= 0 || gap > MOST_GAP || extras.isEmpty()) {
             return from;

@@ -14,7 +14,7 @@ import org.joda.money.Money;
 
 /** The answer in a currency, for people. */
 public final class BasketMaker {
-    /** Accepted chance of running short: one in twenty, a habit and no rule. */
+    /** Accepted chance of running short: one in twenty, a default (common practice, no source). */
     private static final double RISK = 0.05;
 
     private BasketMaker() {}

@@ -44,7 +44,7 @@ public final class Explainer {
      * Explains a basket.
      *
      * @param problem what was asked
-     * @param answer what was found; only what it pays for is told where it is not proven
+     * @param answer what was found; where it is not proven, only what it pays for is explained
      * @param budget how much work asking again may take; what is not settled within it is left out
      */
     public static Explanation explain(ShoppingProblem problem, ShoppingAnswer answer, Budget budget) {
@@ -147,7 +147,7 @@ public final class Explainer {
                         .toList());
     }
 
-    /** The rounding rule: up, so that a cut is never told too small. */
+    /** The rounding rule: up, so that a cut in prices is never reported too small. */
     private static long shared(long price, long share) {
         return Math.floorDiv(Math.addExact(Math.multiplyExact(price, share), WHOLE - 1), WHOLE);
     }

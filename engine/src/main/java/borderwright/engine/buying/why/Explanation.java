@@ -93,7 +93,7 @@ public record Explanation(
             long longestTicks) {}
 
     /**
-     * Boards that are bought for a whole pack, or to bring an order to its mark, and not cut.
+     * Boards that are bought to fill a pack or to reach the threshold of an order, and not cut.
      *
      * @param offer the board
      * @param boards how many

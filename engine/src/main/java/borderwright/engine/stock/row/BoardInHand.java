@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * A board that is there, or will be when the order comes.
  *
- * @param id mark chalked on it, unique
+ * @param id chalked on it, unique
  * @param section its section
  * @param length its true length
  * @param from supplier, or where in the shed it lies

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param pieces pieces to cut
  * @param sections measures of the sections
  * @param saws saws at hand; none means that every cut is made by hand
- * @param rules habits at the saw
+ * @param rules how the person cuts: trims, allowances, what is kept
  */
 public record CuttingJob(
         List<BoardInHand> boards,
