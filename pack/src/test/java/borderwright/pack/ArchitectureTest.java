@@ -21,7 +21,11 @@ class ArchitectureTest {
                 .dependOnClassesThat()
                 .resideInAnyPackage("java.nio.file..", "java.net.http..", "java.sql..", "borderwright.app..")
                 .check(pack);
-        noClasses().should().dependOnClassesThat().areAssignableTo(java.io.File.class).check(pack);
+        noClasses()
+                .should()
+                .dependOnClassesThat()
+                .areAssignableTo(java.io.File.class)
+                .check(pack);
         noClasses().should().callMethod(java.time.LocalDate.class, "now").check(pack);
         noClasses().should().callMethod(System.class, "currentTimeMillis").check(pack);
         noClasses().should().callMethod(System.class, "nanoTime").check(pack);

@@ -1,11 +1,10 @@
 package borderwright.app.document;
 
 import borderwright.app.document.DocNode.Fields;
-import borderwright.engine.garden.Garden;
-import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.garden.checks.GardenChecks;
 import borderwright.engine.garden.given.GardenDocument;
 import borderwright.engine.garden.given.GivenGarden;
+import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
 import borderwright.pack.language.Language;
 import java.io.IOException;

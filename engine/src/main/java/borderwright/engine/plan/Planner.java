@@ -152,9 +152,7 @@ public final class Planner {
 
     private OptionalDouble feetMm() {
         GroundSpec ground = garden.ground();
-        return ground.surface().isHard()
-                ? OptionalDouble.of(ground.feet().leastMm())
-                : OptionalDouble.empty();
+        return ground.surface().isHard() ? OptionalDouble.of(ground.feet().leastMm()) : OptionalDouble.empty();
     }
 
     private static List<Problem> nothingStands(Layout layout) {

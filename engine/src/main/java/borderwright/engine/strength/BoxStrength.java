@@ -3,7 +3,6 @@ package borderwright.engine.strength;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.message.Message;
-import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.strength.box.BowLine;
 import borderwright.engine.strength.box.BoxFrame;
 import borderwright.engine.strength.box.BoxLoads;

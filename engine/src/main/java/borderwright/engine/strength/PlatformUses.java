@@ -78,8 +78,7 @@ final class PlatformUses {
             return Optional.empty();
         }
         double served = legN / Math.max(1, terms.rules().permanentFactor());
-        double padMm =
-                Math.sqrt(served / (GroundKind.GRAVEL.bearingKnPerM2() * N_PER_MM2));
+        double padMm = Math.sqrt(served / (GroundKind.GRAVEL.bearingKnPerM2() * N_PER_MM2));
         double roundMm = 10 * Math.ceil(padMm / 10);
         return Optional.of(StrengthMessage.LEG_PADS.of(served, roundMm));
     }

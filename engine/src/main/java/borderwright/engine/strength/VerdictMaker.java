@@ -2,10 +2,9 @@ package borderwright.engine.strength;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.message.Message;
-import borderwright.engine.garden.vocabulary.SoilPush;
 import borderwright.engine.strength.box.BoxFrame;
-import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.soil.Fill;
+import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.worked.Check;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

@@ -1,17 +1,16 @@
 package borderwright.engine.cutting;
 
-import borderwright.engine.garden.given.GivenCutting;
-import borderwright.engine.garden.given.GivenSaw;
-import borderwright.engine.garden.given.GivenSection;
-import borderwright.engine.garden.resolve.WoodResolver;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.garden.CuttingSpec;
 import borderwright.engine.garden.SawSpec;
 import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.given.GivenCutting;
+import borderwright.engine.garden.given.GivenSaw;
+import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Length;
 import borderwright.engine.problem.FailedCheckException;
@@ -23,10 +22,10 @@ import org.junit.jupiter.api.Test;
 
 /** A verifier that never finds a fault checks nothing: plans are spoilt by a little and must be found out. */
 class PlaneVerifierTest {
-    private static final SectionSpec BAR =
-            WoodResolver.section(new GivenSection("bar", Length.ofMm(40), Length.ofMm(100), null, null, null, null, null, true, null, null));
-    private static final SawSpec SAW =
-            WoodResolver.saw(new GivenSaw("saw", SawKind.MITRE_SAW, Length.ofMm(2), null, null, null, null, null, null, null));
+    private static final SectionSpec BAR = WoodResolver.section(
+            new GivenSection("bar", Length.ofMm(40), Length.ofMm(100), null, null, null, null, null, true, null, null));
+    private static final SawSpec SAW = WoodResolver.saw(
+            new GivenSaw("saw", SawKind.MITRE_SAW, Length.ofMm(2), null, null, null, null, null, null, null));
     private static final EndCut SQUARE = TestPieces.SQUARE;
     private static final EndCut BEVEL = new EndCut(45, 0, EndCut.LongPoint.MARKED_FACE, 40, "bevel", "", true);
     private static final EndCut UNDER = new EndCut(45, 0, EndCut.LongPoint.HIDDEN_FACE, 40, "bevel", "", true);

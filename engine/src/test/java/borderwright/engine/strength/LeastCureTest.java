@@ -15,7 +15,6 @@ import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.English;
-import borderwright.engine.strength.timber.RuleSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;

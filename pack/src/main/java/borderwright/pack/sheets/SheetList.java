@@ -3,7 +3,6 @@ package borderwright.pack.sheets;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.cautions.PieceLift;
 import borderwright.engine.cutting.CuttingPlan;
-import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;

@@ -1,7 +1,7 @@
 package borderwright.engine.strength.timber;
 
-import borderwright.engine.message.Message;
 import borderwright.engine.garden.vocabulary.TimberRules;
+import borderwright.engine.message.Message;
 
 /** A named set of rules for timber: which factors on loads, which strengths, which joints. */
 public interface RuleSet {

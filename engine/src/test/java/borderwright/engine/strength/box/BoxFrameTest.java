@@ -120,8 +120,7 @@ class BoxFrameTest {
         Box box = run(scheme(600, 600, 250), 1800, 450);
         Map<Double, Double> bowByLength = new TreeMap<>();
         for (double longest : new double[] {400, 200, 100, 50}) {
-            BoxFrame frame =
-                    new FrameOfBox(box, MATERIALS, FILL, 0, GroundKind.CLAY, longest).build();
+            BoxFrame frame = new FrameOfBox(box, MATERIALS, FILL, 0, GroundKind.CLAY, longest).build();
             bowByLength.put(longest, worst(BowLineFinder.of(frame, lasting(frame)), 0, 0));
         }
         double finest = bowByLength.getOrDefault(50.0, 0.0);

@@ -58,33 +58,22 @@ class LapsCappingAndFootingsTest {
     @Test
     void lapsWhoseScrewsStayInTheWoodHoldMoreThanMitres() {
         BracingScheme loose = scheme(500, 0, 75);
-        double lapped = bow(
-                frame(box(THICK, CornerStyle.LAPPED, false, loose), RuleSet.NDS, GroundKind.CLAY),
-                0,
-                1);
-        double mitred = bow(
-                frame(box(THICK, CornerStyle.MITRED, false, loose), RuleSet.NDS, GroundKind.CLAY),
-                0,
-                1);
+        double lapped = bow(frame(box(THICK, CornerStyle.LAPPED, false, loose), RuleSet.NDS, GroundKind.CLAY), 0, 1);
+        double mitred = bow(frame(box(THICK, CornerStyle.MITRED, false, loose), RuleSet.NDS, GroundKind.CLAY), 0, 1);
         assertThat(lapped).isLessThan(0.95 * mitred);
     }
 
     /** EN 1995-1-1 table 8.2, predrilled: 7 d from a loaded edge for 5 mm and more: 35 mm, and a 25 mm board has 12.5. */
     @Test
     void screwsInTheEndOfThinBoardsCountForNothing() {
-        BoxFrame lapped = frame(
-                box(THIN, CornerStyle.LAPPED, false, scheme(500, 0, 75)),
-                RuleSet.EUROCODE,
-                GroundKind.CLAY);
+        BoxFrame lapped =
+                frame(box(THIN, CornerStyle.LAPPED, false, scheme(500, 0, 75)), RuleSet.EUROCODE, GroundKind.CLAY);
         assertThat(lapped.helps()).isEmpty();
     }
 
     @Test
     void screwsThatGiveWayCarryNoMoreThanTheirDesignLoad() {
-        BoxFrame frame = frame(
-                box(THICK, CornerStyle.LAPPED, true, scheme(500, 0, 75)),
-                RuleSet.NDS,
-                GroundKind.CLAY);
+        BoxFrame frame = frame(box(THICK, CornerStyle.LAPPED, true, scheme(500, 0, 75)), RuleSet.NDS, GroundKind.CLAY);
         FrameAnswer answer =
                 frame.frame().solve(BoxLoads.all(frame, FILL, 1000).get(1).factored(3, 3), frame.forStrength(true));
         assertThat(frame.helps()).hasSizeGreaterThan(8);
@@ -112,10 +101,8 @@ class LapsCappingAndFootingsTest {
     @Test
     void aCappingStiffensTheTopCourseWhereItsScrewsStayInTheWood() {
         BracingScheme loose = scheme(1e5, 0, 75);
-        BoxFrame bare =
-                frame(box(THICK, CornerStyle.LAPPED, false, loose), RuleSet.NDS, GroundKind.CLAY);
-        BoxFrame capped =
-                frame(box(THICK, CornerStyle.LAPPED, true, loose), RuleSet.NDS, GroundKind.CLAY);
+        BoxFrame bare = frame(box(THICK, CornerStyle.LAPPED, false, loose), RuleSet.NDS, GroundKind.CLAY);
+        BoxFrame capped = frame(box(THICK, CornerStyle.LAPPED, true, loose), RuleSet.NDS, GroundKind.CLAY);
         assertThat(capped.capping()).hasSize(4);
         assertThat(bow(capped, 0, 2)).isLessThan(0.6 * bow(bare, 0, 2));
         assertThat(bow(capped, 0, 1)).as("below it nothing changes").isCloseTo(bow(bare, 0, 1), within(0.3));
@@ -131,8 +118,7 @@ class LapsCappingAndFootingsTest {
         BuildSpec loose = Footprints.rules(THIN, "batten 47 x 50", CornerStyle.LAPPED);
         BuildSpec let = loose.withPostFooting(Length.ofMm(500));
         BracingScheme scheme = scheme(500, 0, 75);
-        BoxFrame standing =
-                frame(box(loose, false, 1500, scheme), RuleSet.EUROCODE, GroundKind.CLAY);
+        BoxFrame standing = frame(box(loose, false, 1500, scheme), RuleSet.EUROCODE, GroundKind.CLAY);
         BoxFrame footed = frame(box(let, false, 1500, scheme), RuleSet.EUROCODE, GroundKind.CLAY);
         assertThat(standing.feet()).isEmpty();
         assertThat(footed.feet()).hasSize(footed.stems().size());
@@ -145,8 +131,7 @@ class LapsCappingAndFootingsTest {
                 .mapToDouble(side -> bow(footed, side, 1))
                 .max()
                 .orElseThrow();
-        BoxFrame onGravel =
-                frame(box(let, false, 1500, scheme), RuleSet.EUROCODE, GroundKind.GRAVEL);
+        BoxFrame onGravel = frame(box(let, false, 1500, scheme), RuleSet.EUROCODE, GroundKind.GRAVEL);
         assertThat(IntStream.range(0, 4)
                         .mapToDouble(side -> bow(onGravel, side, 1))
                         .max()

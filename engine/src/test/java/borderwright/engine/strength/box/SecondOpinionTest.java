@@ -25,8 +25,7 @@ class SecondOpinionTest {
         for (int seed = 0; seed < BOXES; seed++) {
             SplittableRandom random = new SplittableRandom(seed);
             Box box = box(random);
-            BoxFrame frame =
-                    BoxFrame.coarse(box, Planters.MATERIALS, Planters.FILL, 0, GroundKind.CLAY);
+            BoxFrame frame = BoxFrame.coarse(box, Planters.MATERIALS, Planters.FILL, 0, GroundKind.CLAY);
             List<LoadCase> cases = BoxLoads.all(frame, Planters.FILL, 1000);
             LoadCase one = cases.get(random.nextInt(cases.size()));
             UnknownScales scales = frame.emptied(frame.forStrength(one.afterCreep()), one.empty());
