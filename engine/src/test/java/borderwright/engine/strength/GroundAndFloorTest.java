@@ -58,7 +58,7 @@ class GroundAndFloorTest {
         assertThat(line(check(report, "side against ground", "sliding"), "FS slide"))
                 .isCloseTo(0.5 * 4.032 / 0.7275, within(1e-3));
         double moment = 0.5 * (2 * 0.3 * 0.15 + 19 * 0.3 * 0.3 / 2 * 0.1);
-        assertThat(line(check(report, "side against ground", "tipping"), "FS tip"))
+        assertThat(line(check(report, "side against ground", "overturning"), "FS tip"))
                 .isCloseTo(4.032 * 0.3 / moment, within(1e-3));
         assertThat(report.open()).isEmpty();
     }
@@ -66,10 +66,10 @@ class GroundAndFloorTest {
     @Test
     void theGroundAgainstAnEmptyBoxIsToldAndNotHeldAgainstIt() {
         assertThat(against(300, EdgeKind.LAWN).taken())
-                .anyMatch(s -> English.METRIC.text(s).startsWith("Empty, with the ground against it")
-                        && English.METRIC.text(s).contains("fill it before"));
+                .anyMatch(s -> English.METRIC.text(s).contains("empty, with the ground against it")
+                        && English.METRIC.text(s).startsWith("Fill the box before you backfill"));
         assertThat(against(50, EdgeKind.LAWN).taken())
-                .noneMatch(s -> English.METRIC.text(s).startsWith("Empty"));
+                .noneMatch(s -> English.METRIC.text(s).contains("empty"));
         StrengthReport held = against(300, EdgeKind.LAWN);
         StrengthReport free = against(0, EdgeKind.LAWN);
         assertThat(held.worstBowMm()).isEqualTo(free.worstBowMm());
@@ -99,7 +99,7 @@ class GroundAndFloorTest {
         assertThat(line(slat, "M")).isCloseTo(perMm * span * span / 8, within(1e-9));
         assertThat(report.checks()).anyMatch(c -> English.METRIC.text(c.part()).startsWith("legs"));
         assertThat(report.taken())
-                .anyMatch(s -> English.METRIC.text(s).contains("Each leg of the floor carries")
+                .anyMatch(s -> English.METRIC.text(s).startsWith("Set each leg of the floor on a slab")
                         && English.METRIC.text(s).contains("slab"));
     }
 }

@@ -76,9 +76,12 @@ public final class FrameSolver {
                 return FrameAnswer.of(frame, loads, scales, states, u, step + 1);
             }
         }
-        double far = 0;
-        for (double v : u) far = Math.max(far, Math.abs(v));
-        throw new IllegalStateException("no consistent set of contacts after " + MOST_STEPS + " steps far " + far);
+        double farthest = 0;
+        for (double value : u) {
+            farthest = Math.max(farthest, Math.abs(value));
+        }
+        throw new IllegalStateException("no consistent set of contacts after " + MOST_STEPS
+                + " steps; the greatest displacement is " + farthest + " mm or radians");
     }
 
     /**

@@ -260,7 +260,7 @@ class Eurocode5Test {
             assertThat(board.creepFactor()).isEqualTo(4);
             assertThat(English.METRIC.text(board.basis()))
                     .isEqualTo(
-                            "no grade is stamped: taken as C14, the lowest class; a board with large knots or sloping grain can be weaker");
+                            "no grade is stamped: assumed to be C14, the lowest class; a board with large knots or sloping grain can be weaker");
             assertThat(StrengthClass.named("Q99")).isEqualTo(Optional.empty());
         }
     }

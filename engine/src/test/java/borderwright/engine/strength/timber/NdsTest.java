@@ -165,7 +165,7 @@ class NdsTest {
         @Test
         void aBoardWithoutAStampTakesTheLowestEntry() {
             assertThat(English.IMPERIAL.text(RuleSet.NDS.timber(none).basis()))
-                    .startsWith("no grade is stamped: taken as Northern Species No.3");
+                    .startsWith("no grade is stamped: assumed to be Northern Species No.3");
         }
     }
 }
