@@ -8,7 +8,7 @@
  *
  * <p><b>Units.</b> kN, m, kN/m3, kN/m2, radians: the soil engineer's own. The box turns them into N and mm.
  *
- * <p><b>Sources.</b> Rankine and Coulomb as in Das, Principles of Foundation Engineering; Jaky's at-rest value; Janssen's
+ * <p><b>Sources.</b> Rankine as in Das, Principles of Foundation Engineering; Jaky's at-rest value; Janssen's
  * arching; IBC 2012 table 1806.2. The tests name the worked examples.
  *
  * <p><b>Does not cover</b> frost heave, swelling clay, roots, earthquakes, layered slopes, groundwater flow.

@@ -40,23 +40,6 @@ public final class Eurocode5Factors {
         return rhoK > 700 || depthMm >= 150 ? 1 : Math.min(StrictMath.pow(150 / depthMm, 0.2), 1.3);
     }
 
-    /** Equations 6.32 and 6.30: relative slenderness for bending about the strong axis, rectangle of softwood. */
-    public static double relativeSlenderness(
-            double widthMm, double depthMm, double effectiveMm, double e005, double fmk) {
-        double critical = 0.78 * widthMm * widthMm / (depthMm * effectiveMm) * e005;
-        return Math.sqrt(fmk / critical);
-    }
-
-    /** Equation 6.34 (branches from memory). */
-    public static double kcrit(double relativeSlenderness) {
-        if (relativeSlenderness <= 0.75) {
-            return 1;
-        }
-        return relativeSlenderness <= 1.4
-                ? 1.56 - 0.75 * relativeSlenderness
-                : 1 / (relativeSlenderness * relativeSlenderness);
-    }
-
     /** Equations 6.21 to 6.29: what is left of compression strength along the grain for a pin-ended post. */
     public static double kc(double lengthMm, double thicknessMm, StrengthClass timber) {
         double slenderness = lengthMm * Math.sqrt(12) / thicknessMm;

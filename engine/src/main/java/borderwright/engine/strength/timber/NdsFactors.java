@@ -77,12 +77,6 @@ public final class NdsFactors {
     /** Ceg: lateral load in end grain (12.5.2.2; from memory). */
     public static final double END_GRAIN_LATERAL = 0.67;
 
-    /** Equation 3.3-6: CL from the ratio of buckling strength to bending strength. */
-    public static double beamStability(double fbE, double fbStar) {
-        double half = (1 + fbE / fbStar) / 1.9;
-        return half - Math.sqrt(half * half - fbE / fbStar / 0.95);
-    }
-
     /** Equation 3.7-1: CP of a post, sawn lumber. */
     public static double columnStability(double fcE, double fcStar) {
         double half = (1 + fcE / fcStar) / 1.6;

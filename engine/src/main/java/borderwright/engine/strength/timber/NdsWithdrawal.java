@@ -4,11 +4,6 @@ package borderwright.engine.strength.timber;
 public final class NdsWithdrawal {
     private NdsWithdrawal() {}
 
-    /** Equation 12.2-1: lag screws. */
-    public static double lagScrew(double g, double dIn) {
-        return 1800 * StrictMath.pow(g, 1.5) * StrictMath.pow(dIn, 0.75);
-    }
-
     /** Equation 12.2-2: wood screws, per inch of thread. */
     public static double woodScrew(double g, double dIn) {
         return 2850 * g * g * dIn;

@@ -42,15 +42,4 @@ public record Spacings(
                 inDiameters[4] * dMm,
                 inDiameters[5] * dMm);
     }
-
-    /** 8.18: least thickness of a timber nailed without drilling, mm. */
-    public static double leastThicknessMm(double dMm, double rhoK) {
-        return Math.max(7 * dMm, (13 * dMm - 30) * rhoK / 400);
-    }
-
-    /** How many fasteners fit in one line across a board of this width. */
-    public int acrossBoard(double widthMm) {
-        double rest = widthMm - 2 * freeEdgeMm;
-        return rest < 0 ? 0 : 1 + (int) Math.floor(rest / acrossMm + 1e-9);
-    }
 }

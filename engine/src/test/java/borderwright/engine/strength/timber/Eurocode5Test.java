@@ -95,14 +95,6 @@ class Eurocode5Test {
         }
 
         @Test
-        void lateralBuckling() {
-            // Worked example 2.3.2 of a published EN 1995-1-1 text: C24 50 x 200, lef 4.9 m: 1.277, 0.602.
-            double relative = Eurocode5Factors.relativeSlenderness(50, 200, 4900, 7400, 24);
-            assertThat(relative).isCloseTo(1.277, within(5e-4));
-            assertThat(Eurocode5Factors.kcrit(relative)).isCloseTo(0.602, within(5e-4));
-        }
-
-        @Test
         void designStrengths() {
             // Worked design strengths of a published EN 1995-1-1 example set: C24 medium term service class 1 in
             // bending
