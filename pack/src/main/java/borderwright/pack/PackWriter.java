@@ -1,5 +1,6 @@
 package borderwright.pack;
 
+import borderwright.engine.message.Sentences;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.calendar.BuildCalendar;
@@ -45,11 +46,10 @@ public final class PackWriter {
 
     private static Map<String, byte[]> others(Plan plan) {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put(
-                "plan.json",
-                PlanJson.write(plan, Language.english().in(plan.garden().units())));
-        files.put("cutting.csv", PlanTables.cutting(plan));
-        files.put("shopping.csv", PlanTables.shopping(plan));
+        Sentences sentences = Language.english().in(plan.garden().units());
+        files.put("plan.json", PlanJson.write(plan, sentences));
+        files.put("cutting.csv", PlanTables.cutting(plan, sentences));
+        files.put("shopping.csv", PlanTables.shopping(plan, sentences));
         if (!plan.work().days().isEmpty()) {
             files.put("build.ics", BuildCalendar.write(plan));
         }

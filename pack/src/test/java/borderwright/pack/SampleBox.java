@@ -1,7 +1,11 @@
 package borderwright.pack;
 
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BuildMessage;
+import borderwright.engine.buildup.parts.CutMessage;
 import borderwright.engine.buildup.parts.EndCut;
+import borderwright.engine.buildup.parts.FaceMessage;
+import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
@@ -53,11 +57,18 @@ final class SampleBox {
                 courses(),
                 pieces,
                 List.of(new Box.Fixing(
-                        "screw 5 x 70", Box.Hold.WALL_TO_UPRIGHT, "walls to posts and braces", 84, 5, 70, 3, 5.5, 10)),
+                        "screw 5 x 70",
+                        Box.Hold.WALL_TO_UPRIGHT,
+                        FixingMessage.WALLS_TO_UPRIGHTS.of(2),
+                        84,
+                        5,
+                        70,
+                        3,
+                        5.5,
+                        10)),
                 List.of(inner),
                 COURSES * W,
-                List.of(
-                        "The wet boards shrink about 4 mm in width each, so the rim comes down about 12 mm as they dry."),
+                List.of(BuildMessage.TIES_BEFORE_SOIL.of(75)),
                 List.of());
     }
 
@@ -129,7 +140,14 @@ final class SampleBox {
 
     private static EndCut cut(boolean square, double inside) {
         if (square) {
-            return new EndCut(0, 0, EndCut.LongPoint.NONE, 0, "square", "mitre saw, square", true);
+            return new EndCut(
+                    0,
+                    0,
+                    EndCut.LongPoint.NONE,
+                    0,
+                    CutMessage.SQUARE_CUT.of(),
+                    CutMessage.SAW_SET_SQUARE.of("mitre saw"),
+                    true);
         }
         double tilt = StrictMath.abs(90 - StrictMath.toDegrees(inside) / 2);
         boolean outer = inside < StrictMath.PI;
@@ -138,9 +156,13 @@ final class SampleBox {
                 0,
                 outer ? EndCut.LongPoint.MARKED_FACE : EndCut.LongPoint.HIDDEN_FACE,
                 T * StrictMath.tan(StrictMath.toRadians(tilt)),
-                "blade tilted 26.5° from square, long point on the "
-                        + (outer ? "face that goes out" : "face that goes in"),
-                "table saw with sled, blade tilted 26.5°, fence square",
+                CutMessage.BEVELLED_END.of(
+                        tilt,
+                        "left",
+                        (outer ? CutMessage.OUTSIDE_FACE : CutMessage.INSIDE_FACE).of(),
+                        T * StrictMath.tan(StrictMath.toRadians(tilt)),
+                        (outer ? CutMessage.INSIDE_FACE : CutMessage.OUTSIDE_FACE).of()),
+                CutMessage.SAW_BLADE_TILTED.of("table saw with sled", tilt, 90 - tilt),
                 true);
     }
 
@@ -267,7 +289,7 @@ final class SampleBox {
                 right,
                 null,
                 List.of(),
-                "heart side out",
+                FaceMessage.HEART_SIDE_OUT.of(),
                 waits,
                 course == 1,
                 place,

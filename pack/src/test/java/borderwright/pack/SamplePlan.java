@@ -2,6 +2,8 @@ package borderwright.pack;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BracingScheme;
+import borderwright.engine.buildup.parts.CutMessage;
+import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buying.why.Basket;
 import borderwright.engine.cutting.CuttingPlan;
@@ -140,10 +142,10 @@ public final class SamplePlan {
                 boxes.stream().map(SamplePlan::strength).toList(),
                 site,
                 List.of(
-                        new ShoppingItem("screw 5 x 70", new BigDecimal("168"), "pieces", "walls to posts and braces"),
-                        new ShoppingItem("liner", new BigDecimal("9.4"), "m2", "inside of the walls"),
                         new ShoppingItem(
-                                "soil", new BigDecimal("1.487"), "m3", "4 planters, 15 % settlement included")),
+                                "screw 5 x 70", new BigDecimal("168"), "pieces", FixingMessage.WALLS_TO_UPRIGHTS.of(2)),
+                        new ShoppingItem("liner", new BigDecimal("9.4"), "m2", FixingMessage.STRAP_OVER_A_CORNER.of()),
+                        new ShoppingItem("soil", new BigDecimal("1.487"), "m3", FixingMessage.SLATS_TO_BEARERS.of())),
                 basket,
                 cutting,
                 BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting),
@@ -295,8 +297,7 @@ public final class SamplePlan {
                     0,
                     first.length(),
                     g.stream().map(Piece::label).toList(),
-                    "Set the blade " + (first.right().isSquare() ? "square" : "26.5° from square")
-                            + ", the fence square, the stop to the length."));
+                    CutMessage.SAW_SET_SQUARE.of("table saw")));
         });
         return setUps;
     }

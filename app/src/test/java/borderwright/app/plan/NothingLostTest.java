@@ -23,6 +23,7 @@ import borderwright.engine.sequence.WorkTask;
 import borderwright.engine.shopping.ShoppingItem;
 import borderwright.engine.stock.row.BoardInHand;
 import borderwright.engine.stock.row.CuttingJob;
+import borderwright.pack.language.Language;
 import borderwright.pack.tables.PlanTables;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -181,7 +182,8 @@ class NothingLostTest {
 
     /** Everything on the list is ordered in enough, or said to be priced by nobody; the CSV says the same. */
     private static void bought(Plan plan) {
-        String csv = new String(PlanTables.shopping(plan), StandardCharsets.UTF_8);
+        String csv = new String(
+                PlanTables.shopping(plan, Language.english().in(plan.garden().units())), StandardCharsets.UTF_8);
         for (ShoppingItem item : plan.shopping()) {
             boolean unpriced =
                     plan.basket().unpriced().stream().anyMatch(u -> u.item().equals(item.item()));

@@ -12,6 +12,8 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Box.Course;
 import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.BuildMeans;
+import borderwright.engine.buildup.parts.BuildMessage;
+import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.PartSections;
 import borderwright.engine.buildup.parts.PostHole;
 import borderwright.engine.buildup.uprights.Braces;
@@ -26,7 +28,6 @@ import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.FootprintPlan;
-import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
@@ -67,7 +68,7 @@ public final class BoxBuilder {
         List<DividerStrip> dividers = DividerStrip.of(
                 plan.dividers(), sides, wallMm, sections.dividers().thickness().mm());
         if (inside.isEmpty()) {
-            return notBuilt(plan, stack, sections, means);
+            return notBuilt(plan, stack, sections);
         }
         List<Ring> planters = PlanterRings.of(inside.get(), dividers);
         Draft draft = new Draft(plan, rules, means, scheme, sections, stack, sides, dividers, planters);
@@ -76,8 +77,8 @@ public final class BoxBuilder {
 
     private static Box build(Draft draft) {
         SectionSpec walls = draft.sections.walls();
-        draft.note(draft.stack.note(draft.plan, walls, draft.format));
-        draft.stack.unmet(draft.plan, walls, draft.format).forEach(draft::cannot);
+        draft.note(draft.stack.note(draft.plan, walls));
+        draft.stack.unmet(draft.plan, walls).forEach(draft::cannot);
         PieceMaker maker = new PieceMaker(draft);
         WallBoards courses = new WallBoards(draft);
         for (SideFrame side : draft.sides) {
@@ -85,7 +86,7 @@ public final class BoxBuilder {
         }
         Supports supports = new Supports(draft.sides, draft.wallMm());
         UprightBuilder uprights = new UprightBuilder(draft, supports, maker);
-        NookUprights nooks = new NookUprights(draft.bench, draft.format);
+        NookUprights nooks = new NookUprights(draft.bench);
         Dividers dividers = new Dividers(draft, uprights, nooks);
         dividers.reserve();
         new CornerPosts(draft, uprights, nooks).build();
@@ -125,19 +126,16 @@ public final class BoxBuilder {
             draft.fixings.addPlain(
                     imperial ? "concrete, 50 lb bag" : "concrete, 25 kg bag",
                     Box.Hold.OTHER,
-                    "round posts and braces that are let into the ground",
+                    FixingMessage.CONCRETE_ROUND_UPRIGHTS.of(),
                     (int) Math.ceil(concreteMm3 / bagMm3));
         }
     }
 
-    private static Box notBuilt(FootprintPlan plan, CourseStack stack, PartSections sections, BuildMeans means) {
-        LengthFormat format = new LengthFormat(means.units());
+    private static Box notBuilt(FootprintPlan plan, CourseStack stack, PartSections sections) {
         Problem tooNarrow = new Problem(
-                "walls-meet",
                 "",
-                "Box " + plan.name() + " is so narrow, or has so short a side, that its walls of "
-                        + format.piece(sections.walls().thickness().mm()) + " meet inside it.",
-                "Make it deeper, leave the sharp corner out with a short side across it, or take thinner boards.");
+                BuildMessage.WALLS_MEET.of(
+                        plan.name(), sections.walls().thickness().mm()));
         List<Ring> none = new ArrayList<>();
         plan.planters().forEach(planter -> none.add(plan.outline()));
         return new Box(plan, stack.courses(), List.of(), List.of(), none, 0, List.of(), List.of(tooNarrow));

@@ -2,13 +2,13 @@
  * From a box on the plan to every piece of wood in it, with its end cuts and its place.
  *
  * <p><b>Settles</b> how many courses make the height; how each corner is built; where boards are joined; where posts,
- * braces, dividers, ties, platform and capping stand; how each piece is cut, in numbers and in words; which screws go
+ * braces, dividers, ties, platform and capping stand; how each piece is cut; which screws go
  * where.
  *
  * <p><b>Takes</b> a {@link borderwright.engine.layout.plan.FootprintPlan} (any simple polygon with inside angles of 45 to 315
  * degrees; others are built too, and said), the rules, the sections as measured, the saws, the longest piece of each
  * section, and a {@link borderwright.engine.buildup.parts.BracingScheme}. <b>Gives</b> a {@link
- * borderwright.engine.buildup.parts.Box}; what could not be built as wished stands in its {@code unmet}.
+ * borderwright.engine.buildup.parts.Box}; its {@code unmet} lists what could not be built as requested.
  *
  * <p><b>Units.</b> Millimetres; degrees in cuts, radians inside; lengths of pieces in whole ticks.
  *
@@ -20,18 +20,16 @@
  *       upright walls every board is a strip of its side, each end clipped by one straight line ({@code Strip}).
  *   <li>Posts in the corners ({@code CornerPosts}, {@code NookUprights}), an upright at each end of each divider
  *       ({@code Dividers}), ties with their braces ({@code Ties}), braces in what is then wider than the spacing and
- *       joints on them ({@code Braces}, {@code Joints}). Each asks {@code Clearance} for room first.
- *   <li>Boards, divider boards, ties, platform ({@code Platform}, {@code Bearers}, {@code Slats}), capping.
- *   <li>Cuts in words ({@code CutWords}) and how the saws at hand make them ({@code SawBench}).
+ *       joints on them ({@code Braces}, {@code BoardJoining}). Each asks {@code PlacedSolids} for room first.
+ *   <li>Boards, divider boards, ties, platform ({@code FalseFloor}, {@code Bearers}, {@code Slats}), capping.
+ *   <li>End cuts ({@code CutWords}) and how the saws at hand make them ({@code SawBench}).
  * </ol>
  *
- * <p><b>Sources.</b> Shrinkage in width and thickness: D. W. Green, FPL-RP-489, Forest Products Laboratory 1989. Compound
- * angles: chart in the manual of a compound mitre saw, model 315.21212, p. 24 (76 of 77 pairs; the mitre at pitch 25 for
- * 7 sides is misprinted). Numbered screws: ASME B18.6.1. Screw distances: EN 1995-1-1 table 8.2. The rest is common
- * practice, no source, and says so beside its figure.
+ * <p><b>Sources.</b> Shrinkage in width and thickness: D. W. Green, FPL-RP-489, Forest Products Laboratory 1989. Numbered
+ * screws: ASME B18.6.1. Screw distances: EN 1995-1-1 table 8.2. The rest is common practice, no source, and says so beside
+ * its figure.
  *
- * <p><b>Does not cover</b> whether the box is strong enough (the strength stage asks for other spacings), leaning sides
- * (only their angles, {@link borderwright.engine.buildup.CompoundAngle}), boards ripped to a narrower width.
+ * <p><b>Does not cover</b> whether the box is strong enough (the strength stage asks for other spacings), leaning sides, boards ripped to a narrower width.
  *
  * <p><b>Start reading</b> at {@link borderwright.engine.buildup.BoxBuilder}.
  */

@@ -1,7 +1,9 @@
 package borderwright.engine.cutting;
 
 import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Which piece comes from which board, at which saw set-up, in which order.
@@ -135,10 +137,16 @@ public record CuttingPlan(
      * @param fenceDeg fence angle from square, degrees
      * @param stop length at the stop; {@link Length#ZERO} where the length is marked by hand
      * @param labels pieces cut at this set-up, in order
-     * @param byHand how the cut is made when no saw at hand reaches it, in a sentence; empty when one does
+     * @param byHand how the cut is made when no saw at hand reaches it; null when one does
      */
     public record SetUp(
-            int number, String saw, double tiltDeg, double fenceDeg, Length stop, List<String> labels, String byHand) {
+            int number,
+            String saw,
+            double tiltDeg,
+            double fenceDeg,
+            Length stop,
+            List<String> labels,
+            @Nullable Message byHand) {
         public SetUp {
             labels = List.copyOf(labels);
         }

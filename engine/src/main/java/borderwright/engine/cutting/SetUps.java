@@ -4,6 +4,7 @@ import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.SawSpec;
 import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
 import borderwright.engine.stock.row.CuttingJob;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -24,7 +25,7 @@ final class SetUps {
             .thenComparing(Key::fenceDeg)
             .thenComparing(Key::saw)
             .thenComparing(Key::stop, Comparator.reverseOrder())
-            .thenComparing(Key::byHand));
+            .thenComparing(key -> String.valueOf(key.byHand)));
 
     SetUps(CuttingJob job) {
         this.job = job;
@@ -32,7 +33,13 @@ final class SetUps {
     }
 
     /** How a saw is set; {@code hand} when no saw at hand reaches the cut, and then {@code byHand} says how else. */
-    private record Key(boolean hand, String saw, double tiltDeg, double fenceDeg, Length stop, String byHand) {}
+    private record Key(
+            boolean hand,
+            String saw,
+            double tiltDeg,
+            double fenceDeg,
+            Length stop,
+            @Nullable Message byHand) {}
 
     /**
      * Notes the cuts of a piece.
@@ -51,11 +58,10 @@ final class SetUps {
     private Key key(Piece piece, EndCut end) {
         SawSpec saw = choice.sawFor(end, piece, job.section(piece.section()));
         if (saw == null) {
-            String how = end.how().isEmpty() ? "Mark all round and cut by hand." : end.how();
-            return new Key(true, "by hand", end.tiltDeg(), end.fenceDeg(), Length.ZERO, how);
+            return new Key(true, "by hand", end.tiltDeg(), end.fenceDeg(), Length.ZERO, end.how());
         }
         Length stop = saw.hasStop() ? piece.length() : Length.ZERO;
-        return new Key(false, saw.name(), end.tiltDeg(), end.fenceDeg(), stop, "");
+        return new Key(false, saw.name(), end.tiltDeg(), end.fenceDeg(), stop, null);
     }
 
     /** Index of the set-up that makes a cut that was noted. */

@@ -3,43 +3,43 @@ package borderwright.engine.shopping;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.FinishPlan;
 import borderwright.engine.filling.Material;
-import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.Message;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What fills and covers the boxes, as lines of the shopping list. */
-record FillItems(LengthFormat format) {
+record FillItems(UnitSystem units) {
     List<ShoppingItem> of(FillPlan filling) {
         List<ShoppingItem> items = new ArrayList<>();
         for (Material material : filling.materials()) {
             if (material.bought()) {
-                Bulk ordered = Bulk.of(material.orderedM3(), format.units());
+                Bulk ordered = Bulk.of(material.orderedM3(), units);
                 items.add(new ShoppingItem(
                         material.item(),
                         ordered.quantity(),
                         ordered.unit(),
-                        format.volume(material.filledM3()) + " inside the walls, and what settles"));
+                        ShoppingMessage.FILL_TO_BUY.of(material.filledM3())));
             }
         }
-        boolean imperial = format.units() == UnitSystem.IMPERIAL;
+        boolean imperial = units == UnitSystem.IMPERIAL;
         measured(
                 items,
                 "floor fabric",
                 imperial ? filling.floorFabricM2() / UnitFactors.M2_PER_SQUARE_FOOT : filling.floorFabricM2(),
                 imperial ? "sq ft" : "m2",
-                "over the slats, turned up at the walls; strong, woven, lets water through");
+                ShoppingMessage.FLOOR_FABRIC_TO_BUY.of());
         filling.liner().ifPresent(liner -> {
             items.add(new ShoppingItem(
                     "liner roll",
                     BigDecimal.valueOf(liner.rolls()),
                     "rolls",
-                    liner.strips().size() + " strips inside the walls, " + format.site(liner.lengthMm()) + " in all"));
+                    ShoppingMessage.LINER_TO_BUY.of(liner.strips().size(), liner.lengthMm())));
             items.add(new ShoppingItem(
-                    "staple", BigDecimal.valueOf(liner.staples()), "pieces", "rows under the rim and at the bottom"));
+                    "staple", BigDecimal.valueOf(liner.staples()), "pieces", ShoppingMessage.STAPLES_TO_BUY.of()));
         });
         FinishPlan finish = filling.finish();
         double litres = imperial ? UnitFactors.LITRES_PER_QUART : 1;
@@ -49,18 +49,18 @@ record FillItems(LengthFormat format) {
                 "finish",
                 finish.finishLitres() / litres,
                 liquid,
-                finish.coats() + " coats on " + format.area(finish.outerM2()) + " of outer faces");
+                ShoppingMessage.FINISH_TO_BUY.of(finish.coats(), finish.outerM2()));
         measured(
                 items,
                 "preservative",
                 finish.preservativeLitres() / litres,
                 liquid,
-                "two coats on " + finish.cutEnds() + " cut ends of treated boards");
+                ShoppingMessage.PRESERVATIVE_TO_BUY.of(finish.cutEnds()));
         return items;
     }
 
     /** To the tenth, rounded up. */
-    private static void measured(List<ShoppingItem> items, String item, double quantity, String unit, String why) {
+    private static void measured(List<ShoppingItem> items, String item, double quantity, String unit, Message why) {
         if (quantity > 0) {
             items.add(
                     new ShoppingItem(item, BigDecimal.valueOf(quantity).setScale(1, RoundingMode.CEILING), unit, why));

@@ -2,32 +2,30 @@ package borderwright.engine.shopping;
 
 import borderwright.engine.ground.GroundPlan;
 import borderwright.engine.ground.SheetPlan;
-import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What the ground takes, as lines of the shopping list. */
-record GroundItems(LengthFormat format) {
+record GroundItems(UnitSystem units) {
 
     List<ShoppingItem> of(GroundPlan ground) {
         List<ShoppingItem> items = new ArrayList<>();
         if (ground.gravelLooseM3() > 0) {
-            Bulk loose = Bulk.of(ground.gravelLooseM3(), format.units());
+            Bulk loose = Bulk.of(ground.gravelLooseM3(), units);
             items.add(new ShoppingItem(
-                    "gravel",
-                    loose.quantity(),
-                    loose.unit(),
-                    format.volume(ground.gravelM3()) + " compacted under the planters, ordered loose"));
+                    "gravel", loose.quantity(), loose.unit(), ShoppingMessage.GRAVEL_TO_BUY.of(ground.gravelM3())));
         }
         ground.sheet().ifPresent(sheet -> sheet(sheet, items));
-        add(items, "planter foot", ground.feet(), "pieces", "under planters on hard ground, packed to their heights");
+        add(items, "planter foot", ground.feet(), "pieces", ShoppingMessage.PACKERS_TO_BUY.of());
         add(
                 items,
                 "skip",
                 ground.spoil().skips(),
                 "pieces",
-                format.volume(ground.spoil().movedM3()) + " of turf and loose earth");
+                ShoppingMessage.SKIPS_TO_HIRE.of(ground.spoil().movedM3()));
         return items;
     }
 
@@ -37,11 +35,11 @@ record GroundItems(LengthFormat format) {
                 "membrane roll",
                 sheet.rolls(),
                 "rolls",
-                sheet.strips().size() + " strips, " + format.site(sheet.lengthMm()) + " in all, under the gravel");
-        add(items, "membrane pin", sheet.pins(), "pieces", "along the membrane's edges and seams, and in the field");
+                ShoppingMessage.MEMBRANE_TO_BUY.of(sheet.strips().size(), sheet.lengthMm()));
+        add(items, "membrane pin", sheet.pins(), "pieces", ShoppingMessage.PINS_TO_BUY.of());
     }
 
-    private static void add(List<ShoppingItem> items, String item, int count, String unit, String why) {
+    private static void add(List<ShoppingItem> items, String item, int count, String unit, Message why) {
         if (count > 0) {
             items.add(new ShoppingItem(item, BigDecimal.valueOf(count), unit, why));
         }

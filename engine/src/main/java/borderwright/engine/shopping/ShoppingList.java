@@ -4,6 +4,7 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.ground.GroundPlan;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,8 +23,8 @@ public final class ShoppingList {
      */
     public static List<ShoppingItem> of(List<Box> boxes, GroundPlan ground, FillPlan filling, LengthFormat format) {
         List<ShoppingItem> items = fixings(boxes);
-        items.addAll(new GroundItems(format).of(ground));
-        items.addAll(new FillItems(format).of(filling));
+        items.addAll(new GroundItems(format.units()).of(ground));
+        items.addAll(new FillItems(format.units()).of(filling));
         Map<String, ShoppingItem> merged = new LinkedHashMap<>();
         items.forEach(item -> merged.merge(item.item() + " in " + item.unit(), item, ShoppingItem::and));
         return List.copyOf(merged.values());
@@ -31,7 +32,7 @@ public final class ShoppingList {
 
     private static List<ShoppingItem> fixings(List<Box> boxes) {
         Map<String, Integer> counts = new LinkedHashMap<>();
-        Map<String, Set<String>> uses = new LinkedHashMap<>();
+        Map<String, Set<Message>> uses = new LinkedHashMap<>();
         for (Box box : boxes) {
             for (Box.Fixing fixing : box.fixings()) {
                 counts.merge(fixing.item(), fixing.count(), Integer::sum);
@@ -41,7 +42,12 @@ public final class ShoppingList {
         }
         List<ShoppingItem> items = new ArrayList<>();
         counts.forEach((item, count) -> items.add(new ShoppingItem(
-                item, BigDecimal.valueOf(count), "pieces", String.join("; ", uses.getOrDefault(item, Set.of())))));
+                item,
+                BigDecimal.valueOf(count),
+                "pieces",
+                uses.getOrDefault(item, Set.of()).stream()
+                        .reduce((first, next) -> ShoppingMessage.TWO_USES.of(first, next))
+                        .orElseThrow())));
         return items;
     }
 }

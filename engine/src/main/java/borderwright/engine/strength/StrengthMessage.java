@@ -28,7 +28,7 @@ public enum StrengthMessage implements MessageCode {
     APART_FROM_THAT(message("figures")),
 
     GROUND_NOT_KNOWN,
-    BOARD_MISSING(text("fault")),
+    BOARD_MISSING(message("fault")),
     SIDE_RETAINS_GROUND(text("side"), piece("height")),
     SIDE_RETAINS_GROUND_BY_BUILDING(text("side"), piece("height")),
 

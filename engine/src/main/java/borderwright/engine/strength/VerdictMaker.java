@@ -1,7 +1,9 @@
 package borderwright.engine.strength;
 
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BuildMessage;
 import borderwright.engine.message.Message;
+import borderwright.engine.problem.Problem;
 import borderwright.engine.strength.box.BoxFrame;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.soil.GroundKind;
@@ -91,9 +93,10 @@ final class VerdictMaker {
             open.add(StrengthMessage.GROUND_NOT_KNOWN.of());
         }
         box.unmet().stream()
-                .filter(problem -> problem.code().equals("no-board-long-enough"))
-                .forEach(problem -> open.add(StrengthMessage.BOARD_MISSING.of(
-                        problem.message().values().get(0))));
+                .map(Problem::message)
+                .filter(message -> message.code() == BuildMessage.SIDE_LONGER_THAN_BOARDS
+                        || message.code() == BuildMessage.DIVIDER_LONGER_THAN_BOARDS)
+                .forEach(message -> open.add(StrengthMessage.BOARD_MISSING.of(message)));
         return List.copyOf(open);
     }
 

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.BuildMeans;
+import borderwright.engine.buildup.parts.BuildMessage;
+import borderwright.engine.buildup.parts.CutMessage;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.EndCut.LongPoint;
 import borderwright.engine.buildup.parts.Piece;
@@ -90,7 +92,7 @@ class BoxBuilderTest {
             assertThat(box.courses()).hasSize(2);
             assertThat(box.courses().get(1).topMm()).isEqualTo(400);
             assertThat(box.courses().get(1).dryTopMm()).isCloseTo(392, within(0.5));
-            assertThat(box.notes())
+            assertThat(box.notes().stream().map(English.METRIC::text))
                     .contains("Wished 400 mm high: 2 courses of 200 mm stand 400 mm as built, and 392 mm when the"
                             + " boards have dried to 19 % moisture. Boards measured to 3 mm either way may make it"
                             + " 394 mm to 406 mm: sort boards of one width into one course.");
@@ -132,7 +134,7 @@ class BoxBuilderTest {
             assertThat(capping.left().fenceDeg()).isCloseTo(22.5, within(1e-9));
             assertThat(capping.left().offsetMm()).isCloseTo(60.06, within(0.005));
             assertThat(capping.left().longPoint()).isEqualTo(LongPoint.LOWER_EDGE);
-            assertThat(capping.right().words())
+            assertThat(English.METRIC.text(capping.right().words()))
                     .isEqualTo("mitre 22.5° from square at the right end: long point on the outer edge, short point"
                             + " 60.1 mm back on the inner edge");
             assertThat(piece(box, "F1-1a").left().tiltDeg()).isCloseTo(22.5, within(1e-9));
@@ -174,13 +176,13 @@ class BoxBuilderTest {
             Piece back = piece(box, "F1-1a");
             Piece front = piece(box, "F1-1c");
             assertThat(back.left().tiltDeg()).isCloseTo(26.5, within(1e-9));
-            assertThat(back.left().words())
+            assertThat(English.METRIC.text(back.left().words()))
                     .isEqualTo("bevel 26.5° from square at the left end: long point on the outside face, short point"
                             + " 12.5 mm back on the inside face");
-            assertThat(back.left().how())
+            assertThat(English.METRIC.text(back.left().how()))
                     .isEqualTo("table saw: tilt the blade 26.5° from square (63.5° on a scale that reads 90° for a"
                             + " square cut)");
-            assertThat(front.right().words())
+            assertThat(English.METRIC.text(front.right().words()))
                     .isEqualTo("bevel 26.5° from square at the right end: long point on the inside face, short point"
                             + " 12.5 mm back on the outside face");
             double shorter = outsideMm(back) - outsideMm(front);
@@ -199,7 +201,7 @@ class BoxBuilderTest {
                     .findFirst()
                     .orElseThrow();
             assertThat(post.rip().tiltDeg()).isCloseTo(37, within(1e-9));
-            assertThat(post.rip().words())
+            assertThat(English.METRIC.text(post.rip().words()))
                     .isEqualTo("tilt the blade 37.0° from square and rip along one edge of batten 47 x 50 so that 31.2"
                             + " mm of the 50 mm face is left; rip a long length, then cut the pieces from it");
         }
@@ -209,19 +211,19 @@ class BoxBuilderTest {
             BuildSpec rules = Footprints.rules(LARCH, Footprints.TREATED_BATTEN.name(), CornerStyle.MITRED);
             Box box = BoxBuilder.build(Footprints.plan(bend(127), 300), rules, Footprints.means(45, Map.of()));
             assertThat(box.pieces()).allMatch(piece -> piece.rip() == null);
-            assertThat(box.notes())
+            assertThat(box.notes().stream().map(English.METRIC::text))
                     .contains("Corner 1 of F1 (127.0°): two uprights, one on each board, because treated timber is not"
                             + " ripped lengthwise (the rip would bare untreated wood). A bent steel strap across them"
                             + " at each course holds the corner together.");
             assertThat(box.fixings()).extracting(Box.Fixing::item).contains("bent steel strap");
-            assertThat(box.notes()).anyMatch(note -> note.startsWith("Treated timber (treated batten 47 x 50): brush"));
+            assertThat(box.notes()).contains(BuildMessage.TREATED_TIMBER.of(List.of("treated batten 47 x 50")));
         }
 
         @Test
         void aWishBeyondTheSawsIsBuiltTheOtherWayAndSaid() {
             Box box = build(Footprints.plan(bend(62), 300), CornerStyle.MITRED);
             assertThat(box.unmet()).isEmpty();
-            assertThat(box.notes())
+            assertThat(box.notes().stream().map(English.METRIC::text))
                     .contains("Corner 1 of F1 is 62.0°: lapped, not mitred, because the saws at hand tilt far enough"
                             + " only for that (28.0° from square).");
             assertThat(piece(box, "F1-1a").left().tiltDeg()).isCloseTo(28, within(1e-9));
@@ -241,7 +243,7 @@ class BoxBuilderTest {
                                     + " a short side so that it becomes two blunter corners.");
             EndCut cut = piece(box, "F1-1a").left();
             assertThat(cut.inRange()).isFalse();
-            assertThat(cut.how())
+            assertThat(English.METRIC.text(cut.how()))
                     .isEqualTo("no saw at hand tilts 28.0°: table saw stops at 20.0°. Clamp the piece on a wedge of"
                             + " 8.0° fixed to the saw's table, or draw the line round all four sides and cut it with a"
                             + " handsaw");
@@ -316,7 +318,7 @@ class BoxBuilderTest {
             assertThat(of(box, Role.DIVIDER)).hasSize(21).allSatisfy(board -> {
                 assertThat(board.length()).isEqualTo(Length.ofMm(510));
                 assertThat(board.left().isSquare()).isTrue();
-                assertThat(board.faceOut()).startsWith("marked face towards F");
+                assertThat(English.METRIC.text(board.faceOut())).startsWith("marked face towards F");
             });
         }
 
@@ -394,7 +396,7 @@ class BoxBuilderTest {
 
             assertThat(of(box, Role.TIE)).isNotEmpty().allSatisfy(tie -> {
                 assertThat(tie.length()).isEqualTo(Length.ofMm(550));
-                assertThat(tie.faceOut()).isEqualTo("any face; left end to side b");
+                assertThat(English.METRIC.text(tie.faceOut())).isEqualTo("any face; left end to side b");
             });
         }
 
@@ -407,10 +409,10 @@ class BoxBuilderTest {
             assertThat(tie.left().isSquare()).isTrue();
             assertThat(tie.place().topMm()).isEqualTo(375);
             assertThat(box.fixings())
-                    .filteredOn(fixing -> fixing.use().startsWith("ties to braces"))
+                    .filteredOn(fixing -> fixing.hold() == Box.Hold.TIE_TO_BRACE)
                     .singleElement()
                     .satisfies(fixing -> assertThat(fixing.count()).isEqualTo(6));
-            assertThat(box.notes())
+            assertThat(box.notes().stream().map(English.METRIC::text))
                     .contains("Fix the ties before any soil goes in: their tops lie 75 mm below the rim.");
         }
 
@@ -430,7 +432,7 @@ class BoxBuilderTest {
         void aWallTooLowForATieSaysSo() {
             Box box = build(Footprints.run(2400, 800, 150), null);
             assertThat(of(box, Role.TIE)).isEmpty();
-            assertThat(box.notes())
+            assertThat(box.notes().stream().map(English.METRIC::text))
                     .contains("No ties in F1: its wall is too low for a tie of larch 25 x 150 between floor and rim.");
         }
 
@@ -475,7 +477,8 @@ class BoxBuilderTest {
             assertThat(of(box, Role.SLAT))
                     .anySatisfy(slat -> assertThat(slat.notches())
                             .isNotEmpty()
-                            .allSatisfy(notch -> assertThat(notch.edge()).isIn("lower edge", "upper edge")));
+                            .allSatisfy(notch -> assertThat(notch.edge().code())
+                                    .isIn(CutMessage.LOWER_EDGE, CutMessage.UPPER_EDGE)));
         }
 
         @Test
@@ -528,11 +531,11 @@ class BoxBuilderTest {
                     Footprints.plan(bend(127), 355.6),
                     Footprints.rules("dressed 2x8", "dressed 2x4", CornerStyle.MITRED),
                     means);
-            assertThat(piece(box, "F1-1a").left().words())
+            assertThat(English.IMPERIAL.text(piece(box, "F1-1a").left().words()))
                     .isEqualTo("bevel 26.5° from square at the left end: long point on the outside face, short point"
                             + " 3/4 in back on the inside face");
             assertThat(box.fixings()).extracting(Box.Fixing::item).contains("screw #10 x 3-1/2 in");
-            assertThat(box.notes().get(0))
+            assertThat(English.IMPERIAL.text(box.notes().get(0)))
                     .startsWith("Wished 1' 2\" high: 2 courses of 7 1/4 in stand 1' 2 1/2\" as built, and 1' 2 3/16\"");
         }
 
@@ -543,11 +546,11 @@ class BoxBuilderTest {
             Box box = build(Footprints.plan(blunt, 300), CornerStyle.MITRED);
             EndCut cut = piece(box, "F1-1d").left();
             assertThat(cut.inRange()).isFalse();
-            assertThat(cut.how())
+            assertThat(English.METRIC.text(cut.how()))
                     .isEqualTo("only 120.7 mm long, less than table saw may hold (150 mm): make this end first on a"
                             + " long board and part the piece off last, the long part held and no stop against the"
                             + " piece, or cut it with a handsaw in a vice");
-            assertThat(box.notes()).anyMatch(note -> note.startsWith("Short pieces: hold the long part"));
+            assertThat(box.notes()).contains(BuildMessage.SHORT_PIECES.of());
         }
 
         @Test
@@ -573,7 +576,7 @@ class BoxBuilderTest {
         @Test
         void heartSideGoesOutUnlessSaidOtherwise() {
             Box box = build(Footprints.plan(Ring.rectangle(0, 0, 1200, 600), 150), null);
-            assertThat(piece(box, "F1-1a").faceOut())
+            assertThat(English.METRIC.text(piece(box, "F1-1a").faceOut()))
                     .isEqualTo("heart side out (the rings at the end arch towards the other face): its edges cup into"
                             + " the box");
         }
@@ -637,7 +640,8 @@ class BoxBuilderTest {
                     Footprints.plan(Ring.rectangle(0, 0, 1200, 600), 300),
                     Footprints.rules(LARCH, BATTEN, null),
                     new BuildMeans(Footprints.SECTIONS, List.of(), Map.of(), UnitSystem.METRIC));
-            assertThat(piece(box, "F1-1a").left().how()).isEqualTo("no saw is listed: say which saws are at hand");
+            assertThat(English.METRIC.text(piece(box, "F1-1a").left().how()))
+                    .isEqualTo("no saw is listed: say which saws are at hand");
         }
     }
 
@@ -657,31 +661,30 @@ class BoxBuilderTest {
                     Length.ofMm(150),
                     true,
                     null));
-            return new SawBench(List.of(saw), new borderwright.engine.measure.LengthFormat(UnitSystem.METRIC))
-                    .how(tilt, fence, THICK, shortMm);
+            return new SawBench(List.of(saw)).how(tilt, fence, THICK, shortMm);
         }
 
         @Test
         void aTiltedBladeReachesLessDeep() {
             assertThat(how(30, 0, 500, 300).inRange()).isTrue();
-            assertThat(how(40, 0, 500, 300).words())
+            assertThat(English.METRIC.text(how(40, 0, 500, 300).words()))
                     .isEqualTo("the cut is 97.9 mm deep at this tilt, more than these saws reach: cut from both faces"
                             + " to one line, or with a handsaw");
         }
 
         @Test
         void aBoardWiderThanTheCrosscut() {
-            assertThat(how(0, 0, 500, 120).words())
+            assertThat(English.METRIC.text(how(0, 0, 500, 120).words()))
                     .isEqualTo("the board is 150 mm wide, more than these saws cut across: cut from both edges to one"
                             + " line, or with a handsaw");
         }
 
         @Test
         void aFenceAngleBeyondTheScale() {
-            assertThat(how(0, 56, 500, 300).words())
+            assertThat(English.METRIC.text(how(0, 56, 500, 300).words()))
                     .isEqualTo("no saw at hand turns its fence 56.0°: mitre saw stops at 48.0°. Draw the line across"
                             + " and cut it along a clamped guide or with a handsaw");
-            assertThat(how(0, 48, 500, 300).words())
+            assertThat(English.METRIC.text(how(0, 48, 500, 300).words()))
                     .isEqualTo("mitre saw: turn the fence 48.0° from square (42.0° on a scale that reads 90° for a"
                             + " square cut)");
         }

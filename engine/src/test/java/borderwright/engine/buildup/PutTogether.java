@@ -1,6 +1,7 @@
 package borderwright.engine.buildup;
 
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.CutMessage;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.EndCut.LongPoint;
 import borderwright.engine.buildup.parts.Piece;
@@ -8,6 +9,7 @@ import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.message.English;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
@@ -293,7 +295,7 @@ public final class PutTogether {
         List<Geometry> holes = new ArrayList<>();
         for (Piece.Notch notch : piece.notches()) {
             double depth = notch.depth().mm();
-            boolean lower = notch.edge().equals("lower edge");
+            boolean lower = notch.edge().code() == CutMessage.LOWER_EDGE;
             double from = start + notch.fromLeft().mm();
             double bottom = lower ? low - 1 : high - depth;
             double top = lower ? low + depth : high + 1;
@@ -322,8 +324,9 @@ public final class PutTogether {
                 ? "square"
                 : " from square at the " + hand + " end: long point on the " + names.get(isNear(cut) ? 0 : 1)
                         + ", short point ";
-        if (!cut.words().contains(words)) {
-            faults.add(piece.label() + " is worded: " + cut.words());
+        String worded = English.METRIC.text(cut.words());
+        if (!worded.contains(words)) {
+            faults.add(piece.label() + " is worded: " + worded);
         }
     }
 

@@ -2,6 +2,7 @@ package borderwright.engine.cutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.buildup.parts.CutMessage;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buying.Shopper;
@@ -29,9 +30,16 @@ import org.junit.jupiter.api.Test;
 
 class CuttingPlannerTest {
     private static final EndCut SQUARE = TestPieces.SQUARE;
-    private static final EndCut BEVEL = new EndCut(45, 0, EndCut.LongPoint.MARKED_FACE, 25, "bevel 45 deg", "", true);
-    private static final EndCut TOO_STEEP =
-            new EndCut(50, 0, EndCut.LongPoint.MARKED_FACE, 30, "bevel 50 deg", "Saw it by hand to a line.", false);
+    private static final EndCut BEVEL = new EndCut(
+            45, 0, EndCut.LongPoint.MARKED_FACE, 25, CutMessage.SQUARE_CUT.of(), CutMessage.NO_SAW_LISTED.of(), true);
+    private static final EndCut TOO_STEEP = new EndCut(
+            50,
+            0,
+            EndCut.LongPoint.MARKED_FACE,
+            30,
+            CutMessage.SQUARE_CUT.of(),
+            CutMessage.CUT_BEYOND_WIDTH.of(200),
+            false);
     private static final SectionSpec LARCH = WoodResolver.section(new GivenSection(
             "larch", Length.ofMm(25), Length.ofMm(150), null, null, null, null, null, null, null, null));
     private static final SawSpec MITRE_SAW = WoodResolver.saw(
@@ -118,7 +126,7 @@ class CuttingPlannerTest {
         assertThat(plan.setUps().get(0).labels()).containsExactly("b");
         assertThat(plan.setUps().get(1).labels()).containsExactlyInAnyOrder("a", "c");
         assertThat(plan.setUps().get(1).stop()).isEqualTo(Length.ofMm(500));
-        assertThat(plan.setUps().get(1).byHand()).isEmpty();
+        assertThat(plan.setUps().get(1).byHand()).isNull();
     }
 
     @Test
@@ -137,7 +145,8 @@ class CuttingPlannerTest {
     void aCutThatNoSawReachesSaysHowElse() {
         CuttingPlan plan = plan(List.of(board("B01", 2400)), List.of(piece("a", 900, SQUARE, TOO_STEEP, false, false)));
         assertThat(plan.setUps())
-                .anyMatch(s -> s.saw().equals("by hand") && s.byHand().equals("Saw it by hand to a line."));
+                .anyMatch(s -> s.saw().equals("by hand")
+                        && CutMessage.CUT_BEYOND_WIDTH.of(200).equals(s.byHand()));
     }
 
     @Test
@@ -207,8 +216,8 @@ class CuttingPlannerTest {
                         0,
                         first ? EndCut.LongPoint.MARKED_FACE : EndCut.LongPoint.HIDDEN_FACE,
                         25 * tangent,
-                        "bevel",
-                        "",
+                        CutMessage.SQUARE_CUT.of(),
+                        CutMessage.NO_SAW_LISTED.of(),
                         true);
             case 1 ->
                 new EndCut(
@@ -216,10 +225,18 @@ class CuttingPlannerTest {
                         degrees,
                         first ? EndCut.LongPoint.UPPER_EDGE : EndCut.LongPoint.LOWER_EDGE,
                         150 * tangent,
-                        "mitre",
-                        "",
+                        CutMessage.SQUARE_CUT.of(),
+                        CutMessage.NO_SAW_LISTED.of(),
                         true);
-            case 2 -> new EndCut(degrees, 15, EndCut.LongPoint.MARKED_FACE, 25 * tangent, "compound", "", true);
+            case 2 ->
+                new EndCut(
+                        degrees,
+                        15,
+                        EndCut.LongPoint.MARKED_FACE,
+                        25 * tangent,
+                        CutMessage.SQUARE_CUT.of(),
+                        CutMessage.NO_SAW_LISTED.of(),
+                        true);
             default -> SQUARE;
         };
     }

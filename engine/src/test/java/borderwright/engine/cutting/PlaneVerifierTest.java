@@ -3,6 +3,7 @@ package borderwright.engine.cutting;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import borderwright.engine.buildup.parts.CutMessage;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.SawSpec;
@@ -27,12 +28,21 @@ class PlaneVerifierTest {
     private static final SawSpec SAW = WoodResolver.saw(
             new GivenSaw("saw", SawKind.MITRE_SAW, Length.ofMm(2), null, null, null, null, null, null, null));
     private static final EndCut SQUARE = TestPieces.SQUARE;
-    private static final EndCut BEVEL = new EndCut(45, 0, EndCut.LongPoint.MARKED_FACE, 40, "bevel", "", true);
-    private static final EndCut UNDER = new EndCut(45, 0, EndCut.LongPoint.HIDDEN_FACE, 40, "bevel", "", true);
-    private static final EndCut MITRE = new EndCut(0, 45, EndCut.LongPoint.UPPER_EDGE, 100, "mitre", "", true);
+    private static final EndCut BEVEL = new EndCut(
+            45, 0, EndCut.LongPoint.MARKED_FACE, 40, CutMessage.SQUARE_CUT.of(), CutMessage.NO_SAW_LISTED.of(), true);
+    private static final EndCut UNDER = new EndCut(
+            45, 0, EndCut.LongPoint.HIDDEN_FACE, 40, CutMessage.SQUARE_CUT.of(), CutMessage.NO_SAW_LISTED.of(), true);
+    private static final EndCut MITRE = new EndCut(
+            0, 45, EndCut.LongPoint.UPPER_EDGE, 100, CutMessage.SQUARE_CUT.of(), CutMessage.NO_SAW_LISTED.of(), true);
     /** At 30 degrees each way a plane of slope tan 30 across the width, tan 30 / cos 30 = 2/3 through the thickness. */
-    private static final EndCut COMPOUND =
-            new EndCut(30, 30, EndCut.LongPoint.MARKED_FACE, 40 * 2 / 3.0, "compound", "", true);
+    private static final EndCut COMPOUND = new EndCut(
+            30,
+            30,
+            EndCut.LongPoint.MARKED_FACE,
+            40 * 2 / 3.0,
+            CutMessage.SQUARE_CUT.of(),
+            CutMessage.NO_SAW_LISTED.of(),
+            true);
 
     private static Piece piece(String label, EndCut left, EndCut right) {
         return TestPieces.piece("bar", label, 500, left, right);
@@ -59,8 +69,8 @@ class PlaneVerifierTest {
         List<CuttingPlan.SetUp> setUps = new ArrayList<>();
         EndCut last = swapped ? b.left() : b.right();
         setUps.add(new CuttingPlan.SetUp(
-                1, "saw", a.right().tiltDeg(), a.right().fenceDeg(), Length.ZERO, List.of("a"), ""));
-        setUps.add(new CuttingPlan.SetUp(2, "saw", last.tiltDeg(), last.fenceDeg(), Length.ZERO, List.of("b"), ""));
+                1, "saw", a.right().tiltDeg(), a.right().fenceDeg(), Length.ZERO, List.of("a"), null));
+        setUps.add(new CuttingPlan.SetUp(2, "saw", last.tiltDeg(), last.fenceDeg(), Length.ZERO, List.of("b"), null));
         CuttingPlan.Slant any = CuttingPlan.Slant.SQUARE;
         List<CuttingPlan.Cut> cuts = List.of(
                 new CuttingPlan.Cut("a", Length.ZERO, a.length(), 0, false, false, false, any, any),

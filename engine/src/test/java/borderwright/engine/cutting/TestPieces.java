@@ -1,6 +1,8 @@
 package borderwright.engine.cutting;
 
+import borderwright.engine.buildup.parts.CutMessage;
 import borderwright.engine.buildup.parts.EndCut;
+import borderwright.engine.buildup.parts.FaceMessage;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
@@ -10,7 +12,8 @@ import java.util.List;
 
 /** Made-up pieces of a wall, for tests of what is cut from which board; where they will stand is of no interest. */
 public final class TestPieces {
-    public static final EndCut SQUARE = new EndCut(0, 0, EndCut.LongPoint.NONE, 0, "square", "", true);
+    public static final EndCut SQUARE =
+            new EndCut(0, 0, EndCut.LongPoint.NONE, 0, CutMessage.SQUARE_CUT.of(), CutMessage.NO_SAW_LISTED.of(), true);
 
     private TestPieces() {}
 
@@ -34,7 +37,7 @@ public final class TestPieces {
                 right,
                 null,
                 List.of(),
-                "",
+                FaceMessage.ANY_FACE_UP.of(),
                 waits,
                 ground,
                 new Prism(new Ring(List.of(new Point(0, 0), new Point(1, 0), new Point(1, 1))), 0, 1),

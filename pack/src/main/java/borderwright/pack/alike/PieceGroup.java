@@ -2,6 +2,7 @@ package borderwright.pack.alike;
 
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.pack.figures.PartWords;
+import borderwright.pack.figures.PrintedFigures;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,13 +20,13 @@ public record PieceGroup(String heading, List<List<Piece>> rows) {
     }
 
     /** All pieces of a box, in the order in which each kind first comes. */
-    public static List<PieceGroup> of(List<Piece> pieces) {
+    public static List<PieceGroup> of(List<Piece> pieces, PrintedFigures f) {
         Map<String, List<Piece>> byHeading = new LinkedHashMap<>();
         for (Piece piece : pieces) {
             byHeading.computeIfAbsent(heading(piece), k -> new ArrayList<>()).add(piece);
         }
         List<PieceGroup> groups = new ArrayList<>();
-        byHeading.forEach((heading, some) -> groups.add(new PieceGroup(heading, AlikePieces.group(some))));
+        byHeading.forEach((heading, some) -> groups.add(new PieceGroup(heading, AlikePieces.group(some, f))));
         return groups;
     }
 

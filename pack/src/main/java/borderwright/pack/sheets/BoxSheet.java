@@ -52,13 +52,13 @@ public record BoxSheet(List<Box> alike, List<Drawing> layers, boolean wide, Map<
     }
 
     /** Pieces of the first box by what they do. */
-    public List<PieceGroup> pieces() {
-        return PieceGroup.of(first().pieces());
+    public List<PieceGroup> pieces(PrintedFigures f) {
+        return PieceGroup.of(first().pieces(), f);
     }
 
     /** Which face of each piece goes out. */
-    public List<String> faces() {
-        return AlikePieces.faces(first().pieces());
+    public List<String> faces(PrintedFigures f) {
+        return AlikePieces.faces(first().pieces(), f);
     }
 
     /** An end cut in a few words; its angle is from square, and which end it is stands at the head of its column. */
@@ -76,11 +76,11 @@ public record BoxSheet(List<Box> alike, List<Drawing> layers, boolean wide, Map<
     public String pieceNotes(Piece piece, PrintedFigures f) {
         List<String> notes = new ArrayList<>();
         if (piece.rip() != null) {
-            notes.add("rip along: " + piece.rip().words());
+            notes.add("rip along: " + f.text(piece.rip().words()));
         }
         for (Piece.Notch notch : piece.notches()) {
             notes.add("notch " + f.piece(notch.width()) + " wide, " + f.piece(notch.depth()) + " deep, "
-                    + f.piece(notch.fromLeft()) + " from the left, from " + notch.edge());
+                    + f.piece(notch.fromLeft()) + " from the left, from " + f.text(notch.edge()));
         }
         if (piece.touchesGround()) {
             notes.add("touches the ground");

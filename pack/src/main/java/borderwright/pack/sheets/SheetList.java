@@ -76,7 +76,7 @@ public final class SheetList {
         if (!plan.boxes().isEmpty()) {
             sheets.angles().ifPresent(all::add);
             all.add(sheets.pegs(pegs));
-            for (List<Box> alike : AlikeBoxes.group(plan.boxes())) {
+            for (List<Box> alike : AlikeBoxes.group(plan.boxes(), PrintedFigures.in(sheets.units))) {
                 all.add(sheets.boxSheet(alike));
                 sheets.strength(alike).ifPresent(all::add);
             }

@@ -6,6 +6,7 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buying.why.Basket;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.measure.Length;
+import borderwright.engine.message.Sentences;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.shopping.ShoppingItem;
 import borderwright.pack.figures.PartWords;
@@ -20,7 +21,7 @@ public final class PlanTables {
     private PlanTables() {}
 
     /** One row for each piece on each board, in the order of cutting; then the pieces that no board gives. */
-    public static byte[] cutting(Plan plan) {
+    public static byte[] cutting(Plan plan, Sentences sentences) {
         Map<String, Piece> pieces = new LinkedHashMap<>();
         for (Box box : plan.boxes()) {
             box.pieces().forEach(p -> pieces.put(p.label(), p));
@@ -54,7 +55,7 @@ public final class PlanTables {
         for (CuttingPlan.BoardCuts board : plan.cutting().boards()) {
             int order = 1;
             for (CuttingPlan.Cut cut : board.cuts()) {
-                cutRow(table, plan, board, order++, cut, pieces.get(cut.label()));
+                cutRow(table, plan, board, order++, cut, pieces.get(cut.label()), sentences);
             }
         }
         for (CuttingPlan.Uncut uncut : plan.cutting().uncut()) {
@@ -69,7 +70,8 @@ public final class PlanTables {
             CuttingPlan.BoardCuts board,
             int order,
             CuttingPlan.Cut cut,
-            @Nullable Piece piece) {
+            @Nullable Piece piece,
+            Sentences sentences) {
         CuttingPlan.SetUp setUp =
                 cut.setUp() >= 0 && cut.setUp() < plan.cutting().setUps().size()
                         ? plan.cutting().setUps().get(cut.setUp())
@@ -84,10 +86,10 @@ public final class PlanTables {
                 mm(cut.length()),
                 inches(cut.length()),
                 mm(cut.start()),
-                piece == null ? "" : end(piece.left()),
+                piece == null ? "" : end(piece.left(), sentences),
                 piece == null ? "" : degrees(piece.left().tiltDeg()),
                 piece == null ? "" : degrees(piece.left().fenceDeg()),
-                piece == null ? "" : end(piece.right()),
+                piece == null ? "" : end(piece.right(), sentences),
                 piece == null ? "" : degrees(piece.right().tiltDeg()),
                 piece == null ? "" : degrees(piece.right().fenceDeg()),
                 setUp == null ? "" : Integer.toString(setUp.number()),
@@ -103,7 +105,7 @@ public final class PlanTables {
     }
 
     /** One row for each line of each order, its delivery and tax; then what nobody prices. */
-    public static byte[] shopping(Plan plan) {
+    public static byte[] shopping(Plan plan, Sentences sentences) {
         String currency = plan.garden().currency().getCode();
         CsvWriter table = new CsvWriter(
                 "supplier",
@@ -119,7 +121,7 @@ public final class PlanTables {
                 "for");
         for (Basket.Order order : plan.basket().orders()) {
             for (Basket.Line line : order.lines()) {
-                lineRow(table, plan, order, line);
+                lineRow(table, plan, order, line, sentences);
             }
             charge(
                     table,
@@ -136,7 +138,7 @@ public final class PlanTables {
         return table.bytes();
     }
 
-    private static void lineRow(CsvWriter table, Plan plan, Basket.Order order, Basket.Line line) {
+    private static void lineRow(CsvWriter table, Plan plan, Basket.Order order, Basket.Line line, Sentences sentences) {
         boolean board = line.length().ticks() > 0;
         ShoppingItem item = plan.shopping().stream()
                 .filter(s -> s.item().equals(line.item()))
@@ -153,15 +155,15 @@ public final class PlanTables {
                 line.sum().getAmount().toPlainString(),
                 item == null ? "" : item.quantity().toPlainString(),
                 item == null ? "" : item.unit(),
-                item == null ? "" : item.why());
+                item == null ? "" : sentences.text(item.why()));
     }
 
     private static void charge(CsvWriter table, String supplier, String what, BigDecimal amount) {
         table.row(supplier, what, "", "", "", "", "", amount.toPlainString(), "", "", "");
     }
 
-    private static String end(EndCut cut) {
-        return cut.isSquare() ? "square" : cut.words();
+    private static String end(EndCut cut, Sentences sentences) {
+        return sentences.text(cut.words());
     }
 
     private static String mm(Length length) {

@@ -1,9 +1,10 @@
 package borderwright.engine.buildup.draft;
 
 import borderwright.engine.buildup.parts.Box.Course;
+import borderwright.engine.buildup.parts.BuildMessage;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.layout.plan.FootprintPlan;
-import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,22 +63,35 @@ public record CourseStack(List<Course> courses, double dryMm, double builtMm) {
         return topMm() - bottomMm();
     }
 
-    /** What a builder should know of the height, with numbers. */
-    public String note(FootprintPlan plan, SectionSpec walls, LengthFormat format) {
-        int n = courses.size();
-        double spread = n * walls.toleranceMm();
-        String shrinks = walls.arrivesWet()
-                ? ", and " + format.length(dryMm) + " when the boards have dried to 19 % moisture"
-                : "";
-        return "Wished " + format.length(plan.heightMm()) + " high: " + n + (n == 1 ? " course" : " courses") + " of "
-                + format.piece(walls.width().mm()) + (plan.capped() ? " and the capping stand " : " stand ")
-                + format.length(builtMm) + " as built" + shrinks + ". Boards measured to "
-                + format.piece(walls.toleranceMm()) + " either way may make it " + format.length(builtMm - spread)
-                + " to " + format.length(builtMm + spread) + ": sort boards of one width into one course.";
+    /** What a builder should know of the height. */
+    public Message note(FootprintPlan plan, SectionSpec walls) {
+        double spread = courses.size() * walls.toleranceMm();
+        String capped = plan.capped() ? "capped" : "bare";
+        double width = walls.width().mm();
+        return walls.arrivesWet()
+                ? BuildMessage.COURSES_OF_WET_BOARDS.of(
+                        plan.heightMm(),
+                        courses.size(),
+                        width,
+                        capped,
+                        builtMm,
+                        dryMm,
+                        walls.toleranceMm(),
+                        builtMm - spread,
+                        builtMm + spread)
+                : BuildMessage.COURSES_OF_DRY_BOARDS.of(
+                        plan.heightMm(),
+                        courses.size(),
+                        width,
+                        capped,
+                        builtMm,
+                        walls.toleranceMm(),
+                        builtMm - spread,
+                        builtMm + spread);
     }
 
     /** A fault when whole courses miss the wish by more than a quarter of a course. */
-    public List<Problem> unmet(FootprintPlan plan, SectionSpec walls, LengthFormat format) {
+    public List<Problem> unmet(FootprintPlan plan, SectionSpec walls) {
         double off = dryMm - plan.heightMm();
         double width = walls.width().mm();
         if (StrictMath.abs(off) <= width / 4) {
@@ -86,11 +100,8 @@ public record CourseStack(List<Course> courses, double dryMm, double builtMm) {
         double dryWidth = walls.arrivesWet() ? width * (1 - SHRINKAGE) : width;
         double other = off < 0 ? dryMm + dryWidth : dryMm - dryWidth;
         return List.of(new Problem(
-                "height-not-whole-courses",
                 "",
-                "Box " + plan.name() + " is wished " + format.length(plan.heightMm()) + " high, but whole courses of "
-                        + walls.name() + " come to " + format.length(dryMm) + " when dry.",
-                "Wish " + format.length(dryMm) + (other > 0 ? " or " + format.length(other) : "")
-                        + ", or take boards of another width."));
+                BuildMessage.HEIGHT_NOT_WHOLE_COURSES.of(
+                        plan.name(), plan.heightMm(), walls.name(), dryMm, other > 0 ? 2 : 1, other)));
     }
 }

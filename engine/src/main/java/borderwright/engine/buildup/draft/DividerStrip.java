@@ -54,8 +54,4 @@ public record DividerStrip(int index, int fromSide, int toSide, Strip strip) {
     Point fromMiddle() {
         return fromRight().towards(fromLeft(), 0.5);
     }
-
-    Point toMiddle() {
-        return toRight().towards(toLeft(), 0.5);
-    }
 }

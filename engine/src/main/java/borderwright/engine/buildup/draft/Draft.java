@@ -18,7 +18,7 @@ import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.FootprintPlan;
-import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -37,7 +37,6 @@ public final class Draft {
     public final List<SideFrame> sides;
     public final List<DividerStrip> dividers;
     public final List<Ring> inside;
-    public final LengthFormat format;
     public final SawBench bench;
     final CutWords words;
     public final ScrewRules screws;
@@ -46,7 +45,7 @@ public final class Draft {
     public final PlacedSolids clearance = new PlacedSolids();
     public final FixingTally fixings = new FixingTally();
     private final List<Piece> pieces = new ArrayList<>();
-    private final Set<String> notes = new LinkedHashSet<>();
+    private final Set<Message> notes = new LinkedHashSet<>();
     private final List<Problem> unmet = new ArrayList<>();
 
     public Draft(
@@ -69,9 +68,8 @@ public final class Draft {
         this.dividers = dividers;
         this.inside = inside;
         this.finder = new PlanterFinder(inside);
-        this.format = new LengthFormat(means.units());
-        this.bench = new SawBench(means.saws(), format);
-        this.words = new CutWords(bench, format);
+        this.bench = new SawBench(means.saws());
+        this.words = new CutWords(bench);
         this.screws = new ScrewRules(means.units());
     }
 
@@ -134,8 +132,8 @@ public final class Draft {
         };
     }
 
-    public void note(String sentence) {
-        notes.add(sentence);
+    public void note(Message message) {
+        notes.add(message);
     }
 
     public void cannot(Problem problem) {

@@ -11,6 +11,7 @@ import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
 import java.util.List;
 
 /** Turns placed solids into pieces with their cuts. */
@@ -43,7 +44,7 @@ public final class PieceMaker {
             int side,
             SectionSpec section,
             SideNames names,
-            String faceOut,
+            Message faceOut,
             boolean waits,
             boolean touchesGround) {}
 

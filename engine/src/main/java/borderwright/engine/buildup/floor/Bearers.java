@@ -5,7 +5,8 @@ import borderwright.engine.buildup.draft.PieceMaker;
 import borderwright.engine.buildup.draft.UprightPlan;
 import borderwright.engine.buildup.parts.Box.Hold;
 import borderwright.engine.buildup.parts.CutWords.SideNames;
-import borderwright.engine.buildup.parts.FaceWords;
+import borderwright.engine.buildup.parts.FaceMessage;
+import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.Strip;
 import borderwright.engine.garden.SectionSpec;
@@ -128,7 +129,7 @@ final class Bearers {
                 -1,
                 draft.sections.bearers(),
                 lay.flat() ? SideNames.FLAT : SideNames.MARKED,
-                lay.flat() ? "any face up" : "any face; rising edge up",
+                lay.flat() ? FaceMessage.ANY_FACE_UP.of() : FaceMessage.ANY_FACE_RISING_EDGE_UP.of(),
                 false,
                 lay.legMm() == 0);
         Prism solid = solid(strip);
@@ -168,7 +169,7 @@ final class Bearers {
                     -1,
                     section,
                     SideNames.MARKED,
-                    FaceWords.UPRIGHT,
+                    FaceMessage.ANY_FACE_OF_UPRIGHT.of(),
                     false,
                     true);
             double bed = draft.stack.bottomMm();
@@ -176,7 +177,7 @@ final class Bearers {
             draft.fixings.add(
                     draft.screws.screw(StrictMath.min(lay.heightMm(), 50), StrictMath.max(lay.legMm(), 60), null),
                     Hold.OTHER,
-                    "bearers to legs, 2 slanting at each: they keep it in place, the leg carries it",
+                    FixingMessage.BEARERS_TO_LEGS.of(),
                     2);
         }
     }

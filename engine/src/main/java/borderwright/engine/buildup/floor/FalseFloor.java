@@ -2,10 +2,12 @@ package borderwright.engine.buildup.floor;
 
 import borderwright.engine.buildup.draft.Draft;
 import borderwright.engine.buildup.draft.PieceMaker;
+import borderwright.engine.buildup.parts.BuildMessage;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +33,9 @@ public final class FalseFloor {
 
     /** Slats stand out no more than this beyond the last bearer, mm. */
     private static final double OVERHANG_MM = 100;
+
+    /** The floor lies at least this far below the rim, mm. */
+    private static final double BELOW_RIM_MM = 50;
 
     private final Draft draft;
 
@@ -60,7 +65,7 @@ public final class FalseFloor {
         }
         double slatMm = draft.sections.slats().thickness().mm();
         Lay lay = lay(wanted - slatMm);
-        if (lay == null || wanted > draft.stack.wallMm() - 50) {
+        if (lay == null || wanted > draft.stack.wallMm() - BELOW_RIM_MM) {
             draft.cannot(cannot(wanted, slatMm));
             return 0;
         }
@@ -71,23 +76,24 @@ public final class FalseFloor {
                 build(maker, part, bearers, slats);
             }
         }
-        draft.note("The floor of " + draft.plan.name() + " lies " + draft.format.length(wanted)
-                + " above the bed. Stand its " + (lay.legMm > 0 ? "legs" : "bearers")
-                + " on the compacted gravel or on the paving, not on soil, and lay a strong fabric over the slats"
-                + (slats.widestGapMm() > 0 ? ", whose gaps are up to " + draft.format.piece(slats.widestGapMm()) : "")
-                + ".");
+        draft.note(stands(wanted, lay, slats.widestGapMm()));
         return wanted;
+    }
+
+    private Message stands(double heightMm, Lay lay, double widestGapMm) {
+        String on = lay.legMm > 0 ? "legs" : "bearers";
+        String box = draft.plan.name();
+        return widestGapMm > 0
+                ? BuildMessage.FLOOR_STANDS_WITH_GAPS.of(box, heightMm, on, widestGapMm)
+                : BuildMessage.FLOOR_STANDS.of(box, heightMm, on);
     }
 
     private Problem cannot(double wanted, double slatMm) {
         double least = slatMm + thin(draft.sections.bearers());
         return new Problem(
-                "platform-out-of-reach",
                 "runs",
-                "A platform " + draft.format.length(wanted) + " above the bed cannot be built in " + draft.plan.name()
-                        + ".",
-                "Wish at least " + draft.format.piece(least) + " (slats on flat bearers), and at most "
-                        + draft.format.length(draft.stack.wallMm() - 50) + " (50 mm below the rim).");
+                BuildMessage.PLATFORM_OUT_OF_REACH.of(
+                        wanted, draft.plan.name(), least, draft.stack.wallMm() - BELOW_RIM_MM, BELOW_RIM_MM));
     }
 
     private @Nullable Lay lay(double availableMm) {

@@ -1,5 +1,6 @@
 package borderwright.engine.buildup.floor;
 
+import borderwright.engine.buildup.parts.CutMessage;
 import borderwright.engine.buildup.parts.Piece.Notch;
 import borderwright.engine.buildup.parts.PlacedSolids;
 import borderwright.engine.buildup.parts.Strip;
@@ -159,7 +160,7 @@ final class NotchedSlat {
                     Length.ofMm(from - start),
                     Length.ofMm(to - from),
                     Length.ofMm(depth),
-                    fromLower ? "lower edge" : "upper edge"));
+                    (fromLower ? CutMessage.LOWER_EDGE : CutMessage.UPPER_EDGE).of()));
         }
         Ring ring = notches.isEmpty() ? strip.outline() : ring((Polygon) outline);
         return new Slat(strip, ring, notches);

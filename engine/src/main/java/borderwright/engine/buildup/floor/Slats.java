@@ -3,8 +3,10 @@ package borderwright.engine.buildup.floor;
 import borderwright.engine.buildup.draft.Draft;
 import borderwright.engine.buildup.draft.PieceMaker;
 import borderwright.engine.buildup.parts.Box.Hold;
+import borderwright.engine.buildup.parts.BuildMessage;
 import borderwright.engine.buildup.parts.CutWords.SideNames;
 import borderwright.engine.buildup.parts.FaceWords;
+import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.Piece.Notch;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.Strip;
@@ -62,8 +64,8 @@ final class Slats {
         double room = extent.toMm - extent.fromMm;
         long count = (long) StrictMath.floor((room - gapMm) / (width + gapMm));
         if (count == 0) {
-            draft.note("A planter of " + draft.plan.name() + " is too narrow for a slat of "
-                    + draft.sections.slats().name() + ".");
+            draft.note(BuildMessage.PLANTER_TOO_NARROW_FOR_SLATS.of(
+                    draft.plan.name(), draft.sections.slats().name()));
             return;
         }
         double gap = gapMm(extent);
@@ -94,9 +96,8 @@ final class Slats {
                 under,
                 Set.of());
         if (under.size() < 2 || joints.isEmpty()) {
-            draft.note("A slat of " + draft.plan.name() + " near "
-                    + draft.planterAt(whole.at(greater(whole.left()) + 10, middle))
-                    + " is left out: it would not lie on two bearers.");
+            draft.note(BuildMessage.SLAT_LEFT_OUT.of(
+                    draft.plan.name(), draft.planterAt(whole.at(greater(whole.left()) + 10, middle))));
             return;
         }
         for (Strip strip : whole.cutAt(joints.get())) {
@@ -132,7 +133,7 @@ final class Slats {
         Prism solid = new Prism(slat.outline(), topMm - thickness(), topMm);
         draft.add(maker.notched(part, strip, slat.outline(), notches, solid.bottomMm(), solid.topMm()));
         draft.fixings.add(
-                draft.screws.screw(thickness(), 40, null), Hold.OTHER, "slats to bearers, 2 at each crossing", (int)
+                draft.screws.screw(thickness(), 40, null), Hold.OTHER, FixingMessage.SLATS_TO_BEARERS.of(), (int)
                         (2 * crossings));
     }
 

@@ -2,6 +2,7 @@ package borderwright.engine.buildup.parts;
 
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import java.util.List;
 
@@ -14,7 +15,7 @@ import java.util.List;
  * @param fixings by kind
  * @param inside plan outline inside the walls of each planter, mm, in the order of {@code plan.planters()}
  * @param soilDepthMm from the bed or platform to the rim, mm
- * @param notes what a builder should know, each a sentence with numbers
+ * @param notes what a builder should know
  * @param unmet what could not be built as wished, with the reason and what else to do
  */
 public record Box(
@@ -24,7 +25,7 @@ public record Box(
         List<Fixing> fixings,
         List<Ring> inside,
         double soilDepthMm,
-        List<String> notes,
+        List<Message> notes,
         List<Problem> unmet) {
     public Box {
         courses = List.copyOf(courses);
@@ -50,7 +51,7 @@ public record Box(
      *
      * @param item name on the shopping list, such as {@code screw 5 x 70}
      * @param hold which joint they make
-     * @param use what they hold, in words
+     * @param use what they hold
      * @param count how many
      * @param diameterMm thread diameter of a screw, mm; 0 for what is no screw
      * @param lengthMm length of a screw, mm; 0 for what is no screw
@@ -61,7 +62,7 @@ public record Box(
     public record Fixing(
             String item,
             Hold hold,
-            String use,
+            Message use,
             int count,
             double diameterMm,
             double lengthMm,

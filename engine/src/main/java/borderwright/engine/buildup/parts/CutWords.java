@@ -2,17 +2,14 @@ package borderwright.engine.buildup.parts;
 
 import borderwright.engine.buildup.parts.EndCut.LongPoint;
 import borderwright.engine.garden.SectionSpec;
-import borderwright.engine.measure.Angle;
-import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
 
-/** Puts the end cuts of a piece into numbers and words. */
+/** The end cuts of a piece: their angles, and the messages that describe them. */
 public final class CutWords {
     private final SawBench bench;
-    private final LengthFormat format;
 
-    public CutWords(SawBench bench, LengthFormat format) {
+    public CutWords(SawBench bench) {
         this.bench = bench;
-        this.format = format;
     }
 
     /**
@@ -21,11 +18,11 @@ public final class CutWords {
      * @param near the marked face of a board on edge, the lower edge of one lying flat
      * @param far the hidden face, or the upper edge
      */
-    public record SideNames(String near, String far) {
-        public static final SideNames WALL = new SideNames("outside face", "inside face");
-        public static final SideNames RING = new SideNames("outer edge", "inner edge");
-        public static final SideNames MARKED = new SideNames("marked face", "unmarked face");
-        public static final SideNames FLAT = new SideNames("lower edge", "upper edge");
+    public record SideNames(CutMessage near, CutMessage far) {
+        public static final SideNames WALL = new SideNames(CutMessage.OUTSIDE_FACE, CutMessage.INSIDE_FACE);
+        public static final SideNames RING = new SideNames(CutMessage.OUTER_EDGE, CutMessage.INNER_EDGE);
+        public static final SideNames MARKED = new SideNames(CutMessage.MARKED_FACE, CutMessage.UNMARKED_FACE);
+        public static final SideNames FLAT = new SideNames(CutMessage.LOWER_EDGE, CutMessage.UPPER_EDGE);
     }
 
     /** The cut at the left end of a strip. */
@@ -41,7 +38,7 @@ public final class CutWords {
     /** A square end of an upright piece. */
     public EndCut square(SectionSpec section, double lengthMm) {
         SawBench.How how = bench.how(0, 0, section, lengthMm);
-        return new EndCut(0, 0, LongPoint.NONE, 0, "square", how.words(), how.inRange());
+        return new EndCut(0, 0, LongPoint.NONE, 0, CutMessage.SQUARE_CUT.of(), how.words(), how.inRange());
     }
 
     /**
@@ -62,9 +59,13 @@ public final class CutWords {
         SawBench.How how = flat
                 ? bench.how(0, degrees, section, strip.shortestMm())
                 : bench.how(degrees, 0, section, strip.shortestMm());
-        String words = (flat ? "mitre " : "bevel ") + format.angle(Angle.ofDegrees(degrees)) + " from square at the "
-                + hand + " end: long point on the " + (near ? names.near() : names.far()) + ", short point "
-                + format.piece(back) + " back on the " + (near ? names.far() : names.near());
+        Message words = (flat ? CutMessage.MITRED_END : CutMessage.BEVELLED_END)
+                .of(
+                        degrees,
+                        hand,
+                        (near ? names.near() : names.far()).of(),
+                        back,
+                        (near ? names.far() : names.near()).of());
         return new EndCut(flat ? 0 : degrees, flat ? degrees : 0, point, back, words, how.words(), how.inRange());
     }
 }

@@ -1,5 +1,7 @@
 package borderwright.engine.buildup.parts;
 
+import borderwright.engine.message.Message;
+
 /**
  * How one end of a piece is cut.
  *
@@ -7,7 +9,7 @@ package borderwright.engine.buildup.parts;
  * @param fenceDeg fence angle from square, in the width-length plane, degrees, 0 to below 90
  * @param longPoint where the longest point of this end lies
  * @param offsetMm how far the short point stands back from the long point along the length, mm
- * @param words the whole cut in words, from square, with the face and hand of its long point
+ * @param words the whole cut, from square, with the face and hand of its long point
  * @param how how it is made with the saws at hand, or how else where none reaches the angle
  * @param inRange whether a saw at hand makes it as it stands
  */
@@ -16,8 +18,8 @@ public record EndCut(
         double fenceDeg,
         LongPoint longPoint,
         double offsetMm,
-        String words,
-        String how,
+        Message words,
+        Message how,
         boolean inRange) {
 
     public boolean isSquare() {

@@ -2,29 +2,31 @@ package borderwright.engine.buildup.parts;
 
 import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.vocabulary.FaceOut;
-import org.jspecify.annotations.Nullable;
+import borderwright.engine.message.Message;
 
-/** Which face of a board goes out or up, and how it is told: the rings at its end grain curve round the heart. */
+/** Which face of a board goes out or up: the heart side unless the rules ask for another. */
 public final class FaceWords {
-    public static final String UPRIGHT = "any face; ground end down, uncut factory end where there is one";
-
     private FaceWords() {}
 
-    public static String out(BuildSpec rules) {
-        return told(rules.faceOut(), "out");
+    /** For a board on edge. */
+    public static Message out(BuildSpec rules) {
+        return switch (asked(rules)) {
+            case HEART_OUT -> FaceMessage.HEART_SIDE_OUT.of();
+            case BARK_OUT -> FaceMessage.BARK_SIDE_OUT.of();
+            case BEST_OUT -> FaceMessage.BETTER_FACE_OUT.of();
+        };
     }
 
-    public static String up(BuildSpec rules) {
-        return told(rules.faceOut(), "up");
+    /** For a board lying flat. */
+    public static Message up(BuildSpec rules) {
+        return switch (asked(rules)) {
+            case HEART_OUT -> FaceMessage.HEART_SIDE_UP.of();
+            case BARK_OUT -> FaceMessage.BARK_SIDE_UP.of();
+            case BEST_OUT -> FaceMessage.BETTER_FACE_UP.of();
+        };
     }
 
-    private static String told(@Nullable FaceOut wish, String where) {
-        if (wish == null || wish == FaceOut.HEART_OUT) {
-            return "heart side " + where + " (the rings at the end arch towards the other face)"
-                    + (where.equals("up") ? ": it sheds water as it cups" : ": its edges cup into the box");
-        }
-        return wish == FaceOut.BARK_OUT
-                ? "bark side " + where + " (the rings at the end arch towards this face)"
-                : "better face " + where;
+    private static FaceOut asked(BuildSpec rules) {
+        return rules.faceOut() == null ? FaceOut.HEART_OUT : rules.faceOut();
     }
 }

@@ -2,6 +2,7 @@ package borderwright.engine.buildup.parts;
 
 import borderwright.engine.buildup.parts.Box.Hold;
 import borderwright.engine.buildup.parts.ScrewRules.Screw;
+import borderwright.engine.message.Message;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,14 +12,14 @@ import java.util.Map;
 public final class FixingTally {
     private final Map<Key, Integer> counts = new LinkedHashMap<>();
 
-    private record Key(Screw screw, Hold hold, String use) {}
+    private record Key(Screw screw, Hold hold, Message use) {}
 
-    public void add(Screw screw, Hold hold, String use, int count) {
+    public void add(Screw screw, Hold hold, Message use, int count) {
         counts.merge(new Key(screw, hold, use), count, Integer::sum);
     }
 
     /** Something that is not a screw and needs no holes of its own. */
-    public void addPlain(String item, Hold hold, String use, int count) {
+    public void addPlain(String item, Hold hold, Message use, int count) {
         counts.merge(new Key(new Screw(item, 0, 0), hold, use), count, Integer::sum);
     }
 

@@ -2,6 +2,7 @@ package borderwright.engine.buildup.parts;
 
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -23,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param right its right end
  * @param rip bevel ripped along it, null for none
  * @param notches pieces taken out of it, none for most
- * @param faceOut in words: which face goes out or up, and how it is told
+ * @param faceOut which face goes out or up, and how to tell it
  * @param waits whether it is cut only after its gap has been re-measured
  * @param touchesGround whether a factory end or treated cut is wanted because it touches the ground
  * @param place the solid it fills in the box, mm
@@ -42,7 +43,7 @@ public record Piece(
         EndCut right,
         @Nullable Rip rip,
         List<Notch> notches,
-        String faceOut,
+        Message faceOut,
         boolean waits,
         boolean touchesGround,
         Prism place,
@@ -90,7 +91,7 @@ public record Piece(
      * @param tiltDeg blade tilt from square, degrees
      * @param words how to make it, for a person at the saw
      */
-    public record Rip(double tiltDeg, String words) {}
+    public record Rip(double tiltDeg, Message words) {}
 
     /**
      * A rectangular notch, as a slat has round a post.
@@ -98,7 +99,7 @@ public record Piece(
      * @param fromLeft distance of its start from the left long point
      * @param width along the piece
      * @param depth across the piece, from the edge named
-     * @param edge in words: which edge it is cut from
+     * @param edge which edge it is cut from
      */
-    public record Notch(Length fromLeft, Length width, Length depth, String edge) {}
+    public record Notch(Length fromLeft, Length width, Length depth, Message edge) {}
 }

@@ -3,8 +3,8 @@ package borderwright.engine.buildup.parts;
 import borderwright.engine.garden.SawSpec;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.vocabulary.SawKind;
-import borderwright.engine.measure.Angle;
-import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -22,13 +22,11 @@ public final class SawBench {
     private static final double SCALE_DEG = 0.1;
 
     private final List<SawSpec> saws;
-    private final LengthFormat format;
     private final Map<Cut, How> known = new HashMap<>();
 
-    public SawBench(List<SawSpec> saws, LengthFormat format) {
+    public SawBench(List<SawSpec> saws) {
         this.saws = new ArrayList<>(saws);
         this.saws.sort((a, b) -> Boolean.compare(isHandsaw(a), isHandsaw(b)));
-        this.format = format;
     }
 
     /**
@@ -42,7 +40,7 @@ public final class SawBench {
     record Cut(double tiltDeg, double fenceDeg, SectionSpec section, double shortMm) {}
 
     /** How a cut is made, and whether a saw at hand does it as it stands. */
-    public record How(String words, boolean inRange) {}
+    public record How(Message words, boolean inRange) {}
 
     /** Greatest tilt among saws that can cut across the section, degrees; 45 where no saw is listed. */
     public double greatestTiltDeg(SectionSpec section) {
@@ -73,7 +71,7 @@ public final class SawBench {
 
     private How ask(Cut cut) {
         if (saws.isEmpty()) {
-            return new How("no saw is listed: say which saws are at hand", false);
+            return no(CutMessage.NO_SAW_LISTED.of());
         }
         double thickness = cut.section.thickness().mm();
         double through = thickness / StrictMath.cos(StrictMath.toRadians(cut.tiltDeg));
@@ -88,13 +86,11 @@ public final class SawBench {
         }
         left = keep(left, saw -> saw.crosscutMm() >= across);
         if (left.isEmpty()) {
-            return no("the board is " + format.piece(across) + " wide, more than these saws cut across: cut from both"
-                    + " edges to one line, or with a handsaw");
+            return no(CutMessage.CUT_BEYOND_WIDTH.of(across));
         }
         left = keep(left, saw -> saw.depthMm() >= through);
         if (left.isEmpty()) {
-            return no("the cut is " + format.piece(through) + " deep at this tilt, more than these saws reach: cut from"
-                    + " both faces to one line, or with a handsaw");
+            return no(CutMessage.CUT_BEYOND_DEPTH.of(through));
         }
         List<SawSpec> held = keep(left, saw -> saw.shortestMm() <= cut.shortMm);
         if (held.isEmpty()) {
@@ -103,48 +99,37 @@ public final class SawBench {
         return new How(setting(held.get(0), cut), true);
     }
 
-    private String setting(SawSpec saw, Cut cut) {
+    private Message setting(SawSpec saw, Cut cut) {
         if (cut.tiltDeg == 0 && cut.fenceDeg == 0) {
-            return saw.name() + ": blade and fence square";
+            return CutMessage.SAW_SET_SQUARE.of(saw.name());
         }
-        String turned = cut.tiltDeg > 0 ? "tilt the blade " : "turn the fence ";
         double set = cut.tiltDeg > 0 ? cut.tiltDeg : cut.fenceDeg;
-        return saw.name() + ": " + turned + degrees(set) + " from square (" + degrees(90 - set)
-                + " on a scale that reads 90° for a square cut)";
+        CutMessage turned = cut.tiltDeg > 0 ? CutMessage.SAW_BLADE_TILTED : CutMessage.SAW_FENCE_TURNED;
+        return turned.of(saw.name(), set, 90 - set);
     }
 
-    private String beyondTilt(double tiltDeg) {
+    private Message beyondTilt(double tiltDeg) {
         SawSpec most = saws.get(0);
         for (SawSpec saw : saws) {
             most = saw.tiltDeg() > most.tiltDeg() ? saw : most;
         }
-        return "no saw at hand tilts " + degrees(tiltDeg) + ": " + most.name() + " stops at " + degrees(most.tiltDeg())
-                + ". Clamp the piece on a wedge of " + degrees(tiltDeg - most.tiltDeg()) + " fixed to the saw's table,"
-                + " or draw the line round all four sides and cut it with a handsaw";
+        return CutMessage.CUT_BEYOND_TILT.of(tiltDeg, most.name(), most.tiltDeg(), tiltDeg - most.tiltDeg());
     }
 
-    private String beyondFence(double fenceDeg) {
+    private Message beyondFence(double fenceDeg) {
         SawSpec most = saws.get(0);
         for (SawSpec saw : saws) {
             most = saw.mitreDeg() > most.mitreDeg() ? saw : most;
         }
-        return "no saw at hand turns its fence " + degrees(fenceDeg) + ": " + most.name() + " stops at "
-                + degrees(most.mitreDeg())
-                + ". Draw the line across and cut it along a clamped guide or with a handsaw";
+        return CutMessage.CUT_BEYOND_FENCE.of(fenceDeg, most.name(), most.mitreDeg());
     }
 
-    private String tooShort(SawSpec saw, double shortMm) {
-        return "only " + format.piece(shortMm) + " long, less than " + saw.name() + " may hold ("
-                + format.piece(saw.shortestMm())
-                + "): make this end first on a long board and part the piece off last, the long part held and no stop"
-                + " against the piece, or cut it with a handsaw in a vice";
+    private Message tooShort(SawSpec saw, double shortMm) {
+        // In whole ticks, so that pieces alike to the saw share one set-up.
+        return CutMessage.PIECE_BELOW_SHORTEST.of(Length.ofMm(shortMm).mm(), saw.name(), saw.shortestMm());
     }
 
-    private String degrees(double value) {
-        return format.angle(Angle.ofDegrees(value));
-    }
-
-    private static How no(String words) {
+    private static How no(Message words) {
         return new How(words, false);
     }
 

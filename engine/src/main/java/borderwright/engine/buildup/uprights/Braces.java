@@ -6,6 +6,7 @@ import borderwright.engine.buildup.draft.Supports;
 import borderwright.engine.buildup.draft.UprightPlan;
 import borderwright.engine.buildup.draft.UprightPlan.Stance;
 import borderwright.engine.buildup.parts.Box.Course;
+import borderwright.engine.buildup.parts.BuildMessage;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.buildup.parts.Strip;
@@ -97,8 +98,7 @@ public final class Braces {
                 return Optional.of(wanted + off);
             }
         }
-        draft.note("Side " + PieceLabels.letter(side.side()) + " of " + draft.plan.name()
-                + ": no room for a brace about " + draft.format.length(wanted) + " from its left corner.");
+        draft.note(BuildMessage.NO_ROOM_FOR_BRACE.of(PieceLabels.letter(side.side()), draft.plan.name(), wanted));
         return Optional.empty();
     }
 
@@ -136,18 +136,18 @@ public final class Braces {
         }
         if (found.isEmpty()) {
             found = BoardJoining.choose(from, to, longest, List.copyOf(stops), Set.of());
-            found.ifPresent(joints -> draft.note("Side " + PieceLabels.letter(side.side()) + " of " + draft.plan.name()
-                    + ": joints of neighbouring courses lie above each other, for want of other supports."));
+            found.ifPresent(joints ->
+                    draft.note(BuildMessage.JOINTS_IN_LINE.of(PieceLabels.letter(side.side()), draft.plan.name())));
         }
         if (found.isEmpty()) {
             draft.cannot(new Problem(
-                    "no-board-long-enough",
                     "sections",
-                    "Side " + PieceLabels.letter(side.side()) + " of " + draft.plan.name() + " is "
-                            + draft.format.length(to - from) + " long; pieces of "
-                            + draft.sections.walls().name()
-                            + " up to " + draft.format.piece(longest) + " cannot be joined on its supports.",
-                    "Find longer boards, or set braces closer."));
+                    BuildMessage.SIDE_LONGER_THAN_BOARDS.of(
+                            PieceLabels.letter(side.side()),
+                            draft.plan.name(),
+                            to - from,
+                            draft.sections.walls().name(),
+                            longest)));
         }
         return found.orElse(List.of());
     }

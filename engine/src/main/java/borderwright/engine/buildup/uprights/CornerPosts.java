@@ -6,10 +6,12 @@ import borderwright.engine.buildup.draft.UprightPlan;
 import borderwright.engine.buildup.draft.UprightPlan.Nook;
 import borderwright.engine.buildup.draft.UprightPlan.Stance;
 import borderwright.engine.buildup.parts.Box.Hold;
+import borderwright.engine.buildup.parts.BuildMessage;
+import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Point;
-import borderwright.engine.measure.Angle;
+import borderwright.engine.message.Message;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,8 +40,7 @@ public final class CornerPosts {
             SideFrame before = draft.sides.get(StrictMath.floorMod(side.side() - 1, draft.sides.size()));
             boolean stood = side.startAngle() < StrictMath.PI ? inNook(before, side) : aboutReflex(before, side);
             if (!stood) {
-                draft.note(corner(side) + ": no room for a post; its boards are held by the screws through the corner"
-                        + " alone.");
+                draft.note(about(side, BuildMessage.CORNER_WITHOUT_POST));
             }
         }
     }
@@ -74,18 +75,14 @@ public final class CornerPosts {
             draft.fixings.add(
                     draft.screws.screw(Stance.of(draft.sections.posts()).depthMm(), behind, null),
                     Hold.UPRIGHTS_TOGETHER,
-                    "the two uprights of a corner to each other, " + Hold.UPRIGHTS_TOGETHER.perJoint() + " a course",
+                    FixingMessage.UPRIGHTS_OF_A_CORNER.of(Hold.UPRIGHTS_TOGETHER.perJoint()),
                     Hold.UPRIGHTS_TOGETHER.perJoint() * courses);
         } else {
-            draft.fixings.addPlain(
-                    STRAP,
-                    Hold.CORNER_STRAP,
-                    "across the two uprights of a corner, one a course: steel at least 1.5 mm thick and 20 mm wide",
-                    courses);
+            draft.fixings.addPlain(STRAP, Hold.CORNER_STRAP, FixingMessage.STRAP_OVER_A_CORNER.of(), courses);
             draft.fixings.add(
                     draft.screws.strapScrew(),
                     Hold.STRAP_TO_UPRIGHT,
-                    "straps to uprights, " + Hold.STRAP_TO_UPRIGHT.perJoint() / 2 + " in each leg",
+                    FixingMessage.STRAPS_TO_UPRIGHTS.of(Hold.STRAP_TO_UPRIGHT.perJoint() / 2),
                     Hold.STRAP_TO_UPRIGHT.perJoint() * courses);
         }
     }
@@ -112,20 +109,23 @@ public final class CornerPosts {
     private void tell(SideFrame side, List<UprightPlan> choice) {
         SectionSpec section = draft.sections.posts();
         if (choice.get(0).rip() != null) {
-            draft.note(corner(side) + ": its post has a ripped edge so that it bears on both boards.");
+            draft.note(about(side, BuildMessage.CORNER_POST_RIPPED));
         } else if (choice.size() == 2 && !choice.get(0).bearsOnBoth()) {
-            draft.note(corner(side) + ": two uprights, one on each board"
-                    + (section.isTreated()
-                            ? ", because treated timber is not ripped lengthwise (the rip would bare untreated wood)."
-                            : ", because no saw at hand rips a post of " + section.name() + " to bear on both.")
-                    + " A bent steel strap across them at each course holds the corner together.");
+            draft.note(
+                    section.isTreated()
+                            ? about(side, BuildMessage.CORNER_POSTS_TREATED)
+                            : BuildMessage.CORNER_POSTS_UNRIPPED.of(
+                                    side.side() + 1, draft.plan.name(), angleDeg(side), section.name()));
         } else if (choice.size() == 1 && !choice.get(0).bearsOnBoth()) {
-            draft.note(corner(side) + ": room for one upright only, on the longer board.");
+            draft.note(about(side, BuildMessage.CORNER_POST_ON_ONE_BOARD));
         }
     }
 
-    private String corner(SideFrame side) {
-        return "Corner " + (side.side() + 1) + " of " + draft.plan.name() + " ("
-                + draft.format.angle(Angle.ofDegrees(StrictMath.toDegrees(side.startAngle()))) + ")";
+    private Message about(SideFrame side, BuildMessage message) {
+        return message.of(side.side() + 1, draft.plan.name(), angleDeg(side));
+    }
+
+    private static double angleDeg(SideFrame side) {
+        return StrictMath.toDegrees(side.startAngle());
     }
 }

@@ -7,7 +7,10 @@ import borderwright.engine.buildup.draft.SideFrame;
 import borderwright.engine.buildup.draft.UprightPlan;
 import borderwright.engine.buildup.draft.UprightPlan.Nook;
 import borderwright.engine.buildup.parts.Box.Hold;
+import borderwright.engine.buildup.parts.BuildMessage;
 import borderwright.engine.buildup.parts.CutWords.SideNames;
+import borderwright.engine.buildup.parts.FaceMessage;
+import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.buildup.parts.Strip;
@@ -62,9 +65,8 @@ public final class Dividers {
         }
         for (End end : ends) {
             if (!stand(end.onRight) && !stand(end.onLeft)) {
-                draft.note("Divider " + (end.divider.index() + 1) + " of " + draft.plan.name()
-                        + ": no room for an upright at side " + PieceLabels.letter(end.side.side())
-                        + "; fix it with angle brackets, since screws in end grain hold nothing.");
+                draft.note(BuildMessage.DIVIDER_WITHOUT_UPRIGHT.of(
+                        end.divider.index() + 1, draft.plan.name(), PieceLabels.letter(end.side.side())));
             }
         }
     }
@@ -97,7 +99,7 @@ public final class Dividers {
                                 UprightPlan.Stance.of(draft.sections.braces()).faceMm(),
                                 draft.rules.screws()),
                         Hold.DIVIDER_TO_UPRIGHT,
-                        "dividers to their uprights, " + Hold.DIVIDER_TO_UPRIGHT.perJoint() + " a board at each",
+                        FixingMessage.DIVIDERS_TO_UPRIGHTS.of(Hold.DIVIDER_TO_UPRIGHT.perJoint()),
                         Hold.DIVIDER_TO_UPRIGHT.perJoint() * dividerCourses());
                 return true;
             }
@@ -137,12 +139,13 @@ public final class Dividers {
             String planter = draft.plan.planters().get(divider.index());
             if (divider.strip().overallMm() > longest) {
                 draft.cannot(new Problem(
-                        "no-board-long-enough",
                         "sections",
-                        "Divider " + (divider.index() + 1) + " of " + draft.plan.name() + " is "
-                                + draft.format.piece(divider.strip().overallMm()) + " long; the longest piece of "
-                                + section.name() + " is " + draft.format.piece(longest) + ".",
-                        "Find a longer board, or make the planters less deep."));
+                        BuildMessage.DIVIDER_LONGER_THAN_BOARDS.of(
+                                divider.index() + 1,
+                                draft.plan.name(),
+                                divider.strip().overallMm(),
+                                section.name(),
+                                longest)));
             }
             for (int course = 1; course <= dividerCourses(); course++) {
                 double bottom =
@@ -155,7 +158,7 @@ public final class Dividers {
                         -1,
                         section,
                         SideNames.MARKED,
-                        "marked face towards " + towards(divider),
+                        FaceMessage.MARKED_FACE_TOWARDS.of(towards(divider)),
                         false,
                         course == 1);
                 draft.add(maker.onEdge(

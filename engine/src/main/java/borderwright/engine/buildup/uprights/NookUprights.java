@@ -3,11 +3,10 @@ package borderwright.engine.buildup.uprights;
 import borderwright.engine.buildup.draft.UprightPlan;
 import borderwright.engine.buildup.draft.UprightPlan.Nook;
 import borderwright.engine.buildup.draft.UprightPlan.Stance;
+import borderwright.engine.buildup.parts.FaceMessage;
 import borderwright.engine.buildup.parts.Piece.Rip;
 import borderwright.engine.buildup.parts.SawBench;
 import borderwright.engine.garden.SectionSpec;
-import borderwright.engine.measure.Angle;
-import borderwright.engine.measure.LengthFormat;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,11 +29,9 @@ public final class NookUprights {
     private static final double LEAST_BEARING_MM = 25;
 
     private final SawBench bench;
-    private final LengthFormat format;
 
-    public NookUprights(SawBench bench, LengthFormat format) {
+    public NookUprights(SawBench bench) {
         this.bench = bench;
-        this.format = format;
     }
 
     /**
@@ -75,14 +72,11 @@ public final class NookUprights {
     private Rip rip(Nook nook, SectionSpec section, Stance stance) {
         double tilt = ripDeg(nook.angle());
         double left = nook.bearing(stance).wallMm();
-        String kept = nook.angle() < StrictMath.PI / 2
-                ? "the whole " + format.piece(stance.faceMm()) + " of one face is kept"
-                : format.piece(left) + " of the " + format.piece(stance.faceMm()) + " face is left";
         return new Rip(
                 tilt,
-                "tilt the blade " + format.angle(Angle.ofDegrees(tilt)) + " from square and rip along one edge of "
-                        + section.name() + " so that " + kept
-                        + "; rip a long length, then cut the pieces from it");
+                nook.angle() < StrictMath.PI / 2
+                        ? FaceMessage.RIP_KEEPING_A_FACE.of(tilt, section.name(), stance.faceMm())
+                        : FaceMessage.RIP_LEAVING_PART.of(tilt, section.name(), left, stance.faceMm()));
     }
 
     /** The second upright stands in the corner, the first clear of it. */

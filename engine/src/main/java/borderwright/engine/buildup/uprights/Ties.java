@@ -7,7 +7,10 @@ import borderwright.engine.buildup.draft.UprightPlan;
 import borderwright.engine.buildup.draft.UprightPlan.Nook;
 import borderwright.engine.buildup.draft.UprightPlan.Stance;
 import borderwright.engine.buildup.parts.Box.Hold;
+import borderwright.engine.buildup.parts.BuildMessage;
 import borderwright.engine.buildup.parts.CutWords.SideNames;
+import borderwright.engine.buildup.parts.FaceMessage;
+import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.buildup.parts.PlacedSolids;
@@ -69,8 +72,8 @@ public final class Ties {
             }
             for (double wanted : wanted(side, spacing)) {
                 if (top.isEmpty()) {
-                    draft.note("No ties in " + draft.plan.name() + ": its wall is too low for a tie of "
-                            + draft.sections.ties().name() + " between floor and rim.");
+                    draft.note(BuildMessage.WALL_TOO_LOW_FOR_TIES.of(
+                            draft.plan.name(), draft.sections.ties().name()));
                     return;
                 }
                 place(side, wanted, spacing, top.get());
@@ -143,9 +146,7 @@ public final class Ties {
                 }
             }
         }
-        draft.note("Side " + PieceLabels.letter(side.side()) + " of " + draft.plan.name() + ": no tie about "
-                + draft.format.length(wanted)
-                + " from its left corner, for want of room or of a side opposite that it would meet near to square.");
+        draft.note(BuildMessage.NO_ROOM_FOR_TIE.of(PieceLabels.letter(side.side()), draft.plan.name(), wanted));
     }
 
     /** @param hand 1 for the braces on the tie's side towards the front's right end, -1 for the other */
@@ -226,10 +227,10 @@ public final class Ties {
                         Stance.of(draft.sections.braces()).faceMm(),
                         null),
                 Hold.TIE_TO_BRACE,
-                "ties to braces, sideways, " + Hold.TIE_TO_BRACE.perJoint() + " at each end",
+                FixingMessage.TIES_TO_BRACES.of(Hold.TIE_TO_BRACE.perJoint()),
                 ends * Hold.TIE_TO_BRACE.perJoint());
         if (trial.bracket) {
-            draft.fixings.addPlain("angle bracket", Hold.TIE_BRACKET, "ties to braces that they meet askew", 1);
+            draft.fixings.addPlain("angle bracket", Hold.TIE_BRACKET, FixingMessage.BRACKETS_OF_TIES.of(), 1);
         }
     }
 
@@ -245,14 +246,13 @@ public final class Ties {
                     tie.front.side(),
                     section,
                     SideNames.MARKED,
-                    "any face; left end to side " + PieceLabels.letter(tie.front.side()),
+                    FaceMessage.ANY_FACE_OF_TIE.of(PieceLabels.letter(tie.front.side())),
                     false,
                     false);
             draft.add(maker.onEdge(part, tie.strip, tie.topMm - section.width().mm(), tie.topMm));
         }
         if (!ties.isEmpty()) {
-            draft.note("Fix the ties before any soil goes in: their tops lie "
-                    + draft.format.length(draft.stack.topMm() - ties.get(0).topMm) + " below the rim.");
+            draft.note(BuildMessage.TIES_BEFORE_SOIL.of(draft.stack.topMm() - ties.get(0).topMm));
         }
     }
 }

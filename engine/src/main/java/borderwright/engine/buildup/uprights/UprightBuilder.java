@@ -8,7 +8,8 @@ import borderwright.engine.buildup.draft.Supports;
 import borderwright.engine.buildup.draft.UprightPlan;
 import borderwright.engine.buildup.parts.Box.Hold;
 import borderwright.engine.buildup.parts.CutWords.SideNames;
-import borderwright.engine.buildup.parts.FaceWords;
+import borderwright.engine.buildup.parts.FaceMessage;
+import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.ScrewRules.Screw;
 import borderwright.engine.geometry.Point;
@@ -70,7 +71,7 @@ public final class UprightBuilder {
                 side,
                 upright.section(),
                 SideNames.MARKED,
-                FaceWords.UPRIGHT,
+                FaceMessage.ANY_FACE_OF_UPRIGHT.of(),
                 false,
                 true);
         draft.add(maker.upright(part, upright, solid.bottomMm(), solid.topMm()));
@@ -90,7 +91,7 @@ public final class UprightBuilder {
         draft.fixings.add(
                 wallScrew(upright),
                 Hold.WALL_TO_UPRIGHT,
-                "walls to posts and braces, " + Hold.WALL_TO_UPRIGHT.perJoint() + " a board at each",
+                FixingMessage.WALLS_TO_UPRIGHTS.of(Hold.WALL_TO_UPRIGHT.perJoint()),
                 boards * Hold.WALL_TO_UPRIGHT.perJoint() * draft.courses().size());
     }
 

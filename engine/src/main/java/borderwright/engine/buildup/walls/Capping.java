@@ -7,8 +7,10 @@ import borderwright.engine.buildup.draft.PlanterRings;
 import borderwright.engine.buildup.draft.SideFrame;
 import borderwright.engine.buildup.draft.Supports;
 import borderwright.engine.buildup.parts.Box.Hold;
+import borderwright.engine.buildup.parts.BuildMessage;
 import borderwright.engine.buildup.parts.CutWords.SideNames;
 import borderwright.engine.buildup.parts.FaceWords;
+import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.buildup.parts.PlacedSolids;
@@ -72,13 +74,9 @@ public final class Capping {
     private Problem tooWide() {
         SectionSpec section = draft.sections.capping();
         return new Problem(
-                "capping-does-not-fit",
                 "build.capping",
-                "A capping of " + section.name() + " does not fit round " + draft.plan.name() + ": "
-                        + (farMm < draft.wallMm()
-                                ? "it would not cover the wall with this overhang."
-                                : "its boards would meet inside the box."),
-                "Take another section for the capping, or leave it out.");
+                BuildMessage.CAPPING_DOES_NOT_FIT.of(
+                        section.name(), draft.plan.name(), farMm < draft.wallMm() ? "narrow" : "wide"));
     }
 
     private Strip strip(SideFrame side) {
@@ -141,8 +139,7 @@ public final class Capping {
                             draft.sections.walls().width().mm(),
                             null),
                     Hold.CAPPING_TO_WALL,
-                    "capping down into the walls' top edge, one every " + draft.format.length(CappingScrews.SPACING_MM)
-                            + " and one at each end",
+                    FixingMessage.CAPPING_TO_WALLS.of(CappingScrews.SPACING_MM),
                     CappingScrews.along(board.overallMm()).size());
         }
     }

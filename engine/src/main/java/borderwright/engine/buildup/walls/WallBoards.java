@@ -7,14 +7,15 @@ import borderwright.engine.buildup.draft.SideFrame;
 import borderwright.engine.buildup.draft.UprightPlan.Stance;
 import borderwright.engine.buildup.parts.Box.Course;
 import borderwright.engine.buildup.parts.Box.Hold;
+import borderwright.engine.buildup.parts.BuildMessage;
 import borderwright.engine.buildup.parts.CutWords.SideNames;
 import borderwright.engine.buildup.parts.FaceWords;
+import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.buildup.parts.ScrewRules.Screw;
 import borderwright.engine.buildup.parts.Strip;
 import borderwright.engine.garden.vocabulary.CornerStyle;
-import borderwright.engine.measure.Angle;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,8 +66,7 @@ public final class WallBoards {
                 draft.fixings.add(
                         screw,
                         Hold.LAP,
-                        "through the laps into the ends of the boards, " + Hold.LAP.perJoint() + " a course at each"
-                                + " corner",
+                        FixingMessage.THROUGH_LAPS.of(Hold.LAP.perJoint()),
                         Hold.LAP.perJoint() * draft.courses().size());
             }
         }
@@ -116,25 +116,16 @@ public final class WallBoards {
     }
 
     private void tell(SideFrame side, CornerStyle wish, CornerChoice choice) {
-        String at = "Corner " + (side.side() + 1) + " of " + draft.plan.name() + " is "
-                + degrees(StrictMath.toDegrees(side.startAngle()));
+        double angleDeg = StrictMath.toDegrees(side.startAngle());
         if (!choice.inRange()) {
             draft.cannot(new Problem(
-                    "corner-beyond-saws",
                     "saws",
-                    at + ": even " + word(choice.style()) + " it wants a cut " + degrees(choice.tiltDeg())
-                            + " from square, more than any saw at hand tilts.",
-                    "Cut its ends by hand to a line drawn round the board, or cut the corner off with a short side so"
-                            + " that it becomes two blunter corners."));
+                    BuildMessage.CORNER_BEYOND_SAWS.of(
+                            side.side() + 1, draft.plan.name(), angleDeg, word(choice.style()), choice.tiltDeg())));
         } else if (choice.style() != wish) {
-            draft.note(at + ": " + word(choice.style()) + ", not " + word(wish)
-                    + ", because the saws at hand tilt far enough only for that (" + degrees(choice.tiltDeg())
-                    + " from square).");
+            draft.note(BuildMessage.CORNER_OF_OTHER_STYLE.of(
+                    side.side() + 1, draft.plan.name(), angleDeg, word(choice.style()), word(wish), choice.tiltDeg()));
         }
-    }
-
-    private String degrees(double value) {
-        return draft.format.angle(Angle.ofDegrees(value));
     }
 
     private static String word(CornerStyle style) {
