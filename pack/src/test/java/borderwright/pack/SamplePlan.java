@@ -130,11 +130,7 @@ public final class SamplePlan {
                 garden,
                 outline(),
                 survey(),
-                new Layout(
-                        boxes.stream().map(Box::plan).toList(),
-                        List.of(),
-                        List.of("A person reaches 600 mm from the lawn: every planter is reached."),
-                        List.of()),
+                new Layout(boxes.stream().map(Box::plan).toList(), List.of(), List.of(), List.of()),
                 boxes,
                 StrengthMessage.VERDICT.of(
                         Verdict.Kind.DOES_NOT_HOLD.of(),

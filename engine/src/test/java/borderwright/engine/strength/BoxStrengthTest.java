@@ -99,7 +99,8 @@ class BoxStrengthTest {
     void itSaysWhatWasTakenForGrantedAndThatItIsGuidance() {
         StrengthReport report = check(run(BARE, 1200, 300));
 
-        assertThat(report.taken()).anyMatch(s -> English.METRIC.text(s).contains("no grade is stamped: assumed to be C14"));
+        assertThat(report.taken())
+                .anyMatch(s -> English.METRIC.text(s).contains("no grade is stamped: assumed to be C14"));
         assertThat(report.taken()).anyMatch(s -> English.METRIC.text(s).contains("16.0 kN/m3"));
         assertThat(English.METRIC.text(report.guidance()))
                 .contains("not a licensed engineer's design")
