@@ -1,19 +1,21 @@
 package borderwright.engine.garden;
 
-import java.util.Map;
+import java.util.Collections;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * Where each value of a garden comes from, by its path in the document, such as {@code strength.soaked soil}.
  *
- * @param byPath one origin for each value that has a default, and for each of these groups that is given
+ * @param byPath one origin for each value that has a default, and for each of these groups that is given, in the order of the paths
  */
-public record Origins(Map<String, Origin> byPath) {
+public record Origins(SortedMap<String, Origin> byPath) {
     /** Of a garden of which nothing is known. */
-    public static final Origins NONE = new Origins(Map.of());
+    public static final Origins NONE = new Origins(new TreeMap<>());
 
     public Origins {
-        byPath = Map.copyOf(byPath);
+        byPath = Collections.unmodifiableSortedMap(new TreeMap<>(byPath));
     }
 
     /** The origin of a value; nothing where the path names no value with a default. */

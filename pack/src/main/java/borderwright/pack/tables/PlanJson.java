@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 
@@ -149,8 +150,15 @@ public final class PlanJson {
                 value(json, one);
             }
             json.writeEndArray();
+        } else if (value instanceof SortedMap<?, ?> sorted) {
+            json.writeStartObject();
+            for (Map.Entry<?, ?> entry : sorted.entrySet()) {
+                json.writeFieldName(entry.getKey().toString());
+                value(json, entry.getValue());
+            }
+            json.writeEndObject();
         } else if (value instanceof Map<?, ?>) {
-            throw new IllegalArgumentException("a plan holds no maps: their order is not promised");
+            throw new IllegalArgumentException("a plan holds sorted maps alone: the order of others is not promised");
         } else {
             json.writeString(value.toString());
         }

@@ -104,7 +104,8 @@ class CatalogueTest {
         return switch (slot.kind()) {
             case TEXT -> "F3";
             case MESSAGE -> Inner.INNER.of();
-            case LIST, COMMAS, SEMICOLONS -> List.of("F1", "F2", "F3").subList(0, (int) Math.min(3, count));
+            case LIST, COMMAS, SEMICOLONS ->
+                List.of("F1", "F2", "F3").subList(0, (int) Math.max(1, Math.min(3, count)));
             case COUNT -> count;
             case MONEY -> Money.parse("GBP 12.30");
             case DECIMAL -> new BigDecimal("1.5");

@@ -50,7 +50,7 @@ final class Ledger {
     }
 
     Origins origins() {
-        return new Origins(written);
+        return new Origins(new TreeMap<>(written));
     }
 
     private String path(String key) {
