@@ -95,7 +95,7 @@ public record Garden(
 
     /** The garden with what the first planter showed in the place of what was taken before. */
     public Garden asMeasured() {
-        return withWorkshop(workshop.asMeasured());
+        return workshop.first().isEmpty() ? this : withWorkshop(workshop.asMeasured());
     }
 
     /** The same garden with other runs. */

@@ -1,9 +1,12 @@
 /**
- * Faults of a garden document that span records: unknown names, keys that exclude or demand each other, counts that must
- * agree.
+ * Faults of a garden document that one value alone does not show.
  *
- * <p><b>Settles</b> whether a document can be planned at all. <b>Takes</b> {@link
- * borderwright.engine.garden.given.GivenGarden}; <b>gives</b> {@link borderwright.engine.problem.Problem}s, all together.
+ * <p><b>Settles</b> which names are unknown, which stand twice and which values contradict each other.
+ *
+ * <p><b>Takes</b> {@link borderwright.engine.garden.given.GivenGarden}; <b>gives</b> problems, all of a document
+ * together.
+ *
+ * <p><b>Units.</b> None.
  *
  * <p><b>Start reading</b> at {@link borderwright.engine.garden.checks.GardenChecks}.
  */

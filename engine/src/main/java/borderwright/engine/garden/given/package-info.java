@@ -12,6 +12,8 @@
  *
  * <p><b>Units.</b> Lengths are {@link borderwright.engine.measure.Length}, angles {@link
  * borderwright.engine.measure.Angle}, money is a decimal in the garden's currency.
+ *
+ * <p><b>Start reading</b> at {@link borderwright.engine.garden.given.GivenGarden}.
  */
 @NullMarked
 package borderwright.engine.garden.given;

@@ -1,9 +1,13 @@
 /**
- * The words that the garden document and the resolved garden share: the choices of the document, names and ranges.
+ * The choices of the garden document and how its fields are described.
  *
- * <p><b>Settles</b> which choices there are and what each means. <b>Takes</b> nothing; <b>gives</b> enums and small values.
- * A choice is written in the document as the constant's name in lower-case words; {@link
- * borderwright.engine.garden.vocabulary.Described} is its documentation.
+ * <p><b>Settles</b> which words may stand for a choice, and the description of every field.
+ *
+ * <p><b>Takes</b> nothing; <b>gives</b> enums and annotations that the document and the resolved garden share.
+ *
+ * <p><b>Units.</b> None.
+ *
+ * <p><b>Start reading</b> at {@link borderwright.engine.garden.vocabulary.Described}.
  */
 @NullMarked
 package borderwright.engine.garden.vocabulary;
