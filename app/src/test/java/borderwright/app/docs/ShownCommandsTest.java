@@ -152,11 +152,8 @@ class ShownCommandsTest {
     }
 
     private static boolean benchExists(List<String> words) {
-        if (words.size() < 3 || !words.get(1).equals("main")) {
-            return true; // arguments of JMH
-        }
-        String file = words.get(2).replace('.', '/') + ".java";
-        return Files.exists(
-                Pages.ROOT.resolve("bench/src/main/java/borderwright/bench").resolve(file));
+        String name = words.get(1).equals("main") ? words.get(2) : words.get(1);
+        Path source = Pages.ROOT.resolve("bench/src/main/java/borderwright/bench");
+        return Files.exists(source.resolve(name.replace('.', '/') + ".java"));
     }
 }
