@@ -35,7 +35,8 @@ final class PlanReport {
         plan.basket()
                 .unpriced()
                 .forEach(item -> out.println("  not priced by anyone: " + item.quantity() + " " + item.item()));
-        out.println("  next measure worth taking: " + sentences.text(plan.survey().next().what()));
+        out.println("  next measure worth taking: "
+                + sentences.text(plan.survey().next().what()));
         if (comparison.rows().size() > 1) {
             comparison.rows().forEach(row -> out.println("  " + row(row, format)));
             out.println("  " + sentences.text(comparison.conclusion()));
