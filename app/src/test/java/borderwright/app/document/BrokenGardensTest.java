@@ -100,11 +100,13 @@ class BrokenGardensTest {
             number-hexadecimal.yaml:9:39: runs[0].planters: `0x10` is not a number. Write a whole number, such as `8`.
             first-faults.yaml:19:28: first.saw: No saw is named `mitre saw`. The only one is `table saw`.
             first-faults.yaml:19:72: first.unusable: `unusable` is more than the boards that were looked over. Write how many were looked over, such as `boards: 12`, and how many of these were of no use.
-            near-faults.yaml:19:7: ground.near[0]: How far a tree's roots reach follows from its trunk, which is not said. GivenMeasure it 1.5 m above the ground, and write `trunk: 180 mm` across it, or `girth: 560 mm` round it.
+            soil-weights.yaml:19:15: strength.moist soil: The moist soil weighs 18.9 kN/m3, more than the 18.0 kN/m3 of the soaked. Soil is no lighter when soaked: correct one of them.
+            soil-weights.yaml:21:8: filling.wet: The soaked soil weighs 16.7 kN/m3 here and 18.0 kN/m3 in `strength.soaked soil`. Keep one of them: it holds for strength, filling and roof.
+            near-faults.yaml:19:7: ground.near[0]: How far a tree's roots reach follows from its trunk, which is not said. Measure it 1.5 m above the ground, and write `trunk: 180 mm` across it, or `girth: 560 mm` round it.
             near-faults.yaml:20:7: ground.near[1]: Whether a planter stands in the way follows from its lower edge, which is not said. Write its height above the datum, such as `bottom: 160 mm`.
             near-faults.yaml:20:31: ground.near[1].edge: No corner is named `C`. The corners are A B.
             near-faults.yaml:21:46: ground.near[2].to: It ends before it begins. Name the edge from its other corner, or exchange `along` and `to`.
-            near-faults.yaml:22:62: ground.near[3].trunk: How far a tree's roots reach follows from its trunk, which is said twice, across and round. GivenMeasure it 1.5 m above the ground, and write `trunk: 180 mm` across it, or `girth: 560 mm` round it.
+            near-faults.yaml:22:62: ground.near[3].trunk: How far a tree's roots reach follows from its trunk, which is said twice, across and round. Measure it 1.5 m above the ground, and write `trunk: 180 mm` across it, or `girth: 560 mm` round it.
             near-misspelt.yaml:19:14: ground.near[0].what: `telephon` is not one of the choices. Write one of `tree`, `gas`, `electricity`, `water`, `telephone`, `drain`, `air brick`, `cladding`. Perhaps you meant `telephone`.
             near-misspelt.yaml:19:54: ground.near[0].trunk: `2 mm` is out of range. Write a length from 10 mm to 3000 mm.
             number-huge-exponent.yaml:16:48: suppliers[0].boards[0].price: `1e999999999` is not a number. Write a number without a unit or a currency sign, such as `9.60`.
@@ -121,8 +123,8 @@ class BrokenGardensTest {
             platform-above-walls.yaml:9:83: runs[0].platform: The platform of the run `run` is as high as its walls or higher. Write a height below that of the walls, so that there is room for soil.
             point-name-with-comma.yaml:4:12: survey.corners: `A,` is not the name of a point. A name is one word of letters and digits; write names of points, a space between them, such as `A B C D`.
             overlap-too-wide.yaml:17:30: ground.membrane.overlap: The overlap is more than half a roll's width or length. Write an overlap such as `150 mm`, or the roll's own `width` and `length`.
-            point-named-once.yaml:8:14: survey.measures[1].tape: The point `Q` is named only here, so nothing fixes its place. GivenMeasure it from two other points, or by an offset.
-            point-named-once.yaml:9:15: survey.measures[2].level: The point `B1` is named only here, so nothing fixes its place. GivenMeasure it from two other points, or by an offset.
+            point-named-once.yaml:8:14: survey.measures[1].tape: The point `Q` is named only here, so nothing fixes its place. Measure it from two other points, or by an offset.
+            point-named-once.yaml:9:15: survey.measures[2].level: The point `B1` is named only here, so nothing fixes its place. Measure it from two other points, or by an offset.
             points-count.yaml:7:14: survey.measures[0].tape: A tape length has two points; here 3 names stand. Write 2 names with a space between them.
             price-in-tenths-of-a-penny.yaml:16:48: suppliers[0].boards[0].price: 9.605 has more decimals than GBP, which has 2. Round it to what is paid.
             price-of-two-kinds.yaml:16:65: suppliers[0].boards[0].per metre: This board has two kinds of price: price and per metre. Keep one of them.

@@ -67,7 +67,7 @@ class GardenSchemaTest {
 
     private static Stream<RecordShape> shapes() {
         return Stream.concat(
-                below(RecordShape.of(borderwright.engine.garden.Garden.class)),
+                below(RecordShape.of(borderwright.engine.garden.given.GivenGarden.class)),
                 RecordShape.measures().values().stream());
     }
 

@@ -59,7 +59,7 @@ class PlanCommandTest {
         JsonNode plan = new ObjectMapper().readTree(out.resolve("plan.json").toFile());
         assertThat(outcome.code()).isEqualTo(plan.at("/shortfalls").isEmpty() ? ExitCode.DONE : ExitCode.NOT_MET);
         List<String> expected = new ArrayList<>(FILES);
-        if (plan.at("/garden/days").has("start")) {
+        if (plan.at("/garden/workshop/work").has("start")) {
             expected.add("build.ics");
         }
         try (Stream<Path> files = Files.list(out)) {

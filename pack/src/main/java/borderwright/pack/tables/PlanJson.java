@@ -151,12 +151,15 @@ public final class PlanJson {
             }
             json.writeEndArray();
         } else if (value instanceof SortedMap<?, ?> sorted) {
-            json.writeStartObject();
+            json.writeStartArray();
             for (Map.Entry<?, ?> entry : sorted.entrySet()) {
-                json.writeFieldName(entry.getKey().toString());
+                json.writeStartObject();
+                json.writeStringField("path", entry.getKey().toString());
+                json.writeFieldName("of");
                 value(json, entry.getValue());
+                json.writeEndObject();
             }
-            json.writeEndObject();
+            json.writeEndArray();
         } else if (value instanceof Map<?, ?>) {
             throw new IllegalArgumentException("a plan holds sorted maps alone: the order of others is not promised");
         } else {

@@ -86,8 +86,8 @@ class PlanJsonTest {
 
     @Test
     void whatWasNotSaidIsLeftOut() throws IOException {
-        assertThat(read().at("/garden/soil").isMissingNode()).isTrue();
-        assertThat(read().at("/garden/about").asText()).startsWith("Invented");
+        assertThat(read().at("/garden/workshop/first").isMissingNode()).isTrue();
+        assertThat(read().at("/garden/heading/about").asText()).startsWith("Invented");
     }
 
     @Test

@@ -12,7 +12,15 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** One thing that was measured on site; in the document the first key tells which kind it is. */
-public sealed interface GivenMeasure {
+public sealed interface GivenMeasure
+        permits GivenMeasure.GivenTapeLength,
+                GivenMeasure.GivenGaugeAngle,
+                GivenMeasure.GivenBaselineOffset,
+                GivenMeasure.GivenTapeChain,
+                GivenMeasure.GivenLevelReading,
+                GivenMeasure.GivenRise,
+                GivenMeasure.GivenWallLean,
+                GivenMeasure.GivenArcRise {
 
     /** What it was taken with; null when not said. */
     @Nullable
