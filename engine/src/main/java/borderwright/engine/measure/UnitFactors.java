@@ -4,7 +4,7 @@ package borderwright.engine.measure;
  * What one imperial or US unit is in metric ones: the only place of these numbers.
  *
  * <p>Exact by the international yard and pound agreement of 1959, but for the quart, which is rounded to nine figures (the US
- * liquid gallon is 231 cubic inches).
+ * liquid gallon is 231 cubic inches), and for the weight by volume, to six.
  */
 public final class UnitFactors {
     /** Millimetres in an inch. */
@@ -30,6 +30,12 @@ public final class UnitFactors {
 
     /** Kilograms in a pound. */
     public static final double KG_PER_POUND = 0.45359237;
+
+    /** Newtons in a pound-force. */
+    public static final double N_PER_POUND_FORCE = 4.4482216152605;
+
+    /** Kilonewtons per cubic metre in a pound-force per cubic foot, rounded to six figures. */
+    public static final double KN_PER_M3_PER_PCF = 0.157087;
 
     private UnitFactors() {}
 }

@@ -2,6 +2,7 @@ package borderwright.engine.message;
 
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -23,9 +24,6 @@ public record Sentences(Wording wording, LengthFormat format) {
     private static final String RIGHT = ".right";
     /** A use above this is not told apart any more. */
     private static final double MOST_USE = 9.99;
-
-    private static final double N_PER_LB = 4.4482216152605;
-    private static final double KN_M3_PER_PCF = 0.157087;
 
     /** The sentence of a message. */
     public String text(Message message) {
@@ -72,9 +70,14 @@ public record Sentences(Wording wording, LengthFormat format) {
             case WEIGHT -> format.weight(value);
             case ANGLE -> format.angle(Angle.ofDegrees(value));
             case DEGREES -> stripped(value, 2) + " deg";
-            case FORCE -> isMetric() ? decimal(value / 1000, 2) + " kN" : decimal(value / N_PER_LB, 0) + " lb";
+            case FORCE ->
+                isMetric()
+                        ? decimal(value / 1000, 2) + " kN"
+                        : decimal(value / UnitFactors.N_PER_POUND_FORCE, 0) + " lb";
             case UNIT_WEIGHT ->
-                isMetric() ? decimal(value, 1) + " kN/m3" : decimal(value / KN_M3_PER_PCF, 0) + " lb/ft3";
+                isMetric()
+                        ? decimal(value, 1) + " kN/m3"
+                        : decimal(value / UnitFactors.KN_PER_M3_PER_PCF, 0) + " lb/ft3";
             case PERCENT -> decimal(100 * value, slot.places()) + " %";
             case USE -> value > MOST_USE ? wording.text("far-too-much", Map.of()) : decimal(100 * value, 0) + " %";
             case NUMBER -> decimal(value, slot.places());
@@ -108,7 +111,9 @@ public record Sentences(Wording wording, LengthFormat format) {
         if (isMetric()) {
             return Math.abs(mm) < 0.95 ? stripped(mm, 1) + " mm" : format.length(mm);
         }
-        return Math.abs(mm) < 25.4 / 32 ? wording.text("less-than-a-sixteenth", Map.of()) : format.length(mm);
+        return Math.abs(mm) < UnitFactors.MM_PER_INCH / 32
+                ? wording.text("less-than-a-sixteenth", Map.of())
+                : format.length(mm);
     }
 
     private boolean isMetric() {

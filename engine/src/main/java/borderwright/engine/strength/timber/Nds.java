@@ -1,11 +1,11 @@
 package borderwright.engine.strength.timber;
 
+import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.message.Message;
 import borderwright.engine.strength.worked.Working;
 
 /** NDS 2018, allowable stress design, wet service: the basis for imperial gardens. */
 final class Nds implements RuleSet {
-    private static final double N_PER_LB = 4.4482216152605;
 
     @Override
     public Message name() {
@@ -118,7 +118,8 @@ final class Nds implements RuleSet {
             if (loadN == 0) {
                 return 0;
             }
-            double lb = working.step("load for " + symbol, "", Math.abs(loadN) / N_PER_LB, "lb", "");
+            double lb =
+                    working.step("load for " + symbol, "", Math.abs(loadN) / UnitFactors.N_PER_POUND_FORCE, "lb", "");
             working.step(symbol + " of all", TimberStep.NUMBER_TIMES_ONE, allowedLb, "lb", "");
             return allowedLb > 0 ? lb / allowedLb : Eurocode5.NOTHING_HOLDS;
         }
