@@ -46,6 +46,13 @@ public record LengthFormat(UnitSystem units) {
         return BigDecimal.valueOf(whole, 3).toPlainString() + " m";
     }
 
+    /** A length bought by the run: {@code 61.2 m}; {@code 201 ft}. */
+    public String run(double mm) {
+        return units == UnitSystem.IMPERIAL
+                ? decimal(mm / 1000 / UnitFactors.M_PER_FOOT, 0) + " ft"
+                : decimal(mm / 1000, 1) + " m";
+    }
+
     /** A section or other pair of sizes: {@code 25 x 150 mm}; {@code 1 x 5 7/8 in}. */
     public String section(double thicknessMm, double widthMm) {
         if (units == UnitSystem.IMPERIAL) {

@@ -11,7 +11,8 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.joda.money.Money;
+import org.joda.money.BigMoney;
+import org.joda.money.BigMoneyProvider;
 
 /**
  * Makes sentences of messages: the only place where they become words. Lengths, weights and the like are written in the
@@ -22,6 +23,8 @@ import org.joda.money.Money;
  */
 public record Sentences(Wording wording, LengthFormat format) {
     private static final String RIGHT = ".right";
+    /** The code of ISO 4217 for amounts without a currency. */
+    private static final String NO_CURRENCY = "XXX";
     /** A use above this is not told apart any more. */
     private static final double MOST_USE = 9.99;
 
@@ -53,7 +56,7 @@ public record Sentences(Wording wording, LengthFormat format) {
             case COMMAS -> joined((Collection<?>) value, ", ");
             case SEMICOLONS -> joined((Collection<?>) value, "; ");
             case COUNT -> ((Number) value).longValue();
-            case MONEY -> ((Money) value).toString();
+            case MONEY -> money(((BigMoneyProvider) value).toBigMoney());
             case DECIMAL -> ((BigDecimal) value).toPlainString();
             default -> quantity(slot, ((Number) value).doubleValue());
         };
@@ -64,6 +67,7 @@ public record Sentences(Wording wording, LengthFormat format) {
             case LENGTH -> format.length(value);
             case PIECE -> format.piece(value);
             case SITE -> format.site(value);
+            case RUN -> format.run(value);
             case SMALL -> small(value);
             case AREA -> format.area(value);
             case VOLUME -> format.volume(value);
@@ -83,6 +87,12 @@ public record Sentences(Wording wording, LengthFormat format) {
             case NUMBER -> decimal(value, slot.places());
             default -> throw new IllegalArgumentException("no number stands in a slot of kind " + slot.kind());
         };
+    }
+
+    private static String money(BigMoney money) {
+        return money.getCurrencyUnit().getCode().equals(NO_CURRENCY)
+                ? money.getAmount().toPlainString()
+                : money.toString();
     }
 
     private String word(Object value) {

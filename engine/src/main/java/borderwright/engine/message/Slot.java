@@ -2,7 +2,7 @@ package borderwright.engine.message;
 
 import java.math.BigDecimal;
 import java.util.Collection;
-import org.joda.money.Money;
+import org.joda.money.BigMoneyProvider;
 
 /**
  * A place in a sentence for a value.
@@ -32,6 +32,8 @@ public record Slot(String name, Kind kind, int places) {
         PIECE(Number.class),
         /** A length on site, mm; metres or feet. */
         SITE(Number.class),
+        /** A length of board or roll bought by the run, mm; to 0.1 m or a foot. */
+        RUN(Number.class),
         /** A small difference, mm; never written as nothing. */
         SMALL(Number.class),
         /** An area, m2. */
@@ -50,8 +52,8 @@ public record Slot(String name, Kind kind, int places) {
         UNIT_WEIGHT(Number.class),
         /** Load effect over what is borne, as a fraction of 1; in whole percent, {@code more than 999 %} beyond. */
         USE(Number.class),
-        /** Money with its currency. */
-        MONEY(Money.class),
+        /** Money with its currency; of the currency XXX, which is none, the amount alone. */
+        MONEY(BigMoneyProvider.class),
         /** A plain number without a unit, with a fixed number of decimals. */
         NUMBER(Number.class),
         /** A share, as a fraction of 1; written in percent with a fixed number of decimals, {@code 28.3 %}. */
@@ -104,6 +106,10 @@ public record Slot(String name, Kind kind, int places) {
 
     public static Slot site(String name) {
         return new Slot(name, Kind.SITE, 0);
+    }
+
+    public static Slot run(String name) {
+        return new Slot(name, Kind.RUN, 0);
     }
 
     public static Slot small(String name) {

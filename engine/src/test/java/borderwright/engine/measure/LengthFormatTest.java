@@ -51,6 +51,12 @@ class LengthFormatTest {
         }
 
         @Test
+        void runsOfBoardToTheTenthOfAMetre() {
+            assertThat(METRIC.run(61_249)).isEqualTo("61.2 m");
+            assertThat(IMPERIAL.run(61_249)).isEqualTo("201 ft"); // 61.249 / 0.3048 = 200.95
+        }
+
+        @Test
         void piecesToTheTenthOfAMillimetre() {
             assertThat(METRIC.piece(1217.64)).isEqualTo("1217.6 mm");
             assertThat(METRIC.piece(1218)).isEqualTo("1218 mm");

@@ -1,4 +1,4 @@
-package borderwright.pack.language;
+package borderwright.app.language;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,6 +6,7 @@ import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.Message;
 import borderwright.engine.message.MessageCode;
 import borderwright.engine.message.Slot;
+import borderwright.pack.language.Language;
 import borderwright.words.Catalogue;
 import com.ibm.icu.text.MessagePattern;
 import com.tngtech.archunit.core.domain.JavaClass;
@@ -24,7 +25,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every code has its sentence, every sentence its code, every slot is used and written with its unit. */
+/**
+ * Every code of every module has its sentence, every sentence its code, every slot is used and written with its unit. It
+ * stands in the last module that has codes, since that sees them all.
+ */
 class CatalogueTest {
     private static final Set<String> OF_THE_LANGUAGE =
             Set.of("list-and", "list-comma", "less-than-a-sixteenth", "far-too-much");
