@@ -32,9 +32,9 @@ public final class Catalogue {
             "cutting",
             "garden",
             "layout",
-            "measure",
             "pack",
             "plan",
+            "reading",
             "site",
             "strength",
             "survey");

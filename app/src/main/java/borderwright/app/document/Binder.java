@@ -98,7 +98,7 @@ final class Binder {
         boolean decimals = entry.key().matches("\\d.*") && entry.value() instanceof Scalar scalar && scalar.isNothing();
         String perhaps = decimals
                 ? "A comma in brackets parts items: write decimals with a point."
-                : NearestName.perhaps(entry.key(), known).strip();
+                : DocumentFaults.perhaps(entry.key(), known).strip();
         faults.add(
                 entry.keyPlace(),
                 "key-unknown",
@@ -256,7 +256,7 @@ final class Binder {
         List<String> keys = List.copyOf(kinds.keySet());
         if (telling.isEmpty()) {
             String perhaps = fields.entries().stream()
-                    .map(e -> NearestName.perhaps(e.key(), keys))
+                    .map(e -> DocumentFaults.perhaps(e.key(), keys))
                     .filter(p -> !p.isEmpty())
                     .findFirst()
                     .orElse("");

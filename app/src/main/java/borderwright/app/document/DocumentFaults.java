@@ -1,7 +1,10 @@
 package borderwright.app.document;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
+import borderwright.engine.spelling.NearestName;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -24,6 +27,22 @@ final class DocumentFaults {
     void add(Place place, String code, String what, String right) {
         add(new LocatedProblem(
                 place.line(), place.column(), new Problem(code, oneLine(place.path()), oneLine(what), oneLine(right))));
+    }
+
+    void add(Place place, Message fault) {
+        Message oneLine = new Message(
+                fault.code(),
+                fault.values().stream()
+                        .map(value -> value instanceof String text ? oneLine(text) : value)
+                        .toList());
+        add(new LocatedProblem(place.line(), place.column(), new Problem(oneLine(place.path()), oneLine)));
+    }
+
+    /** Until every fault is a message. */
+    static String perhaps(String written, Collection<String> known) {
+        return NearestName.of(written, known)
+                .map(near -> " Perhaps you meant `" + near + "`.")
+                .orElse("");
     }
 
     void add(LocatedProblem fault) {

@@ -3,12 +3,12 @@ package borderwright.app.document;
 import borderwright.app.document.DocNode.Scalar;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.measure.Angle;
-import borderwright.engine.measure.AngleText;
 import borderwright.engine.measure.Length;
-import borderwright.engine.measure.LengthText;
-import borderwright.engine.measure.Parsed;
 import borderwright.engine.measure.UnitSystem;
-import borderwright.engine.spelling.NearestName;
+import borderwright.engine.message.Message;
+import borderwright.engine.reading.AngleText;
+import borderwright.engine.reading.LengthText;
+import borderwright.engine.reading.Parsed;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -84,7 +84,7 @@ final class ValueReader {
     private Optional<Length> length(FieldShape field, Scalar scalar) {
         Parsed<Length> parsed = LengthText.parse(scalar.text());
         if (parsed instanceof Parsed.Bad<Length> bad) {
-            return fault(scalar, "length", bad.what(), bad.right());
+            return fault(scalar, bad.fault());
         }
         Length length = parsed.orThrow();
         UnitSystem units = IMPERIAL.matcher(scalar.text()).find() ? UnitSystem.IMPERIAL : UnitSystem.METRIC;
@@ -94,7 +94,7 @@ final class ValueReader {
     private Optional<Angle> angle(FieldShape field, Scalar scalar) {
         Parsed<Angle> parsed = AngleText.parse(scalar.text());
         if (parsed instanceof Parsed.Bad<Angle> bad) {
-            return fault(scalar, "angle", bad.what(), bad.right());
+            return fault(scalar, bad.fault());
         }
         Angle angle = parsed.orThrow();
         return inRange(field, angle.degrees())
@@ -151,7 +151,7 @@ final class ValueReader {
                         scalar,
                         "yes-no",
                         DocumentFaults.quoted(scalar.text()) + " is neither yes nor no.",
-                        "Write `yes` or `no`." + NearestName.perhaps(scalar.text(), List.of("yes", "no")));
+                        "Write `yes` or `no`." + DocumentFaults.perhaps(scalar.text(), List.of("yes", "no")));
         };
     }
 
@@ -171,7 +171,7 @@ final class ValueReader {
                         scalar,
                         "choice",
                         DocumentFaults.quoted(scalar.text()) + " is not one of the choices.",
-                        field.whatToWrite() + NearestName.perhaps(scalar.text(), field.choices()));
+                        field.whatToWrite() + DocumentFaults.perhaps(scalar.text(), field.choices()));
     }
 
     private static boolean inRange(FieldShape field, double value) {
@@ -186,6 +186,11 @@ final class ValueReader {
                 "out-of-range",
                 DocumentFaults.quoted(scalar.text()) + " is out of range.",
                 "Write " + a + " " + Limits.of(field).inWords(units) + ".");
+    }
+
+    private <T> Optional<T> fault(DocNode node, Message fault) {
+        faults.add(node.place(), fault);
+        return Optional.empty();
     }
 
     private <T> Optional<T> fault(DocNode node, String code, String what, String right) {

@@ -9,7 +9,6 @@ import borderwright.engine.garden.given.GardenDocument.Variant;
 import borderwright.engine.garden.given.GivenGarden;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
-import borderwright.engine.spelling.NearestName;
 import borderwright.pack.language.Language;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -61,7 +60,7 @@ final class VariantReader {
         }
         for (Entry entry : fields.entries()) {
             if (!List.of(NAME, CHANGES).contains(entry.key())) {
-                String perhaps = NearestName.perhaps(entry.key(), List.of(NAME, CHANGES));
+                String perhaps = DocumentFaults.perhaps(entry.key(), List.of(NAME, CHANGES));
                 faults.add(
                         entry.keyPlace(),
                         "key-unknown",

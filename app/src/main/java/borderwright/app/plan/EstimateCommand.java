@@ -5,9 +5,9 @@ import borderwright.engine.estimate.EstimateMaker;
 import borderwright.engine.estimate.EstimateRequest;
 import borderwright.engine.estimate.FirstEstimate;
 import borderwright.engine.measure.Length;
-import borderwright.engine.measure.LengthText;
-import borderwright.engine.measure.Parsed;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.reading.LengthText;
+import borderwright.engine.reading.Parsed;
 import borderwright.pack.language.Language;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
@@ -127,7 +127,7 @@ public final class EstimateCommand implements Callable<Integer> {
         boolean bare = text.strip().matches("\\d+([.,]\\d+)?");
         Parsed<Length> parsed = LengthText.parse(bare ? text.strip() + (imperial ? " in" : " mm") : text);
         if (parsed instanceof Parsed.Bad<Length> bad) {
-            faults.add(option + ": " + bad.what() + " " + bad.right());
+            faults.add(option + ": " + Language.english().in(UnitSystem.METRIC).sentence(bad.fault()));
         }
         return parsed.value().orElse(Length.ZERO);
     }

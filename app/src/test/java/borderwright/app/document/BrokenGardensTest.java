@@ -63,7 +63,7 @@ class BrokenGardensTest {
             key-misspelt.yaml:2:1: curency: `curency` is not a key of this group. Perhaps you meant `currency`.
             key-twice.yaml:3:1: name: `name` is written twice in one group, first in line 1. Keep one of them.
             key-unknown.yaml:10:23: build.colour: `colour` is not a key of this group. Its keys are walls, braces, posts, ties, dividers, capping, bearers, slats, corners, brace spacing, tie spacing, slat gap, bearer spacing, capping overhang, face out, screws, post footing.
-            length-beyond-ten-kilometres.yaml:7:23: survey.measures[0].is: `4800000 m` is more than 10 km. Look at its number and its unit.
+            length-beyond-ten-kilometres.yaml:7:23: survey.measures[0].is: `4800000 m` is more than 10 km. Check the number and its unit.
             length-clock.yaml:7:23: survey.measures[0].is: `1:30` is not understood. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
             length-empty.yaml:5:10: survey.strip: `` is not understood. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
             length-exponent.yaml:5:10: survey.strip: `1e999999999 mm` has the unit `e`, which is not a unit of length. Units are mm, cm, m, in, ft, yd, ' and ".
@@ -71,7 +71,7 @@ class BrokenGardensTest {
             length-not-a-number.yaml:5:10: survey.strip: `.nan` is not understood. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
             length-out-of-range-imperial.yaml:9:65: runs[0].height: `1 in` is out of range. Write a length from 50 mm (about 1 15/16 in) to 1500 mm (about 59 1/16 in).
             length-out-of-range.yaml:9:65: runs[0].height: `4.5 m` is out of range. Write a length from 50 mm to 1500 mm.
-            length-thousands-comma.yaml:5:10: survey.strip: The comma in `1,600 mm` may part thousands or decimals. Write 1600 mm or 1.600 mm.
+            length-thousands-comma.yaml:5:10: survey.strip: The comma in `1,600 mm` may separate thousands or decimals. Write 1600 mm or 1.600 mm.
             length-unknown-unit.yaml:9:49: runs[0].depth: `500 mn` has the unit `mn`, which is not a unit of length. Units are mm, cm, m, in, ft, yd, ' and ". Perhaps you meant `mm`.
             length-without-unit.yaml:9:49: runs[0].depth: `500` has no unit. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
             list-for-a-text.yaml:1:7: name: A list stands here. Write a text, such as `Fence to shed`.

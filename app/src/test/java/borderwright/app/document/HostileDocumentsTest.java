@@ -97,7 +97,7 @@ class HostileDocumentsTest {
     void aTextOfHalfAMillionDigitsIsNoNumber() {
         assertThat(only(SMALL.replace("9.60", "9".repeat(1_900)))).contains("is too large or has too many decimals");
         assertThat(only(SMALL.replace("4.8 m", "9".repeat(1_900) + " m")))
-                .contains("A text of 1902 characters is not a measure.");
+                .contains("A text of 1902 characters is too long for a length or an angle.");
         assertThat(only(SMALL.replace("9.60", "0." + "9".repeat(1_900)))).contains("too many decimals");
     }
 

@@ -1,10 +1,10 @@
 /**
  * Lengths, angles and the accuracy of a measure: the units everything else is written in.
  *
- * <p><b>Settles</b> what a person's text such as {@code 1.85 m} or {@code 6' 4 1/2"} means, and how a length is
- * written back in metric or imperial.
+ * <p><b>Settles</b> how lengths and angles are held, and how they are written in metric or imperial. The room
+ * {@code reading} reads them.
  *
- * <p><b>Demands</b> text or numbers with a unit. <b>Promises</b> exact whole ticks for everything that is cut,
+ * <p><b>Takes</b> numbers whose unit is in the name; <b>gives</b> exact whole ticks for everything that is cut,
  * counted or paid; one {@link borderwright.engine.measure.Length} is the same length in either unit system.
  *
  * <p><b>Units.</b> 1 tick = 1/320 mm, exact for 0.1 mm (32 ticks) and for 1/64 in (127 ticks). Geometry and strength

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import org.joda.money.BigMoney;
 import org.joda.money.BigMoneyProvider;
+import java.util.Optional;
 
 /**
  * Makes sentences of messages: the only place where they become words. Lengths, weights and the like are written in the
@@ -38,6 +39,12 @@ public record Sentences(Wording wording, LengthFormat format) {
         return wording.has(message.key() + RIGHT) ? wording.text(message.key() + RIGHT, slots(message)) : "";
     }
 
+    /** What is wrong and what would be right. */
+    public String sentence(Message fault) {
+        String right = right(fault);
+        return right.isEmpty() ? text(fault) : text(fault) + " " + right;
+    }
+
     private Map<String, Object> slots(Message message) {
         Map<String, Object> slots = new LinkedHashMap<>();
         List<Slot> declared = message.code().slots();
@@ -52,6 +59,8 @@ public record Sentences(Wording wording, LengthFormat format) {
     private Object value(Slot slot, Object value) {
         return switch (slot.kind()) {
             case TEXT, MESSAGE -> word(value);
+            case FURTHER -> ((Optional<?>) value).map(next -> " " + word(next)).orElse("");
+            case FAULT -> sentence((Message) value);
             case LIST -> list((Collection<?>) value);
             case COMMAS -> joined((Collection<?>) value, ", ");
             case SEMICOLONS -> joined((Collection<?>) value, "; ");

@@ -3,6 +3,7 @@ package borderwright.engine.message;
 import java.math.BigDecimal;
 import java.util.Collection;
 import org.joda.money.BigMoneyProvider;
+import java.util.Optional;
 
 /**
  * A place in a sentence for a value.
@@ -18,6 +19,10 @@ public record Slot(String name, Kind kind, int places) {
         TEXT(String.class),
         /** A message within the message. */
         MESSAGE(Message.class),
+        /** A sentence that may follow after a blank, or nothing: an optional message. */
+        FURTHER(Optional.class),
+        /** A fault within the message: what is wrong and what would be right. */
+        FAULT(Message.class),
         /** Names or messages: {@code A, B and C}. */
         LIST(Collection.class),
         /** Names or messages: {@code A, B, C}. */
@@ -78,6 +83,14 @@ public record Slot(String name, Kind kind, int places) {
 
     public static Slot message(String name) {
         return new Slot(name, Kind.MESSAGE, 0);
+    }
+
+    public static Slot further(String name) {
+        return new Slot(name, Kind.FURTHER, 0);
+    }
+
+    public static Slot fault(String name) {
+        return new Slot(name, Kind.FAULT, 0);
     }
 
     public static Slot list(String name) {

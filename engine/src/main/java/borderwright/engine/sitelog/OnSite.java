@@ -150,7 +150,9 @@ public record OnSite(List<Piece> open, List<String> done, List<OwnedStock> stock
                             where + ".cut",
                             "Piece " + label + " is said to be cut, but this plan has no such piece.",
                             "If the design has changed, list the piece's length under `owned`."
-                                    + NearestName.perhaps(label, List.copyOf(all.keySet())));
+                                    + NearestName.of(label, all.keySet())
+                                            .map(near -> " Perhaps you meant `" + near + "`.")
+                                            .orElse(""));
         }
     }
 }

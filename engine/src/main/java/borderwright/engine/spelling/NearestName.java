@@ -1,5 +1,6 @@
 package borderwright.engine.spelling;
 
+import borderwright.engine.message.Message;
 import java.util.Collection;
 import java.util.Optional;
 
@@ -20,19 +21,19 @@ public final class NearestName {
     private NearestName() {}
 
     /** The nearest of {@code known} when one is near; of two equally near the first. */
-    public static Optional<String> of(String said, Collection<String> known) {
-        if (said.length() > MOST_LETTERS) {
+    public static Optional<String> of(String written, Collection<String> known) {
+        if (written.length() > MOST_LETTERS) {
             return Optional.empty();
         }
         String nearest = null;
         int least = Integer.MAX_VALUE;
-        String plainSaid = plain(said);
+        String plainWritten = plain(written);
         for (String name : known.stream().limit(MOST_KNOWN).toList()) {
             if (name.length() <= MOST_LETTERS) {
                 String plainName = plain(name);
-                int third = Math.max(1, Math.max(plainSaid.length(), plainName.length()) / 3);
+                int third = Math.max(1, Math.max(plainWritten.length(), plainName.length()) / 3);
                 int limit = Math.min(Math.min(third, plainName.length() - 1), least - 1);
-                int distance = distance(plainSaid, plainName, limit);
+                int distance = distance(plainWritten, plainName, limit);
                 if (distance <= limit) {
                     least = distance;
                     nearest = name;
@@ -42,12 +43,12 @@ public final class NearestName {
         return Optional.ofNullable(nearest);
     }
 
-    /** {@code " Perhaps you meant `name`."}, or nothing when no name is near. */
-    public static String perhaps(String said, Collection<String> known) {
-        return of(said, known).map(name -> " Perhaps you meant `" + name + "`.").orElse("");
+    /** {@code Perhaps you meant `name`.}, or nothing when no name is near. */
+    public static Optional<Message> perhaps(String written, Collection<String> known) {
+        return of(written, known).map(SpellingMessage.PERHAPS_YOU_MEANT::of);
     }
 
-    /** Lower-case words: camelCase, hyphens and underscores part words too. */
+    /** Lower-case words: camelCase, hyphens and underscores separate words too. */
     private static String plain(String name) {
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < name.length(); i++) {

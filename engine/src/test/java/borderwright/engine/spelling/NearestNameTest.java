@@ -2,6 +2,7 @@ package borderwright.engine.spelling;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.message.English;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -43,7 +44,9 @@ class NearestNameTest {
 
     @Test
     void theSentenceIsEmptyWhenNothingIsNear() {
-        assertThat(NearestName.perhaps("gods", KEYS)).isEqualTo(" Perhaps you meant `goods`.");
+        assertThat(NearestName.perhaps("gods", KEYS))
+                .hasValueSatisfying(
+                        message -> assertThat(English.METRIC.text(message)).isEqualTo("Perhaps you meant `goods`."));
         assertThat(NearestName.perhaps("colour", KEYS)).isEmpty();
     }
 }

@@ -212,7 +212,9 @@ public final class GardenChecks {
                     "currency",
                     "`" + garden.currency() + "` is not a currency of ISO 4217.",
                     "Write its three letters, such as `GBP`, `EUR` or `USD`."
-                            + NearestName.perhaps(garden.currency(), codes)));
+                            + NearestName.of(garden.currency(), codes)
+                                    .map(near -> " Perhaps you meant `" + near + "`.")
+                                    .orElse("")));
             return;
         }
         CurrencyUnit currency = CurrencyUnit.of(garden.currency());

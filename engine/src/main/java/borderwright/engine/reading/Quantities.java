@@ -1,5 +1,6 @@
-package borderwright.engine.measure;
+package borderwright.engine.reading;
 
+import borderwright.engine.message.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,11 +60,10 @@ record Quantities(boolean negative, List<Part> parts) {
         }
     }
 
-    /** Takes {@code text} apart; {@code example} ends the sentence when it cannot be. */
-    static Parsed<Quantities> parse(String text, String example) {
+    /** Takes {@code text} apart; {@code example} is what would be right when it cannot be. */
+    static Parsed<Quantities> parse(String text, Message example) {
         if (text.length() > MOST_CHARACTERS) {
-            return new Parsed.Bad<>(
-                    "A text of " + text.length() + " characters is not a measure.", "Write " + example + ".");
+            return new Parsed.Bad<>(ReadingMessage.MEASURE_TEXT_TOO_LONG.of(text.length(), example));
         }
         String plain = plain(text);
         boolean negative = plain.startsWith("-");
@@ -81,7 +81,7 @@ record Quantities(boolean negative, List<Part> parts) {
             }
             Parsed<Part> part = part(matcher, text, example);
             if (part instanceof Parsed.Bad<Part> bad) {
-                return new Parsed.Bad<>(bad.what(), bad.right());
+                return new Parsed.Bad<>(bad.fault());
             }
             parts.add(part.orThrow());
             at = matcher.end();
@@ -89,8 +89,8 @@ record Quantities(boolean negative, List<Part> parts) {
         return new Parsed.Good<>(new Quantities(negative, List.copyOf(parts)));
     }
 
-    static <T> Parsed<T> notUnderstood(String text, String example) {
-        return new Parsed.Bad<>("`" + text + "` is not understood.", "Write " + example + ".");
+    static <T> Parsed<T> notUnderstood(String text, Message example) {
+        return new Parsed.Bad<>(ReadingMessage.MEASURE_NOT_UNDERSTOOD.of(text, example));
     }
 
     /** One spelling for marks that look alike: primes, quotes, dashes, fraction slashes, odd spaces. */
@@ -125,19 +125,19 @@ record Quantities(boolean negative, List<Part> parts) {
         return m.group("onlyOver") != null || !m.group("number").isEmpty();
     }
 
-    private static Parsed<Part> part(Matcher m, String text, String example) {
+    private static Parsed<Part> part(Matcher m, String text, Message example) {
         String number = m.group("onlyOver") != null ? "0" : m.group("number");
         String over = first(m.group("onlyOver"), m.group("over"), "0");
         String under = first(m.group("onlyUnder"), m.group("under"), "1");
         if (number.length() > MOST_DIGITS || over.length() > MOST_DIGITS || under.length() > MOST_DIGITS) {
-            return new Parsed.Bad<>("`" + text + "` has too many digits.", "Write " + example + ".");
+            return new Parsed.Bad<>(ReadingMessage.MEASURE_DIGITS_TOO_MANY.of(text, example));
         }
         boolean decimal = number.indexOf('.') >= 0 || number.indexOf(',') >= 0;
         if (decimal && m.group("over") != null) {
             return notUnderstood(text, example);
         }
         if (Long.parseLong(under) == 0) {
-            return new Parsed.Bad<>("`" + text + "` divides by 0.", "Write " + example + ".");
+            return new Parsed.Bad<>(ReadingMessage.MEASURE_DIVIDES_BY_ZERO.of(text, example));
         }
         String separator =
                 m.group("separator").contains("-") ? "-" : m.group("separator").isEmpty() ? "" : " ";
@@ -147,22 +147,20 @@ record Quantities(boolean negative, List<Part> parts) {
                         new Parsed.Good<>(new Part(separator, n, Long.parseLong(over), Long.parseLong(under), unit)));
     }
 
-    /** A number with a decimal point or a decimal comma; a comma that may part thousands is refused. */
+    /** A number with a decimal point or a decimal comma; a comma that may separate thousands is refused. */
     private static Parsed<BigDecimal> decimal(String number, String text) {
         if (number.chars().filter(c -> c == '.' || c == ',').count() > 1) {
-            return new Parsed.Bad<>(
-                    "`" + text + "` parts a number more than once.",
-                    "Write it without thousands marks, such as 1850.5 mm.");
+            return new Parsed.Bad<>(ReadingMessage.MEASURE_SEPARATORS_TOO_MANY.of(text));
         }
         int comma = number.indexOf(',');
-        boolean mayPartThousands = comma > 0 && number.length() - comma == 4 && number.charAt(0) != '0' && comma <= 3;
-        if (mayPartThousands) {
+        boolean mayBeThousands = comma > 0 && number.length() - comma == 4 && number.charAt(0) != '0' && comma <= 3;
+        if (mayBeThousands) {
             String joined = number.replace(",", "");
             String pointed = number.replace(',', '.');
-            return new Parsed.Bad<>(
-                    "The comma in `" + text + "` may part thousands or decimals.",
-                    "Write " + text.replace(number, joined).strip() + " or "
-                            + text.replace(number, pointed).strip() + ".");
+            return new Parsed.Bad<>(ReadingMessage.MEASURE_COMMA_UNCLEAR.of(
+                    text,
+                    text.replace(number, joined).strip(),
+                    text.replace(number, pointed).strip()));
         }
         return new Parsed.Good<>(new BigDecimal(number.replace(',', '.')));
     }

@@ -1,5 +1,7 @@
-package borderwright.engine.measure;
+package borderwright.engine.reading;
 
+import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
 import borderwright.engine.spelling.NearestName;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -12,18 +14,17 @@ import java.util.Map;
  * A length as a person writes it: {@code 1850 mm}, {@code 1.85 m}, {@code 1,85 m}, {@code 6' 4 1/2"}, {@code 6 ft 4 1/2
  * in}, {@code 5'-3-1/2"}, {@code -452 mm}.
  *
- * <p>A hyphen parts feet, inches and fraction; it is a minus only at the front. Beside feet a last number without a unit
- * is inches. A comma before exactly three digits may part thousands, so it is refused. A number without a unit is refused, except
+ * <p>A hyphen separates feet, inches and fraction; it is a minus only at the front. Feet have their mark: {@code 6-1-1/8"}
+ * is refused. Beside feet a last number without a unit is inches. A comma before exactly three digits may separate
+ * thousands, so it is refused. A number without a unit is refused, except
  * 0, which is the same length in any unit. Decimals and fractions are exact; a length that falls between two ticks goes
  * to the nearer one, halves away from zero.
  */
 public final class LengthText {
-    /** Ends the sentence of a fault. */
-    public static final String EXAMPLE = "a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2\"";
-
     /** No garden is longer: 10 km. */
     public static final Length MOST = new Length(10_000_000L * Length.TICKS_PER_MM);
 
+    private static final Message EXAMPLE = ReadingMessage.LENGTH_EXAMPLE.of();
     private static final long TICKS_PER_FOOT = 12 * Length.TICKS_PER_INCH;
 
     private enum Unit {
@@ -82,13 +83,15 @@ public final class LengthText {
     }
 
     private static Parsed<Length> length(Quantities quantities, String text) {
-        List<Quantities.Part> parts = withImpliedUnits(quantities.parts());
+        List<Quantities.Part> parts = withImpliedInches(quantities.parts());
         if (parts.size() == 1 && parts.get(0).unit().isEmpty()) {
             return parts.get(0).isZero() ? new Parsed.Good<>(Length.ZERO) : withoutUnit(text);
         }
         for (Quantities.Part part : parts) {
             if (part.unit().isEmpty()) {
-                return Quantities.notUnderstood(text, EXAMPLE);
+                return isFootMarkMissing(parts)
+                        ? new Parsed.Bad<>(ReadingMessage.LENGTH_FOOT_MARK_MISSING.of(text))
+                        : Quantities.notUnderstood(text, EXAMPLE);
             }
             if (!UNITS.containsKey(part.unit())) {
                 return unknownUnit(part.unit(), text);
@@ -98,8 +101,8 @@ public final class LengthText {
         return ticks.then(t -> inRange(quantities.negative() ? t.negate() : t, text));
     }
 
-    /** Fills in what feet-and-inches notation leaves out: {@code 6' 4} and {@code 6-1-1/8"}. */
-    private static List<Quantities.Part> withImpliedUnits(List<Quantities.Part> parts) {
+    /** Fills in what feet-and-inches notation leaves out: {@code 6' 4}. */
+    private static List<Quantities.Part> withImpliedInches(List<Quantities.Part> parts) {
         if (parts.size() != 2) {
             return parts;
         }
@@ -108,12 +111,15 @@ public final class LengthText {
         if (UNITS.get(first.unit()) == Unit.FOOT && last.unit().isEmpty()) {
             return List.of(first, last.in("in"));
         }
-        boolean threeHyphened = first.unit().isEmpty()
-                && UNITS.get(last.unit()) == Unit.INCH
-                && last.separator().equals("-")
-                && last.over() > 0
-                && last.number().signum() > 0;
-        return threeHyphened ? List.of(first.in("ft"), last) : parts;
+        return parts;
+    }
+
+    /** Whether feet and inches stand there with hyphens alone between them: {@code 6-1-1/8"}, {@code 6-1"}. */
+    private static boolean isFootMarkMissing(List<Quantities.Part> parts) {
+        return parts.size() == 2
+                && parts.get(0).unit().isEmpty()
+                && parts.get(1).separator().equals("-")
+                && UNITS.get(parts.get(1).unit()) == Unit.INCH;
     }
 
     /** Ticks of all parts together: units of one system, each smaller than the one before it, fractions only in the last. */
@@ -128,18 +134,14 @@ public final class LengthText {
             if (!before.isEmpty()) {
                 Unit larger = before.get(before.size() - 1);
                 if (larger.metric != unit.metric || larger.ticks <= unit.ticks) {
-                    return new Parsed.Bad<>(
-                            "`" + text + "` adds units that do not go together.", "Write " + EXAMPLE + ".");
+                    return new Parsed.Bad<>(ReadingMessage.LENGTH_UNITS_DO_NOT_ADD.of(text, EXAMPLE));
                 }
                 if (ticksOf(part, unit).compareTo(BigDecimal.valueOf(larger.ticks)) >= 0) {
-                    return new Parsed.Bad<>(
-                            "The last part of `" + text + "` is as much as one of the unit before it or more.",
-                            "Write " + EXAMPLE + ".");
+                    return new Parsed.Bad<>(ReadingMessage.LENGTH_PART_TOO_LARGE.of(text, EXAMPLE));
                 }
             }
             if (before.size() < parts.size() - 1 && !part.isWhole()) {
-                return new Parsed.Bad<>(
-                        "`" + text + "` has a fraction before its last part.", "Write " + EXAMPLE + ".");
+                return new Parsed.Bad<>(ReadingMessage.LENGTH_FRACTION_TOO_EARLY.of(text, EXAMPLE));
             }
             before.add(unit);
             ticks = ticks.add(ticksOf(part, unit));
@@ -158,19 +160,17 @@ public final class LengthText {
     private static Parsed<Length> inRange(BigDecimal ticks, String text) {
         BigInteger whole = ticks.toBigInteger();
         if (whole.abs().compareTo(BigInteger.valueOf(MOST.ticks())) > 0) {
-            return new Parsed.Bad<>("`" + text + "` is more than 10 km.", "Look at its number and its unit.");
+            return new Parsed.Bad<>(ReadingMessage.LENGTH_TOO_LONG.of(text));
         }
         return new Parsed.Good<>(new Length(whole.longValueExact()));
     }
 
     private static Parsed<Length> withoutUnit(String text) {
-        return new Parsed.Bad<>("`" + text + "` has no unit.", "Write " + EXAMPLE + ".");
+        return new Parsed.Bad<>(ReadingMessage.MEASURE_WITHOUT_UNIT.of(text, EXAMPLE));
     }
 
     private static Parsed<Length> unknownUnit(String unit, String text) {
-        String perhaps = NearestName.perhaps(unit, UNIT_NAMES);
         return new Parsed.Bad<>(
-                "`" + text + "` has the unit `" + unit + "`, which is not a unit of length.",
-                "Units are mm, cm, m, in, ft, yd, ' and \"." + perhaps);
+                ReadingMessage.LENGTH_UNIT_UNKNOWN.of(text, unit, NearestName.perhaps(unit, UNIT_NAMES)));
     }
 }

@@ -1,5 +1,7 @@
-package borderwright.engine.measure;
+package borderwright.engine.reading;
 
+import borderwright.engine.measure.Angle;
+import borderwright.engine.message.Message;
 import borderwright.engine.spelling.NearestName;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -7,21 +9,21 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * An angle as a person writes it: {@code 127 deg}, {@code 127°}, {@code 126° 30'}, {@code 126d 30m 15s}, {@code 30 gon}.
+ * An angle as a person writes it: {@code 127 deg}, {@code 127°}, {@code 126° 30'}, {@code 126 deg 30 min 15 sec},
+ * {@code 30 gon}.
  *
- * <p>A number without a unit is refused, except 0, which is the same angle in any unit.
+ * <p>A number without a unit is refused, except 0, which is the same angle in any unit. So are the letters d, m and s: m is
+ * metres everywhere else.
  */
 public final class AngleText {
-    /** Ends the sentence of a fault. */
-    public static final String EXAMPLE = "an angle with its unit, such as 127 deg, 126° 30' or 30 gon";
-
+    private static final Message EXAMPLE = ReadingMessage.ANGLE_EXAMPLE.of();
     private static final BigDecimal MOST_DEG = BigDecimal.valueOf(360);
 
     private static final Map<String, String> WHOLE_UNITS = Map.of(
-            "deg", "deg", "degs", "deg", "degree", "deg", "degrees", "deg", "°", "deg", "d", "deg", "gon", "gon",
-            "grad", "gon");
-    private static final List<String> MINUTES = List.of("'", "m", "min", "minutes");
-    private static final List<String> SECONDS = List.of("\"", "''", "s", "sec", "seconds");
+            "deg", "deg", "degs", "deg", "degree", "deg", "degrees", "deg", "°", "deg", "gon", "gon", "grad", "gon");
+    private static final List<String> MINUTES = List.of("'", "min", "minutes");
+    private static final List<String> SECONDS = List.of("\"", "''", "sec", "seconds");
+    private static final List<String> LETTERS = List.of("d", "m", "s");
     private static final List<String> UNIT_NAMES = List.of("deg", "gon");
 
     private AngleText() {}
@@ -37,22 +39,31 @@ public final class AngleText {
         if (parts.size() == 1 && first.unit().isEmpty()) {
             return first.isZero()
                     ? new Parsed.Good<>(new Angle(0))
-                    : new Parsed.Bad<>("`" + text + "` has no unit.", "Write " + EXAMPLE + ".");
+                    : new Parsed.Bad<>(ReadingMessage.MEASURE_WITHOUT_UNIT.of(text, EXAMPLE));
+        }
+        if (hasLetters(parts)) {
+            return new Parsed.Bad<>(ReadingMessage.ANGLE_UNIT_TOO_SHORT.of(text));
         }
         String unit = WHOLE_UNITS.get(first.unit());
         if (unit == null) {
-            return new Parsed.Bad<>(
-                    "`" + text + "` does not begin with degrees.",
-                    "Write " + EXAMPLE + "." + NearestName.perhaps(first.unit(), UNIT_NAMES));
+            return new Parsed.Bad<>(ReadingMessage.ANGLE_WITHOUT_DEGREES.of(
+                    text, EXAMPLE, NearestName.perhaps(first.unit(), UNIT_NAMES)));
         }
         if (!isInOrder(parts, unit)) {
             return Quantities.notUnderstood(text, EXAMPLE);
         }
         BigDecimal degrees = degrees(parts, unit);
         if (degrees.compareTo(MOST_DEG) > 0) {
-            return new Parsed.Bad<>("`" + text + "` is more than a full turn.", "Write " + EXAMPLE + ".");
+            return new Parsed.Bad<>(ReadingMessage.ANGLE_OVER_FULL_TURN.of(text, EXAMPLE));
         }
         return new Parsed.Good<>(Angle.ofDegrees((quantities.negative() ? degrees.negate() : degrees).doubleValue()));
+    }
+
+    /** Whether a number is in degrees, minutes or seconds by a letter; a lone {@code 30 m} is a length, no angle. */
+    private static boolean hasLetters(List<Quantities.Part> parts) {
+        return parts.get(0).unit().equals("d")
+                || (WHOLE_UNITS.containsKey(parts.get(0).unit())
+                        && parts.stream().anyMatch(part -> LETTERS.contains(part.unit())));
     }
 
     /** Degrees, then minutes under 60, then seconds under 60; fractions only in the last part. */

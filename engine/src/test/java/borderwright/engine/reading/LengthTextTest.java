@@ -1,7 +1,11 @@
-package borderwright.engine.measure;
+package borderwright.engine.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.measure.Length;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import java.math.BigDecimal;
 import java.util.Random;
 import org.junit.jupiter.api.Nested;
@@ -11,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class LengthTextTest {
+    private static final String EXAMPLE = English.METRIC.text(ReadingMessage.LENGTH_EXAMPLE.of());
 
     private static long ticks(String text) {
         return LengthText.parse(text).orThrow().ticks();
@@ -18,7 +23,7 @@ class LengthTextTest {
 
     private static String fault(String text) {
         return LengthText.parse(text) instanceof Parsed.Bad<Length> bad
-                ? bad.what() + " " + bad.right()
+                ? English.METRIC.sentence(bad.fault())
                 : "no fault: " + LengthText.parse(text);
     }
 
@@ -77,8 +82,6 @@ class LengthTextTest {
                     "6ft 4-1/2in",
                     "6'-4-1/2\"",
                     "6' - 4 1/2\"",
-                    "6-4-1/2\"",
-                    "6-4-1/2 in",
                     "6' 4 1/2",
                     "6' 4.5\"",
                     "6' 4 1⁄2''",
@@ -130,7 +133,7 @@ class LengthTextTest {
         @Test
         void tenKilometresIsTheMost() {
             assertThat(ticks("10000 m")).isEqualTo(LengthText.MOST.ticks());
-            assertThat(fault("10001 m")).isEqualTo("`10001 m` is more than 10 km. Look at its number and its unit.");
+            assertThat(fault("10001 m")).isEqualTo("`10001 m` is more than 10 km. Check the number and its unit.");
             assertThat(fault("-10001 m")).contains("more than 10 km");
         }
 
@@ -138,8 +141,7 @@ class LengthTextTest {
         void longTextsAndManyDigitsAreRefusedWithoutBeingReckoned() {
             assertThat(fault("9".repeat(50) + " m")).contains("has too many digits");
             assertThat(fault("1/" + "9".repeat(50) + " m")).contains("has too many digits");
-            assertThat(fault("9".repeat(1_000_000) + " m"))
-                    .startsWith("A text of 1000002 characters is not a measure.");
+            assertThat(fault("9".repeat(1_000_000) + " m")).startsWith("A text of 1000002 characters is too long");
         }
     }
 
@@ -152,12 +154,14 @@ class LengthTextTest {
                 value = {
                     "1850|`1850` has no unit. Write EXAMPLE.",
                     "6-1-1/8|`6-1-1/8` is not understood. Write EXAMPLE.",
-                    "6-1\"|`6-1\"` is not understood. Write EXAMPLE.",
-                    "1,850 mm|The comma in `1,850 mm` may part thousands or decimals. Write 1850 mm or 1.850 mm.",
-                    "1,850.5 mm|`1,850.5 mm` parts a number more than once. Write it without thousands marks, such as 1850.5 mm.",
+                    "6-1\"|`6-1\"` leaves out the mark for feet. Write 6' 1-1/8\", 6'-1-1/8\" or 6 ft 1-1/8 in.",
+                    "6-1-1/8\"|`6-1-1/8\"` leaves out the mark for feet. Write 6' 1-1/8\", 6'-1-1/8\" or 6 ft 1-1/8 in.",
+                    "6-1-1/8 in|`6-1-1/8 in` leaves out the mark for feet. Write 6' 1-1/8\", 6'-1-1/8\" or 6 ft 1-1/8 in.",
+                    "1,850 mm|The comma in `1,850 mm` may separate thousands or decimals. Write 1850 mm or 1.850 mm.",
+                    "1,850.5 mm|`1,850.5 mm` has more than one point or comma in a number. Write it without thousands separators, such as 1850.5 mm.",
                     "1 850 mm|`1 850 mm` is not understood. Write EXAMPLE.",
                     "1'850 mm|`1'850 mm` adds units that do not go together. Write EXAMPLE.",
-                    "5' 14\"|The last part of `5' 14\"` is as much as one of the unit before it or more. Write EXAMPLE.",
+                    "5' 14\"|The last part of `5' 14\"` is as large as one unit of the part before it, or larger. Write EXAMPLE.",
                     "5.5' 3\"|`5.5' 3\"` has a fraction before its last part. Write EXAMPLE.",
                     "3\" 5'|`3\" 5'` adds units that do not go together. Write EXAMPLE.",
                     "1.85 mn|`1.85 mn` has the unit `mn`, which is not a unit of length. Units are mm, cm, m, in, ft, yd, ' and \". Perhaps you meant `mm`.",
@@ -173,12 +177,12 @@ class LengthTextTest {
                     "mm|`mm` is not understood. Write EXAMPLE."
                 })
         void eachSaysWhatWouldBeRight(String text, String sentence) {
-            assertThat(fault(text)).isEqualTo(sentence.replace("EXAMPLE", LengthText.EXAMPLE));
+            assertThat(fault(text)).isEqualTo(sentence.replace("EXAMPLE", EXAMPLE));
         }
 
         @Test
         void nothingAtAll() {
-            assertThat(fault("")).isEqualTo("`` is not understood. Write " + LengthText.EXAMPLE + ".");
+            assertThat(fault("")).isEqualTo("`` is not understood. Write " + EXAMPLE + ".");
         }
     }
 
@@ -219,8 +223,12 @@ class LengthTextTest {
                 for (Parsed<?> answer :
                         new Parsed<?>[] {LengthText.parse(text.toString()), AngleText.parse(text.toString())}) {
                     if (answer instanceof Parsed.Bad<?> bad) {
-                        assertThat(bad.what()).as("seed %d", SEED).isNotBlank();
-                        assertThat(bad.right()).as("seed %d", SEED).isNotBlank();
+                        assertThat(English.METRIC.text(bad.fault()))
+                                .as("seed %d", SEED)
+                                .isNotBlank();
+                        assertThat(English.METRIC.right(bad.fault()))
+                                .as("seed %d", SEED)
+                                .isNotBlank();
                     }
                 }
             }

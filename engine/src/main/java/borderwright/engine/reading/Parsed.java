@@ -1,5 +1,6 @@
-package borderwright.engine.measure;
+package borderwright.engine.reading;
 
+import borderwright.engine.message.Message;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -35,10 +36,9 @@ public sealed interface Parsed<T> {
     /**
      * The text states no value.
      *
-     * @param what what is wrong, with the text as found
-     * @param right what would be right
+     * @param fault what is wrong, with the text as found, and what would be right
      */
-    record Bad<T>(String what, String right) implements Parsed<T> {
+    record Bad<T>(Message fault) implements Parsed<T> {
         @Override
         public Optional<T> value() {
             return Optional.empty();
@@ -46,12 +46,12 @@ public sealed interface Parsed<T> {
 
         @Override
         public T orThrow() {
-            throw new IllegalArgumentException(what + " " + right);
+            throw new IllegalArgumentException(fault.key() + " " + fault.values());
         }
 
         @Override
         public <U> Parsed<U> then(Function<? super T, Parsed<U>> next) {
-            return new Bad<>(what, right);
+            return new Bad<>(fault);
         }
     }
 }
