@@ -4,7 +4,7 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.FillingSpec;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.SectionSpec;
-import borderwright.engine.garden.vocabulary.GroundSurface;
+import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.GroundPlan;
 import borderwright.engine.ground.GroundPlan.StandsOver;

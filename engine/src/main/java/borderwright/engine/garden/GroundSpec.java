@@ -1,8 +1,8 @@
 package borderwright.engine.garden;
 
-import borderwright.engine.garden.vocabulary.DugSoil;
-import borderwright.engine.garden.vocabulary.GravelBed;
-import borderwright.engine.garden.vocabulary.GroundSurface;
+import borderwright.engine.garden.vocabulary.ground.DugSoil;
+import borderwright.engine.garden.vocabulary.ground.GravelBed;
+import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

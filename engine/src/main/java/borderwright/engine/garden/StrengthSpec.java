@@ -1,9 +1,9 @@
 package borderwright.engine.garden;
 
-import borderwright.engine.garden.vocabulary.FoundationSoil;
-import borderwright.engine.garden.vocabulary.SoilPush;
-import borderwright.engine.garden.vocabulary.SoilWater;
 import borderwright.engine.garden.vocabulary.TimberRules;
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
+import borderwright.engine.garden.vocabulary.ground.SoilPush;
+import borderwright.engine.garden.vocabulary.ground.SoilWater;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

@@ -2,7 +2,7 @@ package borderwright.engine.ground;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.GroundSpec;
-import borderwright.engine.garden.vocabulary.GravelBed;
+import borderwright.engine.garden.vocabulary.ground.GravelBed;
 import borderwright.engine.geometry.Ring;
 import java.util.ArrayList;
 import java.util.List;

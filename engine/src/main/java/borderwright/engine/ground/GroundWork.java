@@ -6,7 +6,7 @@ import borderwright.engine.garden.GroundSpec;
 import borderwright.engine.garden.GroundSpec.MembraneSpec;
 import borderwright.engine.garden.SoilSpec;
 import borderwright.engine.garden.SurveySpec;
-import borderwright.engine.garden.vocabulary.GravelBed;
+import borderwright.engine.garden.vocabulary.ground.GravelBed;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.Outline;

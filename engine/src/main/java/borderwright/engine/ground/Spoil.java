@@ -1,7 +1,7 @@
 package borderwright.engine.ground;
 
 import borderwright.engine.garden.GroundSpec;
-import borderwright.engine.garden.vocabulary.DugSoil;
+import borderwright.engine.garden.vocabulary.ground.DugSoil;
 import java.util.OptionalDouble;
 
 /**

@@ -5,13 +5,13 @@ import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.message.Message;
 import borderwright.engine.strength.box.BowLine;
 import borderwright.engine.strength.box.BoxFrame;
-import borderwright.engine.strength.box.BoxLoads;
-import borderwright.engine.strength.box.LoadCase;
-import borderwright.engine.strength.box.OutsideLoads;
 import borderwright.engine.strength.frame.FrameAnswer;
 import borderwright.engine.strength.frame.FrameSolver;
 import borderwright.engine.strength.frame.UnknownScales;
-import borderwright.engine.strength.timber.RuleSet;
+import borderwright.engine.strength.loads.BoxLoads;
+import borderwright.engine.strength.loads.LoadCase;
+import borderwright.engine.strength.loads.OutsideLoads;
+import borderwright.engine.strength.rules.RuleSet;
 import borderwright.engine.strength.worked.Check;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,7 +54,7 @@ public final class BoxStrength {
      * Whether a box holds, as the search for a cure asks it: the same figures as {@link #check} without its messages, up
      * to the first that shows that it does not.
      */
-    static Uses uses(Box box, StrengthTerms terms) {
+    public static Uses uses(Box box, StrengthTerms terms) {
         BoxFrame coarse = BoxFrame.coarse(box, terms.materials(), terms.fill(), terms.bedFriction(), terms.ground());
         if (coarse.isEmpty()) {
             return new Uses(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
@@ -81,7 +81,7 @@ public final class BoxStrength {
     }
 
     /** How much of a box's false floor is used: slats, bearers and legs; 0 without one. */
-    static double floorUse(Box box, StrengthTerms terms) {
+    public static double floorUse(Box box, StrengthTerms terms) {
         WorstUses worst = new WorstUses(terms.rules());
         new PlatformUses(box, terms, worst).take();
         return worst.greatest();

@@ -3,7 +3,7 @@ package borderwright.engine.strength;
 import borderwright.engine.message.Message;
 import borderwright.engine.message.MessageCode;
 import borderwright.engine.message.Slot;
-import borderwright.engine.strength.timber.RuleSet;
+import borderwright.engine.strength.rules.RuleSet;
 import borderwright.engine.strength.worked.StepMessage;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

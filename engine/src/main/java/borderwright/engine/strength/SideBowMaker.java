@@ -4,10 +4,10 @@ import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.strength.box.BowLine;
 import borderwright.engine.strength.box.BowLineFinder;
 import borderwright.engine.strength.box.BoxFrame;
-import borderwright.engine.strength.box.LoadCase;
 import borderwright.engine.strength.frame.FrameAnswer;
 import borderwright.engine.strength.frame.FrameSolver;
 import borderwright.engine.strength.frame.UnknownScales;
+import borderwright.engine.strength.loads.LoadCase;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -20,7 +20,7 @@ import java.util.List;
  * @param taken what the checks assume: soil, water, timber, screws
  * @param open what was not shown: which figure or model is missing; empty when all was
  * @param cures ways to build it that hold, cheapest first, one of each kind (bracing alone, other walls, a higher floor),
- *     with the cost of pieces and screws and the bow: from {@link LeastCure}; empty where none was sought or found
+ *     with the cost of pieces and screws and the bow: from the search of {@code strength.bracing}; empty where none was sought or found
  * @param guidance that this is guidance, and when to ask an engineer
  */
 public record StrengthReport(

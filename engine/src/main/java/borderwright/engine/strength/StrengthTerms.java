@@ -6,9 +6,9 @@ import borderwright.engine.garden.SoilSpec;
 import borderwright.engine.garden.StrengthSpec;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.strength.box.MemberMaterials;
+import borderwright.engine.strength.rules.RuleSet;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.soil.GroundKind;
-import borderwright.engine.strength.timber.RuleSet;
 import java.util.List;
 
 /**

@@ -6,4 +6,4 @@ package borderwright.engine.strength;
  * @param bowMm greatest final bow, mm
  * @param worst greatest of the bow over its limit and of all uses; at most 1 holds
  */
-record Uses(double bowMm, double worst) {}
+public record Uses(double bowMm, double worst) {}

@@ -1,7 +1,7 @@
 package borderwright.engine.strength;
 
 import borderwright.engine.message.Message;
-import borderwright.engine.strength.timber.RuleSet;
+import borderwright.engine.strength.rules.RuleSet;
 import borderwright.engine.strength.worked.Check;
 import borderwright.engine.strength.worked.Working;
 import java.util.ArrayList;

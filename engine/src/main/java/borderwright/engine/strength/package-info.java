@@ -13,7 +13,8 @@
  * <p><b>Method.</b>
  *
  * <ol>
- *   <li>The box becomes one frame with its load cases ({@link borderwright.engine.strength.box}).
+ *   <li>The box becomes one frame ({@link borderwright.engine.strength.box}) with its load cases ({@link
+ *       borderwright.engine.strength.loads}).
  *   <li>Final bow: the fill for good, on stiffnesses after creep. What passing loads add is told beside it and is not held
  *       against the limit, because it goes again.
  *   <li>Strength: every case with the rule set's factors, after creep where the box has crept by then; every bar and screw

@@ -18,7 +18,7 @@ import borderwright.engine.strength.SideBow;
 import borderwright.engine.strength.StrengthMessage;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.Verdict;
-import borderwright.engine.strength.timber.RuleSet;
+import borderwright.engine.strength.rules.RuleSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;

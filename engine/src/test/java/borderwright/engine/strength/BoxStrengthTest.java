@@ -9,7 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import borderwright.engine.TestTerms;
 import borderwright.engine.buildup.Footprints;
 import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.garden.vocabulary.SoilPush;
+import borderwright.engine.garden.vocabulary.ground.SoilPush;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.UnitSystem;

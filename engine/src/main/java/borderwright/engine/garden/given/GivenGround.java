@@ -1,9 +1,9 @@
 package borderwright.engine.garden.given;
 
 import borderwright.engine.garden.vocabulary.Described;
-import borderwright.engine.garden.vocabulary.DugSoil;
-import borderwright.engine.garden.vocabulary.GravelBed;
-import borderwright.engine.garden.vocabulary.GroundSurface;
+import borderwright.engine.garden.vocabulary.ground.DugSoil;
+import borderwright.engine.garden.vocabulary.ground.GravelBed;
+import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import borderwright.engine.measure.Length;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

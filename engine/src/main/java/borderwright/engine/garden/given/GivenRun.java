@@ -5,7 +5,7 @@ import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.garden.vocabulary.PlanterJoin;
-import borderwright.engine.garden.vocabulary.SlopeForm;
+import borderwright.engine.garden.vocabulary.ground.SlopeForm;
 import borderwright.engine.measure.Length;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

@@ -1,10 +1,10 @@
 package borderwright.engine.garden.given;
 
 import borderwright.engine.garden.vocabulary.Described;
-import borderwright.engine.garden.vocabulary.FoundationSoil;
-import borderwright.engine.garden.vocabulary.SoilPush;
-import borderwright.engine.garden.vocabulary.SoilWater;
 import borderwright.engine.garden.vocabulary.TimberRules;
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
+import borderwright.engine.garden.vocabulary.ground.SoilPush;
+import borderwright.engine.garden.vocabulary.ground.SoilWater;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
 import org.jspecify.annotations.Nullable;

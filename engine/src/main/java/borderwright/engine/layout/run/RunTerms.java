@@ -3,7 +3,7 @@ package borderwright.engine.layout.run;
 import borderwright.engine.garden.RunSpec;
 import borderwright.engine.garden.vocabulary.CornerTurn;
 import borderwright.engine.garden.vocabulary.PlanterJoin;
-import borderwright.engine.garden.vocabulary.SlopeForm;
+import borderwright.engine.garden.vocabulary.ground.SlopeForm;
 import borderwright.engine.layout.plan.LayoutRules;
 import borderwright.engine.measure.Length;
 import org.jspecify.annotations.Nullable;

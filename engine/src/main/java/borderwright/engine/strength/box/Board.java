@@ -57,12 +57,12 @@ public record Board(
             Vector end,
             int rightPlanter,
             int leftPlanter) {
-        double lengthMm() {
+        public double lengthMm() {
             return end.minus(start).length();
         }
     }
 
-    double middleMm() {
+    public double middleMm() {
         return (bottomMm + topMm) / 2;
     }
 }

@@ -9,8 +9,8 @@ import borderwright.engine.strength.soil.Fill;
  * @param heightMm how much of its width; 0 for none
  * @param depthMm of the middle of that below the fill's surface
  */
-record Buried(double heightMm, double depthMm) {
-    static Buried of(Box box, Fill fill, double bottomMm, double topMm) {
+public record Buried(double heightMm, double depthMm) {
+    public static Buried of(Box box, Fill fill, double bottomMm, double topMm) {
         double rimMm = box.courses().get(box.courses().size() - 1).topMm();
         double surfaceMm = rimMm - fill.belowRimMm();
         double bottom = Math.max(bottomMm, rimMm - box.soilDepthMm());

@@ -83,8 +83,8 @@ final class FrameOfBox {
                 screws.straps,
                 screws.helps,
                 uprights.feet,
-                walls.bed(),
-                walls.backings(),
+                walls.supports().bed(),
+                walls.supports().backings(),
                 unheld);
     }
 

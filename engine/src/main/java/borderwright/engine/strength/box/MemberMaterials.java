@@ -1,10 +1,10 @@
 package borderwright.engine.strength.box;
 
 import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.strength.rules.RuleSet;
 import borderwright.engine.strength.timber.Fastener;
 import borderwright.engine.strength.timber.FastenerJoint;
 import borderwright.engine.strength.timber.Grade;
-import borderwright.engine.strength.timber.RuleSet;
 import borderwright.engine.strength.timber.Timber;
 import java.util.List;
 

@@ -7,10 +7,8 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.measure.Gravity;
 import borderwright.engine.strength.box.UprightLine.Meeting;
 import borderwright.engine.strength.frame.JointRigidity;
-import borderwright.engine.strength.frame.SpringLaw;
 import borderwright.engine.strength.frame.Vector;
 import borderwright.engine.strength.timber.TimberSection;
 import java.util.ArrayList;
@@ -31,24 +29,18 @@ final class Walls {
     private static final double LEAST_OVERLAP_MM = 5;
     private static final int COURSES = 1000;
 
-    /** Movement into loose fill at which it stands against a wall as much as it can (careful default, no source). */
-    private static final double PASSIVE_AT_MM = 10;
-
-    /** Stiffness of friction before it slips, N/mm for each mm of board (careful default, no source). */
-    private static final double BED_STIFFNESS = 0.1;
-
     private final FrameOfBox frame;
     private final UprightStems uprights;
     private final Crosspieces crosspieces;
     private final CappingLines capping;
-    private final List<Integer> bed = new ArrayList<>();
-    private final List<Backing> backings = new ArrayList<>();
+    private final WallSupports supports;
 
     Walls(FrameOfBox frame, UprightStems uprights, Crosspieces crosspieces, CappingLines capping) {
         this.frame = frame;
         this.uprights = uprights;
         this.crosspieces = crosspieces;
         this.capping = capping;
+        supports = new WallSupports(frame);
     }
 
     /** A crossing of a board and an upright. */
@@ -103,12 +95,8 @@ final class Walls {
         }
     }
 
-    List<Integer> bed() {
-        return bed;
-    }
-
-    List<Backing> backings() {
-        return backings;
+    WallSupports supports() {
+        return supports;
     }
 
     private static double end(SideFrame side, Piece piece, boolean last) {
@@ -148,9 +136,9 @@ final class Walls {
                     planter(side, (from + to) / 2),
                     -1));
         }
-        back(piece, side.side(), nodes, parts);
+        supports.back(piece, nodes, parts);
         if (piece.course() == 1 && frame.bedFriction > 0) {
-            rub(piece, nodes, parts);
+            supports.rub(piece, nodes, parts);
         }
         return new Board(
                 piece.label(),
@@ -252,50 +240,6 @@ final class Walls {
                 CentreLines.at(frame.lines.at(side, crossing.alongMm), height),
                 frame.lines.outward(side),
                 frame.lines.along(side));
-    }
-
-    /** The fill behind each node, for half of the bars on either side of it. */
-    private void back(Piece piece, int side, List<Integer> nodes, List<Board.Part> parts) {
-        Buried buried = Buried.of(
-                frame.box, frame.fill, piece.place().bottomMm(), piece.place().topMm());
-        if (buried.heightMm() == 0) {
-            return;
-        }
-        double perMm3 = frame.fill.standsAgainst(buried.depthMm()) / PASSIVE_AT_MM;
-        for (int i = 0; i < nodes.size(); i++) {
-            Vector at =
-                    i < parts.size() ? parts.get(i).start() : parts.get(i - 1).end();
-            double stiffness = perMm3 * buried.heightMm() * share(i, parts);
-            int planter = parts.get(Math.min(i, parts.size() - 1)).rightPlanter();
-            backings.add(new Backing(
-                    frame.builder.toGround(nodes.get(i), at, frame.lines.outward(side), stiffness, SpringLaw.CONTACT),
-                    planter));
-        }
-    }
-
-    /** Length of board that counts to a node. */
-    private static double share(int node, List<Board.Part> parts) {
-        return (node > 0 ? parts.get(node - 1).lengthMm() : 0) / 2
-                + (node < parts.size() ? parts.get(node).lengthMm() : 0) / 2;
-    }
-
-    /** Friction of the bottom course on its bed, from the weight of the wall above it alone. */
-    private void rub(Piece piece, List<Integer> nodes, List<Board.Part> parts) {
-        double heightMm =
-                frame.box.courses().get(frame.box.courses().size() - 1).topMm()
-                        - frame.box.courses().get(0).bottomMm();
-        double kgPerM3 = frame.materials.section(piece.section()).densityKgPerM3();
-        double weightPerMm = kgPerM3 * Gravity.N_PER_KG * 1e-9 * heightMm * frame.lines.wallMm;
-        for (int i = 0; i < nodes.size(); i++) {
-            double share = share(i, parts);
-            SpringLaw law = SpringLaw.slipping(frame.bedFriction * weightPerMm * share);
-            Vector at =
-                    i < parts.size() ? parts.get(i).start() : parts.get(i - 1).end();
-            bed.add(frame.builder.toGround(
-                    nodes.get(i), at, frame.lines.outward(piece.side()), BED_STIFFNESS * share, law));
-            bed.add(frame.builder.toGround(
-                    nodes.get(i), at, frame.lines.along(piece.side()), BED_STIFFNESS * share, law));
-        }
     }
 
     private int planter(SideFrame side, double alongMm) {

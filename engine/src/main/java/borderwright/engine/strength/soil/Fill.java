@@ -2,8 +2,8 @@ package borderwright.engine.strength.soil;
 
 import borderwright.engine.garden.SoilSpec;
 import borderwright.engine.garden.StrengthSpec;
-import borderwright.engine.garden.vocabulary.SoilPush;
-import borderwright.engine.garden.vocabulary.SoilWater;
+import borderwright.engine.garden.vocabulary.ground.SoilPush;
+import borderwright.engine.garden.vocabulary.ground.SoilWater;
 import borderwright.engine.measure.Gravity;
 
 /**

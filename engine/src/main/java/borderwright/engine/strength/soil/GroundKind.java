@@ -1,6 +1,6 @@
 package borderwright.engine.strength.soil;
 
-import borderwright.engine.garden.vocabulary.FoundationSoil;
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
 import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.message.MessageCode;
 import borderwright.engine.message.Slot;

@@ -28,7 +28,7 @@ public enum LoadDuration implements MessageCode {
         this.ndsFactor = ndsFactor;
     }
 
-    double ndsFactor() {
+    public double ndsFactor() {
         return ndsFactor;
     }
 

@@ -10,11 +10,11 @@ import java.util.Optional;
  * @param grade its reference values
  * @param basis which grade was taken and why
  */
-record NdsTimber(NdsGrade grade, Message basis) implements Timber {
+public record NdsTimber(NdsGrade grade, Message basis) implements Timber {
     static final double N_PER_MM2_PER_PSI = 0.006894757293168;
-    static final double MM_PER_IN = 25.4;
+    public static final double MM_PER_IN = 25.4;
 
-    static NdsTimber of(Grade stampedGrade) {
+    public static NdsTimber of(Grade stampedGrade) {
         String stamped = stampedGrade.stamped();
         Optional<NdsGrade> named = stamped == null ? Optional.empty() : NdsGrade.named(stamped);
         if (named.isPresent()) {

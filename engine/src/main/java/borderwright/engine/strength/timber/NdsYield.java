@@ -40,7 +40,7 @@ public record NdsYield(double im, double is, double ii, double iiim, double iiis
     }
 
     /** Bearing strength of thin sheet steel, ASTM A653 grade 33, psi (note to NDS tables 12N and 12P; from memory). */
-    static final double STEEL_PSI = 61_850;
+    public static final double STEEL_PSI = 61_850;
 
     /** Reference lateral design value Z, lb. */
     public double z() {

@@ -15,7 +15,8 @@
  *
  * <p><b>Does not cover</b> glued products, fire, fatigue, toothed plates, bolts above 6 mm.
  *
- * <p><b>Start reading</b> at {@link borderwright.engine.strength.timber.RuleSet}.
+ * <p><b>Start reading</b> at {@link borderwright.engine.strength.timber.Timber} and {@link
+ * borderwright.engine.strength.timber.FastenerJoint}.
  */
 @NullMarked
 package borderwright.engine.strength.timber;

@@ -12,7 +12,7 @@ import borderwright.engine.garden.given.GivenDays;
 import borderwright.engine.garden.given.GivenFilling;
 import borderwright.engine.garden.given.GivenGround;
 import borderwright.engine.garden.given.GivenStrength;
-import borderwright.engine.garden.vocabulary.GroundSurface;
+import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import borderwright.engine.measure.Gravity;
 import borderwright.engine.measure.Length;
 import borderwright.engine.strength.soil.Fill;

@@ -14,6 +14,8 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.vocabulary.CornerStyle;
 import borderwright.engine.strength.frame.Balance;
 import borderwright.engine.strength.frame.FrameAnswer;
+import borderwright.engine.strength.loads.BoxLoads;
+import borderwright.engine.strength.loads.LoadCase;
 import borderwright.engine.strength.soil.GroundKind;
 import java.util.List;
 import java.util.Map;

@@ -9,6 +9,8 @@ import borderwright.engine.strength.frame.FrameAnswer;
 import borderwright.engine.strength.frame.Freedom;
 import borderwright.engine.strength.frame.UnknownScales;
 import borderwright.engine.strength.frame.Vector;
+import borderwright.engine.strength.loads.BoxLoads;
+import borderwright.engine.strength.loads.LoadCase;
 import borderwright.engine.strength.soil.GroundKind;
 import java.util.List;
 import java.util.SplittableRandom;

@@ -1,9 +1,0 @@
-package borderwright.engine.garden.vocabulary;
-
-/** How the soil pushes. */
-public enum SoilPush {
-    @Described("as soil that has not moved: walls that hardly give way")
-    AT_REST,
-    @Described("less, as soil that follows walls which give way")
-    ACTIVE
-}

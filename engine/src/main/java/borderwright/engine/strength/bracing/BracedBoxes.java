@@ -1,0 +1,120 @@
+package borderwright.engine.strength.bracing;
+
+import borderwright.engine.buildup.BoxBuilder;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.BracingScheme;
+import borderwright.engine.buildup.parts.BuildMeans;
+import borderwright.engine.garden.BuildSpec;
+import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.layout.plan.SidePlan;
+import borderwright.engine.strength.BoxStrength;
+import borderwright.engine.strength.Cure;
+import borderwright.engine.strength.StrengthReport;
+import borderwright.engine.strength.StrengthTerms;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+
+/**
+ * Builds every box with its bracing: with the spacings that the rules say, and ties as deep as holds best; with the
+ * cheapest bracing that holds where they say none, or with habits where none that was tried holds.
+ *
+ * <p>Boxes of one shape share the search; each is still checked by itself.
+ */
+public final class BracedBoxes {
+    /** In longer joined runs other walls and floors are not tried: each takes as long as the search itself. */
+    private static final int MOST_WITH_ALTERNATIVES = 20;
+
+    private final BuildSpec rules;
+    private final BuildMeans means;
+    private final StrengthTerms terms;
+    private final ToDoubleFunction<Box> cost;
+    private final boolean alternatives;
+    private final boolean canDig;
+
+    /**
+     * @param alternatives whether other ways to build are looked into as well
+     * @param canDig whether posts may be let into the ground
+     */
+    public BracedBoxes(
+            BuildSpec rules,
+            BuildMeans means,
+            StrengthTerms terms,
+            ToDoubleFunction<Box> cost,
+            boolean alternatives,
+            boolean canDig) {
+        this.rules = rules;
+        this.means = means;
+        this.terms = terms;
+        this.cost = cost;
+        this.alternatives = alternatives;
+        this.canDig = canDig;
+    }
+
+    /**
+     * A box with what is known of its strength.
+     *
+     * @param box as built up
+     * @param report on it
+     */
+    public record Checked(Box box, StrengthReport report) {}
+
+    /** How boxes of one shape are braced, and how else they could be. */
+    private record Bracing(BuildSpec rules, BracingScheme scheme, List<Cure> cures) {}
+
+    /** What the bracing of one side depends on, rounded to what is built alike. */
+    private record Side(long tenthsMm, long hundredthsDeg, SidePlan.Role role, EdgeKind facing, long groundAboveBedCm) {
+        static Side of(FootprintPlan plan, int i) {
+            SidePlan side = plan.sides().get(i);
+            return new Side(
+                    StrictMath.round(plan.outline().sideMm(i) * 10),
+                    StrictMath.round(StrictMath.toDegrees(plan.outline().insideAngle(i)) * 100),
+                    side.role(),
+                    side.facing(),
+                    StrictMath.round((side.groundMm() - plan.bedMm()) / 10));
+        }
+    }
+
+    /** What the bracing of a box depends on; a box with dividers is like no other. */
+    private record Shape(List<Side> sides, double heightMm, double platformMm, boolean capped, String divided) {
+        static Shape of(FootprintPlan plan) {
+            List<Side> sides = new ArrayList<>();
+            for (int i = 0; i < plan.outline().size(); i++) {
+                sides.add(Side.of(plan, i));
+            }
+            String divided = plan.dividers().isEmpty() ? "" : plan.name();
+            return new Shape(sides, plan.heightMm(), plan.platformMm(), plan.capped(), divided);
+        }
+    }
+
+    public List<Checked> build(List<FootprintPlan> plans) {
+        Map<Shape, FootprintPlan> first = new LinkedHashMap<>();
+        plans.forEach(plan -> first.putIfAbsent(Shape.of(plan), plan));
+        Map<Shape, Bracing> cures = first.entrySet().parallelStream()
+                .collect(Collectors.toMap(Map.Entry::getKey, entry -> cure(entry.getValue())));
+        return plans.parallelStream()
+                .map(plan -> build(plan, Objects.requireNonNull(cures.get(Shape.of(plan)))))
+                .toList();
+    }
+
+    private Bracing cure(FootprintPlan plan) {
+        BuildSpec floored = LeastCure.withFloorThatHolds(plan, rules, means, terms);
+        CureAnswer cures = alternatives && plan.planters().size() <= MOST_WITH_ALTERNATIVES
+                ? LeastCure.withAlternatives(plan, floored, means, terms, cost, canDig)
+                : LeastCure.find(plan, floored, means, terms, cost);
+        boolean free = rules.braceSpacing() == null && rules.tieSpacing() == null;
+        Optional<Cure> built = free ? cures.cheapest() : LeastCure.asWished(plan, floored, means, terms, cost);
+        return new Bracing(floored, built.map(Cure::scheme).orElseGet(() -> BracingScheme.of(rules)), cures.all());
+    }
+
+    private Checked build(FootprintPlan plan, Bracing bracing) {
+        Box box = BoxBuilder.build(plan, bracing.rules, means, bracing.scheme);
+        return new Checked(box, BoxStrength.check(box, terms).withCures(bracing.cures));
+    }
+}

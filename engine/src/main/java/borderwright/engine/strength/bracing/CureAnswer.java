@@ -1,0 +1,30 @@
+package borderwright.engine.strength.bracing;
+
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.strength.Cure;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a search for the least cure found.
+ *
+ * @param cheapest the cheapest way with the walls wished for that holds; none where no bracing tried holds
+ * @param box that way, built up
+ * @param alternatives other ways that hold, cheapest first, one of each kind
+ * @param tried how many ways were built up and looked into
+ */
+public record CureAnswer(Optional<Cure> cheapest, Optional<Box> box, List<Cure> alternatives, int tried) {
+    public CureAnswer {
+        alternatives = List.copyOf(alternatives);
+    }
+
+    /** All ways that hold, cheapest first. */
+    public List<Cure> all() {
+        List<Cure> all = new ArrayList<>(alternatives);
+        cheapest.ifPresent(all::add);
+        all.sort(Comparator.comparingDouble(Cure::cost));
+        return all;
+    }
+}

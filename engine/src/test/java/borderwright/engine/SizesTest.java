@@ -1,0 +1,155 @@
+package borderwright.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import borderwright.engine.SourceTree.Call;
+import borderwright.engine.SourceTree.Parameter;
+import borderwright.engine.SourceTree.Type;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
+
+/**
+ * The sizes and shapes of rule 12 in docs/rules.md, over every module.
+ *
+ * <p>What was there before the rule stands in the lists of {@code src/test/resources/borderwright/engine/sizes}. They only
+ * shrink: what is on no list fails, and so does an entry that is no longer found. {@code -Drenew=yes} takes such entries out.
+ */
+class SizesTest {
+    private static final int FILE_LINES = 300;
+    private static final int METHOD_LINES = 40;
+    private static final int PACKAGE_FILES = 25;
+    private static final int ARGUMENTS = 7;
+    private static final Path LISTS = Path.of("src/test/resources/borderwright/engine/sizes");
+
+    private static SourceTree main;
+    private static SourceTree tests;
+
+    @BeforeAll
+    static void read() throws IOException {
+        main = SourceTree.read(SourceTree.files("main"));
+        tests = SourceTree.read(SourceTree.files("test"));
+    }
+
+    @Test
+    void noFileIsLongerThan300Lines(TestReporter report) {
+        onlyShrinks(
+                "long-files.txt",
+                SourceTree.files("main", "test").stream()
+                        .filter(file -> lines(file) > FILE_LINES)
+                        .map(SizesTest::path),
+                report);
+    }
+
+    @Test
+    void noMethodIsLongerThan40Lines(TestReporter report) {
+        onlyShrinks(
+                "long-methods.txt",
+                main.methods().stream()
+                        .filter(method -> method.lines() > METHOD_LINES)
+                        .map(method -> method.of().name() + "#" + method.name()),
+                report);
+    }
+
+    @Test
+    void noPackageHoldsMoreThan25Files(TestReporter report) {
+        Map<Path, Long> packages = SourceTree.files("main", "test").stream()
+                .collect(Collectors.groupingBy(Path::getParent, TreeMap::new, Collectors.counting()));
+        onlyShrinks(
+                "large-packages.txt",
+                packages.entrySet().stream()
+                        .filter(entry -> entry.getValue() > PACKAGE_FILES)
+                        .map(entry -> path(entry.getKey())),
+                report);
+    }
+
+    @Test
+    void noConstructorTakesMoreThan7ArgumentsWithoutABuilder(TestReporter report) {
+        Stream<String> records = main.types().stream()
+                .filter(type -> type.components().size() > ARGUMENTS && !type.hasBuilder())
+                .map(Type::name);
+        Stream<String> constructors = main.methods().stream()
+                .filter(method -> method.isConstructor()
+                        && !method.isCanonical()
+                        && method.isOpen()
+                        && method.parameters().size() > ARGUMENTS)
+                .map(method -> method.of().name());
+        onlyShrinks("long-argument-lists.txt", Stream.concat(records, constructors), report);
+    }
+
+    /** Where a record has a builder, only its own file calls its constructor. */
+    @Test
+    void aLongRecordWithABuilderIsBuiltByIt() {
+        Map<String, Path> built = main.types().stream()
+                .filter(type -> type.components().size() > ARGUMENTS && type.hasBuilder())
+                .collect(Collectors.toMap(type -> simple(type.name()), Type::file));
+        List<Call> calls = new ArrayList<>(main.calls());
+        calls.addAll(tests.calls());
+        assertThat(calls.stream()
+                        .filter(call -> call.arguments() > ARGUMENTS)
+                        .filter(call -> built.containsKey(simple(call.type())))
+                        .filter(call -> !call.file().equals(built.get(simple(call.type())))))
+                .isEmpty();
+    }
+
+    /** A setter of a builder is named after its field, so that its call shows what the boolean means. */
+    @Test
+    void noBooleanParameterHidesItsMeaning(TestReporter report) {
+        Stream<String> components = main.types().stream()
+                .filter(type -> !type.hasBuilder() && hasBoolean(type.components()))
+                .map(Type::name);
+        Stream<String> methods = main.methods().stream()
+                .filter(method -> method.isOpen() && !method.isCanonical() && hasBoolean(method.parameters()))
+                .filter(method -> !method.of().name().endsWith(".Builder"))
+                .map(method -> method.of().name() + "#" + method.name());
+        onlyShrinks("boolean-parameters.txt", Stream.concat(components, methods), report);
+    }
+
+    private static boolean hasBoolean(List<Parameter> parameters) {
+        return parameters.stream().anyMatch(parameter -> parameter.type().equals("boolean"));
+    }
+
+    private static void onlyShrinks(String list, Stream<String> found, TestReporter report) {
+        TreeSet<String> now = found.collect(Collectors.toCollection(TreeSet::new));
+        try {
+            Path file = LISTS.resolve(list);
+            TreeSet<String> listed = new TreeSet<>(Files.readAllLines(file));
+            report.publishEntry(list, now.size() + " left of " + listed.size());
+            if ("yes".equals(System.getProperty("renew"))) {
+                listed.retainAll(now);
+                Files.write(file, listed);
+            }
+            assertThat(now).as("%s: what is on no list breaks the rule", list).isSubsetOf(listed);
+            assertThat(listed).as("%s: take out what is mended", list).isSubsetOf(now);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String path(Path file) {
+        return file.normalize().toString().replace('\\', '/').replace("../", "");
+    }
+
+    private static String simple(String name) {
+        return name.substring(name.lastIndexOf('.') + 1);
+    }
+
+    private static int lines(Path file) {
+        try {
+            return Files.readAllLines(file).size();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
