@@ -78,7 +78,8 @@ final class Binder {
         for (Entry entry : fields.entries()) {
             if (!known.contains(entry.key())) {
                 reportUnknownKey(entry, path.isEmpty() ? withVariants(known) : known);
-                NearestName.of(entry.key(), known)
+                RenamedKeys.now(entry.key(), known)
+                        .or(() -> NearestName.of(entry.key(), known))
                         .filter(meant -> fields.entry(meant).isEmpty())
                         .ifPresent(meant -> doubtful.add(Place.join(path, meant)));
             }
@@ -98,7 +99,9 @@ final class Binder {
         boolean decimals = entry.key().matches("\\d.*") && entry.value() instanceof Scalar scalar && scalar.isNothing();
         String perhaps = decimals
                 ? "A comma in brackets parts items: write decimals with a point."
-                : DocumentFaults.perhaps(entry.key(), known).strip();
+                : RenamedKeys.now(entry.key(), known)
+                        .map(now -> "It is called `" + now + "` now.")
+                        .orElseGet(() -> DocumentFaults.perhaps(entry.key(), known).strip());
         faults.add(
                 entry.keyPlace(),
                 "key-unknown",

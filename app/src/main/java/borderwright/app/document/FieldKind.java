@@ -22,7 +22,7 @@ enum FieldKind {
     YES_NO("yes or no", "`yes` or `no`", "yes"),
     DATE("date", "a date as year-month-day", "2026-03-02"),
     CHOICE("one of", "one of its choices", ""),
-    MEASURE("measure", "a measure", "{tape: A B, is: 9.605 m}"),
+    MEASURE("measure", "a measure", "{tape: A B, reads: 9.605 m}"),
     RECORD("group", "a group of keys", "");
 
     private static final Map<Class<?>, FieldKind> BY_TYPE = Map.of(

@@ -24,7 +24,7 @@ class BrokenGardensTest {
             Documents.ROOT.resolve("app/src/test/resources/borderwright/app/document/broken");
 
     private static final String SAID = """
-            angle-without-unit.yaml:8:26: survey.measures[1].is: `127` has no unit. Write an angle with its unit, such as 127 deg, 126° 30' or 30 gon.
+            angle-without-unit.yaml:8:29: survey.measures[1].reads: `127` has no unit. Write an angle with its unit, such as 127 deg, 126° 30' or 30 gon.
             bytes-escape-code.yaml:1:7: The character U+001B here cannot be printed. Take it out.
             bytes-image.yaml:1:1: A byte here does not belong to UTF-8. Save the document as UTF-8.
             bytes-latin1.yaml:1:10: A byte here does not belong to UTF-8. Save the document as UTF-8.
@@ -33,82 +33,86 @@ class BrokenGardensTest {
             bytes-utf16-without-mark.yaml:1:1: The document is written in UTF-16. Save it as UTF-8.
             bytes-utf16.yaml:1:1: The document is written in UTF-16. Save it as UTF-8.
             chain-count.yaml:8:33: survey.measures[1].lengths: A chain of 4 points has 3 lengths; here 2 are. Write one length between each two neighbours.
-            choice-misspelt.yaml:10:32: build.corners: `laped` is not one of the choices. Write `lapped` or `mitred`. Perhaps you meant `lapped`.
+            choice-misspelt.yaml:10:37: build.corner joint: `laped` is not one of the choices. Write `lapped` or `mitred`. Perhaps you meant `lapped`.
             choice-unknown.yaml:9:49: runs[0].slope: `wavy` is not one of the choices. Write `level` or `stepped`.
             corner-unknown.yaml:9:24: runs[0].along: No corner is named `C`. The corners are A B.
-            corners-too-few.yaml:4:12: survey.corners: A border that is a closed ring has at least 3 corners; here 2 are. Name them all, or give `strip` when the border lies along one line.
+            corners-too-few.yaml:4:12: survey.corners: A border that is a closed ring has at least 3 corners; here 2 are. Name them all, or give `strip width` when the border lies along one line.
             currency-unknown.yaml:2:11: currency: `pounds` is not a currency of ISO 4217. Write its three letters, such as `GBP`, `EUR` or `USD`.
             date.yaml:15:13: suppliers[0].quoted: `2026-02-30` is not a date. Write a date as year-month-day, such as `2026-03-02`.
             edge-unknown.yaml:7:14: survey.edges[0].edge: The border has no edge from `A` to `C`. Its edges join neighbours in A B C.
             edge-unknown.yaml:9:14: survey.edges[2].edge: The edge `A B` is described twice. Keep one of them.
-            delivery-bands.yaml:17:7: suppliers[0].delivery bands: Delivery has bands, and a charge of its own, a free value or `collect: yes` besides. Keep the bands, or leave them out.
+            delivery-bands.yaml:17:7: suppliers[0].delivery bands: Delivery has bands, and a charge of its own, a free value or `collection only: yes` besides. Keep the bands, or leave them out.
             delivery-bands.yaml:17:18: suppliers[0].delivery bands[0].within: The band holds within a distance, but how far away the supplier is is not given. Write `distance` beside the supplier's name, in the same unit.
             delivery-bands.yaml:18:18: suppliers[0].delivery bands[1].within: The band holds within a distance, but how far away the supplier is is not given. Write `distance` beside the supplier's name, in the same unit.
-            delivery-bands.yaml:18:41: suppliers[0].delivery bands[1].charge: Delivery must not cost more for more goods: 40 from 100 on, but 35 from 0 on. Give the greater value the lesser charge.
+            delivery-bands.yaml:18:53: suppliers[0].delivery bands[1].charge: Delivery must not cost more for more goods: 40 from 100 on, but 35 from 0 on. Give the greater value the lesser charge.
             delivery-bands.yaml:19:24: suppliers[0].collection.cost: 4.505 has more decimals than GBP, which has 2. Round it to what is paid.
-            delivery-bands.yaml:23:17: suppliers[1].collection: The order may be fetched, but what delivery costs is not given. Write `delivery` or `delivery bands`, or `collect: yes` where it can only be fetched.
+            delivery-bands.yaml:23:17: suppliers[1].collection: The order may be fetched, but what delivery costs is not given. Write `delivery` or `delivery bands`, or `collection only: yes` where it can only be fetched.
             empty.yaml:1:1: The document is empty. Begin with `name: ` and the name of the garden.
             free-delivery-without-charge.yaml:15:16: suppliers[0].free over: Delivery is free over 250, but no delivery charge is given. Write the charge as `delivery`, or leave `free over` out.
             group-for-a-list.yaml:9:5: runs: A group of keys stands where a list belongs. Begin each item with `- ` on a line of its own, or write them in brackets: `[..., ...]`.
             json-comma-missing.json:3:2: The bracket opened at line 1, column 1 is not closed before this. Put a comma between its parts and `}` at its end.
             json-cut-off.json:1:51: The bracket opened at line 1, column 29 is not closed before this. Put a comma between its parts and `}` at its end.
-            json-faults.json:3:41: survey.strip: `600` has no unit. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
+            json-faults.json:3:47: survey.strip width: `600` has no unit. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
             json-faults.json:4:56: runs[0].planters: `4` is in quotes, so it is a text, not a number. Write it without them.
-            json-faults.json:4:90: runs[0].height: `height` is empty. Write `height: 450 mm`: height of the finished wall.
+            json-faults.json:4:98: runs[0].height: `height` is empty. Write `height: 450 mm`: height of the finished wall.
             json-faults.json:5:22: build.walls: No section is named `larch`. Describe it under `sections`.
             key-empty.yaml:2:10: currency: `currency` is empty. Write `currency: GBP`: currency of all prices, by its ISO 4217 code.
             key-in-another-spelling.yaml:16:5: suppliers[0].freeOver: `freeOver` is not a key of this group. Perhaps you meant `free over`.
             key-is-a-list.yaml:3:3: A key must be a word or words. Write `key: value`.
-            key-missing.yaml:9:5: runs[0].depth: `depth` is missing. Write `depth: 600 mm`: depth from back to front, outside.
+            key-missing.yaml:9:5: runs[0].front to back: `front to back` is missing. Write `front to back: 600 mm`: from front to back, outside.
             key-misspelt.yaml:2:1: curency: `curency` is not a key of this group. Perhaps you meant `currency`.
             key-twice.yaml:3:1: name: `name` is written twice in one group, first in line 1. Keep one of them.
-            key-unknown.yaml:10:23: build.colour: `colour` is not a key of this group. Its keys are walls, braces, posts, ties, dividers, capping, bearers, slats, corners, brace spacing, tie spacing, slat gap, bearer spacing, capping overhang, face out, screws, post footing.
-            length-beyond-ten-kilometres.yaml:7:23: survey.measures[0].is: `4800000 m` is more than 10 km. Check the number and its unit.
-            length-clock.yaml:7:23: survey.measures[0].is: `1:30` is not understood. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
-            length-empty.yaml:5:10: survey.strip: `` is not understood. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
-            length-exponent.yaml:5:10: survey.strip: `1e999999999 mm` has the unit `e`, which is not a unit of length. Units are mm, cm, m, in, ft, yd, ' and ".
-            length-is-a-list.yaml:5:10: survey.strip: A list stands here. Write a length with its unit, such as `620 mm`.
-            length-not-a-number.yaml:5:10: survey.strip: `.nan` is not understood. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
-            length-out-of-range-imperial.yaml:9:65: runs[0].height: `1 in` is out of range. Write a length from 50 mm (about 1 15/16 in) to 1500 mm (about 59 1/16 in).
-            length-out-of-range.yaml:9:65: runs[0].height: `4.5 m` is out of range. Write a length from 50 mm to 1500 mm.
-            length-thousands-comma.yaml:5:10: survey.strip: The comma in `1,600 mm` may separate thousands or decimals. Write 1600 mm or 1.600 mm.
-            length-unknown-unit.yaml:9:49: runs[0].depth: `500 mn` has the unit `mn`, which is not a unit of length. Units are mm, cm, m, in, ft, yd, ' and ". Perhaps you meant `mm`.
-            length-without-unit.yaml:9:49: runs[0].depth: `500` has no unit. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
+            key-unknown.yaml:10:23: build.colour: `colour` is not a key of this group. Its keys are walls, braces, posts, ties, dividers, capping, bearers, slats, corner joint, brace spacing, tie spacing, slat gap, bearer spacing, capping overhang, face out, screws, post footing.
+            keys-renamed.yaml:5:3: survey.strip: `strip` is not a key of this group. It is called `strip width` now.
+            keys-renamed.yaml:7:19: survey.measures[0].is: `is` is not a key of this group. It is called `reads` now.
+            keys-renamed.yaml:9:42: runs[0].depth: `depth` is not a key of this group. It is called `front to back` now.
+            keys-renamed.yaml:17:11: cutting.hold back: `hold back` is not a key of this group. It is called `keep whole` now.
+            length-beyond-ten-kilometres.yaml:7:26: survey.measures[0].reads: `4800000 m` is more than 10 km. Check the number and the unit.
+            length-clock.yaml:7:26: survey.measures[0].reads: `1:30` is not understood. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
+            length-empty.yaml:5:16: survey.strip width: `` is not understood. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
+            length-exponent.yaml:5:16: survey.strip width: `1e999999999 mm` has the unit `e`, which is not a unit of length. Units are mm, cm, m, in, ft, yd, ' and ".
+            length-is-a-list.yaml:5:16: survey.strip width: A list stands here. Write a length with its unit, such as `620 mm`.
+            length-not-a-number.yaml:5:16: survey.strip width: `.nan` is not understood. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
+            length-out-of-range-imperial.yaml:9:73: runs[0].height: `1 in` is out of range. Write a length from 50 mm (about 1 15/16 in) to 1500 mm (about 59 1/16 in).
+            length-out-of-range.yaml:9:73: runs[0].height: `4.5 m` is out of range. Write a length from 50 mm to 1500 mm.
+            length-thousands-comma.yaml:5:16: survey.strip width: The comma in `1,600 mm` may separate thousands or decimals. Write 1600 mm or 1.600 mm.
+            length-unknown-unit.yaml:9:57: runs[0].front to back: `500 mn` has the unit `mn`, which is not a unit of length. Units are mm, cm, m, in, ft, yd, ' and ". Perhaps you meant `mm`.
+            length-without-unit.yaml:9:57: runs[0].front to back: `500` has no unit. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
             list-for-a-text.yaml:1:7: name: A list stands here. Write a text, such as `Fence to shed`.
             many-at-once.yaml:2:11: currency: `GPB` is not a currency of ISO 4217. Write its three letters, such as `GBP`, `EUR` or `USD`. Perhaps you meant `GBP`.
             many-at-once.yaml:3:9: budget: `42O` is not a number. Write a number without a unit or a currency sign, such as `420`.
             many-at-once.yaml:7:14: survey.edges[0].edge: The border has no edge from `A` to `C`. Its edges join neighbours in A B C D, and the last with the first.
             many-at-once.yaml:7:25: survey.edges[0].kind: `fense` is not one of the choices. Write one of `house`, `wall`, `fence`, `hedge`, `paving`, `lawn`, `open`. Perhaps you meant `fence`.
-            many-at-once.yaml:9:23: survey.measures[0].is: `9.605` has no unit. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
+            many-at-once.yaml:9:26: survey.measures[0].reads: `9.605` has no unit. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
             many-at-once.yaml:10:15: survey.measures[1].angle: An angle has three points; here 2 names stand. Write 3 names with a space between them.
             many-at-once.yaml:12:5: runs[0]: The run `run` does not say how many planters it has, nor how long one is. Write `planters: 8` or `length: 1.2 m`.
             many-at-once.yaml:12:24: runs[0].along: No corner is named `E`. The corners are A B C D.
-            many-at-once.yaml:12:44: runs[0].hight: `hight` is not a key of this group. Perhaps you meant `height`.
+            many-at-once.yaml:12:52: runs[0].hight: `hight` is not a key of this group. Perhaps you meant `height`.
             many-at-once.yaml:13:16: build.walls: No section is named `larch 25 x 105`. Perhaps you meant `larch 25 x 150`.
             many-at-once.yaml:15:53: sections[0].width: `150 inch` is out of range. Write a length from 15 mm (about 9/16 in) to 400 mm (about 15 3/4 in).
             many-at-once.yaml:18:16: suppliers[0].free over: Delivery is free over 250, but no delivery charge is given. Write the charge as `delivery`, or leave `free over` out.
             many-at-once.yaml:20:74: suppliers[0].boards[0].per metre: This board has two kinds of price: price and per metre. Keep one of them.
-            measure-is-a-text.yaml:7:7: survey.measures[0]: `A B 4.8 m` stands here. Write a measure, such as `{tape: A B, is: 9.605 m}`.
+            measure-is-a-text.yaml:7:7: survey.measures[0]: `A B 4.8 m` stands here. Write a measure, such as `{tape: A B, reads: 9.605 m}`.
             measure-misspelt.yaml:7:7: survey.measures[0]: This measure does not say what was measured. Begin it with one of `tape`, `angle`, `offset`, `chain`, `level`, `rise`, `lean`, `arc`. Perhaps you meant `tape`.
             measure-of-two-kinds.yaml:7:19: survey.measures[0].level: `tape` and `level` stand in one measure. Write two measures.
-            measure-wrong-key.yaml:7:42: survey.measures[0].side: `side` is not a key of this group. Its keys are tape, is, held, sure, by.
-            merge-key.yaml:10:23: build.<<: `<<` is not a key of this group. Its keys are walls, braces, posts, ties, dividers, capping, bearers, slats, corners, brace spacing, tie spacing, slat gap, bearer spacing, capping overhang, face out, screws, post footing.
+            measure-wrong-key.yaml:7:53: survey.measures[0].side: `side` is not a key of this group. Its keys are tape, reads, held, give or take, with.
+            merge-key.yaml:10:23: build.<<: `<<` is not a key of this group. Its keys are walls, braces, posts, ties, dividers, capping, bearers, slats, corner joint, brace spacing, tie spacing, slat gap, bearer spacing, capping overhang, face out, screws, post footing.
             names-twice.yaml:13:12: sections[1].name: Two sections are named `larch`. Give each a name of its own.
             names-twice.yaml:18:11: suppliers[1].name: Two suppliers are named `Alder`. Give each a name of its own.
             names-twice.yaml:21:12: saws[1].name: Two saws are named `saw`. Give each a name of its own.
             nothing.yaml:1:1: The document is not a group of keys. Begin with `name: ` and the name of the garden.
             number-hexadecimal.yaml:9:39: runs[0].planters: `0x10` is not a number. Write a whole number, such as `8`.
-            first-faults.yaml:19:28: first.saw: No saw is named `mitre saw`. The only one is `table saw`.
-            first-faults.yaml:19:72: first.unusable: `unusable` is more than the boards that were looked over. Write how many were looked over, such as `boards: 12`, and how many of these were of no use.
+            first-faults.yaml:19:36: first planter.saw: No saw is named `mitre saw`. The only one is `table saw`.
+            first-faults.yaml:19:80: first planter.unusable: `unusable` is more than the boards that were looked over. Write how many were looked over, such as `boards: 12`, and how many of these were of no use.
             soil-weights.yaml:19:15: strength.moist soil: The moist soil weighs 18.9 kN/m3, more than the 18.0 kN/m3 of the soaked. Soil is no lighter when soaked: correct one of them.
-            soil-weights.yaml:21:8: filling.wet: The soaked soil weighs 16.7 kN/m3 here and 18.0 kN/m3 in `strength.soaked soil`. Keep one of them: it holds for strength, filling and roof.
-            near-faults.yaml:19:7: ground.near[0]: How far a tree's roots reach follows from its trunk, which is not said. Measure it 1.5 m above the ground, and write `trunk: 180 mm` across it, or `girth: 560 mm` round it.
-            near-faults.yaml:20:7: ground.near[1]: Whether a planter stands in the way follows from its lower edge, which is not said. Write its height above the datum, such as `bottom: 160 mm`.
-            near-faults.yaml:20:31: ground.near[1].edge: No corner is named `C`. The corners are A B.
-            near-faults.yaml:21:46: ground.near[2].to: It ends before it begins. Name the edge from its other corner, or exchange `along` and `to`.
-            near-faults.yaml:22:62: ground.near[3].trunk: How far a tree's roots reach follows from its trunk, which is said twice, across and round. Measure it 1.5 m above the ground, and write `trunk: 180 mm` across it, or `girth: 560 mm` round it.
-            near-misspelt.yaml:19:14: ground.near[0].what: `telephon` is not one of the choices. Write one of `tree`, `gas`, `electricity`, `water`, `telephone`, `drain`, `air brick`, `cladding`. Perhaps you meant `telephone`.
-            near-misspelt.yaml:19:54: ground.near[0].trunk: `2 mm` is out of range. Write a length from 10 mm to 3000 mm.
+            soil-weights.yaml:21:21: filling.soaked kg per m3: The soaked soil weighs 16.7 kN/m3 here and 18.0 kN/m3 in `strength.soaked soil`. Keep one of them: it holds for strength, filling and roof.
+            near-faults.yaml:19:7: ground.keep clear of[0]: How far a tree's roots reach follows from its trunk, which is not said. Measure it 1.5 m above the ground, and write `trunk: 180 mm` across it, or `girth: 560 mm` round it.
+            near-faults.yaml:20:7: ground.keep clear of[1]: Whether a planter stands in the way follows from its lower edge, which is not said. Write its height above the datum, such as `bottom: 160 mm`.
+            near-faults.yaml:20:31: ground.keep clear of[1].edge: No corner is named `C`. The corners are A B.
+            near-faults.yaml:21:51: ground.keep clear of[2].ends at: It ends before it begins. Name the edge from its other corner, or exchange `along` and `ends at`.
+            near-faults.yaml:22:70: ground.keep clear of[3].trunk: How far a tree's roots reach follows from its trunk, which is said twice, across and round. Measure it 1.5 m above the ground, and write `trunk: 180 mm` across it, or `girth: 560 mm` round it.
+            near-misspelt.yaml:19:14: ground.keep clear of[0].what: `telephon` is not one of the choices. Write one of `tree`, `gas`, `electricity`, `water`, `telephone`, `drain`, `air brick`, `cladding`. Perhaps you meant `telephone`.
+            near-misspelt.yaml:19:54: ground.keep clear of[0].trunk: `2 mm` is out of range. Write a length from 10 mm to 3000 mm.
             number-huge-exponent.yaml:16:48: suppliers[0].boards[0].price: `1e999999999` is not a number. Write a number without a unit or a currency sign, such as `9.60`.
             number-in-quotes.yaml:16:48: suppliers[0].boards[0].price: `9.60` is in quotes, so it is a text, not a number. Write it without them.
             number-infinite.yaml:16:48: suppliers[0].boards[0].price: `.inf` is not a number. Write a number without a unit or a currency sign, such as `9.60`.
@@ -120,7 +124,7 @@ class BrokenGardensTest {
             number-with-comma-in-brackets.yaml:16:50: suppliers[0].boards[0].60: `60` is not a key of this group. A comma in brackets parts items: write decimals with a point.
             number-with-sign.yaml:16:48: suppliers[0].boards[0].price: `£9.60` is not a number. Write a number without a unit or a currency sign, such as `9.60`.
             only-comments.yaml:1:1: The document is empty. Begin with `name: ` and the name of the garden.
-            platform-above-walls.yaml:9:83: runs[0].platform: The platform of the run `run` is as high as its walls or higher. Write a height below that of the walls, so that there is room for soil.
+            platform-above-walls.yaml:9:94: runs[0].false floor: The false floor of the run `run` is as high as its walls or higher. Write a height below that of the walls, so that there is room for soil.
             point-name-with-comma.yaml:4:12: survey.corners: `A,` is not the name of a point. A name is one word of letters and digits; write names of points, a space between them, such as `A B C D`.
             overlap-too-wide.yaml:17:30: ground.membrane.overlap: The overlap is more than half a roll's width or length. Write an overlap such as `150 mm`, or the roll's own `width` and `length`.
             point-named-once.yaml:8:14: survey.measures[1].tape: The point `Q` is named only here, so nothing fixes its place. Measure it from two other points, or by an offset.
@@ -132,22 +136,22 @@ class BrokenGardensTest {
             price-without-length.yaml:17:9: suppliers[0].boards[1]: With `per metre` the lengths in which the board is sold are missing. Write `lengths: [3.0 m, 3.6 m]`.
             price-without-length.yaml:18:34: suppliers[0].boards[2].length: With `per metre` the board is sold by length. Write the lengths in which it is sold as `lengths: [3.0 m, 3.6 m]`.
             price-without-length.yaml:19:9: suppliers[0].boards[3]: This board has no price. Write `price` for a whole board, or `per metre`, `per foot` or `per board foot`.
-            range-backwards.yaml:9:49: runs[0].depth: This range runs from the greater length to the smaller. Write the smaller one as `from`.
-            range-half.yaml:9:49: runs[0].depth: `to` is missing in this range. Write `{from: 1.2 m, to: 2.4 m}`, or one length.
-            range-wrong-key.yaml:9:49: runs[0].depth: `to` is missing in this range. Write `{from: 1.2 m, to: 2.4 m}`, or one length.
-            range-wrong-key.yaml:9:64: runs[0].depth.till: `till` is not a key of this group. Its keys are from, to.
+            range-backwards.yaml:9:57: runs[0].front to back: This range runs from the greater length to the smaller. Write the smaller one as `from`.
+            range-half.yaml:9:57: runs[0].front to back: `to` is missing in this range. Write `{from: 1.2 m, to: 2.4 m}`, or one length.
+            range-wrong-key.yaml:9:57: runs[0].front to back: `to` is missing in this range. Write `{from: 1.2 m, to: 2.4 m}`, or one length.
+            range-wrong-key.yaml:9:72: runs[0].front to back.till: `till` is not a key of this group. Its keys are from, to.
             received-faults.yaml:20:46: received.boards[0].count: A board that is cut into is one board, here it is 2. Give each its own line.
             received-faults.yaml:21:59: received.boards[1].unusable: 3 of 2 cannot be unusable. Write how many arrived as `count`.
             run-size-not-said.yaml:9:5: runs[0]: The run `run` does not say how many planters it has, nor how long one is. Write `planters: 8` or `length: 1.2 m`.
             run-size-said-twice.yaml:9:50: runs[0].length: The run `run` gives both the number of planters and the length of one. Keep `planters` or `length`; the other follows.
-            run-turns-nowhere.yaml:9:61: runs[0].corners[0].corner: The run does not turn at `B`. It follows one edge and turns nowhere.
+            run-turns-nowhere.yaml:9:65: runs[0].other turns[0].corner: The run does not turn at `B`. It follows one edge and turns nowhere.
             section-unknown-in-price.yaml:16:19: suppliers[0].boards[0].section: No section is named `spruce`. The only one is `larch`.
             section-unknown-in-price.yaml:18:15: owned[0].section: No section is named `larsh`. Perhaps you meant `larch`.
             section-unknown.yaml:10:16: build.walls: No section is named `lurch`. Perhaps you meant `larch`.
             substitute-and-footing.yaml:10:37: build.post footing: Posts cannot be let into paving or a roof. Leave `post footing` out, or say another `ground.surface`.
             substitute-and-footing.yaml:20:5: substitutes[0]: `oak` is not as thick and wide as `larch`, so pieces would not fit. Name a section of the same size; for another size write a variant.
             text-empty.yaml:1:7: name: This text is empty. Write a text, such as `Fence to shed`.
-            text-for-a-group.yaml:10:8: build: `larch` stands here. Write a group of keys: walls, braces, posts, ties, dividers, capping, bearers, slats, corners, brace spacing, tie spacing, slat gap, bearer spacing, capping overhang, face out, screws, post footing.
+            text-for-a-group.yaml:10:8: build: `larch` stands here. Write a group of keys: walls, braces, posts, ties, dividers, capping, bearers, slats, corner joint, brace spacing, tie spacing, slat gap, bearer spacing, capping overhang, face out, screws, post footing.
             text-for-a-list.yaml:13:12: suppliers: `Alder` stands where a list belongs. Begin each item with `- ` on a line of its own, or write them in brackets: `[..., ...]`.
             variant-faults.yaml:20:22: variants[0].changes.build.walls: No section is named `oak`. The only one is `larch`.
             variant-faults.yaml:24:31: variants[1].changes.runs[0].height: `600` has no unit. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
@@ -157,29 +161,29 @@ class BrokenGardensTest {
             variant-faults.yaml:27:5: variants[2].change: `change` is not a key of a variant. Its keys are name, changes; what differs stands under `changes`. Perhaps you meant `changes`.
             variant-takes-away-what-is-needed.yaml:20:15: variants[0].changes.build.walls: `walls` is missing. Write `walls: larch`: section of the wall boards.
             variant-takes-away-what-is-needed.yaml:23:7: variants[1].changes: With these changes `runs[0].along` in line 9 is at fault: No corner is named `B`. The corners are A X.
-            yaml-alias-bomb.yaml:1:1: a: `a` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first, received, substitutes, variants.
+            yaml-alias-bomb.yaml:1:1: a: `a` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first planter, received, substitutes, variants.
             yaml-alias-bomb.yaml:1:1: name: `name` is missing. Write `name: Fence to shed`: name of the garden.
             yaml-alias-bomb.yaml:1:1: currency: `currency` is missing. Write `currency: GBP`: currency of all prices, by its ISO 4217 code.
             yaml-alias-bomb.yaml:1:1: survey: `survey` is missing. Write `survey: ...`: what was measured on site.
             yaml-alias-bomb.yaml:1:1: build: `build` is missing. Write `build: ...`: how boxes are put together.
             yaml-alias-bomb.yaml:1:4: a: Anchors (`&`) and aliases (`*`) are not read, here or further on. Write the value out in each place, or put a text that begins so in quotes.
-            yaml-alias-bomb.yaml:2:1: b: `b` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first, received, substitutes, variants.
-            yaml-alias-bomb.yaml:3:1: c: `c` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first, received, substitutes, variants.
-            yaml-alias-bomb.yaml:4:1: d: `d` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first, received, substitutes, variants.
-            yaml-alias-bomb.yaml:5:1: e: `e` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first, received, substitutes, variants.
-            yaml-alias-bomb.yaml:6:1: f: `f` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first, received, substitutes, variants.
-            yaml-alias-bomb.yaml:7:1: g: `g` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first, received, substitutes, variants.
-            yaml-alias-bomb.yaml:8:1: h: `h` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first, received, substitutes, variants.
-            yaml-alias-bomb.yaml:9:1: i: `i` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first, received, substitutes, variants.
+            yaml-alias-bomb.yaml:2:1: b: `b` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first planter, received, substitutes, variants.
+            yaml-alias-bomb.yaml:3:1: c: `c` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first planter, received, substitutes, variants.
+            yaml-alias-bomb.yaml:4:1: d: `d` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first planter, received, substitutes, variants.
+            yaml-alias-bomb.yaml:5:1: e: `e` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first planter, received, substitutes, variants.
+            yaml-alias-bomb.yaml:6:1: f: `f` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first planter, received, substitutes, variants.
+            yaml-alias-bomb.yaml:7:1: g: `g` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first planter, received, substitutes, variants.
+            yaml-alias-bomb.yaml:8:1: h: `h` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first planter, received, substitutes, variants.
+            yaml-alias-bomb.yaml:9:1: i: `i` is not a key of this group. Its keys are name, about, units, currency, budget, survey, runs, build, sections, suppliers, owned, saws, cutting, soil, strength, ground, filling, planting, days, first planter, received, substitutes, variants.
             yaml-anchor-and-alias.yaml:7:7: survey.measures[0]: Anchors (`&`) and aliases (`*`) are not read, here or further on. Write the value out in each place, or put a text that begins so in quotes.
             yaml-bracket-open.yaml:11:9: The bracket opened at line 10, column 8 is not closed before this. Put a comma between its parts and `}` at its end.
             yaml-escape.yaml:1:11: A backslash in double quotes begins an escape, and this is none. Write two backslashes for one, or use single quotes.
             yaml-forbidden-start.yaml:1:7: A text cannot begin with `@`. Put the whole text in double quotes.
-            yaml-indentation.yaml:5:10: A key with a colon cannot stand here. Line up the keys of a group, put a space after each colon, and put a text that holds `: ` in double quotes.
+            yaml-indentation.yaml:5:16: A key with a colon cannot stand here. Line up the keys of a group, put a space after each colon, and put a text that holds `: ` in double quotes.
             yaml-list-at-the-top.yaml:1:1: The document is not a group of keys. Begin with `name: ` and the name of the garden.
-            yaml-list-open.yaml:5:8: The bracket opened at line 4, column 12 is not closed before this. Put a comma between its parts and `]` at its end.
+            yaml-list-open.yaml:5:14: The bracket opened at line 4, column 12 is not closed before this. Put a comma between its parts and `]` at its end.
             yaml-no-space-after-colon.yaml:2:1: This line has no colon after its key. Write `key: value`.
-            yaml-quote-inside.yaml:5:14: This does not belong to the group that begins at line 4, column 3. Line up the keys of a group; put a text that begins with a quote, such as 5' 3" in quotes, wholly in the other kind of quotes.
+            yaml-quote-inside.yaml:5:20: This does not belong to the group that begins at line 4, column 3. Line up the keys of a group; put a text that begins with a quote, such as 5' 3" in quotes, wholly in the other kind of quotes.
             yaml-quotes-open.yaml:1:7: The quotes opened here are not closed. Put the same quote at the end.
             yaml-tab.yaml:4:1: A tab stands where only spaces may. Indent with spaces.
             yaml-tag.yaml:2:11: currency: Tags (`!`) are not read, here or further on. Leave it out, or put a text that begins so in quotes.

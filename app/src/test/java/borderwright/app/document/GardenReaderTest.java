@@ -74,7 +74,7 @@ class GardenReaderTest {
             assertThat(garden.suppliers().get(0).quoted()).isEqualTo(LocalDate.of(2026, 3, 2));
             assertThat(garden.suppliers().get(0).taxIncluded()).isFalse();
             assertThat(garden.suppliers().get(0).boards().get(1).perMetre()).isEqualByComparingTo("2.0525");
-            assertThat(garden.cutting().holdBack()).isEqualTo(1);
+            assertThat(garden.cutting().keepWhole()).isEqualTo(1);
         }
 
         @Test
@@ -89,8 +89,8 @@ class GardenReaderTest {
         @Test
         void oneLengthOrARange() {
             GivenRun run = garden.runs().get(0);
-            assertThat(run.depth().from()).isEqualTo(Length.ofMm(500));
-            assertThat(run.depth().to()).isEqualTo(Length.ofMm(600));
+            assertThat(run.frontToBack().from()).isEqualTo(Length.ofMm(500));
+            assertThat(run.frontToBack().to()).isEqualTo(Length.ofMm(600));
             assertThat(run.height().isFixed()).isTrue();
         }
 
@@ -114,7 +114,7 @@ class GardenReaderTest {
                             GivenMeasure.GivenRise.class,
                             GivenMeasure.GivenWallLean.class,
                             GivenMeasure.GivenArcRise.class);
-            assertThat(garden.survey().measures().get(0).by()).isEqualTo(Instrument.LONG_TAPE);
+            assertThat(garden.survey().measures().get(0).with()).isEqualTo(Instrument.LONG_TAPE);
             assertThat(((GivenMeasure.GivenTapeLength)
                                     garden.survey().measures().get(0))
                             .held())
@@ -162,7 +162,7 @@ class GardenReaderTest {
         @ValueSource(strings = {"15' 9\"", "\"15' 9\\\"\"", "'15'' 9\"'", "15′ 9″", "189 in", "15' 9"})
         void feetAndInchesWithAndWithoutQuotes(String length) {
             GivenGarden read = garden(SMALL.replace("4.8 m", length));
-            assertThat(((GivenMeasure.GivenTapeLength) read.survey().measures().get(0)).is())
+            assertThat(((GivenMeasure.GivenTapeLength) read.survey().measures().get(0)).reads())
                     .isEqualTo(new Length(189 * 8128));
         }
 
@@ -224,8 +224,8 @@ class GardenReaderTest {
             assertThat(variant.garden().build().slatGap()).isEqualTo(Length.ofMm(12));
             assertThat(variant.garden().runs()).hasSize(3);
             assertThat(variant.garden().runs().get(0).planters()).isEqualTo(7);
-            assertThat(variant.garden().runs().get(0).depth())
-                    .isEqualTo(every.garden().runs().get(0).depth());
+            assertThat(variant.garden().runs().get(0).frontToBack())
+                    .isEqualTo(every.garden().runs().get(0).frontToBack());
             assertThat(variant.garden().sections())
                     .extracting("name")
                     .containsExactly("larch 25 x 150", "batten", "treated");
@@ -247,7 +247,7 @@ class GardenReaderTest {
         @Test
         void measuresAreReplacedWhole() {
             String variant = SMALL
-                    + "variants:\n  - name: again\n    changes:\n      survey: {measures: [{tape: B A, is: 4.81 m}]}\n";
+                    + "variants:\n  - name: again\n    changes:\n      survey: {measures: [{tape: B A, reads: 4.81 m}]}\n";
             assertThat(document(variant).variants().get(0).garden().survey().measures())
                     .singleElement()
                     .isInstanceOf(GivenMeasure.GivenTapeLength.class);
@@ -289,7 +289,8 @@ class GardenReaderTest {
 
         @Test
         void aFaultInOnePartDoesNotHideAFaultBetweenOthers() {
-            String faulty = SMALL.replace("depth: 500 mm", "depth: 500").replace("{walls: larch}", "{walls: lurch}");
+            String faulty = SMALL.replace("front to back: 500 mm", "front to back: 500")
+                    .replace("{walls: larch}", "{walls: lurch}");
             assertThat(Documents.faults(faulty)).hasSize(2);
         }
     }

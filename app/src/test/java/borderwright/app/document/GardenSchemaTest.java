@@ -140,7 +140,7 @@ class GardenSchemaTest {
             })
     void lengthsInAnyUnitFollowIt(String length) throws IOException {
         String yaml = Documents.resource("small.yaml")
-                .replace("strip: 600 mm", "strip: " + MAPPER.writeValueAsString(length));
+                .replace("strip width: 600 mm", "strip width: " + MAPPER.writeValueAsString(length));
         assertThat(faults(yaml)).isEmpty();
     }
 

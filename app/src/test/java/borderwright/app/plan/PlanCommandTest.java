@@ -133,13 +133,13 @@ class PlanCommandTest {
             Path bad = Files.writeString(
                     folder.resolve("bad.yaml"),
                     good.replace("walls: larch 25 x 150\n", "walls: larch 25 x 15\n")
-                            .replace("depth: 560 mm", "deepth: 560 mm"));
+                            .replace("front to back: 560 mm", "front too back: 560 mm"));
             Path out = folder.resolve("never");
 
             Outcome outcome = run("plan", bad.toString(), "--out", out.toString());
 
             assertThat(outcome.code()).isEqualTo(ExitCode.BAD_INPUT);
-            assertThat(outcome.err()).contains("deepth").contains("nothing was written");
+            assertThat(outcome.err()).contains("front too back").contains("nothing was written");
             assertThat(out).doesNotExist();
         }
 
@@ -148,8 +148,8 @@ class PlanCommandTest {
             String good = Files.readString(EXAMPLES.resolve("behind-the-shed.yaml"));
             Path loose = Files.writeString(
                     folder.resolve("loose.yaml"),
-                    good.replace("\n    - {tape: A C, is: 3.900 m, sure: 4 mm}\n", "\n")
-                            .replace("\n    - {angle: A B C, is: 62.0 deg, sure: 0.5 deg}\n", "\n"));
+                    good.replace("\n    - {tape: A C, reads: 3.900 m, give or take: 4 mm}\n", "\n")
+                            .replace("\n    - {angle: A B C, reads: 62.0 deg, give or take: 0.5 deg}\n", "\n"));
             Path out = folder.resolve("never");
 
             Outcome outcome = run("plan", loose.toString(), "--out", out.toString());

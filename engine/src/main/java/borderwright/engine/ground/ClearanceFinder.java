@@ -55,7 +55,7 @@ final class ClearanceFinder {
      */
     List<SiteClearance> of(List<Optional<NearbyPlace>> places, double bowMm) {
         for (int i = 0; i < places.size(); i++) {
-            String where = "ground.near[" + i + "]";
+            String where = "ground.keep clear of[" + i + "]";
             places.get(i).ifPresent(place -> keep(of(place, where)));
         }
         for (int e = 0; e < outline.edges().size(); e++) {

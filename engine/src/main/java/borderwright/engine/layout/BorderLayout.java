@@ -110,7 +110,7 @@ public final class BorderLayout {
     }
 
     private void checkRanges(RunTerms terms) {
-        check(terms, "depth", terms.wish().depth());
+        check(terms, "front to back", terms.wish().depth());
         check(terms, "height", terms.wish().height());
         if (terms.wish().planters() == null && terms.wish().length() == null) {
             findings.unmet(findings.problemMaker().planterNumberNotGiven(terms));

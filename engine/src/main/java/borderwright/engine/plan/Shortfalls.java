@@ -52,7 +52,7 @@ record Shortfalls(Garden garden, Taught taught) {
         if (!heldBack) {
             found.add(new Problem(
                     "hold-back",
-                    "cutting.hold back",
+                    "cutting.keep whole",
                     "No board is held back: none as long as the longest wall piece can be had besides those that are cut.",
                     "Hold fewer back, or find more boards of that length."));
         }

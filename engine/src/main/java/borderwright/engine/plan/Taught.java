@@ -66,7 +66,7 @@ record Taught(Garden garden, LengthFormat format) {
                 : beyond.size() + " boxes, " + beyond.get(0) + " first, would bow";
         return List.of(new Problem(
                 "first-planter-bows",
-                "first.bow",
+                "first planter.bulge",
                 bow.get().sentence(format) + " At that rate " + which + " more than "
                         + format.length(strength.get(0).bowLimitMm()) + ".",
                 "Set braces or ties closer, or take thicker walls, before the rest is cut."));

@@ -119,7 +119,7 @@ public final class Planting {
                 garden.survey().corners().get(0), garden.survey().corners().get(1));
         if (wish.sun().isEmpty() || first.isEmpty()) {
             if (garden.origins().isGiven("planting")) {
-                notes.add("Not shown: hours of sun need `latitude` and `facing`.");
+                notes.add("Not shown: hours of sun need `latitude` and `bearing`.");
             }
             return List.of();
         }

@@ -69,7 +69,8 @@ final class OutlineMaker {
             }
         }
         problems.add(new Problem(
-                "survey.strip", OutlineMessage.STRIP_TOO_DEEP.of(notes.strip().mm())));
+                "survey.strip width",
+                OutlineMessage.STRIP_TOO_DEEP.of(notes.strip().mm())));
         return Optional.empty();
     }
 
@@ -128,7 +129,7 @@ final class OutlineMaker {
     private void tooHigh(Measure.ArcRise arc, int measure, double chordMm) {
         Message message =
                 OutlineMessage.ARC_TOO_HIGH.of(arc.arc().dashed(), arc.is().mm(), chordMm, chordMm / 2);
-        problems.add(new Problem("survey.measures[" + measure + "].is", message));
+        problems.add(new Problem("survey.measures[" + measure + "].reads", message));
     }
 
     private List<Spot> spots(Ring ring) {

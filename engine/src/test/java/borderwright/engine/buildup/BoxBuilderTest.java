@@ -489,7 +489,7 @@ class BoxBuilderTest {
             assertThat(low.unmet())
                     .extracting(p -> p.sentence(English.METRIC))
                     .containsExactly(
-                            "A platform 40 mm above the bed cannot be built in F1. Wish at least 72 mm (slats on flat bearers),"
+                            "A false floor 40 mm above the bed cannot be built in F1. Wish at least 72 mm (slats on flat bearers),"
                                     + " and at most 400 mm (50 mm below the rim).");
         }
     }

@@ -8,7 +8,7 @@ import borderwright.engine.TestGarden;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.given.GivenFilling;
-import borderwright.engine.garden.given.GivenFilling.GivenBaseLayer;
+import borderwright.engine.garden.given.GivenFilling.GivenCoarseLayer;
 import borderwright.engine.garden.given.GivenFilling.GivenFinish;
 import borderwright.engine.garden.given.GivenFilling.GivenLiner;
 import borderwright.engine.garden.given.GivenFilling.GivenMixPart;
@@ -77,7 +77,7 @@ class FillingTest {
         assertThat(load).isBetween(4.0, 8.0);
     }
 
-    private static GivenFilling mix(List<GivenMixPart> mix, @Nullable GivenBaseLayer base, @Nullable Double reuse) {
+    private static GivenFilling mix(List<GivenMixPart> mix, @Nullable GivenCoarseLayer base, @Nullable Double reuse) {
         return new GivenFilling(mix, base, null, reuse, null, null, null, null);
     }
 
@@ -115,7 +115,7 @@ class FillingTest {
         void layersAddUpToWhatIsFilled() {
             GivenFilling wish = new GivenFilling(
                     List.of(new GivenMixPart("topsoil", 2.0), new GivenMixPart("compost", 1.0)),
-                    new GivenBaseLayer("wood chips", Length.ofMm(100), null),
+                    new GivenCoarseLayer("wood chips", Length.ofMm(100), null),
                     Length.ofMm(40),
                     null,
                     null,

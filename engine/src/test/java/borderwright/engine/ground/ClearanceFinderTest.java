@@ -97,7 +97,7 @@ class ClearanceFinderTest {
     }
 
     private static GroundPlan dug(GivenNearby... near) {
-        return plan(plane(150, 0, 0), GroundSurface.SOIL, EdgeKind.OPEN, near);
+        return plan(plane(150, 0, 0), GroundSurface.BARE_EARTH, EdgeKind.OPEN, near);
     }
 
     private static GivenNearby thing(
@@ -123,7 +123,7 @@ class ClearanceFinderTest {
 
     /** On level ground at the bed, dug 50 mm deep for its gravel. */
     private static GroundPlan level(List<Box> boxes, @Nullable GivenMembrane sheet, GivenNearby... near) {
-        return plan(boxes, plane(0, 0, 0), GroundSurface.SOIL, sheet, EdgeKind.OPEN, List.of(), near);
+        return plan(boxes, plane(0, 0, 0), GroundSurface.BARE_EARTH, sheet, EdgeKind.OPEN, List.of(), near);
     }
 
     private static Box off(double mm) {
@@ -285,8 +285,8 @@ class ClearanceFinderTest {
         @Test
         void soilBelowADampCourseIsARow() {
             EdgeSpec house = new EdgeSpec(Names.of("A", "B"), EdgeKind.HOUSE, null, Length.ofMm(600), null);
-            GroundPlan plan =
-                    plan(List.of(off(100)), plane(0, 0, 0), GroundSurface.SOIL, null, EdgeKind.OPEN, List.of(house));
+            GroundPlan plan = plan(
+                    List.of(off(100)), plane(0, 0, 0), GroundSurface.BARE_EARTH, null, EdgeKind.OPEN, List.of(house));
             // Soil stays 30 mm below the rim at 450 mm.
             assertThat(plan.clearances())
                     .containsExactly(new SiteClearance(
@@ -297,10 +297,10 @@ class ClearanceFinderTest {
         void aFenceLeavesRoomForTheBow() {
             // A wall may bow 10 mm.
             GroundPlan close =
-                    plan(List.of(off(8)), plane(0, 0, 0), GroundSurface.SOIL, null, EdgeKind.FENCE, List.of());
+                    plan(List.of(off(8)), plane(0, 0, 0), GroundSurface.BARE_EARTH, null, EdgeKind.FENCE, List.of());
             assertThat(codes(close)).containsExactly("fence-bears");
             GroundPlan clear =
-                    plan(List.of(off(10)), plane(0, 0, 0), GroundSurface.SOIL, null, EdgeKind.FENCE, List.of());
+                    plan(List.of(off(10)), plane(0, 0, 0), GroundSurface.BARE_EARTH, null, EdgeKind.FENCE, List.of());
             assertThat(codes(clear)).isEmpty();
         }
 
@@ -337,7 +337,7 @@ class ClearanceFinderTest {
 
         @Test
         void theGapToAFenceIsMeasured() {
-            GroundPlan plan = plan(plane(0, 0, 0), GroundSurface.SOIL, EdgeKind.FENCE);
+            GroundPlan plan = plan(plane(0, 0, 0), GroundSurface.BARE_EARTH, EdgeKind.FENCE);
             assertThat(plan.clearances())
                     .containsExactly(new SiteClearance("F1", "the fence A B", "wall", 20, 500, Verdict.HOLDS));
         }

@@ -93,8 +93,8 @@ class GroundWorkTest {
 
         @Test
         void gravelFillsTheHollowsBelowTheLevelDugTo() {
-            GroundPlan plan =
-                    plan(List.of(box("F1", 1000, 3000, 0)), level(-80), wish(GroundSurface.SOIL, GravelBed.WHOLE));
+            GroundPlan plan = plan(
+                    List.of(box("F1", 1000, 3000, 0)), level(-80), wish(GroundSurface.BARE_EARTH, GravelBed.WHOLE));
             assertThat(plan.spoil().dugM3()).isZero();
             assertThat(plan.gravelM3()).isCloseTo(2.64 * 0.08, within(1e-9));
             assertThat(plan.boxes().get(0).madeUpM3()).isCloseTo(2.64 * 0.03, within(1e-9));
@@ -103,7 +103,9 @@ class GroundWorkTest {
         @Test
         void underTheWallsOnlyTheStripIsDugAndTheRestLeftStanding() {
             GroundPlan plan = plan(
-                    List.of(box("F1", 1000, 3000, 0)), level(200), wish(GroundSurface.SOIL, GravelBed.UNDER_WALLS));
+                    List.of(box("F1", 1000, 3000, 0)),
+                    level(200),
+                    wish(GroundSurface.BARE_EARTH, GravelBed.UNDER_WALLS));
             double inside = (2.0 - 0.05 - 0.2) * (1.0 - 0.05 - 0.2);
             BoxGround box = plan.boxes().get(0);
             assertThat(box.dugM3()).isCloseTo((2.64 - inside) * 0.25, within(1e-9));
@@ -114,7 +116,7 @@ class GroundWorkTest {
         @Test
         void noGroundIsCountedTwiceNorOutsideTheBorder() {
             List<Box> boxes = List.of(box("F1", 20, 2000, 0), box("F2", 2020, 4000, -150), box("F3", 4120, 4990, -150));
-            GroundPlan plan = plan(boxes, level(0), wish(GroundSurface.SOIL, GravelBed.WHOLE));
+            GroundPlan plan = plan(boxes, level(0), wish(GroundSurface.BARE_EARTH, GravelBed.WHOLE));
             // Together: from the border's left edge to its right edge, all but nothing between; 1.2 m deep.
             assertThat(plan.areaM2()).isCloseTo(5.0 * 1.2, within(1e-9));
             assertThat(plan.boxes().get(1).areaM2()).isGreaterThan(1.98 * 1.2);
@@ -135,7 +137,7 @@ class GroundWorkTest {
         void loadsAreRoundedUp() {
             assertThat((int) Math.ceil(6111.11 * 3000 / 2310 / 12)).isEqualTo(662);
             GroundSpec clay = GroundResolver.resolve(new GivenGround(
-                    GroundSurface.SOIL,
+                    GroundSurface.BARE_EARTH,
                     DugSoil.CLAY,
                     null,
                     null,
@@ -176,7 +178,7 @@ class GroundWorkTest {
         @Test
         void soilOverTheDampCourseIsSaidWithItsNumbers() {
             Box near = TestBoxes.box("F1", Ring.rectangle(1000, 100, 3000, 900), 0, 450, 0);
-            GroundPlan plan = plan(List.of(near), level(0), wish(GroundSurface.SOIL, null), house);
+            GroundPlan plan = plan(List.of(near), level(0), wish(GroundSurface.BARE_EARTH, null), house);
             assertThat(plan.unmet()).extracting(Problem::code).containsExactly("damp-course");
             assertThat(plan.unmet().get(0).sentence(English.METRIC))
                     .isEqualTo("Soil in F1 would stand 20 mm above the damp-proof course of A B, 100 mm from the wall;"
@@ -187,7 +189,7 @@ class GroundWorkTest {
         @Test
         void farOffNothingIsSaid() {
             Box far = TestBoxes.box("F1", Ring.rectangle(1000, 600, 3000, 1500), 0, 450, 0);
-            GroundPlan plan = plan(List.of(far), level(0), wish(GroundSurface.SOIL, null), house);
+            GroundPlan plan = plan(List.of(far), level(0), wish(GroundSurface.BARE_EARTH, null), house);
             assertThat(plan.unmet()).isEmpty();
         }
 
@@ -197,7 +199,7 @@ class GroundWorkTest {
             GroundPlan plan = plan(
                     List.of(near),
                     level(0),
-                    wish(GroundSurface.SOIL, null),
+                    wish(GroundSurface.BARE_EARTH, null),
                     new SurveySpec.EdgeSpec(Names.of("A", "B"), EdgeKind.HOUSE, null, null, null));
             assertThat(plan.unmet()).isEmpty();
             assertThat(plan.notes()).anyMatch(note -> note.startsWith("Not shown to hold: soil in F1"));

@@ -230,7 +230,10 @@ class BorderLayoutTest {
         void aGapAtACornerStatesItsSize() {
             Layout layout = lay(
                     Borders.corner(90, EdgeKind.WALL),
-                    Wishes.along("A B C").planters(3).turn(CornerTurn.GAP).wish());
+                    Wishes.along("A B C")
+                            .planters(3)
+                            .turn(CornerTurn.LEAVE_OPEN)
+                            .wish());
             assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("F1-F3", "F4-F6");
             assertThat(layout.openings())
                     .extracting(o -> English.METRIC.text(o.why()))
@@ -245,7 +248,7 @@ class BorderLayoutTest {
                     square,
                     Wishes.along("A B C D")
                             .planters(2)
-                            .turn(CornerTurn.GAP)
+                            .turn(CornerTurn.LEAVE_OPEN)
                             .turn("C", CornerTurn.INFILL)
                             .wish());
             assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("F1-F2", "F3-F4", "F5", "F6-F7");
@@ -344,8 +347,8 @@ class BorderLayoutTest {
                     Borders.strip(9605, 594),
                     Wishes.along("A B").planters(8).wish(),
                     "layout-depth-does-not-fit",
-                    "Planters 600 mm deep do not fit along A-B: with the gaps kept, 574 mm is the most; that is laid out"
-                            + " instead. Say a depth of at most 574 mm, or make the gaps smaller.");
+                    "Planters 600 mm from front to back do not fit along A-B: with the gaps kept, 574 mm is the most; that is laid out"
+                            + " instead. Give at most 574 mm as front to back, or make the gaps smaller.");
         }
 
         @Test
@@ -356,8 +359,9 @@ class BorderLayoutTest {
                     new LayoutRules(47, 150, 4800));
             assertThat(layout.boxes()).isEmpty();
             assertThat(layout.unmet().get(0).sentence(English.METRIC))
-                    .isEqualTo("Planters 200 mm deep are less than the least side of a box, 235 mm with walls of 47 mm;"
-                            + " the run is left out. Say a depth of at least 235 mm.");
+                    .isEqualTo(
+                            "Planters 200 mm from front to back are less than the least side of a box, 235 mm with walls of 47 mm;"
+                                    + " the run is left out. Give at least 235 mm as front to back.");
         }
 
         @Test

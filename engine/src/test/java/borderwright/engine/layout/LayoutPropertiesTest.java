@@ -100,7 +100,7 @@ class LayoutPropertiesTest {
             }
             double degrees = StrictMath.toDegrees(
                     outline.ring().insideAngle(outline.cornerNames().indexOf(corner)));
-            count += turn != CornerTurn.GAP && Math.abs(degrees - 180) >= 10 ? 1 : 0;
+            count += turn != CornerTurn.LEAVE_OPEN && Math.abs(degrees - 180) >= 10 ? 1 : 0;
         }
         return count;
     }

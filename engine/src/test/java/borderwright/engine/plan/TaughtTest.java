@@ -78,7 +78,7 @@ class TaughtTest {
         assertThat(taught(bows(5)).unmet(BOXES, STRENGTH)).isEmpty();
         assertThat(taught(bows(5.1)).unmet(BOXES, STRENGTH)).hasSize(1).allSatisfy(problem -> {
             assertThat(problem.code()).isEqualTo("first-planter-bows");
-            assertThat(problem.where()).isEqualTo("first.bow");
+            assertThat(problem.where()).isEqualTo("first planter.bulge");
             assertThat(problem.what(English.METRIC)).contains("F3 would bow more than 10 mm");
         });
         assertThat(taught(bows(9)).unmet(BOXES, STRENGTH))

@@ -140,6 +140,6 @@ public final class SeededSurvey {
 
     /** Field path of the reading with the slip. */
     public String slipWhere() {
-        return "survey.measures[" + slipped + "].is";
+        return "survey.measures[" + slipped + "].reads";
     }
 }

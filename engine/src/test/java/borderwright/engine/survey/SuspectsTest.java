@@ -157,7 +157,7 @@ class SuspectsTest {
             assertThat(report.suspects().named()).isTrue();
             assertThat(report.suspects().candidates())
                     .extracting(c -> report.readings().get(c.reading()).where())
-                    .containsExactly("survey.measures[2].is");
+                    .containsExactly("survey.measures[2].reads");
         }
     }
 

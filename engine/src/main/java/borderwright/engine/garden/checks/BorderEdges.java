@@ -17,7 +17,7 @@ final class BorderEdges {
 
     BorderEdges(GivenSurvey survey) {
         this.corners = survey.corners().list();
-        this.isRing = survey.strip() == null;
+        this.isRing = survey.stripWidth() == null;
         for (int i = 0; i < corners.size(); i++) {
             position.putIfAbsent(corners.get(i), i);
         }

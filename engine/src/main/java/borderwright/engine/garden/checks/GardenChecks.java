@@ -72,17 +72,17 @@ public final class GardenChecks {
     }
 
     private void checkFirst(KnownNames saws) {
-        GivenFirstPlanter first = garden.first();
+        GivenFirstPlanter first = garden.firstPlanter();
         if (first == null) {
             return;
         }
         if (first.saw() != null) {
-            saws.require(first.saw(), "first.saw", found);
+            saws.require(first.saw(), "first planter.saw", found);
         }
         if (first.unusable() != null && (first.boards() == null || first.unusable() > first.boards())) {
             found.add(new Problem(
                     "first-boards",
-                    "first.unusable",
+                    "first planter.unusable",
                     "`unusable` is more than the boards that were looked over.",
                     "Write how many were looked over, such as `boards: 12`, and how many of these were of no use."));
         }
@@ -142,10 +142,10 @@ public final class GardenChecks {
     private void checkNear() {
         BorderEdges edges = new BorderEdges(garden.survey());
         GivenGround ground = garden.ground();
-        List<GivenNearby> near = ground == null ? List.of() : ground.near();
+        List<GivenNearby> near = ground == null ? List.of() : ground.keepClearOf();
         for (int i = 0; i < near.size() && found.size() < MOST_FAULTS; i++) {
             GivenNearby thing = near.get(i);
-            String where = "ground.near[" + i + "]";
+            String where = "ground.keep clear of[" + i + "]";
             edges.requireEdge(thing.edge(), where + ".edge", found);
             boolean needsBottom = thing.what() == NearbyKind.AIR_BRICK || thing.what() == NearbyKind.CLADDING;
             if (thing.what() == NearbyKind.TREE && (thing.trunk() == null) == (thing.girth() == null)) {
@@ -164,12 +164,12 @@ public final class GardenChecks {
                         "Whether a planter stands in the way follows from its lower edge, which is not said.",
                         "Write its height above the datum, such as `bottom: 160 mm`."));
             }
-            if (thing.to() != null && thing.to().compareTo(thing.along()) < 0) {
+            if (thing.endsAt() != null && thing.endsAt().compareTo(thing.along()) < 0) {
                 found.add(new Problem(
                         "near-ends",
-                        where + ".to",
+                        where + ".ends at",
                         "It ends before it begins.",
-                        "Name the edge from its other corner, or exchange `along` and `to`."));
+                        "Name the edge from its other corner, or exchange `along` and `ends at`."));
             }
         }
     }

@@ -43,11 +43,11 @@ final class RunChecks {
                     "The run `" + run.name() + "` gives both the number of planters and the length of one.",
                     "Keep `planters` or `length`; the other follows."));
         }
-        if (run.platform() != null && run.platform().compareTo(run.height().to()) >= 0) {
+        if (run.falseFloor() != null && run.falseFloor().compareTo(run.height().to()) >= 0) {
             found.add(new Problem(
                     "platform-height",
-                    where + ".platform",
-                    "The platform of the run `" + run.name() + "` is as high as its walls or higher.",
+                    where + ".false floor",
+                    "The false floor of the run `" + run.name() + "` is as high as its walls or higher.",
                     "Write a height below that of the walls, so that there is room for soil."));
         }
         checkRows(run, where);
@@ -70,7 +70,7 @@ final class RunChecks {
                     "run-rows",
                     where + ".back gap",
                     "The run `" + run.name() + "` says both a back gap and where its first row stands.",
-                    "Keep `rows: {first: ..}`; a back gap is for a run along an edge."));
+                    "Keep `rows: {starts at: ..}`; a back gap is for a run along an edge."));
         }
         if (run.planters() != null && run.length() != null && !run.length().isFixed()) {
             found.add(new Problem(
@@ -113,9 +113,9 @@ final class RunChecks {
         List<String> along = run.along().list();
         List<String> turns = along.size() > 2 ? along.subList(1, along.size() - 1) : List.of();
         Set<String> seen = new HashSet<>();
-        for (int i = 0; i < run.corners().size(); i++) {
-            String corner = run.corners().get(i).corner();
-            String at = where + ".corners[" + i + "].corner";
+        for (int i = 0; i < run.otherTurns().size(); i++) {
+            String corner = run.otherTurns().get(i).corner();
+            String at = where + ".other turns[" + i + "].corner";
             if (corner.isBlank() || along.isEmpty()) {
                 continue;
             }

@@ -26,7 +26,7 @@ final class SoilChecks {
         if (soaked != null && wet != null && Math.abs(soaked - wet) > SAME_KN_PER_M3) {
             found.add(new Problem(
                     "soaked-weight",
-                    "filling.wet",
+                    "filling.soaked kg per m3",
                     String.format(
                             Locale.ROOT,
                             "The soaked soil weighs %.1f kN/m3 here and %.1f kN/m3 in `strength.soaked soil`.",
@@ -50,6 +50,6 @@ final class SoilChecks {
     }
 
     private static @Nullable Double wetKnPerM3(@Nullable GivenFilling filling) {
-        return filling == null || filling.wet() == null ? null : filling.wet() * Gravity.KN_PER_KG;
+        return filling == null || filling.soakedKgPerM3() == null ? null : filling.soakedKgPerM3() * Gravity.KN_PER_KG;
     }
 }

@@ -65,7 +65,7 @@ final class SupplierChecks {
             found.add(new Problem(
                     "delivery",
                     where + ".delivery bands",
-                    "Delivery has bands, and a charge of its own, a free value or `collect: yes` besides.",
+                    "Delivery has bands, and a charge of its own, a free value or `collection only: yes` besides.",
                     "Keep the bands, or leave them out."));
         }
         if (supplier.collection() != null && bands.isEmpty() && supplier.delivery() == null && !fetchedOnly(supplier)) {
@@ -73,7 +73,7 @@ final class SupplierChecks {
                     "delivery",
                     where + ".collection",
                     "The order may be fetched, but what delivery costs is not given.",
-                    "Write `delivery` or `delivery bands`, or `collect: yes` where it can only be fetched."));
+                    "Write `delivery` or `delivery bands`, or `collection only: yes` where it can only be fetched."));
         }
         for (int i = 0; i < bands.size() && found.size() < GardenChecks.MOST_FAULTS; i++) {
             checkBand(supplier, i, where + ".delivery bands[" + i + "]");
@@ -84,7 +84,7 @@ final class SupplierChecks {
 
     private void checkBand(GivenSupplier supplier, int i, String where) {
         GivenSupplier.GivenDeliveryBand band = supplier.deliveryBands().get(i);
-        money(where + ".from", Optional.ofNullable(band.from()));
+        money(where + ".order value from", Optional.ofNullable(band.orderValueFrom()));
         money(where + ".charge", Optional.of(band.charge()));
         if (band.within() != null && supplier.distance() == null) {
             found.add(new Problem(
@@ -193,7 +193,7 @@ final class SupplierChecks {
     }
 
     private static boolean fetchedOnly(GivenSupplier supplier) {
-        return Boolean.TRUE.equals(supplier.collect());
+        return Boolean.TRUE.equals(supplier.collectionOnly());
     }
 
     private static boolean same(@Nullable BigDecimal one, @Nullable BigDecimal other) {
@@ -204,7 +204,7 @@ final class SupplierChecks {
     }
 
     private static BigDecimal from(GivenSupplier.GivenDeliveryBand band) {
-        return band.from() == null ? BigDecimal.ZERO : band.from();
+        return band.orderValueFrom() == null ? BigDecimal.ZERO : band.orderValueFrom();
     }
 
     private void money(String where, Optional<BigDecimal> amount) {

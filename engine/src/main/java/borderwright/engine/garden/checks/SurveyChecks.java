@@ -41,7 +41,7 @@ final class SurveyChecks {
 
     private void checkCorners() {
         List<String> corners = survey.corners().list();
-        int least = survey.strip() == null ? 3 : 2;
+        int least = survey.stripWidth() == null ? 3 : 2;
         if (!corners.isEmpty() && corners.size() < least) {
             report(
                     "names-count",
@@ -49,7 +49,7 @@ final class SurveyChecks {
                     "A border that is a " + (least == 3 ? "closed ring" : "strip") + " has at least " + least
                             + " corners; here " + BorderEdges.count(corners.size(), "is", "are") + ".",
                     least == 3
-                            ? "Name them all, or give `strip` when the border lies along one line."
+                            ? "Name them all, or give `strip width` when the border lies along one line."
                             : "Name both ends of the line.");
         }
         reportRepeated(survey.corners(), "survey.corners", "A corner");
@@ -80,7 +80,7 @@ final class SurveyChecks {
                 mention(angle.angle().list());
             } else if (measure instanceof GivenMeasure.GivenBaselineOffset offset) {
                 known.add(offset.offset());
-                mention(offset.from().list());
+                mention(offset.baseline().list());
             } else if (measure instanceof GivenMeasure.GivenLevelReading level) {
                 allNamed &= !level.level().isBlank();
             } else if (measure instanceof GivenMeasure.GivenTapeChain chain) {
@@ -124,8 +124,8 @@ final class SurveyChecks {
     }
 
     private void checkOffset(GivenMeasure.GivenBaselineOffset offset, String where) {
-        points(offset.from(), 2, where + ".from", "A baseline has two ends");
-        if (offset.from().list().contains(offset.offset())) {
+        points(offset.baseline(), 2, where + ".baseline", "A baseline has two ends");
+        if (offset.baseline().list().contains(offset.offset())) {
             report(
                     "name-twice",
                     where + ".offset",

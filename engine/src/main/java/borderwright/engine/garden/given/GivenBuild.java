@@ -26,14 +26,14 @@ public record GivenBuild(
         @Described(value = "section of the capping", otherwise = "the walls' section") @Nullable
         String capping,
 
-        @Described(value = "section of a platform's bearers and legs", otherwise = "the braces' section") @Nullable
+        @Described(value = "section of a false floor's bearers and legs", otherwise = "the braces' section") @Nullable
         String bearers,
 
-        @Described(value = "section of a platform's slats", otherwise = "the walls' section") @Nullable
+        @Described(value = "section of a false floor's slats", otherwise = "the walls' section") @Nullable
         String slats,
 
         @Described(value = "how the walls meet at a corner", otherwise = "lapped where the corner allows it") @Nullable
-        CornerStyle corners,
+        CornerStyle cornerJoint,
 
         @Described(
                 value = "greatest distance between braces, posts and dividers along a side",
@@ -49,11 +49,11 @@ public record GivenBuild(
         @Nullable
         Length tieSpacing,
 
-        @Described(value = "gap between a platform's slats", otherwise = "12 mm", atLeast = 0, atMost = 60) @Nullable
+        @Described(value = "gap between a false floor's slats", otherwise = "12 mm", atLeast = 0, atMost = 60) @Nullable
         Length slatGap,
 
         @Described(
-                value = "greatest distance between a platform's bearers",
+                value = "greatest distance between a false floor's bearers",
                 otherwise = "as far apart as the floor holds, 500 mm at most",
                 atLeast = 100)
         @Nullable

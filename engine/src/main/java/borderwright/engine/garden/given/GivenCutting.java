@@ -16,13 +16,9 @@ public record GivenCutting(
         @Nullable
         Length trim,
 
-        @Described(
-                value = "share of boards that turn out unusable, in percent",
-                otherwise = "0",
-                atLeast = 0,
-                atMost = 50)
+        @Described(value = "share of boards that turn out unusable", otherwise = "0", atLeast = 0, atMost = 50)
         @Nullable
-        Double rejects,
+        Double rejectsPercent,
 
         @Described(
                 value = "boards kept uncut until the last planter stands, of each wall section",
@@ -30,18 +26,18 @@ public record GivenCutting(
                 atLeast = 0,
                 atMost = 50)
         @Nullable
-        Integer holdBack,
+        Integer keepWhole,
 
         @Described(
-                value = "extra length on pieces that wait for a re-measured gap",
+                value = "extra length on pieces that are cut to fit last, when their gap is measured again",
                 otherwise = "10 mm",
                 atLeast = 0,
                 atMost = 200)
         @Nullable
-        Length waitAllowance,
+        Length extraForFitting,
 
-        @Described(value = "offcuts at least this long are kept", otherwise = "400 mm", atLeast = 50) @Nullable
-        Length keep,
+        @Described(value = "shortest offcut that is worth keeping", otherwise = "400 mm", atLeast = 50) @Nullable
+        Length shortestOffcut,
 
         @Described(
                 value =

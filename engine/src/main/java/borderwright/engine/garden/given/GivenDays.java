@@ -13,7 +13,7 @@ public record GivenDays(
         LocalDate start,
 
         @Described(value = "weekdays on which you can work; Saturday and Sunday when left out")
-        List<DayOfWeek> free,
+        List<DayOfWeek> workDays,
 
         @Described("dates on which you cannot") List<LocalDate> away,
 
@@ -29,7 +29,7 @@ public record GivenDays(
         @Described(value = "your own pace", otherwise = "habits of careful amateurs") @Nullable
         GivenPace pace) {
     public GivenDays {
-        free = List.copyOf(free);
+        workDays = List.copyOf(workDays);
         away = List.copyOf(away);
     }
 

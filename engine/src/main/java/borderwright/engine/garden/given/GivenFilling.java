@@ -13,7 +13,7 @@ public record GivenFilling(
 
         @Described(value = "cheap coarse stuff at the bottom, such as branches or wood chips", otherwise = "none")
         @Nullable
-        GivenBaseLayer base,
+        GivenCoarseLayer coarseLayer,
 
         @Described(
                 value = "depth of gravel at the bottom, to drain boxes without a floor",
@@ -24,23 +24,23 @@ public record GivenFilling(
         Length drainage,
 
         @Described(
-                value = "share of the earth dug, turf not counted, that goes into the planters, in percent",
+                value = "share of the earth dug, turf not counted, that goes into the planters",
                 otherwise = "0",
                 atLeast = 0,
                 atMost = 100)
         @Nullable
-        Double reuse,
+        Double reusePercent,
 
         @Described(
-                value = "weight of the filling when soaked, kg/m3",
+                value = "weight of the filling when soaked",
                 otherwise = "what `soaked soil` in `strength` gives, and 1937, which is 19 kN/m3, where it gives none",
                 atLeast = 200,
                 atMost = 2500)
         @Nullable
-        Double wet,
+        Double soakedKgPerM3,
 
         @Described(value = "the narrowest gate or passage on the way", example = "900 mm", atLeast = 300) @Nullable
-        Length gate,
+        Length narrowestWayIn,
 
         @Described(value = "a liner inside the walls, from rolls", otherwise = "none") @Nullable
         GivenLiner liner,
@@ -62,7 +62,7 @@ public record GivenFilling(
 
     /** A coarse layer at the bottom. */
     @Described("a coarse layer at the bottom; it settles most")
-    public record GivenBaseLayer(
+    public record GivenCoarseLayer(
             @Described(value = "what it is, by the name in the price lists", example = "wood chips")
             String item,
 
@@ -96,5 +96,5 @@ public record GivenFilling(
                     atLeast = 0.5,
                     atMost = 50)
             @Nullable
-            Double spreads) {}
+            Double coverage) {}
 }

@@ -40,7 +40,7 @@ public record GivenFirstPlanter(
         Integer boards,
 
         @Described(
-                value = "how many of these were of no use; `rejects` moves towards it",
+                value = "how many of these were of no use; `rejects percent` moves towards it",
                 otherwise = "0",
                 atLeast = 0,
                 atMost = 2000)
@@ -48,10 +48,10 @@ public record GivenFirstPlanter(
         Integer unusable,
 
         @Described(
-                value = "how far its worst side bows out, filled, after a season or more",
+                value = "how far its worst wall bulges, filled, after a season or more",
                 example = "6 mm",
                 otherwise = "not measured",
                 atLeast = 0,
                 atMost = 200)
         @Nullable
-        Length bow) {}
+        Length bulge) {}

@@ -52,7 +52,7 @@ public record GivenGarden(
         GivenDays days,
 
         @Described("what the first planter taught, once it stood") @Nullable
-        GivenFirstPlanter first,
+        GivenFirstPlanter firstPlanter,
 
         @Described("what has arrived and what is cut already; the plan is made again for the rest") @Nullable
         GivenReceipt received,

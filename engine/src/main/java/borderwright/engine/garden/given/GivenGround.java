@@ -11,11 +11,11 @@ import org.jspecify.annotations.Nullable;
 /** What the planters stand on, and how the ground is made ready for them. */
 @Described("what the planters stand on, and how the ground is made ready for them")
 public record GivenGround(
-        @Described(value = "what lies there now", otherwise = "soil") @Nullable
+        @Described(value = "what lies there now", otherwise = "bare earth") @Nullable
         GroundSurface surface,
 
-        @Described(value = "what is dug", otherwise = "earth") @Nullable
-        DugSoil soil,
+        @Described(value = "kind of ground that is dug", otherwise = "earth") @Nullable
+        DugSoil kind,
 
         @Described(value = "thickness of turf to strip from a lawn", otherwise = "50 mm", atLeast = 0, atMost = 150)
         @Nullable
@@ -38,15 +38,15 @@ public record GivenGround(
                 atLeast = 0,
                 atMost = 500)
         @Nullable
-        Length beyond,
+        Length gravelBeyondWalls,
 
         @Described(
-                value = "loose gravel to order over its compacted volume, in percent",
+                value = "loose gravel to order over its compacted volume",
                 otherwise = "30",
                 atLeast = 0,
                 atMost = 100)
         @Nullable
-        Double looseGravel,
+        Double looseGravelPercent,
 
         @Described(value = "the sheet laid in the dug bed, under the gravel", otherwise = "none") @Nullable
         GivenMembrane membrane,
@@ -79,9 +79,9 @@ public record GivenGround(
         Double loadLimit,
 
         @Described("trees, services in the ground, air bricks and cladding near the planters")
-        List<GivenNearby> near) {
+        List<GivenNearby> keepClearOf) {
     public GivenGround {
-        near = List.copyOf(near);
+        keepClearOf = List.copyOf(keepClearOf);
     }
 
     /** A sheet in the dug bed. */
@@ -104,9 +104,9 @@ public record GivenGround(
     @Described("feet under planters on hard ground: packers that level the box and let water run off beneath it")
     public record GivenFeet(
             @Described(value = "least height of a foot", otherwise = "10 mm", atLeast = 3, atMost = 150) @Nullable
-            Length least,
+            Length lowest,
 
             @Described(value = "greatest distance between feet", otherwise = "600 mm", atLeast = 150, atMost = 2000)
             @Nullable
-            Length apart) {}
+            Length spacing) {}
 }

@@ -24,7 +24,7 @@ public sealed interface GivenMeasure
 
     /** What it was taken with; null when not said. */
     @Nullable
-    Instrument by();
+    Instrument with();
 
     /** A tape length between two points. */
     @Described("a tape length between two points")
@@ -33,21 +33,21 @@ public sealed interface GivenMeasure
             Names tape,
 
             @Described(value = "the length read", example = "9.605 m", atLeast = 1)
-            Length is,
+            Length reads,
 
             @Described(value = "how it was held", otherwise = "level") @Nullable
             TapeHeld held,
 
             @Described(
-                    value = "how sure it is, as one standard deviation",
+                    value = "how far it may be out, as one standard deviation",
                     example = "3 mm",
                     otherwise = "by the instrument",
                     atLeast = 0.01)
             @Nullable
-            Length sure,
+            Length giveOrTake,
 
             @Described(value = "what it was taken with", otherwise = "tape up to 5 m, long tape beyond") @Nullable
-            Instrument by)
+            Instrument with)
             implements GivenMeasure {}
 
     /** The angle between two directions seen from the middle point. */
@@ -62,18 +62,18 @@ public sealed interface GivenMeasure
                     example = "127 deg",
                     atLeast = 1,
                     atMost = 359)
-            Angle is,
+            Angle reads,
 
             @Described(
-                    value = "how sure it is, as one standard deviation",
+                    value = "how far it may be out, as one standard deviation",
                     example = "0.5 deg",
                     otherwise = "by the instrument",
                     atLeast = 0.001)
             @Nullable
-            Angle sure,
+            Angle giveOrTake,
 
             @Described(value = "what it was taken with", otherwise = "gauge") @Nullable
-            Instrument by)
+            Instrument with)
             implements GivenMeasure {}
 
     /** A point fixed by its distance along a baseline and square off it. */
@@ -82,13 +82,13 @@ public sealed interface GivenMeasure
             @Described(value = "the point", example = "P") String offset,
 
             @Described(value = "the baseline's two ends; the tape starts at the first", example = "A B")
-            Names from,
+            Names baseline,
 
             @Described(value = "distance along the baseline", example = "3.20 m")
             Length along,
 
             @Described(value = "distance square off the baseline; 0 is on it", example = "0.45 m", atLeast = 0)
-            Length is,
+            Length reads,
 
             @Described(
                     value = "which side of the baseline, looking from its first end to its second",
@@ -97,15 +97,15 @@ public sealed interface GivenMeasure
             LeftOrRight side,
 
             @Described(
-                    value = "how sure each is, as one standard deviation",
+                    value = "how far each may be out, as one standard deviation",
                     example = "5 mm",
                     otherwise = "by the instrument",
                     atLeast = 0.01)
             @Nullable
-            Length sure,
+            Length giveOrTake,
 
             @Described(value = "what it was taken with", otherwise = "tape up to 5 m, long tape beyond") @Nullable
-            Instrument by)
+            Instrument with)
             implements GivenMeasure {}
 
     /** Several short lengths, one after the other, along a straight line. */
@@ -120,12 +120,12 @@ public sealed interface GivenMeasure
             List<Length> lengths,
 
             @Described(
-                    value = "how sure each is, as one standard deviation",
+                    value = "how far each may be out, as one standard deviation",
                     example = "2 mm",
                     otherwise = "by the instrument",
                     atLeast = 0.01)
             @Nullable
-            Length sure,
+            Length giveOrTake,
 
             @Described(
                     value =
@@ -136,7 +136,7 @@ public sealed interface GivenMeasure
             Length straight,
 
             @Described(value = "what they were taken with", otherwise = "tape up to 5 m, long tape beyond") @Nullable
-            Instrument by)
+            Instrument with)
             implements GivenMeasure {
         public GivenTapeChain {
             lengths = List.copyOf(lengths);
@@ -149,17 +149,17 @@ public sealed interface GivenMeasure
             @Described(value = "the point", example = "A") String level,
 
             @Described(value = "height above the datum; below it is negative", example = "-452 mm")
-            Length is,
+            Length reads,
 
             @Described(
-                    value = "how sure it is, as one standard deviation",
+                    value = "how far it may be out, as one standard deviation",
                     otherwise = "by the instrument",
                     atLeast = 0.01)
             @Nullable
-            Length sure,
+            Length giveOrTake,
 
             @Described(value = "what it was taken with", otherwise = "string line") @Nullable
-            Instrument by)
+            Instrument with)
             implements GivenMeasure {}
 
     /** Height of the second point above the first. */
@@ -169,17 +169,17 @@ public sealed interface GivenMeasure
             Names rise,
 
             @Described(value = "height of the second above the first; lower is negative", example = "-96 mm")
-            Length is,
+            Length reads,
 
             @Described(
-                    value = "how sure it is, as one standard deviation",
+                    value = "how far it may be out, as one standard deviation",
                     otherwise = "by the instrument",
                     atLeast = 0.01)
             @Nullable
-            Length sure,
+            Length giveOrTake,
 
             @Described(value = "what it was taken with", otherwise = "water level") @Nullable
-            Instrument by)
+            Instrument with)
             implements GivenMeasure {}
 
     /** How far a wall leans: its distance from a plumb line or string on the border's side, low and high. */
@@ -197,14 +197,14 @@ public sealed interface GivenMeasure
             Length bottom,
 
             @Described(
-                    value = "how sure each is, as one standard deviation",
+                    value = "how far each may be out, as one standard deviation",
                     otherwise = "by the instrument",
                     atLeast = 0.01)
             @Nullable
-            Length sure,
+            Length giveOrTake,
 
             @Described(value = "what it was taken with", otherwise = "tape") @Nullable
-            Instrument by)
+            Instrument with)
             implements GivenMeasure {}
 
     /** A curved edge: how far its middle stands off the straight chord between its corners. */
@@ -214,18 +214,18 @@ public sealed interface GivenMeasure
             Names arc,
 
             @Described(value = "the rise at the middle of the chord", example = "310 mm", atLeast = 1)
-            Length is,
+            Length reads,
 
             @Described(value = "which way it bulges") ArcBulge bulges,
 
             @Described(
-                    value = "how sure it is, as one standard deviation",
+                    value = "how far it may be out, as one standard deviation",
                     otherwise = "by the instrument",
                     atLeast = 0.01)
             @Nullable
-            Length sure,
+            Length giveOrTake,
 
             @Described(value = "what it was taken with", otherwise = "tape") @Nullable
-            Instrument by)
+            Instrument with)
             implements GivenMeasure {}
 }

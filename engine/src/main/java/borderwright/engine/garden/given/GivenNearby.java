@@ -18,17 +18,17 @@ public record GivenNearby(
         Length along,
 
         @Described(value = "how far along the edge it ends", example = "2.7 m", otherwise = "the same") @Nullable
-        Length to,
+        Length endsAt,
 
         @Described(
                 value = "its distance from the edge into the border; outside the border it is negative",
                 example = "-1.8 m",
                 otherwise = "0, on the edge")
         @Nullable
-        Length into,
+        Length inFromEdge,
 
         @Described(value = "the same where it ends", otherwise = "the same") @Nullable
-        Length endInto,
+        Length inAtEnd,
 
         @Described(
                 value = "a tree's trunk across, 1.5 m above the ground",

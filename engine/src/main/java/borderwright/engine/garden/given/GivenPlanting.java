@@ -18,7 +18,7 @@ public record GivenPlanting(
         GardenerPosture gardener,
 
         @Described(
-                value = "latitude in degrees, negative in the south; with `facing` it gives the hours of sun",
+                value = "latitude in degrees, negative in the south; with `bearing` it gives the hours of sun",
                 example = "52.1",
                 atLeast = -66,
                 atMost = 66)
@@ -31,17 +31,17 @@ public record GivenPlanting(
                 atLeast = 0,
                 atMost = 360)
         @Nullable
-        Angle facing,
+        Angle bearing,
 
         @Described(
                 value = "first day of the season",
                 example = "2026-04-01",
                 otherwise = "1 April, in the south 1 October")
         @Nullable
-        LocalDate from,
+        LocalDate seasonFrom,
 
         @Described(value = "last day of the season", example = "2026-09-30", otherwise = "six months later") @Nullable
-        LocalDate to) {
+        LocalDate seasonTo) {
     public GivenPlanting {
         crops = List.copyOf(crops);
     }

@@ -41,7 +41,7 @@ public record GivenReceipt(
             Integer unusable,
 
             @Described(value = "who sent it, or the mark on it", example = "Alder") @Nullable
-            String from,
+            String sentBy,
 
             @Described("pieces cut from it already, by their labels")
             List<String> cut,

@@ -30,8 +30,8 @@ public record GivenRun(
         @Nullable
         LengthRange length,
 
-        @Described(value = "depth from back to front, outside", example = "600 mm", atLeast = 150)
-        LengthRange depth,
+        @Described(value = "from front to back, outside", example = "600 mm", atLeast = 150)
+        LengthRange frontToBack,
 
         @Described(value = "height of the finished wall", example = "450 mm", atLeast = 50, atMost = 1500)
         LengthRange height,
@@ -57,7 +57,7 @@ public record GivenRun(
         CornerTurn turn,
 
         @Described(value = "corners treated otherwise than the rest")
-        List<GivenCorner> corners,
+        List<GivenCorner> otherTurns,
 
         @Described(value = "how the run follows a slope", otherwise = "level") @Nullable
         SlopeForm slope,
@@ -75,10 +75,10 @@ public record GivenRun(
                 otherwise = "40 mm",
                 atLeast = 1)
         @Nullable
-        Length sag,
+        Length offTheCurve,
 
         @Described(value = "height of a false floor above the bed", otherwise = "none", atLeast = 0) @Nullable
-        Length platform,
+        Length falseFloor,
 
         @Described(value = "a capping ring on top", otherwise = "no") @Nullable
         Boolean capping,
@@ -90,7 +90,7 @@ public record GivenRun(
         @Nullable
         GivenRows rows) {
     public GivenRun {
-        corners = List.copyOf(corners);
+        otherTurns = List.copyOf(otherTurns);
     }
 
     /** GivenRows that stand free, one behind the other. */
@@ -100,7 +100,7 @@ public record GivenRun(
                     value = "how far the back of the first row lies from the line between the corners",
                     example = "3 m",
                     atLeast = 0)
-            Length first,
+            Length startsAt,
 
             @Described(value = "how many rows", otherwise = "1", atLeast = 1, atMost = 50) @Nullable
             Integer count,

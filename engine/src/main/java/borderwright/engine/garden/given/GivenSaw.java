@@ -31,16 +31,16 @@ public record GivenSaw(
         Angle mitre,
 
         @Described(value = "widest board that it cuts across", otherwise = "300 mm", atLeast = 20) @Nullable
-        Length crosscut,
+        Length widestBoard,
 
         @Described(value = "thickest board that it cuts through, square", otherwise = "60 mm", atLeast = 5) @Nullable
-        Length depth,
+        Length thickestBoard,
 
         @Described(value = "shortest piece that may be held safely", otherwise = "150 mm", atLeast = 10) @Nullable
-        Length shortest,
+        Length shortestPiece,
 
         @Described(value = "whether it has a length stop", otherwise = "no") @Nullable
-        Boolean stop,
+        Boolean lengthStop,
 
         @Described(value = "whether it may rip along a board", otherwise = "yes for a table saw, no for others")
         @Nullable

@@ -13,13 +13,13 @@ import org.jspecify.annotations.Nullable;
 @Described("what the walls must stand, and what is known of soil, ground and screws")
 public record GivenStrength(
         @Described(
-                value = "how far a side may end up bowing out",
+                value = "how far a wall may end up bulging",
                 example = "10 mm",
                 otherwise = "10 mm",
                 atLeast = 1,
                 atMost = 60)
         @Nullable
-        Length bow,
+        Length bulgeLimit,
 
         @Described(value = "rules for timber and screws", otherwise = "eurocode, and nds where units are imperial")
         @Nullable
@@ -30,7 +30,7 @@ public record GivenStrength(
 
         @Described(
                 value = "weight of the soil when soaked, kN/m3",
-                otherwise = "what `wet` in `filling` gives, and 19 where it gives none",
+                otherwise = "what `soaked kg per m3` in `filling` gives, and 19 where it gives none",
                 atLeast = 8,
                 atMost = 26)
         @Nullable
@@ -83,7 +83,7 @@ public record GivenStrength(
         @Described(
                 value = "what lies under the gravel",
                 otherwise =
-                        "what `soil` in `ground` says; common earth counts as clay, the weakest that has a presumed value")
+                        "what `kind` in `ground` says; common earth counts as clay, the weakest that has a presumed value")
         @Nullable
         FoundationSoil ground,
 

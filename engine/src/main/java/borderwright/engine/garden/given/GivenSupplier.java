@@ -53,14 +53,14 @@ public record GivenSupplier(
                 otherwise = "no limit",
                 atLeast = 100)
         @Nullable
-        Length longest,
+        Length longestBoard,
 
-        @Described(value = "whether you fetch it yourself: no delivery charge", otherwise = "no") @Nullable
-        Boolean collect,
+        @Described(value = "whether it can only be fetched: no delivery, no charge for it", otherwise = "no") @Nullable
+        Boolean collectionOnly,
 
         @Described(
                 value = "fetching it yourself, where that may be chosen",
-                otherwise = "delivered, unless `collect` says yes")
+                otherwise = "delivered, unless `collection only` says yes")
         @Nullable
         GivenCollection collection,
 
@@ -92,7 +92,7 @@ public record GivenSupplier(
 
             @Described(value = "least value of goods, as priced", example = "100", otherwise = "0", atLeast = 0)
             @Nullable
-            BigDecimal from,
+            BigDecimal orderValueFrom,
 
             @Described(value = "charge, tax in or out as the prices are", example = "35", atLeast = 0)
             BigDecimal charge) {}
@@ -111,10 +111,10 @@ public record GivenSupplier(
             @Described(
                     value = "longest board that travels",
                     example = "2.4 m",
-                    otherwise = "as `longest`",
+                    otherwise = "as the supplier's `longest board`",
                     atLeast = 100)
             @Nullable
-            Length longest) {}
+            Length longestBoard) {}
 
     /** The price of one board, or of a metre, foot or board foot of it, in the lengths in which it is sold. */
     @Described("the price of one board, or of a metre, foot or board foot of it, in the lengths in which it is sold")
@@ -160,7 +160,7 @@ public record GivenSupplier(
                     atLeast = 1,
                     atMost = 1000000)
             @Nullable
-            Integer from) {
+            Integer priceFromCount) {
         public GivenBoardPrice {
             lengths = List.copyOf(lengths);
         }
@@ -195,7 +195,7 @@ public record GivenSupplier(
                     atLeast = 1,
                     atMost = 1000000)
             @Nullable
-            Integer from,
+            Integer priceFromCount,
 
             @Described(
                     value = "whether it comes by the supplier's lorry only, as a load of soil does",

@@ -18,26 +18,26 @@ public record GivenSurvey(
                 value = "which way the corners go round, seen from above",
                 otherwise = "anticlockwise: walking from corner to corner, the border is on the left")
         @Nullable
-        RingDirection round,
+        RingDirection goingRound,
 
         @Described(
                 value =
-                        "for a border that is a strip along a wall: its depth, square off the line through the corners; the corners are then the line, not a closed ring",
+                        "for a border that is a strip along a wall: its width, square off the line through the corners; the corners are then the line, not a closed ring",
                 example = "620 mm",
                 atLeast = 50)
         @Nullable
-        Length strip,
+        Length stripWidth,
 
         @Described("what lies along each edge") List<GivenEdge> edges,
         @Described("the measures, in any order") List<GivenMeasure> measures,
 
         @Described(
-                value = "the chance of calling a sound set of measures wrong",
+                value = "the chance of a false alarm: of calling a sound set of measures wrong",
                 otherwise = "0.05",
                 atLeast = 0.0001,
                 atMost = 0.5)
         @Nullable
-        Double risk) {
+        Double falseAlarm) {
     public GivenSurvey {
         edges = List.copyOf(edges);
         measures = List.copyOf(measures);

@@ -25,16 +25,16 @@ public final class FillingResolver {
                 .toList();
         return new FillingSpec(
                 in.or("mix", mix.isEmpty() ? null : mix, List.of(new MixPart("soil", 1)), "soil alone"),
-                Optional.ofNullable(g.base()).map(base -> base(base, in)),
+                Optional.ofNullable(g.coarseLayer()).map(layer -> coarseLayer(layer, in)),
                 in.or("drainage", g.drainage(), Length.ZERO, "none").mm(),
-                in.or("reuse", g.reuse(), 0.0, "none") / 100,
-                Optional.ofNullable(g.gate()),
+                in.or("reuse percent", g.reusePercent(), 0.0, "none") / 100,
+                Optional.ofNullable(g.narrowestWayIn()),
                 Optional.ofNullable(g.liner()).map(liner -> liner(liner, in)),
                 Optional.ofNullable(g.finish()).map(finish -> finish(finish, in)));
     }
 
-    private static BaseLayer base(GivenFilling.GivenBaseLayer g, Ledger filling) {
-        Ledger in = filling.in("base", g);
+    private static BaseLayer coarseLayer(GivenFilling.GivenCoarseLayer g, Ledger filling) {
+        Ledger in = filling.in("coarse layer", g);
         return new BaseLayer(g.item(), g.depth(), in.or("at hand", g.atHand(), false, "bought"));
     }
 
@@ -50,15 +50,15 @@ public final class FillingResolver {
 
     private static FinishSpec finish(GivenFilling.GivenFinish g, Ledger filling) {
         Ledger in = filling.in("finish", g);
-        Double spreads = g.spreads();
-        if (spreads == null) {
-            in.byDefault("spreads", "5 rough, 9 planed", "4 to 6 rough, 8 to 10 smooth: " + Ledger.PRACTICE);
+        Double coverage = g.coverage();
+        if (coverage == null) {
+            in.byDefault("coverage", "5 rough, 9 planed", "4 to 6 rough, 8 to 10 smooth: " + Ledger.PRACTICE);
         } else {
-            in.given("spreads", spreads, "");
+            in.given("coverage", coverage, "");
         }
         return new FinishSpec(
                 in.or("coats", g.coats(), 2, Ledger.PRACTICE),
-                spreads == null ? 5 : spreads,
-                spreads == null ? 9 : spreads);
+                coverage == null ? 5 : coverage,
+                coverage == null ? 9 : coverage);
     }
 }

@@ -80,7 +80,7 @@ public final class GardenResolver {
                 each("saws", given.saws(), WoodResolver::saw, ledger),
                 WoodResolver.cutting(given.cutting(), ledger),
                 WorkResolver.resolve(given.days(), ledger),
-                Optional.ofNullable(given.first()).map(SupplyResolver::firstPlanter));
+                Optional.ofNullable(given.firstPlanter()).map(SupplyResolver::firstPlanter));
     }
 
     private static <G, R> List<R> each(
@@ -98,7 +98,7 @@ public final class GardenResolver {
                 g.along(),
                 g.planters(),
                 g.length(),
-                g.depth(),
+                g.frontToBack(),
                 g.height(),
                 g.join(),
                 g.between(),
@@ -106,17 +106,17 @@ public final class GardenResolver {
                 g.endGap(),
                 g.backGap(),
                 g.turn(),
-                g.corners().stream().map(GardenResolver::cornerSpec).toList(),
+                g.otherTurns().stream().map(GardenResolver::cornerSpec).toList(),
                 g.slope(),
                 g.reach(),
-                g.sag(),
-                g.platform(),
+                g.offTheCurve(),
+                g.falseFloor(),
                 g.capping(),
                 orNull(g.rows(), GardenResolver::rows));
     }
 
     static RunSpec.Rows rows(GivenRun.GivenRows g) {
-        return new RunSpec.Rows(g.first(), g.count(), g.paths());
+        return new RunSpec.Rows(g.startsAt(), g.count(), g.paths());
     }
 
     static RunSpec.CornerSpec cornerSpec(GivenRun.GivenCorner g) {
@@ -133,7 +133,7 @@ public final class GardenResolver {
                 g.capping(),
                 g.bearers(),
                 g.slats(),
-                g.corners(),
+                g.cornerJoint(),
                 g.braceSpacing(),
                 g.tieSpacing(),
                 g.slatGap(),
@@ -151,11 +151,11 @@ public final class GardenResolver {
     public static SurveySpec surveySpec(GivenSurvey g) {
         return new SurveySpec(
                 g.corners(),
-                g.round(),
-                g.strip(),
+                g.goingRound(),
+                g.stripWidth(),
                 g.edges().stream().map(GardenResolver::edgeSpec).toList(),
                 g.measures().stream().map(GardenResolver::measure).toList(),
-                g.risk());
+                g.falseAlarm());
     }
 
     static SurveySpec.EdgeSpec edgeSpec(GivenSurvey.GivenEdge g) {
@@ -163,35 +163,36 @@ public final class GardenResolver {
     }
 
     static Measure.TapeLength tapeLength(GivenMeasure.GivenTapeLength g) {
-        return new Measure.TapeLength(g.tape(), g.is(), g.held(), g.sure(), g.by());
+        return new Measure.TapeLength(g.tape(), g.reads(), g.held(), g.giveOrTake(), g.with());
     }
 
     static Measure.GaugeAngle gaugeAngle(GivenMeasure.GivenGaugeAngle g) {
-        return new Measure.GaugeAngle(g.angle(), g.is(), g.sure(), g.by());
+        return new Measure.GaugeAngle(g.angle(), g.reads(), g.giveOrTake(), g.with());
     }
 
     static Measure.BaselineOffset baselineOffset(GivenMeasure.GivenBaselineOffset g) {
-        return new Measure.BaselineOffset(g.offset(), g.from(), g.along(), g.is(), g.side(), g.sure(), g.by());
+        return new Measure.BaselineOffset(
+                g.offset(), g.baseline(), g.along(), g.reads(), g.side(), g.giveOrTake(), g.with());
     }
 
     static Measure.TapeChain tapeChain(GivenMeasure.GivenTapeChain g) {
-        return new Measure.TapeChain(g.chain(), g.lengths(), g.sure(), g.straight(), g.by());
+        return new Measure.TapeChain(g.chain(), g.lengths(), g.giveOrTake(), g.straight(), g.with());
     }
 
     static Measure.LevelReading levelReading(GivenMeasure.GivenLevelReading g) {
-        return new Measure.LevelReading(g.level(), g.is(), g.sure(), g.by());
+        return new Measure.LevelReading(g.level(), g.reads(), g.giveOrTake(), g.with());
     }
 
     static Measure.Rise rise(GivenMeasure.GivenRise g) {
-        return new Measure.Rise(g.rise(), g.is(), g.sure(), g.by());
+        return new Measure.Rise(g.rise(), g.reads(), g.giveOrTake(), g.with());
     }
 
     static Measure.WallLean wallLean(GivenMeasure.GivenWallLean g) {
-        return new Measure.WallLean(g.lean(), g.top(), g.bottom(), g.sure(), g.by());
+        return new Measure.WallLean(g.lean(), g.top(), g.bottom(), g.giveOrTake(), g.with());
     }
 
     static Measure.ArcRise arcRise(GivenMeasure.GivenArcRise g) {
-        return new Measure.ArcRise(g.arc(), g.is(), g.bulges(), g.sure(), g.by());
+        return new Measure.ArcRise(g.arc(), g.reads(), g.bulges(), g.giveOrTake(), g.with());
     }
 
     public static NearbyThing nearbyThing(GivenNearby g) {
@@ -199,9 +200,9 @@ public final class GardenResolver {
                 g.what(),
                 g.edge(),
                 g.along(),
-                g.to(),
-                g.into(),
-                g.endInto(),
+                g.endsAt(),
+                g.inFromEdge(),
+                g.inAtEnd(),
                 g.trunk(),
                 g.girth(),
                 g.depth(),

@@ -41,13 +41,13 @@ public final class GroundResolver {
     static GroundSpec resolve(@Nullable GivenGround given, Ledger ledger) {
         Ledger in = ledger.in("ground", given);
         GivenGround g = given == null ? NOTHING : given;
-        GroundSurface surface = in.or("surface", g.surface(), GroundSurface.SOIL, "bare soil");
+        GroundSurface surface = in.or("surface", g.surface(), GroundSurface.BARE_EARTH, "nothing is said");
         double turfMm =
                 in.or("turf", g.turf(), Length.ofMm(50), Ledger.PRACTICE).mm();
         return new GroundSpec(
                 surface,
                 new DigSpec(
-                        in.or("soil", g.soil(), DugSoil.EARTH, "common earth or loam"),
+                        in.or("kind", g.kind(), DugSoil.EARTH, "common earth or loam"),
                         surface == GroundSurface.LAWN ? turfMm : 0,
                         in.or("barrow", g.barrow(), 65.0, Ledger.PRACTICE),
                         g.skip() == null ? OptionalDouble.empty() : OptionalDouble.of(g.skip())),
@@ -55,7 +55,7 @@ public final class GroundResolver {
                 membrane(g.membrane(), in),
                 feet(g.feet(), in),
                 g.loadLimit() == null ? OptionalDouble.empty() : OptionalDouble.of(g.loadLimit()),
-                g.near().stream().map(GardenResolver::nearbyThing).toList());
+                g.keepClearOf().stream().map(GardenResolver::nearbyThing).toList());
     }
 
     private static GravelSpec gravel(GivenGround g, Ledger in) {
@@ -70,8 +70,9 @@ public final class GroundResolver {
                 given == null ? LOW_GRAVEL_MM : given.mm(),
                 given == null ? TALL_GRAVEL_MM : given.mm(),
                 TALL_MM,
-                in.or("beyond", g.beyond(), Length.ofMm(100), Ledger.PRACTICE).mm(),
-                1 + in.or("loose gravel", g.looseGravel(), 30.0, Ledger.PRACTICE) / 100);
+                in.or("gravel beyond walls", g.gravelBeyondWalls(), Length.ofMm(100), Ledger.PRACTICE)
+                        .mm(),
+                1 + in.or("loose gravel percent", g.looseGravelPercent(), 30.0, Ledger.PRACTICE) / 100);
     }
 
     /** The sheet in the dug bed alone; none where none is given. */
@@ -97,9 +98,9 @@ public final class GroundResolver {
     private static FeetSpec feet(GivenGround.@Nullable GivenFeet given, Ledger ground) {
         Ledger in = ground.in("feet", given);
         return new FeetSpec(
-                in.or("least", given == null ? null : given.least(), Length.ofMm(10), Ledger.PRACTICE)
+                in.or("lowest", given == null ? null : given.lowest(), Length.ofMm(10), Ledger.PRACTICE)
                         .mm(),
-                in.or("apart", given == null ? null : given.apart(), Length.ofMm(600), Ledger.PRACTICE)
+                in.or("spacing", given == null ? null : given.spacing(), Length.ofMm(600), Ledger.PRACTICE)
                         .mm());
     }
 }

@@ -29,13 +29,13 @@ public final class PlantingResolver {
 
     private static Optional<SunSpec> sun(GivenPlanting g, Ledger in) {
         Double latitude = g.latitude();
-        Angle facing = g.facing();
+        Angle facing = g.bearing();
         if (latitude == null || facing == null) {
             return Optional.empty();
         }
         LocalDate spring = LocalDate.of(SEASON_YEAR, latitude < 0 ? 10 : 4, 1);
-        LocalDate from = in.or("from", g.from(), spring, "spring: " + Ledger.PRACTICE);
-        LocalDate to = g.to() != null && g.to().isAfter(from) ? g.to() : null;
+        LocalDate from = in.or("from", g.seasonFrom(), spring, "spring: " + Ledger.PRACTICE);
+        LocalDate to = g.seasonTo() != null && g.seasonTo().isAfter(from) ? g.seasonTo() : null;
         LocalDate last = from.plusMonths(SEASON_MONTHS).minusDays(1);
         return Optional.of(
                 new SunSpec(latitude, facing, from, in.or("to", to, last, "six months: " + Ledger.PRACTICE)));

@@ -39,27 +39,27 @@ public final class SoilResolver {
         Ledger soil = ledger.in("soil", given);
         double soaked = soaked(strength, filling, ledger);
         return new SoilSpec(
-                soil.or("settles", given == null ? null : given.settles(), 15.0, Ledger.PRACTICE) / 100,
-                soil.or("below", given == null ? null : given.below(), Length.ofMm(30), Ledger.PRACTICE)
+                soil.or("settles percent", given == null ? null : given.settlesPercent(), 15.0, Ledger.PRACTICE) / 100,
+                soil.or("below rim", given == null ? null : given.belowRim(), Length.ofMm(30), Ledger.PRACTICE)
                         .mm(),
                 Optional.ofNullable(given).map(GivenSoil::perCubicMetre),
                 moist(strength, soaked, ledger),
                 soaked);
     }
 
-    /** Set by {@code strength.soaked soil} or by {@code filling.wet}, whichever is given. */
+    /** Set by {@code strength.soaked soil} or by {@code filling.soaked kg per m3}, whichever is given. */
     private static double soaked(@Nullable GivenStrength strength, @Nullable GivenFilling filling, Ledger ledger) {
         Double soaked = strength == null ? null : strength.soakedSoil();
-        Double wet = filling == null ? null : filling.wet();
+        Double wet = filling == null ? null : filling.soakedKgPerM3();
         if (soaked != null) {
-            ledger.given("filling.wet", soaked / Gravity.KN_PER_KG, "by `strength.soaked soil`");
+            ledger.given("filling.soaked kg per m3", soaked / Gravity.KN_PER_KG, "by `strength.soaked soil`");
             return ledger.given("strength.soaked soil", soaked, "");
         }
         if (wet != null) {
-            ledger.given("filling.wet", wet, "");
-            return ledger.given("strength.soaked soil", wet * Gravity.KN_PER_KG, "by `filling.wet`");
+            ledger.given("filling.soaked kg per m3", wet, "");
+            return ledger.given("strength.soaked soil", wet * Gravity.KN_PER_KG, "by `filling.soaked kg per m3`");
         }
-        ledger.byDefault("filling.wet", SOAKED_KN_PER_M3 / Gravity.KN_PER_KG, SOAKED_SOURCE);
+        ledger.byDefault("filling.soaked kg per m3", SOAKED_KN_PER_M3 / Gravity.KN_PER_KG, SOAKED_SOURCE);
         Double moist = strength == null ? null : strength.moistSoil();
         return moist != null && moist > SOAKED_KN_PER_M3
                 ? ledger.byDefault("strength.soaked soil", moist, "as heavy as the moist soil given")

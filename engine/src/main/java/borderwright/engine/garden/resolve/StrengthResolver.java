@@ -33,7 +33,8 @@ public final class StrengthResolver {
         GivenStrength g = given == null ? NOTHING : given;
         TimberRules usual = units == UnitSystem.IMPERIAL ? TimberRules.NDS : TimberRules.EUROCODE;
         return new StrengthSpec(
-                in.or("bow", g.bow(), Length.ofMm(10), Ledger.PRACTICE).mm(),
+                in.or("bulge limit", g.bulgeLimit(), Length.ofMm(10), Ledger.PRACTICE)
+                        .mm(),
                 in.or("rules", g.rules(), usual, "by the garden's units"),
                 load(g, in),
                 N_PER_KN * in.or("person", g.person(), 1.0, Ledger.PRACTICE),
@@ -66,7 +67,7 @@ public final class StrengthResolver {
             return Optional.empty();
         }
         FoundationSoil dug = ground.soil() == DugSoil.SAND ? FoundationSoil.SAND : FoundationSoil.CLAY;
-        return Optional.of(in.byDefault("ground", dug, "by `ground.soil`; earth counts as clay, the weakest"));
+        return Optional.of(in.byDefault("ground", dug, "by `ground.kind`; earth counts as clay, the weakest"));
     }
 
     private static OptionalDouble declared(@Nullable Double given, double times) {

@@ -29,11 +29,11 @@ public final class SupplierResolver {
                 g.name(),
                 included ? Optional.empty() : Optional.of(orZero(g.taxPercent())),
                 new SupplierSpec.DeliverySpec(
-                        in.or("collect", g.collect(), false, "delivered"),
+                        in.or("collection only", g.collectionOnly(), false, "delivered"),
                         in.or("delivery", g.delivery(), BigDecimal.ZERO, "no charge"),
                         Optional.ofNullable(g.freeOver()),
                         g.deliveryBands().isEmpty() ? Optional.empty() : Optional.of(bandsHere(g)),
-                        Optional.ofNullable(g.longest()),
+                        Optional.ofNullable(g.longestBoard()),
                         Optional.ofNullable(g.collection()).map(SupplierResolver::collection)),
                 in.or("minimum order", g.minimumOrder(), BigDecimal.ZERO, "none"),
                 Optional.ofNullable(g.quoted()),
@@ -42,7 +42,7 @@ public final class SupplierResolver {
     }
 
     private static SupplierSpec.Collection collection(GivenSupplier.GivenCollection g) {
-        return new SupplierSpec.Collection(orZero(g.cost()), Optional.ofNullable(g.longest()));
+        return new SupplierSpec.Collection(orZero(g.cost()), Optional.ofNullable(g.longestBoard()));
     }
 
     /** The bands that hold at the supplier's distance; none where it does not deliver so far. */
@@ -61,7 +61,7 @@ public final class SupplierResolver {
         BigDecimal holds = nearest;
         return g.deliveryBands().stream()
                 .filter(band -> isWithin(band.within(), holds))
-                .map(band -> new DeliveryBand(orZero(band.from()), band.charge()))
+                .map(band -> new DeliveryBand(orZero(band.orderValueFrom()), band.charge()))
                 .toList();
     }
 
@@ -78,7 +78,7 @@ public final class SupplierResolver {
             lengths.add(0, g.length());
         }
         return new SupplierSpec.BoardPrice(
-                g.section(), lengths, quote(g), orOne(g.pack()), orAny(g.available()), orOne(g.from()));
+                g.section(), lengths, quote(g), orOne(g.pack()), orAny(g.available()), orOne(g.priceFromCount()));
     }
 
     private static Optional<Quote> quote(GivenSupplier.GivenBoardPrice g) {
@@ -98,7 +98,7 @@ public final class SupplierResolver {
                 g.price(),
                 g.contains() == null ? BigDecimal.ONE : g.contains(),
                 orAny(g.available()),
-                orOne(g.from()),
+                orOne(g.priceFromCount()),
                 Boolean.TRUE.equals(g.deliveredOnly()));
     }
 

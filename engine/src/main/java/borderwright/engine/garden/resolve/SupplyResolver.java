@@ -50,7 +50,7 @@ public final class SupplyResolver {
                 g.section(),
                 g.length(),
                 Math.max(0, count - unusable),
-                Optional.ofNullable(g.from()),
+                Optional.ofNullable(g.sentBy()),
                 g.cut(),
                 Optional.ofNullable(g.left()));
     }
@@ -66,7 +66,7 @@ public final class SupplyResolver {
                 boards == null
                         ? Optional.empty()
                         : Optional.of(new FirstPlanter.LookedOver(boards, g.unusable() == null ? 0 : g.unusable())),
-                Optional.ofNullable(g.bow()));
+                Optional.ofNullable(g.bulge()));
     }
 
     private static OptionalDouble hours(@Nullable Double given) {

@@ -72,13 +72,13 @@ public final class WoodResolver {
                                 hand ? 0.0 : 45.0,
                                 "none for a handsaw guide: " + Ledger.PRACTICE),
                         in.or("mitre", degrees(g.mitre()), 50.0, Ledger.PRACTICE),
-                        in.or("crosscut", g.crosscut(), Length.ofMm(300), Ledger.PRACTICE)
+                        in.or("widest board", g.widestBoard(), Length.ofMm(300), Ledger.PRACTICE)
                                 .mm(),
-                        in.or("depth", g.depth(), Length.ofMm(60), Ledger.PRACTICE)
+                        in.or("thickest board", g.thickestBoard(), Length.ofMm(60), Ledger.PRACTICE)
                                 .mm(),
-                        in.or("shortest", g.shortest(), Length.ofMm(150), Ledger.PRACTICE)
+                        in.or("shortest piece", g.shortestPiece(), Length.ofMm(150), Ledger.PRACTICE)
                                 .mm()),
-                in.or("stop", g.stop(), false, "none"),
+                in.or("length stop", g.lengthStop(), false, "none"),
                 in.or("rips", g.rips(), g.kind() == SawKind.TABLE_SAW, "table saws only"));
     }
 
@@ -101,10 +101,10 @@ public final class WoodResolver {
         GivenCutting g = given == null ? new GivenCutting(null, null, null, null, null, null) : given;
         return new CuttingSpec(
                 in.or("trim", g.trim(), Length.ofMm(10), Ledger.PRACTICE),
-                in.or("rejects", g.rejects(), 0.0, "every board is taken to be usable"),
-                in.or("hold back", g.holdBack(), 0, "none"),
-                in.or("wait allowance", g.waitAllowance(), Length.ofMm(10), Ledger.PRACTICE),
-                in.or("keep", g.keep(), Length.ofMm(400), Ledger.PRACTICE),
+                in.or("rejects percent", g.rejectsPercent(), 0.0, "every board is taken to be usable"),
+                in.or("keep whole", g.keepWhole(), 0, "none"),
+                in.or("extra for fitting", g.extraForFitting(), Length.ofMm(10), Ledger.PRACTICE),
+                in.or("shortest offcut", g.shortestOffcut(), Length.ofMm(400), Ledger.PRACTICE),
                 in.or("offcut per metre", g.offcutPerMetre(), BigDecimal.ZERO, "nothing"));
     }
 }

@@ -27,7 +27,7 @@ public final class WorkResolver {
         List<DayOfWeek> weekend = List.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
         return new WorkSpec(
                 Optional.ofNullable(g.start()),
-                in.or("free", g.free().isEmpty() ? null : g.free(), weekend, Ledger.PRACTICE),
+                in.or("work days", g.workDays().isEmpty() ? null : g.workDays(), weekend, Ledger.PRACTICE),
                 g.away(),
                 in.or("hours", g.hours(), 6.0, Ledger.PRACTICE),
                 1 + in.or("helpers", g.helpers(), 0, "you alone"),

@@ -7,5 +7,5 @@ public enum CornerTurn {
     @Described("the run ends square before the corner and a separate planter fills the wedge")
     INFILL,
     @Described("the run ends square before the corner and the wedge stays open, its size stated")
-    GAP
+    LEAVE_OPEN
 }

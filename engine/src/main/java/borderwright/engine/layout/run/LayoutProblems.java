@@ -50,11 +50,14 @@ public final class LayoutProblems {
     public Problem tooShallow(RunTerms terms) {
         Message message = LayoutProblemMessage.LAYOUT_DEPTH_TOO_SHALLOW.of(
                 terms.depthMm(), terms.rules().leastEdgeMm(), terms.rules().wallMm());
-        return at(terms, "depth", message);
+        return at(terms, "front to back", message);
     }
 
     Problem depthDoesNotFit(RunTerms terms, double fitsMm, List<String> edges) {
-        return at(terms, "depth", LayoutProblemMessage.LAYOUT_DEPTH_DOES_NOT_FIT.of(terms.depthMm(), edges, fitsMm));
+        return at(
+                terms,
+                "front to back",
+                LayoutProblemMessage.LAYOUT_DEPTH_DOES_NOT_FIT.of(terms.depthMm(), edges, fitsMm));
     }
 
     Problem narrowPlace(Leg leg, Span free, double lostMm, RunTerms terms) {
@@ -65,7 +68,7 @@ public final class LayoutProblems {
                 free.fromMm(),
                 free.toMm(),
                 outline.cornerNames().get(leg.edge()));
-        return at(terms, "depth", message);
+        return at(terms, "front to back", message);
     }
 
     Problem cornerOutOfRange(String corner, double degrees, RunTerms terms) {
@@ -148,7 +151,7 @@ public final class LayoutProblems {
                 curve.arc().radiusMm(),
                 terms.depthMm(),
                 terms.rules().leastEdgeMm());
-        return at(terms, "depth", message);
+        return at(terms, "front to back", message);
     }
 
     Problem sagTooGreat(int edge, CurveFacets.Facets facets, RunTerms terms) {
@@ -158,7 +161,7 @@ public final class LayoutProblems {
                 terms.sagMm(),
                 terms.rules().leastEdgeMm(),
                 Math.ceil(facets.sagMm()));
-        return at(terms, "sag", message);
+        return at(terms, "off the curve", message);
     }
 
     public Problem buriedHighEnd(RunTerms terms, double shownMm, double fallMm) {

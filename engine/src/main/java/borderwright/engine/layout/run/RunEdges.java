@@ -74,7 +74,7 @@ public final class RunEdges {
 
     private JointKind kindAt(String corner, LegJoint joint) {
         CornerTurn turn = terms.turnAt(corner);
-        if (turn == CornerTurn.GAP) {
+        if (turn == CornerTurn.LEAVE_OPEN) {
             return JointKind.GAP;
         }
         double degrees = joint.degrees();

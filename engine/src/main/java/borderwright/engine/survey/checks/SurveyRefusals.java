@@ -71,7 +71,7 @@ public final class SurveyRefusals {
                 book.order().firstCrossing(wrongWayRound.get().positions());
         return crossing.map(edges -> new Problem(
                         "survey.corners", RefusalMessage.EDGES_CROSS.of(edge(edges.one()), edge(edges.other()))))
-                .orElseGet(() -> new Problem("survey.round", RefusalMessage.GOES_ROUND_THE_OTHER_WAY.of()));
+                .orElseGet(() -> new Problem("survey.going round", RefusalMessage.GOES_ROUND_THE_OTHER_WAY.of()));
     }
 
     private String edge(int edge) {

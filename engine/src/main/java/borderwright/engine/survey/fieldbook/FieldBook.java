@@ -135,7 +135,7 @@ public final class FieldBook {
         } else if (measure instanceof Measure.LevelReading level) {
             double sd = Sureness.of(level);
             entry(
-                    where + ".is",
+                    where + ".reads",
                     ReadingMessage.READING_LEVEL.of(level.level()),
                     Kind.HEIGHT,
                     level.is().mm(),
@@ -144,7 +144,7 @@ public final class FieldBook {
         } else if (measure instanceof Measure.Rise rise) {
             double sd = Sureness.of(rise);
             entry(
-                    where + ".is",
+                    where + ".reads",
                     ReadingMessage.READING_RISE.of(rise.rise().dashed()),
                     Kind.HEIGHT,
                     rise.is().mm(),
@@ -155,7 +155,7 @@ public final class FieldBook {
             alone(where + ".top", ReadingMessage.READING_WALL_TOP.of(wall), lean.top(), lean.sure(), lean);
             alone(where + ".bottom", ReadingMessage.READING_WALL_BOTTOM.of(wall), lean.bottom(), lean.sure(), lean);
         } else if (measure instanceof Measure.ArcRise arc) {
-            alone(where + ".is", ReadingMessage.READING_ARC.of(arc.arc().dashed()), arc.is(), arc.sure(), arc);
+            alone(where + ".reads", ReadingMessage.READING_ARC.of(arc.arc().dashed()), arc.is(), arc.sure(), arc);
         } else {
             throw new IllegalArgumentException("a measure of a kind that the survey does not know: " + measure);
         }
@@ -166,7 +166,7 @@ public final class FieldBook {
         String b = tape.tape().last();
         double length = tape.is().mm();
         double sd = Sureness.ofTape(length, tape.sure(), tape.by());
-        entry(where + ".is", ReadingMessage.READING_TAPE.of(a + "-" + b), Kind.LENGTH, length, sd);
+        entry(where + ".reads", ReadingMessage.READING_TAPE.of(a + "-" + b), Kind.LENGTH, length, sd);
         if (tape.held() != TapeHeld.ALONG_THE_GROUND) {
             builder.distance(a, b, length, sd);
             return;
@@ -194,7 +194,7 @@ public final class FieldBook {
         double sd = Sureness.of(gauge);
         double degrees = gauge.is().degrees();
         entry(
-                where + ".is",
+                where + ".reads",
                 ReadingMessage.READING_ANGLE.of(gauge.angle().dashed()),
                 Kind.ANGLE,
                 degrees,
@@ -243,7 +243,7 @@ public final class FieldBook {
         Message alongName = ReadingMessage.READING_ALONG_BASELINE.of(point, a + "-" + b);
         Message offName = ReadingMessage.READING_OFF_BASELINE.of(point, a + "-" + b);
         entries.add(new Entry(where + ".along", alongName, Kind.LENGTH, along, sdAlong, number, 1));
-        entries.add(new Entry(where + ".is", offName, Kind.LENGTH, off, sdOff, number + 1, sign));
+        entries.add(new Entry(where + ".reads", offName, Kind.LENGTH, off, sdOff, number + 1, sign));
         builder.offset(point, a, b, along, sign * off, sdAlong, sdOff);
     }
 

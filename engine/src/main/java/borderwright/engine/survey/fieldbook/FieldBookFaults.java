@@ -78,7 +78,7 @@ public final class FieldBookFaults {
             }
             reflex(gauge, where);
         } else if (measure instanceof Measure.BaselineOffset offset) {
-            if (points(offset.from(), 2, where + ".from", FieldBookMessage.POINTS_OF_BASELINE_DO_NOT_FIT)
+            if (points(offset.from(), 2, where + ".baseline", FieldBookMessage.POINTS_OF_BASELINE_DO_NOT_FIT)
                     && offset.from().list().contains(offset.offset())) {
                 add(where + ".offset", FieldBookMessage.POINT_ON_ITS_OWN_BASELINE.of(offset.offset()));
             }
@@ -123,7 +123,7 @@ public final class FieldBookFaults {
         boolean threeCorners =
                 gauge.angle().size() == 3 && corners.containsAll(gauge.angle().list());
         if (degrees > 180 && !threeCorners) {
-            add(where + ".is", FieldBookMessage.REFLEX_ANGLE_NOT_AT_CORNERS.of(degrees, 360 - degrees));
+            add(where + ".reads", FieldBookMessage.REFLEX_ANGLE_NOT_AT_CORNERS.of(degrees, 360 - degrees));
         }
     }
 
@@ -143,6 +143,6 @@ public final class FieldBookFaults {
 
     private void instrument(Instrument by, FieldBookMessage fault, String where) {
         String asInTheDocument = by.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        add(where + ".by", fault.of(asInTheDocument));
+        add(where + ".with", fault.of(asInTheDocument));
     }
 }

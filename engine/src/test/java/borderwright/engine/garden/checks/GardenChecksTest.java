@@ -107,7 +107,7 @@ class GardenChecksTest {
             assertThat(said(survey(Names.of("A", "B"), false)))
                     .containsExactly(
                             "survey.corners: A border that is a closed ring has at least 3 corners; here 2 are."
-                                    + " Name them all, or give `strip` when the border lies along one line.");
+                                    + " Name them all, or give `strip width` when the border lies along one line.");
             assertThat(said(survey(Names.of("A"), true)))
                     .containsExactly("survey.corners: A border that is a strip has at least 2 corners; here 1 is."
                             + " Name both ends of the line.");

@@ -56,14 +56,14 @@ class GardenResolverTest {
             });
             assertThat(values)
                     .containsExactlyInAnyOrderEntriesOf(Map.ofEntries(
-                            Map.entry("cutting.hold back", "0"),
-                            Map.entry("cutting.keep", "400.0 mm"),
+                            Map.entry("cutting.keep whole", "0"),
+                            Map.entry("cutting.shortest offcut", "400.0 mm"),
                             Map.entry("cutting.offcut per metre", "0"),
-                            Map.entry("cutting.rejects", "0.0"),
+                            Map.entry("cutting.rejects percent", "0.0"),
                             Map.entry("cutting.trim", "10.0 mm"),
-                            Map.entry("cutting.wait allowance", "10.0 mm"),
+                            Map.entry("cutting.extra for fitting", "10.0 mm"),
                             Map.entry("days.delivery", "5"),
-                            Map.entry("days.free", "[SATURDAY, SUNDAY]"),
+                            Map.entry("days.work days", "[SATURDAY, SUNDAY]"),
                             Map.entry("days.helpers", "0"),
                             Map.entry("days.hours", "6.0"),
                             Map.entry("days.pace.brush", "8.0"),
@@ -78,23 +78,23 @@ class GardenResolverTest {
                             Map.entry("days.pace.turf", "3.0"),
                             Map.entry("filling.drainage", "0.0 mm"),
                             Map.entry("filling.mix", "[MixPart[item=soil, parts=1.0]]"),
-                            Map.entry("filling.reuse", "0.0"),
-                            Map.entry("filling.wet", "1937.4608046580636"),
+                            Map.entry("filling.reuse percent", "0.0"),
+                            Map.entry("filling.soaked kg per m3", "1937.4608046580636"),
                             Map.entry("ground.barrow", "65.0"),
                             Map.entry("ground.bed", "WHOLE"),
-                            Map.entry("ground.beyond", "100.0 mm"),
-                            Map.entry("ground.feet.apart", "600.0 mm"),
-                            Map.entry("ground.feet.least", "10.0 mm"),
+                            Map.entry("ground.gravel beyond walls", "100.0 mm"),
+                            Map.entry("ground.feet.spacing", "600.0 mm"),
+                            Map.entry("ground.feet.lowest", "10.0 mm"),
                             Map.entry("ground.gravel", "50 mm, 100 mm under walls higher than 450 mm"),
-                            Map.entry("ground.loose gravel", "30.0"),
-                            Map.entry("ground.soil", "EARTH"),
-                            Map.entry("ground.surface", "SOIL"),
+                            Map.entry("ground.loose gravel percent", "30.0"),
+                            Map.entry("ground.kind", "EARTH"),
+                            Map.entry("ground.surface", "BARE_EARTH"),
                             Map.entry("ground.turf", "50.0 mm"),
                             Map.entry("planting.gardener", "STANDING"),
-                            Map.entry("soil.below", "30.0 mm"),
-                            Map.entry("soil.settles", "15.0"),
+                            Map.entry("soil.below rim", "30.0 mm"),
+                            Map.entry("soil.settles percent", "15.0"),
                             Map.entry("strength.arching", "false"),
-                            Map.entry("strength.bow", "10.0 mm"),
+                            Map.entry("strength.bulge limit", "10.0 mm"),
                             Map.entry("strength.friction", "29.999999999999996 deg"),
                             Map.entry("strength.ground", "CLAY"),
                             Map.entry("strength.heaped", "0.0 mm"),
@@ -159,11 +159,11 @@ class GardenResolverTest {
             assertThat(soil(null, wet(1500.0), byFilling).soakedKnPerM3())
                     .isCloseTo(1500 * Gravity.KN_PER_KG, within(1e-12));
             assertThat(byFilling.origins().of("strength.soaked soil"))
-                    .hasValueSatisfying(o -> assertThat(o.note()).isEqualTo("by `filling.wet`"));
+                    .hasValueSatisfying(o -> assertThat(o.note()).isEqualTo("by `filling.soaked kg per m3`"));
             Ledger byStrength = Ledger.empty();
             assertThat(soil(strength(null, 17.5), null, byStrength).soakedKgPerM3())
                     .isCloseTo(17.5 / Gravity.KN_PER_KG, within(1e-9));
-            assertThat(byStrength.origins().of("filling.wet"))
+            assertThat(byStrength.origins().of("filling.soaked kg per m3"))
                     .hasValueSatisfying(o -> assertThat(o.note()).isEqualTo("by `strength.soaked soil`"));
         }
 

@@ -267,7 +267,7 @@ class SurveyRefusalsTest {
                             .offset("D", "A B", 0, 1000, LeftOrRight.LEFT, 3)
                             .offset("C", "B A", 0, 1000, LeftOrRight.RIGHT, 3),
                     "goes-round-the-other-way",
-                    "survey.round",
+                    "survey.going round",
                     "The measures make the corners go round the other way."
                             + " Perhaps the border lies on the other hand, or an offset was taken to the other side.");
         }
@@ -282,7 +282,7 @@ class SurveyRefusalsTest {
                     "too-few-corners",
                     "survey.corners",
                     "A border has at least 3 corners, and 2 are named. Name at least 3 corners in going-round order,"
-                            + " such as A B C D; for a strip along a wall give its depth as `strip`.");
+                            + " such as A B C D; for a strip along a wall give its width as `strip width`.");
             refused(
                     border("A").strip(500),
                     "too-few-corners-of-a-strip",
@@ -300,9 +300,9 @@ class SurveyRefusalsTest {
                             .tape("B C", 3000)
                             .angle("A B C", 60, 0.5),
                     "strip-too-deep",
-                    "survey.strip",
-                    "A strip 5000 mm deep does not fit inside the bends of its line: its front crosses itself."
-                            + " A smaller depth would, or going round the other way if the strip lies on the other"
+                    "survey.strip width",
+                    "A strip 5000 mm wide does not fit inside the bends of its line: its front crosses itself."
+                            + " A smaller width would, or going round the other way if the strip lies on the other"
                             + " side.");
         }
 
@@ -311,7 +311,7 @@ class SurveyRefusalsTest {
             refused(
                     triangle().arc("A B", 2100, ArcBulge.OUTWARD),
                     "arc-too-high",
-                    "survey.measures[3].is",
+                    "survey.measures[3].reads",
                     "The arc A-B rises 2100 mm over a chord of 4000 mm, more than a half circle. The rise at the"
                             + " middle is at most half the chord, 2000 mm; name a corner on the arc to part it in two.");
         }
@@ -336,14 +336,14 @@ class SurveyRefusalsTest {
                                     + " Write it like `A B`.",
                             "survey.measures[4].lengths The chain A-B has 3 points and 1 lengths."
                                     + " 3 points have 2 lengths between them.",
-                            "survey.measures[5].is An angle of 200 deg is one inside the border, but not all its points are"
+                            "survey.measures[5].reads An angle of 200 deg is one inside the border, but not all its points are"
                                     + " corners. Give the smaller angle between the two directions, 160 deg.",
                             "survey.measures[6].lean `B D` is not an edge of the border. The edges are A B, B C, C A.",
                             "survey.measures[7].offset Point A is an end of the baseline that it is measured from."
                                     + " Measure it from a baseline between two other points.",
-                            "survey.measures[8].by A gauge does not take a length."
+                            "survey.measures[8].with A gauge does not take a length."
                                     + " Say what it was taken with, or how sure it is.",
-                            "survey.measures[9].by A tape does not take an angle."
+                            "survey.measures[9].with A tape does not take an angle."
                                     + " Say what it was taken with, or how sure it is.");
         }
 

@@ -4,8 +4,8 @@ import borderwright.engine.garden.vocabulary.Described;
 
 /** What lies where the planters are to stand. */
 public enum GroundSurface {
-    @Described("bare soil or planting")
-    SOIL,
+    @Described("bare earth or planting")
+    BARE_EARTH,
     @Described("lawn: its turf is stripped first")
     LAWN,
     @Described("paving or concrete: nothing is dug, planters stand on feet")
