@@ -30,6 +30,7 @@ public final class Catalogue {
             "buying",
             "cautions",
             "cutting",
+            "document",
             "garden",
             "layout",
             "pack",

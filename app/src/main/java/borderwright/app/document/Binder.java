@@ -7,6 +7,7 @@ import borderwright.app.document.DocNode.Refused;
 import borderwright.app.document.DocNode.Scalar;
 import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
 import borderwright.engine.spelling.NearestName;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -44,7 +45,7 @@ final class Binder {
         try {
             return shape.make(bound);
         } catch (IllegalArgumentException e) {
-            faults.add(fields.place(), "group", "These values do not go together: " + e.getMessage() + ".", "");
+            faults.add(fields.place(), ValueMessage.GROUP_REFUSED.of(String.valueOf(e.getMessage())));
             doubtful.add(path);
             return Blank.record(shape);
         }
@@ -97,16 +98,16 @@ final class Binder {
             return;
         }
         boolean decimals = entry.key().matches("\\d.*") && entry.value() instanceof Scalar scalar && scalar.isNothing();
-        String perhaps = decimals
-                ? "A comma in brackets parts items: write decimals with a point."
-                : RenamedKeys.now(entry.key(), known)
-                        .map(now -> "It is called `" + now + "` now.")
-                        .orElseGet(() -> DocumentFaults.perhaps(entry.key(), known).strip());
+        String key = DocumentFaults.shortened(entry.key());
         faults.add(
                 entry.keyPlace(),
-                "key-unknown",
-                DocumentFaults.quoted(entry.key()) + " is not a key of this group.",
-                perhaps.isEmpty() ? "Its keys are " + String.join(", ", known) + "." : perhaps);
+                decimals
+                        ? ValueMessage.KEY_OF_DECIMALS.of(key)
+                        : RenamedKeys.now(entry.key(), known)
+                                .map(now -> ValueMessage.KEY_RENAMED.of(key, now))
+                                .or(() -> NearestName.of(entry.key(), known)
+                                        .map(meant -> ValueMessage.KEY_MISSPELT.of(key, meant)))
+                                .orElseGet(() -> ValueMessage.KEY_UNKNOWN.of(key, known)));
     }
 
     private @Nullable Object field(FieldShape field, Fields fields, String path) {
@@ -134,23 +135,18 @@ final class Binder {
                 .or(() -> fields.removed(field.key()).map(Entry::keyPlace))
                 .orElseGet(() -> fields.place()
                         .child(fields.place().line(), fields.place().column(), field.key()));
+        String example = field.example().isEmpty() ? "..." : field.example();
         faults.add(
                 group,
-                "key-missing",
-                "`" + field.key() + "` is " + (empty.isPresent() ? "empty." : "missing."),
-                "Write `" + field.key() + ": " + (field.example().isEmpty() ? "..." : field.example()) + "`: "
-                        + field.says().value() + ".");
+                (empty.isPresent() ? ValueMessage.KEY_EMPTY : ValueMessage.KEY_MISSING)
+                        .of(field.key(), example, field.says().value()));
         doubtful.add(path);
     }
 
     private List<Object> list(FieldShape field, DocNode node, String path) {
         if (!(node instanceof Items list)) {
             if (!(node instanceof Refused)) {
-                faults.add(
-                        node.place(),
-                        "kind",
-                        describe(node) + " stands where a list belongs.",
-                        "Begin each item with `- ` on a line of its own, or write them in brackets: `[..., ...]`.");
+                faults.add(node.place(), ValueMessage.LIST_EXPECTED.of(node.kind(), ValueReader.shortText(node)));
             }
             doubtful.add(path);
             return List.of();
@@ -183,18 +179,14 @@ final class Binder {
         if (node instanceof Fields fields) {
             return Optional.of(fields);
         }
-        return node instanceof Refused
-                ? Optional.empty()
-                : values.wrongKind(field, node, describe(node) + " stands here.");
+        return node instanceof Refused ? Optional.empty() : values.wrongKind(field, node);
     }
 
     private Optional<Scalar> scalar(FieldShape field, DocNode node) {
         if (node instanceof Scalar scalar) {
             return Optional.of(scalar);
         }
-        return node instanceof Refused
-                ? Optional.empty()
-                : values.wrongKind(field, node, describe(node) + " stands here.");
+        return node instanceof Refused ? Optional.empty() : values.wrongKind(field, node);
     }
 
     private Optional<?> names(FieldShape field, DocNode node) {
@@ -224,11 +216,7 @@ final class Binder {
             return Optional.empty();
         }
         if (to.get().compareTo(from.get()) < 0) {
-            faults.add(
-                    fields.place(),
-                    "range",
-                    "This range runs from the greater length to the smaller.",
-                    "Write the smaller one as `from`.");
+            faults.add(fields.place(), ValueMessage.RANGE_REVERSED.of());
             return Optional.empty();
         }
         return Optional.of(new LengthRange(from.get(), to.get()));
@@ -237,11 +225,7 @@ final class Binder {
     private Optional<Length> bound(FieldShape field, Fields range, String key) {
         Optional<DocNode> node = range.value(key);
         if (node.isEmpty()) {
-            faults.add(
-                    range.place(),
-                    "key-missing",
-                    "`" + key + "` is missing in this range.",
-                    "Write `{from: 1.2 m, to: 2.4 m}`, or one length.");
+            faults.add(range.place(), ValueMessage.RANGE_END_MISSING.of(key, FieldShape.RANGE));
             return Optional.empty();
         }
         return scalar(field, node.get()).flatMap(s -> values.read(field, s)).map(Length.class::cast);
@@ -258,30 +242,16 @@ final class Binder {
         }
         List<String> keys = List.copyOf(kinds.keySet());
         if (telling.isEmpty()) {
-            String perhaps = fields.entries().stream()
-                    .map(e -> DocumentFaults.perhaps(e.key(), keys))
-                    .filter(p -> !p.isEmpty())
-                    .findFirst()
-                    .orElse("");
-            faults.add(
-                    fields.place(),
-                    "measure",
-                    "This measure does not say what was measured.",
-                    "Begin it with " + FieldShape.oneOf(keys) + "." + perhaps);
+            Optional<Message> perhaps = fields.entries().stream()
+                    .flatMap(e -> NearestName.perhaps(e.key(), keys).stream())
+                    .findFirst();
+            faults.add(fields.place(), ValueMessage.MEASURE_WITHOUT_KIND.of(FieldShape.inBackquotes(keys), perhaps));
         } else {
             faults.add(
                     telling.get(1).keyPlace(),
-                    "measure",
-                    "`" + telling.get(0).key() + "` and `" + telling.get(1).key() + "` stand in one measure.",
-                    "Write two measures.");
+                    ValueMessage.MEASURE_OF_TWO_KINDS.of(
+                            telling.get(0).key(), telling.get(1).key()));
         }
         return Optional.empty();
-    }
-
-    private static String describe(DocNode node) {
-        if (node instanceof Scalar scalar) {
-            return scalar.isNothing() ? "Nothing" : DocumentFaults.quoted(scalar.text());
-        }
-        return node instanceof Items ? "A list" : "A group of keys";
     }
 }

@@ -8,6 +8,14 @@ import java.util.Set;
 sealed interface DocNode {
     Place place();
 
+    /** What it is, for the choice of a sentence: {@code nothing}, {@code text}, {@code list} or {@code group}. */
+    default String kind() {
+        if (this instanceof Scalar scalar) {
+            return scalar.isNothing() ? "nothing" : "text";
+        }
+        return this instanceof Items ? "list" : "group";
+    }
+
     /** The same content, wherever it stands. */
     boolean sameAs(DocNode other);
 

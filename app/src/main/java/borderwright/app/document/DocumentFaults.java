@@ -2,9 +2,7 @@ package borderwright.app.document;
 
 import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
-import borderwright.engine.spelling.NearestName;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -24,11 +22,6 @@ final class DocumentFaults {
         return found.isEmpty();
     }
 
-    void add(Place place, String code, String what, String right) {
-        add(new LocatedProblem(
-                place.line(), place.column(), new Problem(code, oneLine(place.path()), oneLine(what), oneLine(right))));
-    }
-
     void add(Place place, Message fault) {
         Message oneLine = new Message(
                 fault.code(),
@@ -36,13 +29,6 @@ final class DocumentFaults {
                         .map(value -> value instanceof String text ? oneLine(text) : value)
                         .toList());
         add(new LocatedProblem(place.line(), place.column(), new Problem(oneLine(place.path()), oneLine)));
-    }
-
-    /** Until every fault is a message. */
-    static String perhaps(String written, Collection<String> known) {
-        return NearestName.of(written, known)
-                .map(near -> " Perhaps you meant `" + near + "`.")
-                .orElse("");
     }
 
     void add(LocatedProblem fault) {
@@ -69,23 +55,19 @@ final class DocumentFaults {
             all.add(new LocatedProblem(
                     last.line(),
                     last.column(),
-                    new Problem(
-                            "too-many-faults",
-                            "",
-                            "There are more than " + DocumentLimits.MOST_FAULTS + " faults; the rest are not shown.",
-                            "Mend these first.")));
+                    new Problem("", DocumentMessage.TOO_MANY_FAULTS.of(DocumentLimits.MOST_FAULTS))));
         }
         return all;
     }
 
-    /** A text of the document as it may stand in a sentence: in backquotes, short, on one line. */
-    static String quoted(String text) {
+    /** A text of the document as it may stand in a sentence: short, on one line. */
+    static String shortened(String text) {
         String line = oneLine(text);
         if (line.length() <= MOST_QUOTED) {
-            return "`" + line + "`";
+            return line;
         }
         int end = line.offsetByCodePoints(0, Math.min(MOST_QUOTED - 3, line.codePointCount(0, line.length())));
-        return "`" + line.substring(0, end) + "...`";
+        return line.substring(0, end) + "...";
     }
 
     private static String oneLine(String text) {

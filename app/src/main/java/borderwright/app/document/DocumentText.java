@@ -14,15 +14,11 @@ final class DocumentText {
     /** The text of {@code bytes}, unless a fault was added to {@code faults}. */
     static Optional<String> read(byte[] bytes, DocumentFaults faults) {
         if (bytes.length > DocumentLimits.MOST_BYTES) {
-            faults.add(
-                    Place.START,
-                    "document-too-big",
-                    "The document is larger than " + DocumentLimits.MOST_BYTES + " bytes (1 MiB).",
-                    "A garden takes a few thousand; look whether this is the right file.");
+            faults.add(Place.START, DocumentMessage.DOCUMENT_TOO_BIG.of(DocumentLimits.MOST_BYTES));
             return Optional.empty();
         }
         if (looksLikeUtf16(bytes)) {
-            faults.add(Place.START, "document-not-utf8", "The document is written in UTF-16.", "Save it as UTF-8.");
+            faults.add(Place.START, DocumentMessage.DOCUMENT_IN_UTF16.of());
             return Optional.empty();
         }
         Optional<String> text = decode(bytes, faults);
@@ -51,9 +47,7 @@ final class DocumentText {
         } catch (CharacterCodingException e) {
             faults.add(
                     placeAfter(new String(bytes, start, in.position() - start, StandardCharsets.UTF_8)),
-                    "document-not-utf8",
-                    "A byte here does not belong to UTF-8.",
-                    "Save the document as UTF-8.");
+                    DocumentMessage.DOCUMENT_NOT_UTF8.of());
             return Optional.empty();
         }
     }
@@ -68,9 +62,7 @@ final class DocumentText {
             if (!StreamReader.isPrintable(c)) {
                 faults.add(
                         placeAfter(text.substring(0, at)),
-                        "control-character",
-                        String.format("The character U+%04X here cannot be printed.", c),
-                        "Take it out.");
+                        DocumentMessage.CONTROL_CHARACTER.of(String.format("U+%04X", c)));
                 return false;
             }
         }

@@ -6,8 +6,8 @@ import borderwright.app.document.DocNode.Items;
 import borderwright.app.document.DocNode.Refused;
 import borderwright.app.document.DocNode.Scalar;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
@@ -35,7 +35,7 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 final class DocumentTree {
     private final DocumentFaults faults;
     private final Iterator<Event> events;
-    private final Set<String> refused = new HashSet<>();
+    private final Set<DocumentMessage> refused = EnumSet.noneOf(DocumentMessage.class);
     private int nodes;
     private int depth;
 
@@ -75,11 +75,7 @@ final class DocumentTree {
         while (events.hasNext()) {
             Event event = events.next();
             if (event instanceof DocumentStartEvent && root != null) {
-                faults.add(
-                        place(event, Place.START),
-                        "document-several",
-                        "A second document begins here.",
-                        "Write one garden to a file; variants go under `variants`.");
+                faults.add(place(event, Place.START), DocumentMessage.DOCUMENT_SEVERAL.of());
                 throw new StopReading();
             }
             if (event instanceof NodeEvent node && root == null) {
@@ -87,11 +83,7 @@ final class DocumentTree {
             }
         }
         if (root == null) {
-            faults.add(
-                    Place.START,
-                    "document-empty",
-                    "The document is empty.",
-                    "Begin with `name: ` and the name of the garden.");
+            faults.add(Place.START, DocumentMessage.DOCUMENT_EMPTY.of());
         }
         return Optional.ofNullable(root);
     }
@@ -116,11 +108,7 @@ final class DocumentTree {
     private void count(Place place) throws StopReading {
         nodes++;
         if (nodes > DocumentLimits.MOST_NODES) {
-            faults.add(
-                    place,
-                    "document-too-long",
-                    "The document has more than " + DocumentLimits.MOST_NODES + " keys and values.",
-                    "Split it, or leave out the price lines that are not needed.");
+            faults.add(place, DocumentMessage.DOCUMENT_TOO_LONG.of(DocumentLimits.MOST_NODES));
             throw new StopReading();
         }
     }
@@ -128,53 +116,37 @@ final class DocumentTree {
     private void deeper(Place place) throws StopReading {
         depth++;
         if (depth > DocumentLimits.MOST_DEPTH) {
-            faults.add(
-                    place,
-                    "document-too-deep",
-                    "More than " + DocumentLimits.MOST_DEPTH + " groups or lists stand within each other here.",
-                    "A garden needs no more than nine; look for a bracket too many.");
+            faults.add(place, DocumentMessage.DOCUMENT_TOO_DEEP.of(DocumentLimits.MOST_DEPTH));
             throw new StopReading();
         }
     }
 
     private boolean isRefused(NodeEvent event, Place place) {
         if (event instanceof AliasEvent || event.getAnchor().isPresent()) {
-            refuse(
-                    place,
-                    "alias",
-                    "Anchors (`&`) and aliases (`*`) are not read, here or further on.",
-                    "Write the value out in each place, or put a text that begins so in quotes.");
+            refuse(place, DocumentMessage.ALIAS);
             return true;
         }
         Optional<String> tag = event instanceof ScalarEvent scalar
                 ? scalar.getTag()
                 : event instanceof CollectionStartEvent start ? start.getTag() : Optional.empty();
         if (tag.isPresent()) {
-            refuse(
-                    place,
-                    "tag",
-                    "Tags (`!`) are not read, here or further on.",
-                    "Leave it out, or put a text that begins so in quotes.");
+            refuse(place, DocumentMessage.TAG);
             return true;
         }
         return false;
     }
 
     /** Reported where it is met first; later ones are refused in silence. */
-    private void refuse(Place place, String code, String what, String right) {
-        if (refused.add(code)) {
-            faults.add(place, code, what, right);
+    private void refuse(Place place, DocumentMessage what) {
+        if (refused.add(what)) {
+            faults.add(place, what.of());
         }
     }
 
     private DocNode scalar(ScalarEvent event, Place place) {
         String text = event.getValue();
         if (text.length() > DocumentLimits.MOST_TEXT) {
-            faults.add(
-                    place,
-                    "text-too-long",
-                    "A text of " + text.length() + " characters stands here.",
-                    "The most is " + DocumentLimits.MOST_TEXT + ".");
+            faults.add(place, DocumentMessage.TEXT_TOO_LONG.of(text.length(), DocumentLimits.MOST_TEXT));
             return new Refused(place);
         }
         return new Scalar(place, text, event.isPlain());
@@ -213,7 +185,7 @@ final class DocumentTree {
             return true;
         }
         if (!(key instanceof Refused)) {
-            faults.add(key.place(), "key", "A key must be a word or words.", "Write `key: value`.");
+            faults.add(key.place(), DocumentMessage.KEY_NOT_A_WORD.of());
         }
         return false;
     }
@@ -223,15 +195,9 @@ final class DocumentTree {
         if (first != null) {
             faults.add(
                     group.child(key.line(), key.column(), name),
-                    "key-twice",
-                    DocumentFaults.quoted(name) + " is written twice in one group, first in line " + first.line() + ".",
-                    "Keep one of them.");
+                    DocumentMessage.KEY_TWICE.of(DocumentFaults.shortened(name), first.line()));
         } else if (seen.size() > DocumentLimits.MOST_KEYS) {
-            faults.add(
-                    key,
-                    "document-too-long",
-                    "A group of more than " + DocumentLimits.MOST_KEYS + " keys stands here.",
-                    "No part of a garden has so many; look at its indentation.");
+            faults.add(key, DocumentMessage.GROUP_TOO_LONG.of(DocumentLimits.MOST_KEYS));
             throw new StopReading();
         }
         return first == null;

@@ -11,19 +11,19 @@ import java.util.Map;
 
 /** How a value is written in the document. */
 enum FieldKind {
-    TEXT("text", "a text", "larch"),
-    NAMES("names", "names of points, a space between them", "A B C"),
-    LENGTH("length", "a length with its unit", "600 mm"),
-    LENGTH_RANGE("length or range", "a length with its unit, or `{from: 1.2 m, to: 2.4 m}`", "600 mm"),
-    ANGLE("angle", "an angle with its unit", "127 deg"),
-    DECIMAL("number", "a number without a unit or a currency sign", "9.60"),
-    NUMBER("number", "a number without a unit", "15"),
-    WHOLE("whole number", "a whole number", "8"),
-    YES_NO("yes or no", "`yes` or `no`", "yes"),
-    DATE("date", "a date as year-month-day", "2026-03-02"),
-    CHOICE("one of", "one of its choices", ""),
-    MEASURE("measure", "a measure", "{tape: A B, reads: 9.605 m}"),
-    RECORD("group", "a group of keys", "");
+    TEXT("text", "larch"),
+    NAMES("names", "A B C"),
+    LENGTH("length", "600 mm"),
+    LENGTH_RANGE("length or range", "600 mm"),
+    ANGLE("angle", "127 deg"),
+    DECIMAL("number", "9.60"),
+    NUMBER("number", "15"),
+    WHOLE("whole number", "8"),
+    YES_NO("yes or no", "yes"),
+    DATE("date", "2026-03-02"),
+    CHOICE("one of", ""),
+    MEASURE("measure", "{tape: A B, reads: 9.605 m}"),
+    RECORD("group", "");
 
     private static final Map<Class<?>, FieldKind> BY_TYPE = Map.of(
             String.class, TEXT,
@@ -38,12 +38,10 @@ enum FieldKind {
             LocalDate.class, DATE);
 
     private final String word;
-    private final String phrase;
     private final String example;
 
-    FieldKind(String word, String phrase, String example) {
+    FieldKind(String word, String example) {
         this.word = word;
-        this.phrase = phrase;
         this.example = example;
     }
 
@@ -68,11 +66,6 @@ enum FieldKind {
     /** For the table of fields. */
     String word() {
         return word;
-    }
-
-    /** For a sentence, after "Write". */
-    String phrase() {
-        return phrase;
     }
 
     String example() {

@@ -1,6 +1,7 @@
 package borderwright.app.document;
 
 import borderwright.engine.garden.vocabulary.Described;
+import borderwright.engine.message.Message;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
@@ -19,6 +20,8 @@ import org.jspecify.annotations.Nullable;
  * @param says what it means and its limits
  */
 record FieldShape(String key, FieldKind kind, Class<?> type, boolean isList, boolean optional, Described says) {
+    /** A range as it is written in the document. */
+    static final String RANGE = "{from: 1.2 m, to: 2.4 m}";
 
     static FieldShape of(RecordComponent component) {
         Described says = component.getAnnotation(Described.class);
@@ -54,19 +57,35 @@ record FieldShape(String key, FieldKind kind, Class<?> type, boolean isList, boo
         return says.example().isEmpty() ? kind.example() : says.example();
     }
 
-    /** {@code Write a length with its unit, such as `600 mm`.} */
-    String whatToWrite() {
-        if (kind == FieldKind.CHOICE) {
-            return "Write " + oneOf(choices()) + ".";
-        }
+    /** What to write here, such as {@code Write a length with its unit, such as `600 mm`.} */
+    Message whatToWrite() {
         String one = isList ? kind.example() : example();
-        String such = one.isEmpty() || kind == FieldKind.YES_NO ? "" : ", such as `" + one + "`";
-        return "Write " + kind.phrase() + such + ".";
+        return switch (kind) {
+            case TEXT -> ValueMessage.WRITE_TEXT.of(one);
+            case NAMES -> ValueMessage.WRITE_NAMES.of(one);
+            case LENGTH -> ValueMessage.WRITE_LENGTH.of(one);
+            case LENGTH_RANGE -> ValueMessage.WRITE_LENGTH_OR_RANGE.of(RANGE, one);
+            case ANGLE -> ValueMessage.WRITE_ANGLE.of(one);
+            case DECIMAL -> ValueMessage.WRITE_AMOUNT.of(one);
+            case NUMBER -> ValueMessage.WRITE_NUMBER.of(one);
+            case WHOLE -> ValueMessage.WRITE_WHOLE_NUMBER.of(one);
+            case YES_NO -> ValueMessage.WRITE_YES_OR_NO.of();
+            case DATE -> ValueMessage.WRITE_DATE.of(one);
+            case MEASURE -> ValueMessage.WRITE_MEASURE.of(one);
+            case RECORD -> ValueMessage.WRITE_GROUP.of(RecordShape.of(type).keys());
+            case CHOICE -> oneOf(choices());
+        };
     }
 
-    /** {@code `a`}, {@code `a` or `b`}, {@code one of `a`, `b`, `c`}. */
-    static String oneOf(List<String> words) {
-        List<String> quoted = words.stream().map(w -> "`" + w + "`").toList();
-        return quoted.size() <= 2 ? String.join(" or ", quoted) : "one of " + String.join(", ", quoted);
+    private static Message oneOf(List<String> words) {
+        return switch (words.size()) {
+            case 1 -> ValueMessage.WRITE_CHOICE.of(words.get(0));
+            case 2 -> ValueMessage.WRITE_EITHER.of(words.get(0), words.get(1));
+            default -> ValueMessage.WRITE_ONE_OF.of(inBackquotes(words));
+        };
+    }
+
+    static List<String> inBackquotes(List<String> words) {
+        return words.stream().map(word -> "`" + word + "`").toList();
     }
 }

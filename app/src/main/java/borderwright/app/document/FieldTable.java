@@ -3,6 +3,7 @@ package borderwright.app.document;
 import borderwright.engine.garden.given.GivenGarden;
 import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.pack.language.Language;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
@@ -67,7 +68,10 @@ public final class FieldTable {
         Limits limits = Limits.of(field);
         String one = field.kind() == FieldKind.CHOICE
                 ? choices(field)
-                : field.kind().word() + (limits.areSet() ? " " + limits.inWords(UnitSystem.METRIC) : "");
+                : field.kind().word()
+                        + (limits.areSet()
+                                ? " " + Language.english().in(UnitSystem.METRIC).text(limits.message(UnitSystem.METRIC))
+                                : "");
         return field.isList() ? "list, each item a " + one : one;
     }
 

@@ -4,9 +4,7 @@ import borderwright.app.document.DocNode.Fields;
 import borderwright.engine.garden.checks.GardenChecks;
 import borderwright.engine.garden.given.GardenDocument;
 import borderwright.engine.garden.given.GivenGarden;
-import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
-import borderwright.pack.language.Language;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
@@ -47,11 +45,7 @@ public final class GardenReader {
             return Optional.of(fields);
         }
         if (!(root instanceof DocNode.Refused)) {
-            faults.add(
-                    root.place(),
-                    "kind",
-                    "The document is not a group of keys.",
-                    "Begin with `name: ` and the name of the garden.");
+            faults.add(root.place(), DocumentMessage.DOCUMENT_NOT_A_GROUP.of());
         }
         return Optional.empty();
     }
@@ -77,11 +71,7 @@ public final class GardenReader {
             for (Problem problem : GardenChecks.check(garden)) {
                 if (!binder.isDoubtful(problem.where())) {
                     Place place = binder.place(problem.where());
-                    faults.add(
-                            place,
-                            problem.code(),
-                            problem.what(Language.english().in(UnitSystem.METRIC)),
-                            problem.right(Language.english().in(UnitSystem.METRIC)));
+                    faults.add(place, problem.message());
                 }
             }
         }

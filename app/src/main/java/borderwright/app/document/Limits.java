@@ -2,6 +2,7 @@ package borderwright.app.document;
 
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.Message;
 import java.math.BigDecimal;
 
 /**
@@ -21,26 +22,24 @@ record Limits(FieldKind kind, double atLeast, double atMost) {
     }
 
     /** {@code from 50 mm to 1500 mm}, {@code of at least 100 mm}, {@code of at most 20}. */
-    String inWords(UnitSystem units) {
+    Message message(UnitSystem units) {
         if (Double.isFinite(atLeast) && Double.isFinite(atMost)) {
-            return "from " + written(atLeast, units) + " to " + written(atMost, units);
+            return ValueMessage.LIMITS_FROM_TO.of(limit(atLeast, units), limit(atMost, units));
         }
         return Double.isFinite(atLeast)
-                ? "of at least " + written(atLeast, units)
-                : "of at most " + written(atMost, units);
+                ? ValueMessage.LIMITS_AT_LEAST.of(limit(atLeast, units))
+                : ValueMessage.LIMITS_AT_MOST.of(limit(atMost, units));
     }
 
-    private String written(double limit, UnitSystem units) {
-        String number = BigDecimal.valueOf(limit).stripTrailingZeros().toPlainString();
+    private Message limit(double limit, UnitSystem units) {
+        BigDecimal number = BigDecimal.valueOf(limit).stripTrailingZeros();
         return switch (kind) {
             case LENGTH, LENGTH_RANGE ->
-                number
-                        + " mm"
-                        + (units == UnitSystem.IMPERIAL && limit != 0
-                                ? " (about " + new LengthFormat(units).piece(limit) + ")"
-                                : "");
-            case ANGLE -> number + " deg";
-            default -> number;
+                units == UnitSystem.IMPERIAL && limit != 0
+                        ? ValueMessage.LIMIT_LENGTH_IN_BOTH.of(number, new LengthFormat(units).piece(limit))
+                        : ValueMessage.LIMIT_LENGTH.of(number);
+            case ANGLE -> ValueMessage.LIMIT_ANGLE.of(number);
+            default -> ValueMessage.LIMIT_NUMBER.of(number);
         };
     }
 }

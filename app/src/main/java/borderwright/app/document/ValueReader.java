@@ -9,6 +9,7 @@ import borderwright.engine.message.Message;
 import borderwright.engine.reading.AngleText;
 import borderwright.engine.reading.LengthText;
 import borderwright.engine.reading.Parsed;
+import borderwright.engine.spelling.NearestName;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -49,33 +50,30 @@ final class ValueReader {
             case YES_NO -> yesOrNo(scalar);
             case DATE -> date(field, scalar);
             case CHOICE -> choice(field, scalar);
-            case MEASURE, RECORD -> wrongKind(field, scalar, DocumentFaults.quoted(scalar.text()) + " stands here.");
+            case MEASURE, RECORD -> wrongKind(field, scalar);
         };
     }
 
     /** Reports that what stands here is not even of the right kind. */
-    <T> Optional<T> wrongKind(FieldShape field, DocNode node, String what) {
-        String right = field.kind() == FieldKind.RECORD
-                ? "Write a group of keys: "
-                        + String.join(", ", RecordShape.of(field.type()).keys()) + "."
-                : field.whatToWrite();
-        return fault(node, "kind", what, right);
+    <T> Optional<T> wrongKind(FieldShape field, DocNode node) {
+        return fault(node, ValueMessage.WRONG_KIND.of(node.kind(), shortText(node), field.whatToWrite()));
+    }
+
+    /** The node's text for a sentence; empty where it has none. */
+    static String shortText(DocNode node) {
+        return node instanceof Scalar scalar ? DocumentFaults.shortened(scalar.text()) : "";
     }
 
     private Optional<String> text(FieldShape field, Scalar scalar) {
         String text = scalar.text().strip();
-        return text.isEmpty() ? fault(scalar, "text", "This text is empty.", field.whatToWrite()) : Optional.of(text);
+        return text.isEmpty() ? fault(scalar, ValueMessage.TEXT_EMPTY.of(field.whatToWrite())) : Optional.of(text);
     }
 
     /** Names of points, each one word. */
     Optional<Names> names(FieldShape field, DocNode node, List<String> names) {
         for (String name : names) {
             if (name.isBlank() || !name.matches("[\\p{L}\\p{N}_.'-]+")) {
-                return fault(
-                        node,
-                        "names",
-                        DocumentFaults.quoted(name) + " is not the name of a point.",
-                        "A name is one word of letters and digits; " + decapitalised(field.whatToWrite()));
+                return fault(node, ValueMessage.POINT_NAME.of(DocumentFaults.shortened(name), field.whatToWrite()));
             }
         }
         return Optional.of(new Names(names));
@@ -88,7 +86,7 @@ final class ValueReader {
         }
         Length length = parsed.orThrow();
         UnitSystem units = IMPERIAL.matcher(scalar.text()).find() ? UnitSystem.IMPERIAL : UnitSystem.METRIC;
-        return inRange(field, length.mm()) ? Optional.of(length) : outOfRange(field, scalar, "a length", units);
+        return inRange(field, length.mm()) ? Optional.of(length) : outOfRange(field, scalar, "length", units);
     }
 
     private Optional<Angle> angle(FieldShape field, Scalar scalar) {
@@ -99,20 +97,16 @@ final class ValueReader {
         Angle angle = parsed.orThrow();
         return inRange(field, angle.degrees())
                 ? Optional.of(angle)
-                : outOfRange(field, scalar, "an angle", UnitSystem.METRIC);
+                : outOfRange(field, scalar, "angle", UnitSystem.METRIC);
     }
 
     private Optional<BigDecimal> number(FieldShape field, Scalar scalar) {
         String text = scalar.text();
         if (!DECIMAL.matcher(text).matches()) {
-            return fault(scalar, "number", DocumentFaults.quoted(text) + " is not a number.", field.whatToWrite());
+            return fault(scalar, ValueMessage.NUMBER_EXPECTED.of(shortText(scalar), field.whatToWrite()));
         }
         if (!scalar.plain()) {
-            return fault(
-                    scalar,
-                    "number",
-                    DocumentFaults.quoted(text) + " is in quotes, so it is a text, not a number.",
-                    "Write it without them.");
+            return fault(scalar, ValueMessage.NUMBER_IN_QUOTES.of(shortText(scalar)));
         }
         if (text.length() > MOST_DIGITS) {
             return tooLarge(scalar);
@@ -125,20 +119,16 @@ final class ValueReader {
         BigDecimal plain = number.scale() < 0 ? number.setScale(0) : number;
         return inRange(field, plain.doubleValue())
                 ? Optional.of(plain)
-                : outOfRange(field, scalar, "a number", UnitSystem.METRIC);
+                : outOfRange(field, scalar, "number", UnitSystem.METRIC);
     }
 
     private <T> Optional<T> tooLarge(Scalar scalar) {
-        return fault(
-                scalar,
-                "number",
-                DocumentFaults.quoted(scalar.text()) + " is too large or has too many decimals.",
-                "Write a number up to 1000000000 with at most " + MOST_PLACES + " decimals.");
+        return fault(scalar, ValueMessage.NUMBER_TOO_LARGE.of(shortText(scalar), MOST, MOST_PLACES));
     }
 
     private Optional<Integer> whole(FieldShape field, Scalar scalar, BigDecimal number) {
         return number.scale() > 0
-                ? fault(scalar, "number", DocumentFaults.quoted(scalar.text()) + " is not whole.", field.whatToWrite())
+                ? fault(scalar, ValueMessage.WHOLE_NUMBER_EXPECTED.of(shortText(scalar), field.whatToWrite()))
                 : Optional.of(number.intValueExact());
     }
 
@@ -149,9 +139,8 @@ final class ValueReader {
             default ->
                 fault(
                         scalar,
-                        "yes-no",
-                        DocumentFaults.quoted(scalar.text()) + " is neither yes nor no.",
-                        "Write `yes` or `no`." + DocumentFaults.perhaps(scalar.text(), List.of("yes", "no")));
+                        ValueMessage.YES_OR_NO_EXPECTED.of(
+                                shortText(scalar), NearestName.perhaps(scalar.text(), List.of("yes", "no"))));
         };
     }
 
@@ -159,7 +148,7 @@ final class ValueReader {
         try {
             return Optional.of(LocalDate.parse(scalar.text(), DATE));
         } catch (DateTimeParseException e) {
-            return fault(scalar, "date", DocumentFaults.quoted(scalar.text()) + " is not a date.", field.whatToWrite());
+            return fault(scalar, ValueMessage.DATE_EXPECTED.of(shortText(scalar), field.whatToWrite()));
         }
     }
 
@@ -169,9 +158,10 @@ final class ValueReader {
                 ? Optional.of(field.type().getEnumConstants()[index])
                 : fault(
                         scalar,
-                        "choice",
-                        DocumentFaults.quoted(scalar.text()) + " is not one of the choices.",
-                        field.whatToWrite() + DocumentFaults.perhaps(scalar.text(), field.choices()));
+                        ValueMessage.CHOICE_UNKNOWN.of(
+                                shortText(scalar),
+                                field.whatToWrite(),
+                                NearestName.perhaps(scalar.text(), field.choices())));
     }
 
     private static boolean inRange(FieldShape field, double value) {
@@ -180,25 +170,15 @@ final class ValueReader {
         return value >= field.says().atLeast() - slack && value <= field.says().atMost() + slack;
     }
 
-    private <T> Optional<T> outOfRange(FieldShape field, Scalar scalar, String a, UnitSystem units) {
+    private <T> Optional<T> outOfRange(FieldShape field, Scalar scalar, String kind, UnitSystem units) {
         return fault(
                 scalar,
-                "out-of-range",
-                DocumentFaults.quoted(scalar.text()) + " is out of range.",
-                "Write " + a + " " + Limits.of(field).inWords(units) + ".");
+                ValueMessage.VALUE_OUT_OF_RANGE.of(
+                        shortText(scalar), kind, Limits.of(field).message(units)));
     }
 
     private <T> Optional<T> fault(DocNode node, Message fault) {
         faults.add(node.place(), fault);
         return Optional.empty();
-    }
-
-    private <T> Optional<T> fault(DocNode node, String code, String what, String right) {
-        faults.add(node.place(), code, what, right);
-        return Optional.empty();
-    }
-
-    private static String decapitalised(String sentence) {
-        return Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1);
     }
 }

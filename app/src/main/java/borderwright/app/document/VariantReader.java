@@ -7,9 +7,8 @@ import borderwright.app.document.DocNode.Refused;
 import borderwright.app.document.DocNode.Scalar;
 import borderwright.engine.garden.given.GardenDocument.Variant;
 import borderwright.engine.garden.given.GivenGarden;
-import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
-import borderwright.pack.language.Language;
+import borderwright.engine.spelling.NearestName;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -20,7 +19,8 @@ import java.util.Set;
 final class VariantReader {
     static final String NAME = "name";
     static final String CHANGES = "changes";
-    private static final String EXAMPLE = "`- {name: treated boards, changes: {build: {walls: treated 22 x 150}}}`";
+    private static final String CHANGES_EXAMPLE = "changes: {build: {walls: treated 22 x 150}}";
+    private static final String EXAMPLE = "- {name: treated boards, " + CHANGES_EXAMPLE + "}";
 
     private final Fields garden;
     private final DocumentFaults faults;
@@ -34,16 +34,14 @@ final class VariantReader {
     List<Variant> read(DocNode node) {
         if (!(node instanceof Items list)) {
             if (!(node instanceof Refused)) {
-                faults.add(node.place(), "kind", "Variants are a list.", "Write " + EXAMPLE + ".");
+                faults.add(node.place(), DocumentMessage.VARIANTS_NOT_A_LIST.of(EXAMPLE));
             }
             return List.of();
         }
         if (list.items().size() > DocumentLimits.MOST_VARIANTS) {
             faults.add(
                     list.place(),
-                    "document-too-long",
-                    list.items().size() + " variants stand here.",
-                    "The most is " + DocumentLimits.MOST_VARIANTS + ".");
+                    DocumentMessage.VARIANTS_TOO_MANY.of(list.items().size(), DocumentLimits.MOST_VARIANTS));
             return List.of();
         }
         List<Variant> variants = new ArrayList<>();
@@ -54,18 +52,17 @@ final class VariantReader {
     private Optional<Variant> variant(DocNode node) {
         if (!(node instanceof Fields fields)) {
             if (!(node instanceof Refused)) {
-                faults.add(node.place(), "kind", "A variant is a group of keys.", "Write " + EXAMPLE + ".");
+                faults.add(node.place(), DocumentMessage.VARIANT_NOT_A_GROUP.of(EXAMPLE));
             }
             return Optional.empty();
         }
         for (Entry entry : fields.entries()) {
             if (!List.of(NAME, CHANGES).contains(entry.key())) {
-                String perhaps = DocumentFaults.perhaps(entry.key(), List.of(NAME, CHANGES));
                 faults.add(
                         entry.keyPlace(),
-                        "key-unknown",
-                        DocumentFaults.quoted(entry.key()) + " is not a key of a variant.",
-                        "Its keys are name, changes; what differs stands under `changes`." + perhaps);
+                        DocumentMessage.VARIANT_KEY_UNKNOWN.of(
+                                DocumentFaults.shortened(entry.key()),
+                                NearestName.perhaps(entry.key(), List.of(NAME, CHANGES))));
             }
         }
         Optional<String> name = name(fields);
@@ -78,20 +75,12 @@ final class VariantReader {
         if (node.isEmpty()
                 || !(node.get() instanceof Scalar scalar)
                 || scalar.text().isBlank()) {
-            faults.add(
-                    node.map(DocNode::place).orElse(variant.place()),
-                    "key-missing",
-                    "This variant has no name.",
-                    "Write `name: ` and what you call it.");
+            faults.add(node.map(DocNode::place).orElse(variant.place()), DocumentMessage.VARIANT_WITHOUT_NAME.of());
             return Optional.empty();
         }
         String name = scalar.text().strip();
         if (!names.add(name)) {
-            faults.add(
-                    scalar.place(),
-                    "name-twice",
-                    "Two variants are named " + DocumentFaults.quoted(name) + ".",
-                    "Give each a name of its own.");
+            faults.add(scalar.place(), DocumentMessage.VARIANT_NAME_TWICE.of(DocumentFaults.shortened(name)));
         }
         return Optional.of(name);
     }
@@ -104,9 +93,7 @@ final class VariantReader {
         if (node.isEmpty() || !(node.get() instanceof Refused)) {
             faults.add(
                     node.map(DocNode::place).orElse(variant.place()),
-                    "key-missing",
-                    "This variant changes nothing.",
-                    "Write under `changes` the part of the garden that differs, such as `changes: {build: {walls: treated 22 x 150}}`.");
+                    DocumentMessage.VARIANT_CHANGES_NOTHING.of(CHANGES_EXAMPLE));
         }
         return Optional.empty();
     }
@@ -136,10 +123,7 @@ final class VariantReader {
                 changes.place().line(),
                 changes.place().column(),
                 new Problem(
-                        problem.code(),
                         changes.place().path(),
-                        "With these changes `" + problem.where() + "` in line " + fault.line() + " is at fault: "
-                                + problem.what(Language.english().in(UnitSystem.METRIC)),
-                        problem.right(Language.english().in(UnitSystem.METRIC))));
+                        DocumentMessage.VARIANT_AT_FAULT.of(problem.where(), fault.line(), problem.message())));
     }
 }

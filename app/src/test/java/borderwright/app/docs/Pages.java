@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The pages of the repository that people read, and the commands that they show. */
-final class Pages {
-    static final Path ROOT = root();
+public final class Pages {
+    public static final Path ROOT = root();
 
     private Pages() {}
 

@@ -9,10 +9,7 @@ import borderwright.engine.message.Slot;
 import borderwright.pack.language.Language;
 import borderwright.words.Catalogue;
 import com.ibm.icu.text.MessagePattern;
-import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,24 +30,10 @@ class CatalogueTest {
     private static final Set<String> OF_THE_LANGUAGE =
             Set.of("list-and", "list-comma", "less-than-a-sixteenth", "far-too-much");
 
-    private static final List<MessageCode> CODES = codes();
+    private static final List<MessageCode> CODES = Codes.all();
 
     static Stream<MessageCode> all() {
         return CODES.stream();
-    }
-
-    private static List<MessageCode> codes() {
-        List<MessageCode> codes = new ArrayList<>();
-        for (JavaClass found : new ClassFileImporter()
-                .withImportOption(location -> !location.contains("test-classes"))
-                .importPackages("borderwright")) {
-            if (found.isEnum() && found.isAssignableTo(MessageCode.class)) {
-                for (Object constant : found.reflect().getEnumConstants()) {
-                    codes.add((MessageCode) constant);
-                }
-            }
-        }
-        return codes;
     }
 
     @Test

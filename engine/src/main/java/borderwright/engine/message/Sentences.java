@@ -11,9 +11,9 @@ import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.joda.money.BigMoney;
 import org.joda.money.BigMoneyProvider;
-import java.util.Optional;
 
 /**
  * Makes sentences of messages: the only place where they become words. Lengths, weights and the like are written in the

@@ -2,8 +2,8 @@ package borderwright.engine.message;
 
 import java.math.BigDecimal;
 import java.util.Collection;
-import org.joda.money.BigMoneyProvider;
 import java.util.Optional;
+import org.joda.money.BigMoneyProvider;
 
 /**
  * A place in a sentence for a value.

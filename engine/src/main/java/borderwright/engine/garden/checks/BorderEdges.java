@@ -30,12 +30,11 @@ final class BorderEdges {
             if (!corners.isEmpty() && !position.containsKey(name)) {
                 all = false;
                 found.add(new Problem(
-                        "name-unknown",
                         where,
-                        "No corner is named `" + name + "`.",
-                        NearestName.of(name, corners)
-                                .map(near -> "Perhaps you meant `" + near + "`.")
-                                .orElse("The corners are " + shortList() + ".")));
+                        NameMessage.CORNER_UNKNOWN.of(
+                                name,
+                                NearestName.perhaps(name, corners)
+                                        .orElseGet(() -> NameMessage.CORNERS_ARE.of(shortList())))));
             }
         }
         return all && !corners.isEmpty();
@@ -47,11 +46,7 @@ final class BorderEdges {
             return;
         }
         if (edge.size() != 2) {
-            found.add(new Problem(
-                    "names-count",
-                    where,
-                    "An edge has two corners; here " + count(edge.size(), "name stands", "names stand") + ".",
-                    "Write the two corners, such as `A B`."));
+            found.add(new Problem(where, NameMessage.EDGE_OF_CORNERS.of(edge.size())));
         } else if (areCorners(edge.list(), where, found) && !isEdge(edge.first(), edge.last())) {
             found.add(notAnEdge(edge.first(), edge.last(), where));
         }
@@ -68,11 +63,7 @@ final class BorderEdges {
     }
 
     Problem notAnEdge(String a, String b, String where) {
-        return new Problem(
-                "edge-unknown",
-                where,
-                "The border has no edge from `" + a + "` to `" + b + "`.",
-                "Its edges join neighbours in " + shortList() + (isRing ? ", and the last with the first." : "."));
+        return new Problem(where, NameMessage.EDGE_UNKNOWN.of(a, b, shortList(), isRing ? "ring" : "strip"));
     }
 
     /** The same for both orders of writing an edge. */
@@ -80,10 +71,6 @@ final class BorderEdges {
         List<String> ends = new ArrayList<>(edge.list());
         ends.sort(null);
         return String.join(" ", ends);
-    }
-
-    static String count(int n, String one, String many) {
-        return n + " " + (n == 1 ? one : many);
     }
 
     private String shortList() {

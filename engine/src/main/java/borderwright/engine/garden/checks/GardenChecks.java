@@ -80,11 +80,7 @@ public final class GardenChecks {
             saws.require(first.saw(), "first planter.saw", found);
         }
         if (first.unusable() != null && (first.boards() == null || first.unusable() > first.boards())) {
-            found.add(new Problem(
-                    "first-boards",
-                    "first planter.unusable",
-                    "`unusable` is more than the boards that were looked over.",
-                    "Write how many were looked over, such as `boards: 12`, and how many of these were of no use."));
+            found.add(new Problem("first planter.unusable", GardenMessage.FIRST_PLANTER_UNUSABLE.of()));
         }
     }
 
@@ -101,11 +97,8 @@ public final class GardenChecks {
                     && !(one.get().thickness().equals(other.get().thickness())
                             && one.get().width().equals(other.get().width()))) {
                 found.add(new Problem(
-                        "substitute-size",
                         where,
-                        "`" + substitute.section() + "` is not as thick and wide as `" + substitute.inPlaceOf()
-                                + "`, so pieces would not fit.",
-                        "Name a section of the same size; for another size write a variant."));
+                        GardenMessage.SUBSTITUTE_OF_OTHER_SIZE.of(substitute.section(), substitute.inPlaceOf())));
             }
         }
     }
@@ -123,18 +116,11 @@ public final class GardenChecks {
             sections.require(board.section(), where + ".section", found);
             int count = board.count() == null ? 1 : board.count();
             if (count > 1 && (!board.cut().isEmpty() || board.left() != null)) {
-                found.add(new Problem(
-                        "cut-count",
-                        where + ".count",
-                        "A board that is cut into is one board, here it is " + count + ".",
-                        "Give each its own line."));
+                found.add(new Problem(where + ".count", GardenMessage.CUT_BOARD_COUNT.of(count)));
             }
             if (board.unusable() != null && board.unusable() > count) {
-                found.add(new Problem(
-                        "unusable-count",
-                        where + ".unusable",
-                        board.unusable() + " of " + count + " cannot be unusable.",
-                        "Write how many arrived as `count`."));
+                found.add(
+                        new Problem(where + ".unusable", GardenMessage.UNUSABLE_TOO_MANY.of(board.unusable(), count)));
             }
         }
     }
@@ -150,26 +136,15 @@ public final class GardenChecks {
             boolean needsBottom = thing.what() == NearbyKind.AIR_BRICK || thing.what() == NearbyKind.CLADDING;
             if (thing.what() == NearbyKind.TREE && (thing.trunk() == null) == (thing.girth() == null)) {
                 found.add(new Problem(
-                        "near-trunk",
                         where + ".trunk",
-                        "How far a tree's roots reach follows from its trunk, which is "
-                                + (thing.trunk() == null ? "not said." : "said twice, across and round."),
-                        "Measure it 1.5 m above the ground, and write `trunk: 180 mm` across it, or `girth: 560 mm` round"
-                                + " it."));
+                        (thing.trunk() == null ? GardenMessage.TREE_WITHOUT_TRUNK : GardenMessage.TREE_TRUNK_TWICE)
+                                .of()));
             }
             if (needsBottom && thing.bottom() == null) {
-                found.add(new Problem(
-                        "near-bottom",
-                        where + ".bottom",
-                        "Whether a planter stands in the way follows from its lower edge, which is not said.",
-                        "Write its height above the datum, such as `bottom: 160 mm`."));
+                found.add(new Problem(where + ".bottom", GardenMessage.LOWER_EDGE_MISSING.of()));
             }
             if (thing.endsAt() != null && thing.endsAt().compareTo(thing.along()) < 0) {
-                found.add(new Problem(
-                        "near-ends",
-                        where + ".ends at",
-                        "It ends before it begins.",
-                        "Name the edge from its other corner, or exchange `along` and `ends at`."));
+                found.add(new Problem(where + ".ends at", GardenMessage.NEARBY_ENDS_FIRST.of()));
             }
         }
     }
@@ -180,21 +155,13 @@ public final class GardenChecks {
                 && ground != null
                 && ground.surface() != null
                 && ground.surface().isHard()) {
-            found.add(new Problem(
-                    "footing-in-hard-ground",
-                    "build.post footing",
-                    "Posts cannot be let into paving or a roof.",
-                    "Leave `post footing` out, or say another `ground.surface`."));
+            found.add(new Problem("build.post footing", GardenMessage.FOOTING_IN_HARD_GROUND.of()));
         }
         Optional<MembraneSpec> sheet = GroundResolver.membrane(ground == null ? null : ground.membrane());
         if (sheet.isPresent()
                 && 2 * sheet.get().overlapMm()
                         > Math.min(sheet.get().widthMm(), sheet.get().lengthMm())) {
-            found.add(new Problem(
-                    "overlap",
-                    "ground.membrane.overlap",
-                    "The overlap is more than half a roll's width or length.",
-                    "Write an overlap such as `150 mm`, or the roll's own `width` and `length`."));
+            found.add(new Problem("ground.membrane.overlap", GardenMessage.OVERLAP_TOO_WIDE.of()));
         }
     }
 
@@ -209,12 +176,8 @@ public final class GardenChecks {
         if (!codes.contains(garden.currency())) {
             found.add(new Problem(
                     "currency",
-                    "currency",
-                    "`" + garden.currency() + "` is not a currency of ISO 4217.",
-                    "Write its three letters, such as `GBP`, `EUR` or `USD`."
-                            + NearestName.of(garden.currency(), codes)
-                                    .map(near -> " Perhaps you meant `" + near + "`.")
-                                    .orElse("")));
+                    GardenMessage.CURRENCY_UNKNOWN.of(
+                            garden.currency(), NearestName.perhaps(garden.currency(), codes))));
             return;
         }
         CurrencyUnit currency = CurrencyUnit.of(garden.currency());

@@ -1,5 +1,6 @@
 package borderwright.engine.garden.checks;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.spelling.NearestName;
 import java.util.HashMap;
@@ -16,6 +17,8 @@ import java.util.Set;
  * @param set each once
  */
 record KnownNames(String kind, List<String> list, Set<String> set) {
+    private static final int MOST_SHOWN = 8;
+
     KnownNames {
         list = List.copyOf(list);
     }
@@ -38,12 +41,8 @@ record KnownNames(String kind, List<String> list, Set<String> set) {
         if (name.isBlank() || set.contains(name) || isOpen() || found.size() >= GardenChecks.MOST_FAULTS) {
             return;
         }
-        String right = set.isEmpty()
-                ? "Describe it under `" + kind + "s`."
-                : NearestName.of(name, set)
-                        .map(near -> "Perhaps you meant `" + near + "`.")
-                        .orElse((set.size() == 1 ? "The only one is " : "Known are ") + first(8) + ".");
-        found.add(new Problem("name-unknown", where, "No " + kind + " is named `" + name + "`.", right));
+        Message known = NearestName.perhaps(name, set).orElseGet(this::known);
+        found.add(new Problem(where, NameMessage.NAME_UNKNOWN.of(kind, name, known)));
     }
 
     /** Reports each name that is given more than once, at its second place in the list at {@code where}. */
@@ -52,18 +51,22 @@ record KnownNames(String kind, List<String> list, Set<String> set) {
         for (int i = 0; i < list.size(); i++) {
             Integer first = firstAt.putIfAbsent(list.get(i), i);
             if (first != null && !list.get(i).isBlank()) {
-                found.add(new Problem(
-                        "name-twice",
-                        where + "[" + i + "].name",
-                        "Two " + kind + "s are named `" + list.get(i) + "`.",
-                        "Give each a name of its own."));
+                found.add(new Problem(where + "[" + i + "].name", NameMessage.NAME_TWICE.of(kind, list.get(i))));
             }
         }
     }
 
-    private String first(int most) {
+    private Message known() {
+        if (set.size() < 2) {
+            return set.stream()
+                    .findFirst()
+                    .map(NameMessage.NAMES_ONLY::of)
+                    .orElseGet(() -> NameMessage.NAMES_NONE.of(kind));
+        }
         List<String> shown =
-                set.stream().limit(most).map(name -> "`" + name + "`").toList();
-        return String.join(", ", shown) + (set.size() > most ? " and " + (set.size() - most) + " more" : "");
+                set.stream().limit(MOST_SHOWN).map(name -> "`" + name + "`").toList();
+        return set.size() > MOST_SHOWN
+                ? NameMessage.NAMES_AND_MORE.of(shown, set.size() - MOST_SHOWN)
+                : NameMessage.NAMES_SEVERAL.of(shown);
     }
 }

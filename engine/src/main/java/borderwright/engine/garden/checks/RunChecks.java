@@ -31,24 +31,12 @@ final class RunChecks {
     private void checkRun(GivenRun run, String where) {
         checkAlong(run.along(), where + ".along");
         if (run.planters() == null && run.length() == null) {
-            found.add(new Problem(
-                    "run-size",
-                    where,
-                    "The run `" + run.name() + "` does not say how many planters it has, nor how long one is.",
-                    "Write `planters: 8` or `length: 1.2 m`."));
+            found.add(new Problem(where, RunMessage.RUN_WITHOUT_SIZE.of(run.name())));
         } else if (run.planters() != null && run.length() != null && run.rows() == null) {
-            found.add(new Problem(
-                    "run-size",
-                    where + ".length",
-                    "The run `" + run.name() + "` gives both the number of planters and the length of one.",
-                    "Keep `planters` or `length`; the other follows."));
+            found.add(new Problem(where + ".length", RunMessage.RUN_SIZE_TWICE.of(run.name())));
         }
         if (run.falseFloor() != null && run.falseFloor().compareTo(run.height().to()) >= 0) {
-            found.add(new Problem(
-                    "platform-height",
-                    where + ".false floor",
-                    "The false floor of the run `" + run.name() + "` is as high as its walls or higher.",
-                    "Write a height below that of the walls, so that there is room for soil."));
+            found.add(new Problem(where + ".false floor", RunMessage.FALSE_FLOOR_TOO_HIGH.of(run.name())));
         }
         checkRows(run, where);
         checkCorners(run, where);
@@ -59,35 +47,19 @@ final class RunChecks {
             return;
         }
         if (run.along().size() > 2) {
-            found.add(new Problem(
-                    "run-rows",
-                    where + ".along",
-                    "The rows of the run `" + run.name() + "` are to be parallel to more than one edge.",
-                    "Name the two corners of one edge, and write a run for each direction."));
+            found.add(new Problem(where + ".along", RunMessage.ROWS_OF_SEVERAL_EDGES.of(run.name())));
         }
         if (run.backGap() != null) {
-            found.add(new Problem(
-                    "run-rows",
-                    where + ".back gap",
-                    "The run `" + run.name() + "` says both a back gap and where its first row stands.",
-                    "Keep `rows: {starts at: ..}`; a back gap is for a run along an edge."));
+            found.add(new Problem(where + ".back gap", RunMessage.ROWS_WITH_BACK_GAP.of(run.name())));
         }
         if (run.planters() != null && run.length() != null && !run.length().isFixed()) {
-            found.add(new Problem(
-                    "run-size",
-                    where + ".length",
-                    "The run `" + run.name() + "` gives the number of planters and a range for their length.",
-                    "Give one length, or leave out one of the two."));
+            found.add(new Problem(where + ".length", RunMessage.RUN_SIZE_RANGE.of(run.name())));
         }
     }
 
     private void checkAlong(Names along, String where) {
         if (along.size() == 1) {
-            found.add(new Problem(
-                    "names-count",
-                    where,
-                    "A run follows at least one edge, so it names two corners or more; here is 1.",
-                    "Write the corners that it follows, such as `A B`."));
+            found.add(new Problem(where, RunMessage.RUN_OF_ONE_CORNER.of()));
         }
         if (!edges.areCorners(along.list(), where, found)) {
             return;
@@ -99,11 +71,7 @@ final class RunChecks {
             if (!edges.isEdge(from, to)) {
                 found.add(edges.notAnEdge(from, to, where));
             } else if (!seen.add(edges.sameEitherWay(Names.of(from, to)))) {
-                found.add(new Problem(
-                        "name-twice",
-                        where,
-                        "The run follows the edge `" + from + " " + to + "` twice.",
-                        "Follow each edge once."));
+                found.add(new Problem(where, RunMessage.RUN_EDGE_TWICE.of(from + " " + to)));
             }
         }
     }
@@ -121,15 +89,12 @@ final class RunChecks {
             }
             if (!turns.contains(corner)) {
                 found.add(new Problem(
-                        "name-unknown",
                         at,
-                        "The run does not turn at `" + corner + "`.",
                         turns.isEmpty()
-                                ? "It follows one edge and turns nowhere."
-                                : "It turns at " + String.join(", ", turns) + "."));
+                                ? RunMessage.RUN_TURNS_NOWHERE.of(corner)
+                                : RunMessage.RUN_TURNS_ELSEWHERE.of(corner, turns)));
             } else if (!seen.add(corner)) {
-                found.add(new Problem(
-                        "name-twice", at, "The corner `" + corner + "` is treated twice.", "Keep one of them."));
+                found.add(new Problem(at, RunMessage.RUN_CORNER_TWICE.of(corner)));
             }
         }
     }

@@ -7,7 +7,6 @@ import borderwright.engine.measure.Gravity;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** The weight of the soil: is it given once, and no lighter soaked than moist? */
@@ -24,27 +23,11 @@ final class SoilChecks {
         Double moist = strength == null ? null : strength.moistSoil();
         Double wet = wetKnPerM3(garden.filling());
         if (soaked != null && wet != null && Math.abs(soaked - wet) > SAME_KN_PER_M3) {
-            found.add(new Problem(
-                    "soaked-weight",
-                    "filling.soaked kg per m3",
-                    String.format(
-                            Locale.ROOT,
-                            "The soaked soil weighs %.1f kN/m3 here and %.1f kN/m3 in `strength.soaked soil`.",
-                            wet,
-                            soaked),
-                    "Keep one of them: it holds for strength, filling and roof."));
+            found.add(new Problem("filling.soaked kg per m3", GardenMessage.SOAKED_WEIGHT_TWICE.of(wet, soaked)));
         }
         Double heaviest = soaked != null ? soaked : wet;
         if (moist != null && heaviest != null && moist > heaviest + SAME_KN_PER_M3) {
-            found.add(new Problem(
-                    "moist-weight",
-                    "strength.moist soil",
-                    String.format(
-                            Locale.ROOT,
-                            "The moist soil weighs %.1f kN/m3, more than the %.1f kN/m3 of the soaked.",
-                            moist,
-                            heaviest),
-                    "Soil is no lighter when soaked: correct one of them."));
+            found.add(new Problem("strength.moist soil", GardenMessage.MOIST_HEAVIER_THAN_SOAKED.of(moist, heaviest)));
         }
         return found;
     }

@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Suppliers: is each price of one kind, for a section that is described, in whole minor units of the currency? */
 final class SupplierChecks {
+    /** No board is shorter; a length below is a slip of the unit. */
+    private static final double SHORTEST_MM = 50;
+
     private final KnownNames sections;
     private final Optional<CurrencyUnit> currency;
     private final List<Problem> found = new ArrayList<>();
@@ -39,11 +42,7 @@ final class SupplierChecks {
     private void checkSupplier(GivenSupplier supplier, String where) {
         if (supplier.freeOver() != null && supplier.delivery() == null) {
             found.add(new Problem(
-                    "delivery",
-                    where + ".free over",
-                    "Delivery is free over " + supplier.freeOver().toPlainString()
-                            + ", but no delivery charge is given.",
-                    "Write the charge as `delivery`, or leave `free over` out."));
+                    where + ".free over", SupplierMessage.FREE_DELIVERY_WITHOUT_CHARGE.of(supplier.freeOver())));
         }
         checkWays(supplier, where);
         money(where + ".delivery", Optional.ofNullable(supplier.delivery()));
@@ -62,18 +61,10 @@ final class SupplierChecks {
     private void checkWays(GivenSupplier supplier, String where) {
         List<GivenSupplier.GivenDeliveryBand> bands = supplier.deliveryBands();
         if (!bands.isEmpty() && (supplier.delivery() != null || supplier.freeOver() != null || fetchedOnly(supplier))) {
-            found.add(new Problem(
-                    "delivery",
-                    where + ".delivery bands",
-                    "Delivery has bands, and a charge of its own, a free value or `collection only: yes` besides.",
-                    "Keep the bands, or leave them out."));
+            found.add(new Problem(where + ".delivery bands", SupplierMessage.DELIVERY_BANDS_AND_CHARGE.of()));
         }
         if (supplier.collection() != null && bands.isEmpty() && supplier.delivery() == null && !fetchedOnly(supplier)) {
-            found.add(new Problem(
-                    "delivery",
-                    where + ".collection",
-                    "The order may be fetched, but what delivery costs is not given.",
-                    "Write `delivery` or `delivery bands`, or `collection only: yes` where it can only be fetched."));
+            found.add(new Problem(where + ".collection", SupplierMessage.COLLECTION_WITHOUT_DELIVERY.of()));
         }
         for (int i = 0; i < bands.size() && found.size() < GardenChecks.MOST_FAULTS; i++) {
             checkBand(supplier, i, where + ".delivery bands[" + i + "]");
@@ -87,25 +78,15 @@ final class SupplierChecks {
         money(where + ".order value from", Optional.ofNullable(band.orderValueFrom()));
         money(where + ".charge", Optional.of(band.charge()));
         if (band.within() != null && supplier.distance() == null) {
-            found.add(new Problem(
-                    "delivery",
-                    where + ".within",
-                    "The band holds within a distance, but how far away the supplier is is not given.",
-                    "Write `distance` beside the supplier's name, in the same unit."));
+            found.add(new Problem(where + ".within", SupplierMessage.BAND_WITHOUT_DISTANCE.of()));
         }
         for (GivenSupplier.GivenDeliveryBand lower : supplier.deliveryBands()) {
             boolean sameReach = same(band.within(), lower.within());
             int order = from(lower).compareTo(from(band));
             if (sameReach && order < 0 && lower.charge().compareTo(band.charge()) < 0) {
                 found.add(new Problem(
-                        "delivery",
                         where + ".charge",
-                        "Delivery must not cost more for more goods: "
-                                + band.charge().toPlainString() + " from "
-                                + from(band).toPlainString() + " on, but "
-                                + lower.charge().toPlainString() + " from "
-                                + from(lower).toPlainString() + " on.",
-                        "Give the greater value the lesser charge."));
+                        SupplierMessage.DELIVERY_RISES.of(band.charge(), from(band), lower.charge(), from(lower))));
                 return;
             }
         }
@@ -116,17 +97,9 @@ final class SupplierChecks {
         money(where + ".price", Optional.ofNullable(board.price()));
         List<String> prices = prices(board);
         if (prices.isEmpty()) {
-            found.add(new Problem(
-                    "price-kind",
-                    where,
-                    "This board has no price.",
-                    "Write `price` for a whole board, or `per metre`, `per foot` or `per board foot`."));
+            found.add(new Problem(where, SupplierMessage.PRICE_MISSING.of()));
         } else if (prices.size() > 1) {
-            found.add(new Problem(
-                    "price-kind",
-                    where + "." + prices.get(1),
-                    "This board has two kinds of price: " + String.join(" and ", prices) + ".",
-                    "Keep one of them."));
+            found.add(new Problem(where + "." + prices.get(1), SupplierMessage.PRICES_OF_TWO_KINDS.of(prices)));
         } else if (board.price() != null) {
             checkWholeBoard(board, where);
         } else {
@@ -149,45 +122,26 @@ final class SupplierChecks {
 
     private void checkWholeBoard(GivenSupplier.GivenBoardPrice board, String where) {
         if (board.length() == null) {
-            found.add(new Problem(
-                    "price-length",
-                    where + ".length",
-                    "The price is for a whole board, but its length is missing.",
-                    "Write `length: 3.6 m`."));
+            found.add(new Problem(where + ".length", SupplierMessage.BOARD_LENGTH_MISSING.of()));
         }
         if (!board.lengths().isEmpty()) {
-            found.add(new Problem(
-                    "price-length",
-                    where + ".lengths",
-                    "The price is for one whole board, so it has one length.",
-                    "Write `length`, and a line for each length that has a price of its own."));
+            found.add(new Problem(where + ".lengths", SupplierMessage.WHOLE_BOARD_OF_SEVERAL_LENGTHS.of()));
         }
     }
 
     private void checkByLength(GivenSupplier.GivenBoardPrice board, String price, String where) {
         if (board.length() != null) {
-            found.add(new Problem(
-                    "price-length",
-                    where + ".length",
-                    "With `" + price + "` the board is sold by length.",
-                    "Write the lengths in which it is sold as `lengths: [3.0 m, 3.6 m]`."));
+            found.add(new Problem(where + ".length", SupplierMessage.BOARD_SOLD_BY_LENGTH.of(price)));
         } else if (board.lengths().isEmpty()) {
-            found.add(new Problem(
-                    "price-length",
-                    where + ".lengths",
-                    "With `" + price + "` the lengths in which the board is sold are missing.",
-                    "Write `lengths: [3.0 m, 3.6 m]`."));
+            found.add(new Problem(where + ".lengths", SupplierMessage.SOLD_LENGTHS_MISSING.of(price)));
         }
     }
 
     private void checkLengths(GivenSupplier.GivenBoardPrice board, String where) {
         for (int i = 0; i < board.lengths().size(); i++) {
-            if (board.lengths().get(i).mm() < 50) {
+            if (board.lengths().get(i).mm() < SHORTEST_MM) {
                 found.add(new Problem(
-                        "out-of-range",
-                        where + ".lengths[" + i + "]",
-                        "A board is not shorter than 50 mm.",
-                        "Write the length in which it is sold, such as `3.6 m`."));
+                        where + ".lengths[" + i + "]", SupplierMessage.SOLD_LENGTH_TOO_SHORT.of(SHORTEST_MM)));
             }
         }
     }
@@ -215,12 +169,7 @@ final class SupplierChecks {
     static void checkMinorUnits(String where, Optional<BigDecimal> amount, CurrencyUnit currency, List<Problem> found) {
         int places = currency.getDecimalPlaces();
         if (amount.isPresent() && amount.get().stripTrailingZeros().scale() > places) {
-            found.add(new Problem(
-                    "money",
-                    where,
-                    amount.get().toPlainString() + " has more decimals than " + currency.getCode() + ", which has "
-                            + places + ".",
-                    "Round it to what is paid."));
+            found.add(new Problem(where, SupplierMessage.MONEY_TOO_FINE.of(amount.get(), currency.getCode(), places)));
         }
     }
 }

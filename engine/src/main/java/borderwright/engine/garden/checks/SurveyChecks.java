@@ -3,6 +3,7 @@ package borderwright.engine.garden.checks;
 import borderwright.engine.garden.given.GivenMeasure;
 import borderwright.engine.garden.given.GivenSurvey;
 import borderwright.engine.garden.vocabulary.Names;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.spelling.NearestName;
 import java.util.ArrayList;
@@ -11,6 +12,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Corners, edges and measures of a survey: do their names and counts fit together? */
@@ -44,15 +46,11 @@ final class SurveyChecks {
         int least = survey.stripWidth() == null ? 3 : 2;
         if (!corners.isEmpty() && corners.size() < least) {
             report(
-                    "names-count",
                     "survey.corners",
-                    "A border that is a " + (least == 3 ? "closed ring" : "strip") + " has at least " + least
-                            + " corners; here " + BorderEdges.count(corners.size(), "is", "are") + ".",
-                    least == 3
-                            ? "Name them all, or give `strip width` when the border lies along one line."
-                            : "Name both ends of the line.");
+                    (least == 3 ? SurveyMessage.RING_CORNERS_TOO_FEW : SurveyMessage.STRIP_CORNERS_TOO_FEW)
+                            .of(corners.size()));
         }
-        reportRepeated(survey.corners(), "survey.corners", "A corner");
+        repeated(survey.corners()).ifPresent(corner -> report("survey.corners", SurveyMessage.CORNER_TWICE.of(corner)));
     }
 
     private void checkEdges() {
@@ -62,7 +60,7 @@ final class SurveyChecks {
             String where = "survey.edges[" + i + "].edge";
             edges.requireEdge(edge, where, found);
             if (edge.size() == 2 && !seen.add(edges.sameEitherWay(edge))) {
-                report("name-twice", where, "The edge `" + edge + "` is described twice.", "Keep one of them.");
+                report(where, SurveyMessage.EDGE_TWICE.of(edge.toString()));
             }
         }
     }
@@ -103,9 +101,9 @@ final class SurveyChecks {
 
     private void checkMeasure(GivenMeasure measure, String where) {
         if (measure instanceof GivenMeasure.GivenTapeLength tape) {
-            points(tape.tape(), 2, where + ".tape", "A tape length has two points");
+            points(tape.tape(), 2, where + ".tape", "tape");
         } else if (measure instanceof GivenMeasure.GivenGaugeAngle angle) {
-            points(angle.angle(), 3, where + ".angle", "An angle has three points");
+            points(angle.angle(), 3, where + ".angle", "angle");
         } else if (measure instanceof GivenMeasure.GivenBaselineOffset offset) {
             checkOffset(offset, where);
         } else if (measure instanceof GivenMeasure.GivenTapeChain chain) {
@@ -113,7 +111,7 @@ final class SurveyChecks {
         } else if (measure instanceof GivenMeasure.GivenLevelReading level) {
             requirePoints(List.of(level.level()), where + ".level");
         } else if (measure instanceof GivenMeasure.GivenRise rise) {
-            points(rise.rise(), 2, where + ".rise", "A rise has two points");
+            points(rise.rise(), 2, where + ".rise", "rise");
         } else if (measure instanceof GivenMeasure.GivenWallLean lean) {
             edges.requireEdge(lean.lean(), where + ".lean", found);
         } else if (measure instanceof GivenMeasure.GivenArcRise arc) {
@@ -124,50 +122,36 @@ final class SurveyChecks {
     }
 
     private void checkOffset(GivenMeasure.GivenBaselineOffset offset, String where) {
-        points(offset.baseline(), 2, where + ".baseline", "A baseline has two ends");
+        points(offset.baseline(), 2, where + ".baseline", "offset");
         if (offset.baseline().list().contains(offset.offset())) {
-            report(
-                    "name-twice",
-                    where + ".offset",
-                    "`" + offset.offset() + "` is an end of its own baseline.",
-                    "Measure it from a baseline between two other points.");
+            report(where + ".offset", SurveyMessage.OFFSET_FROM_ITSELF.of(offset.offset()));
         }
     }
 
     private void checkChain(GivenMeasure.GivenTapeChain chain, String where) {
         int points = chain.chain().size();
         if (points == 1) {
-            report("names-count", where + ".chain", "A chain has two points or more; here is 1.", "Name them all.");
+            report(where + ".chain", SurveyMessage.CHAIN_OF_ONE_POINT.of());
         } else if (points > 1 && chain.lengths().size() != points - 1) {
             report(
-                    "chain-count",
                     where + ".lengths",
-                    "A chain of " + points + " points has " + BorderEdges.count(points - 1, "length", "lengths")
-                            + "; here " + BorderEdges.count(chain.lengths().size(), "is", "are") + ".",
-                    "Write one length between each two neighbours.");
+                    SurveyMessage.CHAIN_COUNT.of(
+                            points, points - 1, chain.lengths().size()));
         }
         for (int i = 0; i < chain.lengths().size(); i++) {
             if (chain.lengths().get(i).ticks() <= 0) {
-                report(
-                        "out-of-range",
-                        where + ".lengths[" + i + "]",
-                        "A length of a chain is not more than 0.",
-                        "Leave the point out, or write its true length.");
+                report(where + ".lengths[" + i + "]", SurveyMessage.CHAIN_LENGTH_NOT_POSITIVE.of());
             }
         }
-        reportRepeated(chain.chain(), where + ".chain", "A point of a chain");
+        reportPointTwice(chain.chain(), where + ".chain", "chain");
         requirePoints(chain.chain().list(), where + ".chain");
     }
 
-    private void points(Names names, int needed, String where, String sentence) {
+    private void points(Names names, int needed, String where, String measure) {
         if (names.size() != 0 && names.size() != needed) {
-            report(
-                    "names-count",
-                    where,
-                    sentence + "; here " + BorderEdges.count(names.size(), "name stands", "names stand") + ".",
-                    "Write " + needed + " names with a space between them.");
+            report(where, SurveyMessage.POINTS_COUNT.of(measure, needed, names.size()));
         } else {
-            reportRepeated(names, where, "A point of one measure");
+            reportPointTwice(names, where, measure);
         }
         requirePoints(names.list(), where);
     }
@@ -178,30 +162,25 @@ final class SurveyChecks {
         }
         for (String name : names) {
             if (!survey.corners().list().isEmpty() && !name.isBlank() && !known.contains(name)) {
-                report(
-                        "name-unknown",
-                        where,
-                        "The point `" + name + "` is named only here, so nothing fixes its place.",
-                        NearestName.of(name, known)
-                                .map(near -> "Perhaps you meant `" + near + "`.")
-                                .orElse("Measure it from two other points, or by an offset."));
+                Message cure = NearestName.perhaps(name, known).orElseGet(SurveyMessage.POINT_NEEDS_TWO_MEASURES::of);
+                report(where, SurveyMessage.POINT_NOT_FIXED.of(name, cure));
             }
         }
     }
 
-    private void reportRepeated(Names names, String where, String subject) {
+    private void reportPointTwice(Names names, String where, String measure) {
+        repeated(names).ifPresent(point -> report(where, SurveyMessage.POINT_TWICE.of(measure, point)));
+    }
+
+    /** The first name that stands there a second time. */
+    private static Optional<String> repeated(Names names) {
         Set<String> seen = new HashSet<>();
-        for (String name : names.list()) {
-            if (!seen.add(name)) {
-                report("name-twice", where, subject + " is named twice: `" + name + "`.", "Name each once.");
-                return;
-            }
-        }
+        return names.list().stream().filter(name -> !seen.add(name)).findFirst();
     }
 
-    private void report(String code, String where, String what, String right) {
+    private void report(String where, Message message) {
         if (found.size() < GardenChecks.MOST_FAULTS) {
-            found.add(new Problem(code, where, what, right));
+            found.add(new Problem(where, message));
         }
     }
 }

@@ -105,11 +105,10 @@ class GardenChecksTest {
         @Test
         void aRingHasThreeCornersAStripTwo() {
             assertThat(said(survey(Names.of("A", "B"), false)))
-                    .containsExactly(
-                            "survey.corners: A border that is a closed ring has at least 3 corners; here 2 are."
-                                    + " Name them all, or give `strip width` when the border lies along one line.");
+                    .containsExactly("survey.corners: A closed border has at least 3 corners; 2 are named."
+                            + " Name them all, or give `strip width` where the border lies along one line.");
             assertThat(said(survey(Names.of("A"), true)))
-                    .containsExactly("survey.corners: A border that is a strip has at least 2 corners; here 1 is."
+                    .containsExactly("survey.corners: A strip has at least 2 corners; 1 is named."
                             + " Name both ends of the line.");
         }
 
@@ -158,7 +157,7 @@ class GardenChecksTest {
         void aChainHasOneLengthFewerThanPoints() {
             GivenMeasure chain = new GivenMeasure.GivenTapeChain(Names.of("A", "B"), List.of(M, M), null, null, null);
             assertThat(said(survey(Names.of("A", "B"), true, chain)))
-                    .containsExactly("survey.measures[0].lengths: A chain of 2 points has 1 length; here 2 are."
+                    .containsExactly("survey.measures[0].lengths: A chain of 2 points has 1 length; 2 are given."
                             + " Write one length between each two neighbours.");
         }
     }
