@@ -16,7 +16,7 @@ import java.util.Map;
  * metres everywhere else.
  */
 public final class AngleText {
-    private static final Message EXAMPLE = ReadingMessage.ANGLE_EXAMPLE.of();
+    private static final Message EXAMPLE = MeasureTextMessage.ANGLE_EXAMPLE.of();
     private static final BigDecimal MOST_DEG = BigDecimal.valueOf(360);
 
     private static final Map<String, String> WHOLE_UNITS = Map.of(
@@ -39,14 +39,14 @@ public final class AngleText {
         if (parts.size() == 1 && first.unit().isEmpty()) {
             return first.isZero()
                     ? new Parsed.Good<>(new Angle(0))
-                    : new Parsed.Bad<>(ReadingMessage.MEASURE_WITHOUT_UNIT.of(text, EXAMPLE));
+                    : new Parsed.Bad<>(MeasureTextMessage.MEASURE_WITHOUT_UNIT.of(text, EXAMPLE));
         }
         if (hasLetters(parts)) {
-            return new Parsed.Bad<>(ReadingMessage.ANGLE_UNIT_TOO_SHORT.of(text));
+            return new Parsed.Bad<>(MeasureTextMessage.ANGLE_UNIT_TOO_SHORT.of(text));
         }
         String unit = WHOLE_UNITS.get(first.unit());
         if (unit == null) {
-            return new Parsed.Bad<>(ReadingMessage.ANGLE_WITHOUT_DEGREES.of(
+            return new Parsed.Bad<>(MeasureTextMessage.ANGLE_WITHOUT_DEGREES.of(
                     text, EXAMPLE, NearestName.perhaps(first.unit(), UNIT_NAMES)));
         }
         if (!isInOrder(parts, unit)) {
@@ -54,7 +54,7 @@ public final class AngleText {
         }
         BigDecimal degrees = degrees(parts, unit);
         if (degrees.compareTo(MOST_DEG) > 0) {
-            return new Parsed.Bad<>(ReadingMessage.ANGLE_OVER_FULL_TURN.of(text, EXAMPLE));
+            return new Parsed.Bad<>(MeasureTextMessage.ANGLE_OVER_FULL_TURN.of(text, EXAMPLE));
         }
         return new Parsed.Good<>(Angle.ofDegrees((quantities.negative() ? degrees.negate() : degrees).doubleValue()));
     }

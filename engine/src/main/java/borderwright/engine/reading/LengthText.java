@@ -24,7 +24,7 @@ public final class LengthText {
     /** No garden is longer: 10 km. */
     public static final Length MOST = new Length(10_000_000L * Length.TICKS_PER_MM);
 
-    private static final Message EXAMPLE = ReadingMessage.LENGTH_EXAMPLE.of();
+    private static final Message EXAMPLE = MeasureTextMessage.LENGTH_EXAMPLE.of();
     private static final long TICKS_PER_FOOT = 12 * Length.TICKS_PER_INCH;
 
     private enum Unit {
@@ -90,7 +90,7 @@ public final class LengthText {
         for (Quantities.Part part : parts) {
             if (part.unit().isEmpty()) {
                 return isFootMarkMissing(parts)
-                        ? new Parsed.Bad<>(ReadingMessage.LENGTH_FOOT_MARK_MISSING.of(text))
+                        ? new Parsed.Bad<>(MeasureTextMessage.LENGTH_FOOT_MARK_MISSING.of(text))
                         : Quantities.notUnderstood(text, EXAMPLE);
             }
             if (!UNITS.containsKey(part.unit())) {
@@ -134,14 +134,14 @@ public final class LengthText {
             if (!before.isEmpty()) {
                 Unit larger = before.get(before.size() - 1);
                 if (larger.metric != unit.metric || larger.ticks <= unit.ticks) {
-                    return new Parsed.Bad<>(ReadingMessage.LENGTH_UNITS_DO_NOT_ADD.of(text, EXAMPLE));
+                    return new Parsed.Bad<>(MeasureTextMessage.LENGTH_UNITS_DO_NOT_ADD.of(text, EXAMPLE));
                 }
                 if (ticksOf(part, unit).compareTo(BigDecimal.valueOf(larger.ticks)) >= 0) {
-                    return new Parsed.Bad<>(ReadingMessage.LENGTH_PART_TOO_LARGE.of(text, EXAMPLE));
+                    return new Parsed.Bad<>(MeasureTextMessage.LENGTH_PART_TOO_LARGE.of(text, EXAMPLE));
                 }
             }
             if (before.size() < parts.size() - 1 && !part.isWhole()) {
-                return new Parsed.Bad<>(ReadingMessage.LENGTH_FRACTION_TOO_EARLY.of(text, EXAMPLE));
+                return new Parsed.Bad<>(MeasureTextMessage.LENGTH_FRACTION_TOO_EARLY.of(text, EXAMPLE));
             }
             before.add(unit);
             ticks = ticks.add(ticksOf(part, unit));
@@ -160,17 +160,17 @@ public final class LengthText {
     private static Parsed<Length> inRange(BigDecimal ticks, String text) {
         BigInteger whole = ticks.toBigInteger();
         if (whole.abs().compareTo(BigInteger.valueOf(MOST.ticks())) > 0) {
-            return new Parsed.Bad<>(ReadingMessage.LENGTH_TOO_LONG.of(text));
+            return new Parsed.Bad<>(MeasureTextMessage.LENGTH_TOO_LONG.of(text));
         }
         return new Parsed.Good<>(new Length(whole.longValueExact()));
     }
 
     private static Parsed<Length> withoutUnit(String text) {
-        return new Parsed.Bad<>(ReadingMessage.MEASURE_WITHOUT_UNIT.of(text, EXAMPLE));
+        return new Parsed.Bad<>(MeasureTextMessage.MEASURE_WITHOUT_UNIT.of(text, EXAMPLE));
     }
 
     private static Parsed<Length> unknownUnit(String unit, String text) {
         return new Parsed.Bad<>(
-                ReadingMessage.LENGTH_UNIT_UNKNOWN.of(text, unit, NearestName.perhaps(unit, UNIT_NAMES)));
+                MeasureTextMessage.LENGTH_UNIT_UNKNOWN.of(text, unit, NearestName.perhaps(unit, UNIT_NAMES)));
     }
 }

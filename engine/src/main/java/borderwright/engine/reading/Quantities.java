@@ -63,7 +63,7 @@ record Quantities(boolean negative, List<Part> parts) {
     /** Takes {@code text} apart; {@code example} is what would be right when it cannot be. */
     static Parsed<Quantities> parse(String text, Message example) {
         if (text.length() > MOST_CHARACTERS) {
-            return new Parsed.Bad<>(ReadingMessage.MEASURE_TEXT_TOO_LONG.of(text.length(), example));
+            return new Parsed.Bad<>(MeasureTextMessage.MEASURE_TEXT_TOO_LONG.of(text.length(), example));
         }
         String plain = plain(text);
         boolean negative = plain.startsWith("-");
@@ -90,7 +90,7 @@ record Quantities(boolean negative, List<Part> parts) {
     }
 
     static <T> Parsed<T> notUnderstood(String text, Message example) {
-        return new Parsed.Bad<>(ReadingMessage.MEASURE_NOT_UNDERSTOOD.of(text, example));
+        return new Parsed.Bad<>(MeasureTextMessage.MEASURE_NOT_UNDERSTOOD.of(text, example));
     }
 
     /** One spelling for marks that look alike: primes, quotes, dashes, fraction slashes, odd spaces. */
@@ -130,14 +130,14 @@ record Quantities(boolean negative, List<Part> parts) {
         String over = first(m.group("onlyOver"), m.group("over"), "0");
         String under = first(m.group("onlyUnder"), m.group("under"), "1");
         if (number.length() > MOST_DIGITS || over.length() > MOST_DIGITS || under.length() > MOST_DIGITS) {
-            return new Parsed.Bad<>(ReadingMessage.MEASURE_DIGITS_TOO_MANY.of(text, example));
+            return new Parsed.Bad<>(MeasureTextMessage.MEASURE_DIGITS_TOO_MANY.of(text, example));
         }
         boolean decimal = number.indexOf('.') >= 0 || number.indexOf(',') >= 0;
         if (decimal && m.group("over") != null) {
             return notUnderstood(text, example);
         }
         if (Long.parseLong(under) == 0) {
-            return new Parsed.Bad<>(ReadingMessage.MEASURE_DIVIDES_BY_ZERO.of(text, example));
+            return new Parsed.Bad<>(MeasureTextMessage.MEASURE_DIVIDES_BY_ZERO.of(text, example));
         }
         String separator =
                 m.group("separator").contains("-") ? "-" : m.group("separator").isEmpty() ? "" : " ";
@@ -150,14 +150,14 @@ record Quantities(boolean negative, List<Part> parts) {
     /** A number with a decimal point or a decimal comma; a comma that may separate thousands is refused. */
     private static Parsed<BigDecimal> decimal(String number, String text) {
         if (number.chars().filter(c -> c == '.' || c == ',').count() > 1) {
-            return new Parsed.Bad<>(ReadingMessage.MEASURE_SEPARATORS_TOO_MANY.of(text));
+            return new Parsed.Bad<>(MeasureTextMessage.MEASURE_SEPARATORS_TOO_MANY.of(text));
         }
         int comma = number.indexOf(',');
         boolean mayBeThousands = comma > 0 && number.length() - comma == 4 && number.charAt(0) != '0' && comma <= 3;
         if (mayBeThousands) {
             String joined = number.replace(",", "");
             String pointed = number.replace(',', '.');
-            return new Parsed.Bad<>(ReadingMessage.MEASURE_COMMA_UNCLEAR.of(
+            return new Parsed.Bad<>(MeasureTextMessage.MEASURE_COMMA_UNCLEAR.of(
                     text,
                     text.replace(number, joined).strip(),
                     text.replace(number, pointed).strip()));

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class AngleTextTest {
-    private static final String EXAMPLE = English.METRIC.text(ReadingMessage.ANGLE_EXAMPLE.of());
+    private static final String EXAMPLE = English.METRIC.text(MeasureTextMessage.ANGLE_EXAMPLE.of());
 
     private static String fault(String text) {
         return AngleText.parse(text) instanceof Parsed.Bad<Angle> bad

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class LengthTextTest {
-    private static final String EXAMPLE = English.METRIC.text(ReadingMessage.LENGTH_EXAMPLE.of());
+    private static final String EXAMPLE = English.METRIC.text(MeasureTextMessage.LENGTH_EXAMPLE.of());
 
     private static long ticks(String text) {
         return LengthText.parse(text).orThrow().ticks();

@@ -10,7 +10,7 @@ import borderwright.engine.message.Slot;
 import java.util.List;
 
 /** What is wrong with a text that should be a length or an angle; {@code example} is one of the two examples. */
-enum ReadingMessage implements MessageCode {
+enum MeasureTextMessage implements MessageCode {
     LENGTH_EXAMPLE,
     ANGLE_EXAMPLE,
     MEASURE_TEXT_TOO_LONG(count("characters"), message("example")),
@@ -33,7 +33,7 @@ enum ReadingMessage implements MessageCode {
 
     private final List<Slot> slots;
 
-    ReadingMessage(Slot... slots) {
+    MeasureTextMessage(Slot... slots) {
         this.slots = List.of(slots);
     }
 
