@@ -93,7 +93,7 @@ class BoxBuilderTest {
             assertThat(box.courses().get(1).topMm()).isEqualTo(400);
             assertThat(box.courses().get(1).dryTopMm()).isCloseTo(392, within(0.5));
             assertThat(box.notes().stream().map(English.METRIC::text))
-                    .contains("Wished 400 mm high: 2 courses of 200 mm stand 400 mm as built, and 392 mm when the"
+                    .contains("Requested height 400 mm: 2 courses of 200 mm stand 400 mm as built, and 392 mm when the"
                             + " boards have dried to 19 % moisture. Boards measured to 3 mm either way may make it"
                             + " 394 mm to 406 mm: sort boards of one width into one course.");
         }
@@ -238,7 +238,7 @@ class BoxBuilderTest {
             assertThat(box.unmet())
                     .extracting(p -> p.sentence(English.METRIC))
                     .contains(
-                            "Corner 1 of F1 is 62.0°: even lapped it wants a cut 28.0° from square, more than any saw at hand"
+                            "Corner 1 of F1 is 62.0°: even lapped it needs a cut 28.0° from square, more than any saw at hand"
                                     + " tilts. Cut its ends by hand to a line drawn round the board, or cut the corner off with"
                                     + " a short side so that it becomes two blunter corners.");
             EndCut cut = piece(box, "F1-1a").left();
@@ -489,7 +489,7 @@ class BoxBuilderTest {
             assertThat(low.unmet())
                     .extracting(p -> p.sentence(English.METRIC))
                     .containsExactly(
-                            "A false floor 40 mm above the bed cannot be built in F1. Wish at least 72 mm (slats on flat bearers),"
+                            "A false floor 40 mm above the bed cannot be built in F1. Ask for at least 72 mm (slats on flat bearers),"
                                     + " and at most 400 mm (50 mm below the rim).");
         }
     }
@@ -536,7 +536,8 @@ class BoxBuilderTest {
                             + " 3/4 in back on the inside face");
             assertThat(box.fixings()).extracting(Box.Fixing::item).contains("screw #10 x 3-1/2 in");
             assertThat(English.IMPERIAL.text(box.notes().get(0)))
-                    .startsWith("Wished 1' 2\" high: 2 courses of 7 1/4 in stand 1' 2 1/2\" as built, and 1' 2 3/16\"");
+                    .startsWith(
+                            "Requested height 1' 2\": 2 courses of 7 1/4 in stand 1' 2 1/2\" as built, and 1' 2 3/16\"");
         }
 
         @Test
@@ -559,7 +560,7 @@ class BoxBuilderTest {
             assertThat(box.unmet())
                     .extracting(p -> p.sentence(English.METRIC))
                     .containsExactly(
-                            "Box F1 is wished 220 mm high, but whole courses of larch 25 x 150 come to 147 mm when dry. Wish"
+                            "Box F1 is to be 220 mm high, but whole courses of larch 25 x 150 come to 147 mm when dry. Ask for"
                                     + " 147 mm or 294 mm, or take boards of another width.");
         }
 
@@ -641,7 +642,7 @@ class BoxBuilderTest {
                     Footprints.rules(LARCH, BATTEN, null),
                     new BuildMeans(Footprints.SECTIONS, List.of(), Map.of(), UnitSystem.METRIC));
             assertThat(English.METRIC.text(piece(box, "F1-1a").left().how()))
-                    .isEqualTo("no saw is listed: say which saws are at hand");
+                    .isEqualTo("no saw is listed: list the saws at hand under `saws`");
         }
     }
 

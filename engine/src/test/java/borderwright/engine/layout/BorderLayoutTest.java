@@ -320,7 +320,7 @@ class BorderLayoutTest {
             Layout layout = lay(sloping(600), Wishes.along("A B").planters(8).wish());
             assertThat(layout.unmet()).extracting(Problem::code).containsExactly("layout-slope");
             assertThat(layout.unmet().get(0).sentence(English.METRIC))
-                    .contains("nothing at the high end. Say slope: stepped, or a height of at least");
+                    .contains("nothing at the high end. Write `slope: stepped`, or give a height of at least");
         }
 
         private static Outline sloping(double fallMm) {
@@ -371,7 +371,7 @@ class BorderLayoutTest {
                     Wishes.along("A B").planters(12).wish(),
                     "layout-planters",
                     "12 planters do not fit along A-B: 2000 mm is free, and a planter needs at least 200 mm. 10 are laid"
-                            + " out. Say at most 10 planters.");
+                            + " out. Give at most 10 planters.");
         }
 
         @Test

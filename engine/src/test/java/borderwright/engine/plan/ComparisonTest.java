@@ -33,7 +33,7 @@ class ComparisonTest {
         assertThat(comparison.cheapest()).isEqualTo(1);
         assertThat(English.METRIC.text(comparison.conclusion()))
                 .isEqualTo(
-                        "The cheapest is \"thin\"; it saves GBP 59.50 against the garden as said, with 0.07 m2 more to"
+                        "The cheapest is \"thin\"; it saves GBP 59.50 against the garden as given, with 0.07 m2 more to"
                                 + " grow in.");
     }
 
@@ -55,7 +55,7 @@ class ComparisonTest {
         assertThat(comparison.cheapest()).isEqualTo(1);
         assertThat(English.METRIC.text(comparison.conclusion()))
                 .isEqualTo(
-                        "\"shallow\" leaves the least unmet; it costs GBP 20.00 more than the garden as said, with 0.27 m2"
+                        "\"shallow\" leaves the least unmet; it costs GBP 20.00 more than the garden as given, with 0.27 m2"
                                 + " less to grow in.");
     }
 

@@ -111,7 +111,7 @@ class SurveyRefusalsTest {
                     triangle().rise("A B", 10, 3).rise("C P", 10, 3),
                     "height-not-fixed",
                     "survey.measures",
-                    "The heights of C and P hang on nothing: no rise leads there from the other levels."
+                    "The heights of C and P are not fixed: no rise leads there from the other levels."
                             + " A rise from A to C would fix them.");
         }
 
@@ -211,7 +211,7 @@ class SurveyRefusalsTest {
                     .get(0);
             assertThat(problem.code()).isEqualTo("weakly-fixed-by-far");
             assertThat(problem.sentence(English.METRIC))
-                    .contains("hangs too loosely: its measures let it move by more than the border is long without"
+                    .contains("is weakly fixed: its measures let it move by more than the border is long without"
                             + " disagreeing. A tape from ")
                     .endsWith(" would hold it to 3 mm.");
         }
@@ -226,7 +226,7 @@ class SurveyRefusalsTest {
                     .get(0);
             assertThat(problem.code()).isEqualTo("weakly-fixed");
             assertThat(problem.what(English.METRIC))
-                    .startsWith("Corner B hangs too loosely: its measures let it move by ");
+                    .startsWith("Corner B is weakly fixed: its measures let it move by ");
         }
 
         @Test
@@ -313,7 +313,7 @@ class SurveyRefusalsTest {
                     "arc-too-high",
                     "survey.measures[3].reads",
                     "The arc A-B rises 2100 mm over a chord of 4000 mm, more than a half circle. The rise at the"
-                            + " middle is at most half the chord, 2000 mm; name a corner on the arc to part it in two.");
+                            + " middle is at most half the chord, 2000 mm; name a corner on the arc to divide it in two.");
         }
 
         @Test
@@ -342,9 +342,9 @@ class SurveyRefusalsTest {
                             "survey.measures[7].offset Point A is an end of the baseline that it is measured from."
                                     + " Measure it from a baseline between two other points.",
                             "survey.measures[8].with A gauge does not take a length."
-                                    + " Say what it was taken with, or how sure it is.",
+                                    + " Give the instrument as `with`, or how far it may be off as `give or take`.",
                             "survey.measures[9].with A tape does not take an angle."
-                                    + " Say what it was taken with, or how sure it is.");
+                                    + " Give the instrument as `with`, or how far it may be off as `give or take`.");
         }
 
         @Test
