@@ -67,13 +67,19 @@ public final class Catalogue {
      *
      * @param languages folders of message files, the language itself first, then what it falls back on, such as {@code en-US},
      *     {@code en-GB}
+     * @throws IllegalArgumentException when one of them has no message file
      */
     public static Catalogue of(String... languages) {
         Map<String, String> patterns = new HashMap<>();
         for (String language : languages) {
+            Map<String, String> own = new HashMap<>();
             for (String file : FILES) {
-                read(language + "/" + file + ".properties").forEach(patterns::putIfAbsent);
+                own.putAll(read(language + "/" + file + ".properties"));
             }
+            if (own.isEmpty()) {
+                throw new IllegalArgumentException("there are no message files for the language '" + language + "'");
+            }
+            own.forEach(patterns::putIfAbsent);
         }
         return new Catalogue(patterns);
     }

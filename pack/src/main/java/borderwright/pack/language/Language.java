@@ -16,6 +16,15 @@ public record Language(Catalogue catalogue) implements Wording {
         return ENGLISH;
     }
 
+    /**
+     * A language by its tag, such as {@code en-US}; what its message files leave out is in UK English.
+     *
+     * @throws IllegalArgumentException when there are no message files for the tag
+     */
+    public static Language of(String tag) {
+        return new Language(Catalogue.of(tag, "en-GB"));
+    }
+
     /** Sentences in this language, with quantities in these units. */
     public Sentences in(UnitSystem units) {
         return new Sentences(this, new LengthFormat(units));
