@@ -272,7 +272,7 @@ public final class SamplePlan {
                 boards,
                 setUps,
                 pieces.stream().filter(Piece::waits).map(Piece::label).toList(),
-                List.of("B" + boards.size()),
+                List.of(boards.size()),
                 List.of());
     }
 
@@ -322,7 +322,7 @@ public final class SamplePlan {
         }
         Length offcut = end.minus(at).compareTo(Length.ZERO) > 0 ? end.minus(at) : Length.ZERO;
         return new CuttingPlan.BoardCuts(
-                "B%02d".formatted(number),
+                number,
                 section,
                 Length.ofMm(boardMm),
                 number == 1 ? "shed rack" : "Alder",

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import borderwright.app.document.DocumentAnswer;
 import borderwright.app.document.GardenReader;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buying.why.Basket;
 import borderwright.engine.cutting.CuttingPlan.BoardCuts;
 import borderwright.engine.cutting.PlaneVerifier;
@@ -29,7 +31,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,6 +71,7 @@ class NothingLostTest {
         work(plan);
         bought(plan);
         cut(plan);
+        namesTellApart(plan);
         // One example stays weak on purpose, to show what is said of it.
         assertThat(plan.strengthReports())
                 .allMatch(report -> report.holds() != example.endsWith("behind-the-shed.yaml"));
@@ -101,10 +108,36 @@ class NothingLostTest {
         cut(then);
     }
 
+    /** A label on wood or paper is one planter's, one piece's or one board's, and a piece's can be typed back into the garden file. */
+    private static void namesTellApart(Plan plan) {
+        List<String> names = new ArrayList<>();
+        plan.boxes().forEach(box -> names.addAll(box.plan().planters()));
+        plan.boxes().stream()
+                .filter(box -> box.plan().planters().size() > 1)
+                .forEach(box -> names.add(box.plan().name()));
+        plan.cutting().boards().forEach(board -> names.add(Integer.toString(board.number())));
+        for (Box box : plan.boxes()) {
+            for (Piece piece : box.pieces()) {
+                assertThat(piece.label()).matches(piece.planter() + "-[a-z0-9]+(-[a-z0-9]+)?");
+                names.add(piece.label());
+            }
+        }
+        assertThat(names).doesNotHaveDuplicates();
+        Set<String> planters = plan.boxes().stream()
+                .flatMap(box -> box.plan().planters().stream())
+                .collect(Collectors.toSet());
+        for (Box box : plan.boxes()) {
+            assertThat(box.pieces())
+                    .extracting(piece -> piece.label().substring(piece.planter().length() + 1))
+                    .noneMatch(part -> planters.contains(part.toUpperCase(Locale.ROOT)));
+        }
+    }
+
     /** Every piece, laid in its true plane on its board, lies clear of its neighbours. */
     private static void cut(Plan plan) {
         List<BoardInHand> boards = plan.cutting().boards().stream()
-                .map(b -> new BoardInHand(b.id(), b.section(), b.length(), b.from(), b.owned(), b.trim(), List.of()))
+                .map(b ->
+                        new BoardInHand(b.number(), b.section(), b.length(), b.from(), b.owned(), b.trim(), List.of()))
                 .toList();
         CuttingJob job = new CuttingJob(
                 boards,

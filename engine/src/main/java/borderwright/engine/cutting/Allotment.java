@@ -21,6 +21,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -101,13 +102,13 @@ final class Allotment {
                 .filter(b -> byBoard.getOrDefault(b, List.of()).isEmpty() && !b.isHeldBack())
                 .toList();
         ShoppingAnswer answer = Shopper.buy(problem(demands, free), budget);
-        Map<String, BoardInHand> byId = new HashMap<>();
-        free.forEach(board -> byId.put(board.id(), board));
+        Map<String, BoardInHand> byName = new HashMap<>();
+        free.forEach(board -> byName.put(name(board), board));
         Set<String> placed = new HashSet<>();
         for (LaidBoard laid : answer.boards()) {
             for (LaidBoard.LaidPiece piece : laid.pieces()) {
                 Piece whole = byLabel.get(piece.label());
-                BoardInHand board = byId.get(laid.supplier());
+                BoardInHand board = byName.get(laid.supplier());
                 if (whole != null && board != null && placed.add(piece.label())) {
                     put(board, whole);
                 }
@@ -124,9 +125,9 @@ final class Allotment {
             long length = board.length().ticks();
             if (board.owned()) {
                 owned.add(new OwnedStock(
-                        board.section(), length, 1, board.id(), board.trim().ticks()));
+                        board.section(), length, 1, name(board), board.trim().ticks()));
             } else {
-                offers.add(new BoardOffer(board.id(), board.section(), length, length, 1, 1));
+                offers.add(new BoardOffer(name(board), board.section(), length, length, 1, 1));
             }
         }
         return new ShoppingProblem(
@@ -138,6 +139,11 @@ final class Allotment {
                 List.of(),
                 kerf.ticks(),
                 job.rules().trim().ticks());
+    }
+
+    /** What a board is called in the list to be solved: names in the order of the numbers. */
+    private static String name(BoardInHand board) {
+        return String.format(Locale.ROOT, "board %06d", board.number());
     }
 
     /** The longest piece first, each on the board with the least room that still takes it. */

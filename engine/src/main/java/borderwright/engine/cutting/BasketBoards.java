@@ -6,14 +6,13 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.stock.row.BoardInHand;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** The boards in hand once a basket has come. */
 public final class BasketBoards {
     private BasketBoards() {}
 
     /**
-     * Every board of a basket, the spare ones of packs included, numbered B01 and on.
+     * Every board of a basket, the spare ones of packs included, numbered from 1.
      *
      * @param trim of a board that is bought
      */
@@ -24,7 +23,7 @@ public final class BasketBoards {
                 List<String> labels =
                         laid.pieces().stream().map(LaidBoard.LaidPiece::label).toList();
                 boards.add(new BoardInHand(
-                        name(boards.size()),
+                        boards.size() + 1,
                         laid.section(),
                         new Length(laid.lengthTicks()),
                         laid.supplier(),
@@ -52,11 +51,7 @@ public final class BasketBoards {
                         && b.from().equals(supplier))
                 .count();
         for (long n = there; n < (long) line.packs() * line.offer().pack(); n++) {
-            boards.add(new BoardInHand(name(boards.size()), section, length, supplier, false, trim, List.of()));
+            boards.add(new BoardInHand(boards.size() + 1, section, length, supplier, false, trim, List.of()));
         }
-    }
-
-    private static String name(int index) {
-        return String.format(Locale.ROOT, "B%02d", index + 1);
     }
 }

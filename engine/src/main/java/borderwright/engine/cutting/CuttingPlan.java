@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param boards boards in the order in which they are cut
  * @param setUps saw set-ups in order; each cut belongs to one
  * @param waiting labels of pieces that are not cut until their gap has been re-measured
- * @param heldBack boards kept uncut until the last planter stands, by id
+ * @param heldBack boards kept uncut until the last planter stands, by number
  * @param uncut labels of pieces that no board can give, with the reason
  * @param reserves where the waiting pieces will come from: the far end of these boards stays uncut until then
  * @param done labels of pieces that were cut before this plan was made
@@ -20,7 +20,7 @@ public record CuttingPlan(
         List<BoardCuts> boards,
         List<SetUp> setUps,
         List<String> waiting,
-        List<String> heldBack,
+        List<Integer> heldBack,
         List<Uncut> uncut,
         List<Reserve> reserves,
         List<String> done) {
@@ -29,7 +29,7 @@ public record CuttingPlan(
             List<BoardCuts> boards,
             List<SetUp> setUps,
             List<String> waiting,
-            List<String> heldBack,
+            List<Integer> heldBack,
             List<Uncut> uncut) {
         this(boards, setUps, waiting, heldBack, uncut, List.of(), List.of());
     }
@@ -50,25 +50,23 @@ public record CuttingPlan(
     }
 
     /** What is kept at the far end of a board. */
-    public List<Reserve> reservesOn(String board) {
-        return reserves.stream()
-                .filter(reserve -> reserve.board().equals(board))
-                .toList();
+    public List<Reserve> reservesOn(int board) {
+        return reserves.stream().filter(reserve -> reserve.board() == board).toList();
     }
 
     /**
      * A length kept at the far end of a board for a piece that waits.
      *
-     * @param board id of the board
+     * @param board number of the board
      * @param label the piece that waits
      * @param length length kept for it, allowance included
      */
-    public record Reserve(String board, String label, Length length) {}
+    public record Reserve(int board, String label, Length length) {}
 
     /**
      * One board and what is cut from it.
      *
-     * @param id chalked on it, such as {@code B07}
+     * @param number from 1, chalked on it
      * @param section its section
      * @param length its length
      * @param from supplier, or where in the shed it lies
@@ -79,7 +77,7 @@ public record CuttingPlan(
      * @param keep whether the offcut is long enough to keep
      */
     public record BoardCuts(
-            String id,
+            int number,
             String section,
             Length length,
             String from,
@@ -100,8 +98,8 @@ public record CuttingPlan(
      * @param start where it starts, from the board's left end to its left long point
      * @param length long point to long point
      * @param setUp index into the plan's list of set-ups for the cut at its right end
-     * @param turned whether the board is turned over for it
-     * @param swapped whether it lies end for end: its right end to the left
+     * @param turnedOver whether the board is turned over for it
+     * @param endForEnd whether it lies end for end: its right end to the left
      * @param sharesCut whether one cut makes its left end and the right end of the piece before it
      * @param left how its left end on the board slants
      * @param right how its right end on the board slants
@@ -111,8 +109,8 @@ public record CuttingPlan(
             Length start,
             Length length,
             int setUp,
-            boolean turned,
-            boolean swapped,
+            boolean turnedOver,
+            boolean endForEnd,
             boolean sharesCut,
             Slant left,
             Slant right) {}

@@ -35,18 +35,18 @@ public final class CuttingPlanner {
     private CuttingPlan plan() {
         List<CuttingPlan.Reserve> reserves = new ArrayList<>();
         List<RowCuts> rows = new ArrayList<>();
-        List<String> untouched = new ArrayList<>();
+        List<Integer> untouched = new ArrayList<>();
         allotment.byBoard.forEach((board, pieces) -> {
             for (Piece piece : pieces) {
                 if (piece.waits()) {
                     reserves.add(new CuttingPlan.Reserve(
-                            board.id(),
+                            board.number(),
                             piece.label(),
                             new Length(DemandMaker.boughtTicks(piece, job.rules(), job.kerf()))));
                 }
             }
             if (pieces.isEmpty()) {
-                untouched.add(board.id());
+                untouched.add(board.number());
             } else {
                 rows.add(new RowCuts(job, BoardRow.of(job, board, pieces)));
             }
@@ -58,7 +58,7 @@ public final class CuttingPlanner {
         rows.forEach(row -> boards.add(row.cuts(setUps)));
         boards.sort(Comparator.comparing(CuttingPlan.BoardCuts::section)
                 .thenComparing(CuttingPlanner::longestCut, Comparator.reverseOrder())
-                .thenComparing(CuttingPlan.BoardCuts::id));
+                .thenComparingInt(CuttingPlan.BoardCuts::number));
         List<CuttingPlan.Uncut> uncut = new ArrayList<>();
         for (Piece piece : allotment.without) {
             uncut.add(new CuttingPlan.Uncut(

@@ -82,14 +82,14 @@ public final class PlaneVerifier {
     private void check() {
         Map<String, Piece> pieces = new HashMap<>();
         job.pieces().forEach(piece -> pieces.put(piece.label(), piece));
-        Map<String, BoardInHand> hand = new HashMap<>();
-        job.boards().forEach(board -> hand.put(board.id(), board));
+        Map<Integer, BoardInHand> hand = new HashMap<>();
+        job.boards().forEach(board -> hand.put(board.number(), board));
         Map<String, Integer> seen = new HashMap<>();
-        Set<String> boards = new HashSet<>();
+        Set<Integer> boards = new HashSet<>();
         for (CuttingPlan.BoardCuts board : plan.boards()) {
-            BoardInHand there = hand.get(board.id());
-            if (there == null || !boards.add(board.id())) {
-                faults.add("board " + board.id() + " is not in hand, or used twice");
+            BoardInHand there = hand.get(board.number());
+            if (there == null || !boards.add(board.number())) {
+                faults.add("board " + board.number() + " is not in hand, or used twice");
             } else {
                 checkBoard(board, there, pieces, seen);
             }
@@ -111,7 +111,7 @@ public final class PlaneVerifier {
             CuttingPlan.BoardCuts board, BoardInHand there, Map<String, Piece> pieces, Map<String, Integer> seen) {
         double trimMm = there.trim().mm();
         if (!board.length().equals(there.length()) || !board.section().equals(there.section())) {
-            faults.add("board " + board.id() + " is not the one in hand");
+            faults.add("board " + board.number() + " is not the one in hand");
         }
         SectionSpec bar = job.sections().stream()
                 .filter(s -> s.name().equals(board.section()))
@@ -125,13 +125,14 @@ public final class PlaneVerifier {
                     || piece.waits()
                     || !piece.section().equals(board.section())
                     || !piece.length().equals(cut.length())) {
-                faults.add(board.id() + " " + cut.label() + " is no piece to be cut now from this section and length");
+                faults.add(
+                        board.number() + " " + cut.label() + " is no piece to be cut now from this section and length");
                 continue;
             }
-            if (cut.turned() && !bar.mayBeTurned()) {
-                faults.add(board.id() + " " + cut.label() + " turns a board that has one good face");
+            if (cut.turnedOver() && !bar.mayBeTurned()) {
+                faults.add("board " + board.number() + " " + cut.label() + " turns a board that has one good face");
             }
-            checkSetUp(board.id(), cut, piece);
+            checkSetUp(board.number(), cut, piece);
             placed.add(place(cut, piece, bar));
         }
         checkClear(board, placed, trimMm);
@@ -139,8 +140,8 @@ public final class PlaneVerifier {
     }
 
     private static Placed place(CuttingPlan.Cut cut, Piece piece, SectionSpec bar) {
-        EndCut left = cut.swapped() ? piece.right() : piece.left();
-        EndCut right = cut.swapped() ? piece.left() : piece.right();
+        EndCut left = cut.endForEnd() ? piece.right() : piece.left();
+        EndCut right = cut.endForEnd() ? piece.left() : piece.right();
         double from = cut.start().mm();
         return new Placed(
                 cut.label(),
@@ -166,8 +167,8 @@ public final class PlaneVerifier {
             for (int face = -1; face <= 1; face += 2) {
                 if (allows(end.longPoint(), edge, face)) {
                     // Long point at the edge y = edge and the face z = face of the piece as read; +1 is upper, marked.
-                    int y = (cut.turned() ? -1 : 1) * (cut.swapped() ? -1 : 1) * edge;
-                    int z = (cut.turned() ? -1 : 1) * face;
+                    int y = (cut.turnedOver() ? -1 : 1) * (cut.endForEnd() ? -1 : 1) * edge;
+                    int z = (cut.turnedOver() ? -1 : 1) * face;
                     double half =
                             bar.width().mm() / 2 * perWidth + bar.thickness().mm() / 2 * perThickness;
                     planes.add(new Edges(
@@ -188,17 +189,17 @@ public final class PlaneVerifier {
         };
     }
 
-    private void checkSetUp(String board, CuttingPlan.Cut cut, Piece piece) {
-        EndCut right = cut.swapped() ? piece.left() : piece.right();
+    private void checkSetUp(int board, CuttingPlan.Cut cut, Piece piece) {
+        EndCut right = cut.endForEnd() ? piece.left() : piece.right();
         if (cut.setUp() < 0 || cut.setUp() >= plan.setUps().size()) {
-            faults.add(board + " " + cut.label() + " names no set-up");
+            faults.add("board " + board + " " + cut.label() + " names no set-up");
             return;
         }
         CuttingPlan.SetUp setUp = plan.setUps().get(cut.setUp());
         if (setUp.tiltDeg() != right.tiltDeg()
                 || setUp.fenceDeg() != right.fenceDeg()
                 || !setUp.labels().contains(cut.label())) {
-            faults.add(board + " " + cut.label() + " is not cut at set-up " + setUp.number());
+            faults.add("board " + board + " " + cut.label() + " is not cut at set-up " + setUp.number());
         }
     }
 
@@ -207,30 +208,30 @@ public final class PlaneVerifier {
         for (int i = 0; i < placed.size(); i++) {
             Placed piece = placed.get(i);
             if (least(piece.left) < trimMm - ROUNDING_MM || greatest(piece.right) > lastMm + ROUNDING_MM) {
-                faults.add(board.id() + " " + piece.label + " reaches into the trim or over the end");
+                faults.add("board " + board.number() + " " + piece.label + " reaches into the trim or over the end");
             }
             for (int j = i + 1; j < placed.size(); j++) {
                 Placed next = placed.get(j);
                 double needMm = kerfMm * Math.max(piece.rightKerfMm, next.leftKerfMm);
                 double gapMm = leastGap(piece.right, next.left);
                 if (gapMm < needMm - ROUNDING_MM) {
-                    faults.add(board.id() + " " + piece.label + " and " + next.label + " lie " + gapMm
+                    faults.add("board " + board.number() + " " + piece.label + " and " + next.label + " lie " + gapMm
                             + " mm apart, their cuts need " + needMm);
                 }
             }
             if (i > 0 && board.cuts().get(i).sharesCut()) {
-                checkShared(board.id(), placed.get(i - 1), piece);
+                checkShared(board.number(), placed.get(i - 1), piece);
             }
         }
     }
 
     /** One cut makes both ends: the gap is one kerf at every edge. */
-    private void checkShared(String board, Placed before, Placed after) {
+    private void checkShared(int board, Placed before, Placed after) {
         double needMm = kerfMm * Math.max(before.rightKerfMm, after.leftKerfMm);
         for (int c = 0; c < 4; c++) {
             double gap = after.left.get(0).atMm[c] - before.right.get(0).atMm[c];
             if (Math.abs(gap - needMm) > SHARED_MM) {
-                faults.add(board + " " + before.label + " and " + after.label + " cannot share a cut: " + gap
+                faults.add("board " + board + " " + before.label + " and " + after.label + " cannot share a cut: " + gap
                         + " mm apart at an edge, the cut takes " + needMm);
                 return;
             }
@@ -245,21 +246,21 @@ public final class PlaneVerifier {
             endMm = greatest(last.right) + kerfMm * last.rightKerfMm;
         }
         if (board.offcut().ticks() > 0 && board.offcut().mm() > lastMm - endMm + ROUNDING_MM) {
-            faults.add(
-                    board.id() + " keeps an offcut of " + board.offcut().mm() + " mm, there are " + (lastMm - endMm));
+            faults.add(board.number() + " keeps an offcut of " + board.offcut().mm() + " mm, there are "
+                    + (lastMm - endMm));
         }
         double keptMm = 0;
         int kept = 0;
-        for (CuttingPlan.Reserve reserve : plan.reservesOn(board.id())) {
+        for (CuttingPlan.Reserve reserve : plan.reservesOn(board.number())) {
             keptMm += reserve.length().mm() + (kept++ > 0 ? kerfMm : 0);
             job.pieces().stream()
                     .filter(p -> p.label().equals(reserve.label()))
                     .filter(p -> reserve.length().compareTo(p.length()) < 0
                             || !p.section().equals(board.section()))
-                    .forEach(p -> faults.add(board.id() + " keeps too little for " + p.label()));
+                    .forEach(p -> faults.add(board.number() + " keeps too little for " + p.label()));
         }
         if (kept > 0 && keptMm > lastMm - endMm + ROUNDING_MM) {
-            faults.add(board.id() + " keeps " + keptMm + " mm for pieces that wait, there are " + (lastMm - endMm));
+            faults.add(board.number() + " keeps " + keptMm + " mm for pieces that wait, there are " + (lastMm - endMm));
         }
     }
 

@@ -41,7 +41,7 @@ final class RowCuts {
                     slant(shape.rightAs(laid.way()))));
         }
         return new CuttingPlan.BoardCuts(
-                row.board().id(),
+                row.board().number(),
                 row.board().section(),
                 row.board().length(),
                 row.board().from(),

@@ -130,7 +130,7 @@ class BoxBuilderTest {
                 octagon.add(new Point(1000 * StrictMath.cos(turn), 1000 * StrictMath.sin(turn)));
             }
             Box box = BoxBuilder.build(Footprints.plan(new Ring(octagon), List.of(), 300, 0, true), rules, means);
-            Piece capping = piece(box, "F1-Ca");
+            Piece capping = piece(box, "F1-cap-a");
             assertThat(capping.left().fenceDeg()).isCloseTo(22.5, within(1e-9));
             assertThat(capping.left().offsetMm()).isCloseTo(60.06, within(0.005));
             assertThat(capping.left().longPoint()).isEqualTo(LongPoint.LOWER_EDGE);
@@ -327,7 +327,7 @@ class BoxBuilderTest {
             assertThat(box.pieces())
                     .extracting(Piece::label)
                     .doesNotHaveDuplicates()
-                    .contains("F1-1c", "F8-1a", "F3-2D");
+                    .contains("F1-1c", "F8-1a", "F3-divider2");
         }
 
         @Test

@@ -53,8 +53,8 @@ class CuttingPlannerTest {
         return piece(label, mm, SQUARE, SQUARE, false, false);
     }
 
-    private static BoardInHand board(String id, double mm, String... meantFor) {
-        return new BoardInHand(id, "larch", Length.ofMm(mm), "A", false, Length.ofMm(10), List.of(meantFor));
+    private static BoardInHand board(int number, double mm, String... meantFor) {
+        return new BoardInHand(number, "larch", Length.ofMm(mm), "A", false, Length.ofMm(10), List.of(meantFor));
     }
 
     private static CuttingPlan plan(List<BoardInHand> boards, List<Piece> pieces) {
@@ -67,25 +67,24 @@ class CuttingPlannerTest {
 
     @Test
     void whatTheBasketMeantStaysWhereItWas() {
-        CuttingPlan plan = plan(
-                List.of(board("B01", 2400, "a"), board("B02", 2400, "b")), List.of(square("a", 900), square("b", 900)));
+        CuttingPlan plan =
+                plan(List.of(board(1, 2400, "a"), board(2, 2400, "b")), List.of(square("a", 900), square("b", 900)));
         assertThat(plan.boards())
-                .extracting(b -> b.id() + b.cuts().get(0).label())
-                .containsExactly("B01a", "B02b");
+                .extracting(b -> b.number() + b.cuts().get(0).label())
+                .containsExactly("1a", "2b");
     }
 
     @Test
     void aBoardThatCameShortIsPlannedAnewFromTheBoardsThatAreThere() {
-        CuttingPlan plan = plan(
-                List.of(board("B01", 1500, "a", "b"), board("B02", 2400)),
-                List.of(square("a", 1400), square("b", 900)));
+        CuttingPlan plan =
+                plan(List.of(board(1, 1500, "a", "b"), board(2, 2400)), List.of(square("a", 1400), square("b", 900)));
         assertThat(plan.uncut()).isEmpty();
         assertThat(plan.boards()).hasSize(2);
     }
 
     @Test
     void aPieceThatNoBoardGivesIsListedWithTheReason() {
-        CuttingPlan plan = plan(List.of(board("B01", 1000)), List.of(square("a", 1400)));
+        CuttingPlan plan = plan(List.of(board(1, 1000)), List.of(square("a", 1400)));
         assertThat(plan.uncut())
                 .containsExactly(
                         new CuttingPlan.Uncut("a", "No board of section 'larch' in hand has 1400.0 mm left for it."));
@@ -94,25 +93,25 @@ class CuttingPlannerTest {
     @Test
     void piecesThatWaitKeepTheFarEndOfTheirBoardUncut() {
         Piece waits = piece("w", 800, SQUARE, SQUARE, true, false);
-        CuttingPlan plan = plan(List.of(board("B01", 2400, "w", "a")), List.of(waits, square("a", 900)));
+        CuttingPlan plan = plan(List.of(board(1, 2400, "w", "a")), List.of(waits, square("a", 900)));
         assertThat(plan.waiting()).containsExactly("w");
         assertThat(plan.boards().get(0).cuts())
                 .extracting(CuttingPlan.Cut::label)
                 .containsExactly("a");
-        assertThat(plan.reserves()).containsExactly(new CuttingPlan.Reserve("B01", "w", Length.ofMm(810)));
+        assertThat(plan.reserves()).containsExactly(new CuttingPlan.Reserve(1, "w", Length.ofMm(810)));
         assertThat(plan.boards().get(0).offcut().mm()).isGreaterThan(810);
     }
 
     @Test
     void boardsThatNothingIsCutFromAreHeldBack() {
-        CuttingPlan plan = plan(List.of(board("B01", 2400, "a"), board("B02", 2400)), List.of(square("a", 900)));
-        assertThat(plan.heldBack()).containsExactly("B02");
+        CuttingPlan plan = plan(List.of(board(1, 2400, "a"), board(2, 2400)), List.of(square("a", 900)));
+        assertThat(plan.heldBack()).containsExactly(2);
     }
 
     @Test
     void aPieceForTheGroundTakesTheFactoryEnd() {
         Piece ground = piece("g", 500, SQUARE, SQUARE, false, true);
-        CuttingPlan plan = plan(List.of(board("B01", 2400, "a", "g")), List.of(square("a", 900), ground));
+        CuttingPlan plan = plan(List.of(board(1, 2400, "a", "g")), List.of(square("a", 900), ground));
         assertThat(plan.boards().get(0).cuts())
                 .extracting(CuttingPlan.Cut::label)
                 .containsExactly("g", "a");
@@ -120,8 +119,7 @@ class CuttingPlannerTest {
 
     @Test
     void equalLengthsShareOneSettingOfTheStop() {
-        CuttingPlan plan =
-                plan(List.of(board("B01", 2400)), List.of(square("a", 500), square("b", 700), square("c", 500)));
+        CuttingPlan plan = plan(List.of(board(1, 2400)), List.of(square("a", 500), square("b", 700), square("c", 500)));
         assertThat(plan.setUps()).hasSize(2);
         assertThat(plan.setUps().get(0).labels()).containsExactly("b");
         assertThat(plan.setUps().get(1).labels()).containsExactlyInAnyOrder("a", "c");
@@ -135,7 +133,7 @@ class CuttingPlannerTest {
         Piece bevelled = piece("a", 1000, SQUARE, BEVEL, false, false);
         assertThat(DemandMaker.extraKerfTicks(bevelled, Length.ofMm(3))).isEqualTo(398);
         Piece other = piece("b", 1000, SQUARE, BEVEL, false, false);
-        CuttingPlan plan = plan(List.of(board("B01", 2400, "a", "b")), List.of(bevelled, other));
+        CuttingPlan plan = plan(List.of(board(1, 2400, "a", "b")), List.of(bevelled, other));
         CuttingPlan.Cut second = plan.boards().get(0).cuts().get(1);
         // The second lies turned over, so that one cut makes both bevels and they pass each other by 25 mm.
         assertThat(second.start().ticks()).isEqualTo(3200 + 320_000 - 8000 + 960 + 398);
@@ -143,7 +141,7 @@ class CuttingPlannerTest {
 
     @Test
     void aCutThatNoSawReachesSaysHowElse() {
-        CuttingPlan plan = plan(List.of(board("B01", 2400)), List.of(piece("a", 900, SQUARE, TOO_STEEP, false, false)));
+        CuttingPlan plan = plan(List.of(board(1, 2400)), List.of(piece("a", 900, SQUARE, TOO_STEEP, false, false)));
         assertThat(plan.setUps())
                 .anyMatch(s -> s.saw().equals("by hand")
                         && CutMessage.CUT_BEYOND_WIDTH.of(200).equals(s.byHand()));
@@ -162,8 +160,8 @@ class CuttingPlannerTest {
                 3200);
         ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(10_000));
         assertThat(BasketBoards.of(answer, Length.ofMm(10)))
-                .extracting(BoardInHand::id)
-                .containsExactly("B01", "B02", "B03", "B04");
+                .extracting(BoardInHand::number)
+                .containsExactly(1, 2, 3, 4);
     }
 
     @Test
@@ -171,11 +169,11 @@ class CuttingPlannerTest {
         // Two trapezoids of 1200 mm, long points out, on a board that is 20 mm too short for them one after the other.
         Piece a = piece("a", 1200, BEVEL, BEVEL, false, false);
         Piece b = piece("b", 1200, BEVEL, BEVEL, false, false);
-        CuttingPlan plan = plan(List.of(board("B01", 2403)), List.of(a, b));
+        CuttingPlan plan = plan(List.of(board(1, 2403)), List.of(a, b));
         assertThat(plan.uncut()).isEmpty();
         CuttingPlan.Cut second = plan.boards().get(0).cuts().get(1);
         assertThat(plan.boards().get(0).cuts())
-                .filteredOn(CuttingPlan.Cut::turned)
+                .filteredOn(CuttingPlan.Cut::turnedOver)
                 .hasSize(1);
         assertThat(second.sharesCut()).isTrue();
         // Trim 10, piece 1200, less the bevel of 25 mm, and a kerf of 3 mm / cos 45 deg, rounded up to a tick.
@@ -199,7 +197,7 @@ class CuttingPlannerTest {
             }
             List<BoardInHand> boards = new ArrayList<>();
             for (int i = 0; i < 8; i++) {
-                boards.add(board("B" + i, random.nextInt(1800, 4000)));
+                boards.add(board(i + 1, random.nextInt(1800, 4000)));
             }
             plan(boards, pieces);
         }
@@ -244,7 +242,7 @@ class CuttingPlannerTest {
     @Test
     void piecesThatAreCutAlikeChangePlacesToLieOnOneBoard() {
         CuttingPlan plan = plan(
-                List.of(board("B01", 2400, "a", "b"), board("B02", 2400, "c", "d")),
+                List.of(board(1, 2400, "a", "b"), board(2, 2400, "c", "d")),
                 List.of(square("a", 900), square("b", 700), square("c", 900), square("d", 700)));
         assertThat(plan.boards())
                 .allMatch(b -> b.cuts().stream()
@@ -284,22 +282,22 @@ class CuttingPlannerTest {
         List<BoardInHand> boards = BasketBoards.of(bought.basket().answer(), Length.ofMm(10));
         CuttingPlan plan = plan(boards, pieces);
         assertThat(plan.heldBack()).hasSize(1);
-        assertThat(boards.stream().filter(b -> b.id().equals(plan.heldBack().get(0))))
+        assertThat(boards.stream().filter(b -> plan.heldBack().contains(b.number())))
                 .allMatch(b -> b.length().equals(Length.ofMm(1200)));
     }
 
     @Test
     void aHeldBoardIsNotCutEvenWhenAnotherCameShort() {
         BoardInHand held = new BoardInHand(
-                "B02",
+                2,
                 "larch",
                 Length.ofMm(2400),
                 "A",
                 false,
                 Length.ofMm(10),
                 List.of(Demand.heldBack("larch", 1, 1).label()));
-        CuttingPlan plan = plan(List.of(board("B01", 800, "a"), held), List.of(square("a", 900)));
+        CuttingPlan plan = plan(List.of(board(1, 800, "a"), held), List.of(square("a", 900)));
         assertThat(plan.uncut()).hasSize(1);
-        assertThat(plan.heldBack()).contains("B02");
+        assertThat(plan.heldBack()).contains(2);
     }
 }

@@ -55,7 +55,7 @@ class PlaneVerifierTest {
     }
 
     private static CuttingJob job(Piece a, Piece b, double boardMm) {
-        BoardInHand board = new BoardInHand("B01", "bar", Length.ofMm(boardMm), "A", false, Length.ZERO, List.of());
+        BoardInHand board = new BoardInHand(1, "bar", Length.ofMm(boardMm), "A", false, Length.ZERO, List.of());
         return new CuttingJob(
                 List.of(board),
                 List.of(a, b),
@@ -77,7 +77,7 @@ class PlaneVerifierTest {
                 new CuttingPlan.Cut("b", Length.ofMm(500 + gapMm), b.length(), 1, turned, swapped, shares, any, any));
         return new CuttingPlan(
                 List.of(new CuttingPlan.BoardCuts(
-                        "B01", "bar", Length.ofMm(boardMm), "A", false, Length.ZERO, cuts, Length.ZERO, false)),
+                        1, "bar", Length.ofMm(boardMm), "A", false, Length.ZERO, cuts, Length.ZERO, false)),
                 setUps,
                 List.of(),
                 List.of(),
@@ -139,6 +139,6 @@ class PlaneVerifierTest {
         CuttingPlan broken = plan(a, b, 1.9, false, false, false, 1002);
         assertThatThrownBy(() -> PlaneVerifier.verified(job(a, b, 1002), broken))
                 .isInstanceOf(FailedCheckException.class)
-                .hasMessageContaining("B01 a and b");
+                .hasMessageContaining("1 a and b");
     }
 }

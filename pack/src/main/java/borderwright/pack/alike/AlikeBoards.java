@@ -45,7 +45,7 @@ public final class AlikeBoards {
         return groups;
     }
 
-    /** All that a sheet says of a board but its mark and the labels. */
+    /** All that a sheet prints of a board but its number and the labels. */
     private static String signature(CuttingPlan.BoardCuts board, CuttingPlan cutting, Set<String> waiting) {
         StringBuilder all = new StringBuilder();
         all.append(board.section()).append('|').append(board.length().ticks());
@@ -58,14 +58,14 @@ public final class AlikeBoards {
                     .append(cut.length().ticks());
             all.append(' ')
                     .append(cut.setUp())
-                    .append(cut.turned())
-                    .append(cut.swapped())
+                    .append(cut.turnedOver())
+                    .append(cut.endForEnd())
                     .append(cut.sharesCut());
             all.append(waiting.contains(cut.label()));
         }
-        cutting.reservesOn(board.id())
+        cutting.reservesOn(board.number())
                 .forEach(reserve -> all.append('|').append(reserve.length().ticks()));
-        all.append('|').append(cutting.heldBack().contains(board.id()));
+        all.append('|').append(cutting.heldBack().contains(board.number()));
         return all.toString();
     }
 }

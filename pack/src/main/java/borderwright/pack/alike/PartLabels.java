@@ -2,14 +2,14 @@ package borderwright.pack.alike;
 
 import borderwright.pack.figures.NameRanges;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
- * Labels of many pieces in short. A label is the name of a planter, a hyphen and a part, such as {@code N12-1a}; planters that
- * need the same parts share a line.
+ * Labels of many pieces in short. A label is the name of a planter, a hyphen and a part, such as {@code N12-1a} or
+ * {@code N12-cap-a}; planters that need the same parts share a line.
  */
 public final class PartLabels {
     /** So many labels can still be found and ticked one by one. */
@@ -25,7 +25,7 @@ public final class PartLabels {
     public static List<String> inShort(List<String> labels) {
         Map<String, List<String>> partsOf = new LinkedHashMap<>();
         for (String label : labels) {
-            int hyphen = label.lastIndexOf('-');
+            int hyphen = label.indexOf('-');
             String planter = hyphen < 0 ? "" : label.substring(0, hyphen);
             partsOf.computeIfAbsent(planter, k -> new ArrayList<>()).add(label.substring(hyphen + 1));
         }
@@ -40,17 +40,17 @@ public final class PartLabels {
     }
 
     private static String sorted(List<String> parts) {
-        return NameRanges.of(parts.stream().sorted().toList());
+        return NameRanges.of(inOrder(parts));
     }
 
     /** Names by letters, then by number, so that neighbours come together. */
     public static List<String> inOrder(List<String> names) {
-        TreeMap<String, String> sorted = new TreeMap<>();
-        for (String name : names) {
-            String letters = name.replaceAll("\\d+.*", "");
-            String rest = name.substring(letters.length());
-            sorted.put(letters + " " + "0".repeat(Math.max(0, 8 - rest.length())) + rest, name);
-        }
-        return List.copyOf(sorted.values());
+        return names.stream().sorted(Comparator.comparing(PartLabels::key)).toList();
+    }
+
+    private static String key(String name) {
+        String letters = name.replaceAll("\\d+.*", "");
+        String rest = name.substring(letters.length());
+        return letters + " " + "0".repeat(Math.max(0, 8 - rest.length())) + rest;
     }
 }

@@ -46,7 +46,7 @@ public final class BoardDrawing {
         DrawingBuilder sketch = new DrawingBuilder(widthMm, ABOVE_MM + BOARD_MM + BELOW_MM);
         BoardDrawing drawing = new BoardDrawing(sketch, (widthMm - 0.6) / longest.mm(), lengths);
         drawing.board(board, names, waiting);
-        return sketch.finish("Board " + board.id() + " with its pieces in order");
+        return sketch.finish("Board " + board.number() + " with its pieces in order");
     }
 
     private void board(CuttingPlan.BoardCuts board, List<String> names, List<String> waiting) {
@@ -112,7 +112,7 @@ public final class BoardDrawing {
     }
 
     private void piece(CuttingPlan.Cut cut, String name, double from, double to, boolean waits) {
-        String label = name + (waits ? " waits" : "") + (cut.turned() ? " turned" : "");
+        String label = name + (waits ? " waits" : "") + (cut.turnedOver() ? " turned" : "");
         Tone tone = waits ? Tone.ACCENT : Tone.BLACK;
         inside(label, from, to, 2.9, true, tone);
         inside(lengths.piece(cut.length().mm()), from, to, 5.8, false, tone);

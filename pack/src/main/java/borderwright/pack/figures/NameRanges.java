@@ -32,6 +32,11 @@ public final class NameRanges {
         return String.join(", ", parts);
     }
 
+    /** Such as {@code 1 to 12, 14}; numbers in any order. */
+    public static String numbers(List<Integer> numbers) {
+        return of(numbers.stream().sorted().map(String::valueOf).toList());
+    }
+
     /** The last of the names that count on by a step from one. */
     private static int end(List<String> names, int from, int step) {
         int to = from;

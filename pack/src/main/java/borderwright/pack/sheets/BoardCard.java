@@ -1,9 +1,9 @@
 package borderwright.pack.sheets;
 
 import borderwright.engine.cutting.CuttingPlan;
-import borderwright.pack.alike.Alike;
 import borderwright.pack.alike.AlikeBoards;
 import borderwright.pack.alike.PartLabels;
+import borderwright.pack.figures.NameRanges;
 import borderwright.pack.paper.Drawing;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,10 +36,10 @@ public record BoardCard(List<CuttingPlan.BoardCuts> alike, Drawing drawing) {
 
     private static String note(CuttingPlan.Cut cut) {
         List<String> notes = new ArrayList<>();
-        if (cut.turned()) {
+        if (cut.turnedOver()) {
             notes.add("board turned over");
         }
-        if (cut.swapped() && !(isSquare(cut.left()) && isSquare(cut.right()))) {
+        if (cut.endForEnd() && !(isSquare(cut.left()) && isSquare(cut.right()))) {
             notes.add("end for end");
         }
         // A square cut always parts two pieces.
@@ -53,10 +53,10 @@ public record BoardCard(List<CuttingPlan.BoardCuts> alike, Drawing drawing) {
         return slant.equals(CuttingPlan.Slant.SQUARE);
     }
 
-    /** The boards' marks in short. */
+    /** The boards' numbers in short. */
     public String names() {
-        return Alike.inShort(
-                PartLabels.inOrder(alike.stream().map(CuttingPlan.BoardCuts::id).toList()));
+        return NameRanges.numbers(
+                alike.stream().map(CuttingPlan.BoardCuts::number).toList());
     }
 
     /** What the cuts at one place of all the boards give, in short. */

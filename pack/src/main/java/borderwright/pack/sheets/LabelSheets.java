@@ -4,7 +4,6 @@ import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.alike.AlikeBoards;
-import borderwright.pack.alike.PartLabels;
 import borderwright.pack.drawings.LabelPage.Label;
 import borderwright.pack.figures.NameRanges;
 import borderwright.pack.figures.PrintedFigures;
@@ -34,7 +33,7 @@ final class LabelSheets {
                 labels.add(label(stack(alike), ofStack(alike, f), plan.garden().name()));
             } else {
                 alike.forEach(board -> labels.add(label(
-                        board.id(),
+                        "Board " + board.number(),
                         List.of(described(board, f), pieces(board)),
                         plan.garden().name())));
             }
@@ -63,8 +62,10 @@ final class LabelSheets {
         return List.of(
                 described(first, f),
                 cuts,
-                NameRanges.of(PartLabels.inOrder(
-                        alike.stream().map(CuttingPlan.BoardCuts::id).toList())));
+                "boards "
+                        + NameRanges.numbers(alike.stream()
+                                .map(CuttingPlan.BoardCuts::number)
+                                .toList()));
     }
 
     private static Label label(String name, List<String> lines, String garden) {

@@ -77,7 +77,7 @@ public final class PlanTables {
                         ? plan.cutting().setUps().get(cut.setUp())
                         : null;
         table.row(
-                board.id(),
+                Integer.toString(board.number()),
                 board.section(),
                 mm(board.length()),
                 board.from(),
@@ -94,8 +94,8 @@ public final class PlanTables {
                 piece == null ? "" : degrees(piece.right().fenceDeg()),
                 setUp == null ? "" : Integer.toString(setUp.number()),
                 setUp == null ? "" : setUp.saw(),
-                cut.turned() ? "yes" : "no",
-                cut.swapped() ? "yes" : "no",
+                cut.turnedOver() ? "yes" : "no",
+                cut.endForEnd() ? "yes" : "no",
                 cut.sharesCut() ? "yes" : "no",
                 plan.cutting().waiting().contains(cut.label()) ? "yes" : "no",
                 piece == null ? "" : PartWords.role(piece.role()),

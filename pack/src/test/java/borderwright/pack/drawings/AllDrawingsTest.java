@@ -124,7 +124,6 @@ class AllDrawingsTest {
             names.addAll(box.plan().planters());
             box.pieces().stream().map(Piece::label).forEach(names::add);
         }
-        plan.cutting().boards().forEach(b -> names.add(b.id()));
         plan.garden().sections().forEach(s -> names.add(s.name()));
         names.addAll(plan.outline().cornerNames());
         names.sort(Comparator.comparingInt(String::length).reversed());
@@ -137,7 +136,7 @@ class AllDrawingsTest {
             rest = rest.replaceAll("(?<![\\w-])" + java.util.regex.Pattern.quote(name) + "(?![\\w-])", "");
         }
         return rest.replaceAll("bow drawn \\d+:\\d+", "")
-                .replaceAll("(Course|course|cut|peg|no\\.|open|and) \\d+( more)?|^\\d+-\\d+$", "")
+                .replaceAll("(Course|course|Board|cut|peg|no\\.|open|and) \\d+( more)?|^\\d+-\\d+$", "")
                 .replaceAll("scale (\\d[\\d /]* in to \\d+ ft \\()?1:\\d+\\)?", "")
                 .replaceAll(
                         "-?\\d+([.]\\d+)?( \\d+/\\d+|/\\d+)?( mm| m3| m2| m| in| litres| cu yd| cu ft|°|'|\"| %| boards)",

@@ -25,7 +25,7 @@ class LabelPageTest {
 
     @Test
     void aReaderReadsTheCodeBack() throws ReaderException {
-        String text = "B07\nlarch 25 x 150, 3.600 m\nF1-1a, F1-1b, F2-1a\nGarden with an \u00fcmlaut";
+        String text = "Board 7\nlarch 25 x 150, 3.600 m\nF1-1a, F1-1b, F2-1a\nGarden with an \u00fcmlaut";
         DrawingBuilder sketch = new DrawingBuilder(22, 22);
         CodeDrawing.draw(sketch, text, new Spot(0, 0), 22);
         BufferedImage image = image(sketch.finish("a code"));
@@ -69,7 +69,9 @@ class LabelPageTest {
         List<LabelPage.Label> labels = new ArrayList<>();
         for (int i = 1; i <= 50; i++) {
             labels.add(new LabelPage.Label(
-                    "B" + i, List.of("larch 25 x 150, 3.600 m", "F1-1a, F1-1b, F1-2a, F1-2b, F1-3a, F1-3b"), "B" + i));
+                    "Board " + i,
+                    List.of("larch 25 x 150, 3.600 m", "F1-1a, F1-1b, F1-2a, F1-2b, F1-3a, F1-3b"),
+                    "Board " + i));
         }
         List<Drawing> pages = LabelPage.pages(labels, 180, 250);
         assertThat(pages).hasSize(3);
@@ -87,6 +89,10 @@ class LabelPageTest {
                 }
             }
         }
-        assertThat(names).hasSize(50).startsWith("B1", "B2").endsWith("B50").doesNotHaveDuplicates();
+        assertThat(names)
+                .hasSize(50)
+                .startsWith("Board 1", "Board 2")
+                .endsWith("Board 50")
+                .doesNotHaveDuplicates();
     }
 }

@@ -102,7 +102,19 @@ class SiteSheetListTest {
 
     @Test
     void partsOfManyPlantersAreSaidWithEachPlanterOnce() {
-        assertThat(PartLabels.inShort(List.of("N1-1a", "N2-1a", "N3-1a", "N10-1a", "N2-1c", "N1-1c", "N3-1c", "S4-T1")))
-                .containsExactly("1a, 1c of N1 to N3", "1a of N10", "T1 of S4");
+        assertThat(PartLabels.inShort(List.of(
+                        "N1-1a",
+                        "N2-1a",
+                        "N3-1a",
+                        "N10-1a",
+                        "N2-1c",
+                        "N1-1c",
+                        "N3-1c",
+                        "S4-tie1",
+                        "S4-tie10",
+                        "S4-tie2",
+                        "S4-tie3",
+                        "S4-cap-a")))
+                .containsExactly("1a, 1c of N1 to N3", "1a of N10", "cap-a, tie1 to tie3, tie10 of S4");
     }
 }

@@ -25,7 +25,7 @@ public final class PieceMaker {
     /**
      * What a piece is, apart from where it lies.
      *
-     * @param label its mark
+     * @param label its label
      * @param planter the planter that it is called after
      * @param role what it does
      * @param course its course, 0 for none

@@ -122,7 +122,7 @@ final class Bearers {
         String planter = draft.planterAt(
                 strip.at(StrictMath.max(strip.left().nearMm(), strip.left().farMm()) + 10, 0));
         PieceMaker.Part part = new PieceMaker.Part(
-                draft.labels.next(planter, "R"),
+                draft.labels.next(planter, Role.BEARER),
                 planter,
                 Role.BEARER,
                 0,
@@ -162,7 +162,7 @@ final class Bearers {
                     Strip.End.square(at + lengthwise / 2));
             UprightPlan leg = new UprightPlan(foot.outline(), section, null, false);
             PieceMaker.Part part = new PieceMaker.Part(
-                    draft.labels.next(planter, "L"),
+                    draft.labels.next(planter, Role.LEG),
                     planter,
                     Role.LEG,
                     0,

@@ -119,7 +119,7 @@ final class Slats {
                 .count();
         String planter = draft.planterAt(strip.at(greater(strip.left()) + 10, (strip.nearMm() + strip.farMm()) / 2));
         PieceMaker.Part part = new PieceMaker.Part(
-                draft.labels.next(planter, "S"),
+                draft.labels.next(planter, Role.SLAT),
                 planter,
                 Role.SLAT,
                 0,

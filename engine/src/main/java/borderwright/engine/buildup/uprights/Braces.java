@@ -64,7 +64,7 @@ public final class Braces {
         for (double centre : centres) {
             List<UprightPlan> upright = joined.contains(centre) ? underJoint(side, centre) : single(side, centre);
             if (uprights.fits(upright)) {
-                upright.forEach(one -> uprights.stand(one, Role.BRACE, side.side(), "B"));
+                upright.forEach(one -> uprights.stand(one, Role.BRACE, side.side()));
                 if (joined.contains(centre) && upright.size() == 1) {
                     uprights.fixWall(upright.get(0), 1);
                 }

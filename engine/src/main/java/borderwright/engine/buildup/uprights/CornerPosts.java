@@ -55,7 +55,7 @@ public final class CornerPosts {
         Nook second = sideIsLonger ? onBefore : onSide;
         for (List<UprightPlan> choice : nooks.choices(first, second, draft.sections.posts())) {
             if (uprights.fits(choice)) {
-                choice.forEach(upright -> uprights.stand(upright, Role.POST, side.side(), "P"));
+                choice.forEach(upright -> uprights.stand(upright, Role.POST, side.side()));
                 join(choice);
                 tell(side, choice);
                 return true;
@@ -98,7 +98,7 @@ public final class CornerPosts {
         for (Nook nook : List.of(onBefore, onSide)) {
             UprightPlan upright = new UprightPlan(nook.rectangle(0, stance), section, null, false);
             if (uprights.fits(List.of(upright))) {
-                uprights.stand(upright, Role.POST, side.side(), "P");
+                uprights.stand(upright, Role.POST, side.side());
                 stood.add(upright);
             }
         }

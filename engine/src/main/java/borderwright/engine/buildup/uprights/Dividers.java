@@ -92,7 +92,7 @@ public final class Dividers {
     private boolean stand(Corner corner) {
         for (List<UprightPlan> choice : nooks.choices(corner.fromWall, corner.fromDivider, draft.sections.braces())) {
             if (uprights.fits(choice)) {
-                choice.forEach(upright -> uprights.stand(upright, Role.BRACE, -1, "B"));
+                choice.forEach(upright -> uprights.stand(upright, Role.BRACE, -1));
                 draft.fixings.add(
                         draft.screws.screw(
                                 draft.sections.dividers().thickness().mm(),
@@ -151,7 +151,7 @@ public final class Dividers {
                 double bottom =
                         draft.stack.bottomMm() + (course - 1) * section.width().mm();
                 PieceMaker.Part part = new PieceMaker.Part(
-                        planter + "-" + course + "D",
+                        PieceLabels.divider(planter, course),
                         planter,
                         Role.DIVIDER,
                         course,

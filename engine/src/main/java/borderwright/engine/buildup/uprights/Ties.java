@@ -218,8 +218,8 @@ public final class Ties {
     private void take(Trial trial) {
         ties.add(trial.tie);
         draft.clearance.take(solid(trial.tie));
-        uprights.stand(trial.atFront, Role.BRACE, trial.tie.front.side(), "B");
-        uprights.stand(trial.atBack, Role.BRACE, -1, "B");
+        uprights.stand(trial.atFront, Role.BRACE, trial.tie.front.side());
+        uprights.stand(trial.atBack, Role.BRACE, -1);
         int ends = trial.bracket ? 1 : 2;
         draft.fixings.add(
                 draft.screws.screw(
@@ -239,7 +239,7 @@ public final class Ties {
         for (Tie tie : ties) {
             String planter = draft.planterAt(tie.strip.at(1, 0));
             PieceMaker.Part part = new PieceMaker.Part(
-                    draft.labels.next(planter, "T"),
+                    draft.labels.next(planter, Role.TIE),
                     planter,
                     Role.TIE,
                     0,

@@ -59,12 +59,12 @@ public final class UprightBuilder {
      *
      * @return the sides that it bears on
      */
-    List<SideFrame> stand(UprightPlan upright, Role role, int side, String kind) {
+    List<SideFrame> stand(UprightPlan upright, Role role, int side) {
         Prism solid = solid(upright);
         draft.clearance.take(solid);
         String planter = draft.planterAt(middle(upright));
         PieceMaker.Part part = new PieceMaker.Part(
-                draft.labels.next(planter, kind),
+                draft.labels.next(planter, role),
                 planter,
                 role,
                 0,

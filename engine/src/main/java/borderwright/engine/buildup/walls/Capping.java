@@ -117,7 +117,7 @@ public final class Capping {
             double s = StrictMath.max(board.left().nearMm(), side.innerStart(draft.wallMm()));
             planters.add(draft.planterAt(side.at(s + 1, draft.wallMm() + 1)));
         }
-        List<String> labels = PieceLabels.boards(planters, "C", side.side());
+        List<String> labels = PieceLabels.cappings(planters, side.side());
         for (int i = 0; i < boards.size(); i++) {
             PieceMaker.Part part = new PieceMaker.Part(
                     labels.get(i),

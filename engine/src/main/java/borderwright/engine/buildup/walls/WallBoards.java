@@ -85,7 +85,7 @@ public final class WallBoards {
             double inner = StrictMath.max(s, side.innerStart(draft.wallMm()));
             planters.add(draft.planterAt(side.at(inner + 1, draft.wallMm() + 1)));
         }
-        List<String> labels = PieceLabels.boards(planters, Integer.toString(course.number()), side.side());
+        List<String> labels = PieceLabels.walls(planters, course.number(), side.side());
         for (int i = 0; i < boards.size(); i++) {
             PieceMaker.Part part = new PieceMaker.Part(
                     labels.get(i),

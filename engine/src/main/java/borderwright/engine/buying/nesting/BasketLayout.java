@@ -59,7 +59,7 @@ final class BasketLayout {
 
     private BoardInHand inHand(LaidBoard board) {
         return new BoardInHand(
-                Integer.toString(laid.size()),
+                laid.size() + 1,
                 board.section(),
                 new Length(board.lengthTicks()),
                 board.supplier(),

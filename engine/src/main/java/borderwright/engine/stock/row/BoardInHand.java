@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * A board that is there, or will be when the order comes.
  *
- * @param id chalked on it, unique
+ * @param number chalked on it, unique
  * @param section its section
  * @param length its true length
  * @param from supplier, or where in the shed it lies
@@ -16,7 +16,7 @@ import java.util.List;
  * @param meantFor labels of the pieces that the basket cuts from it, in order; empty when nothing is known
  */
 public record BoardInHand(
-        String id, String section, Length length, String from, boolean owned, Length trim, List<String> meantFor) {
+        int number, String section, Length length, String from, boolean owned, Length trim, List<String> meantFor) {
     public BoardInHand {
         meantFor = List.copyOf(meantFor);
     }

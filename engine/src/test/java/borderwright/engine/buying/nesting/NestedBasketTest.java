@@ -135,7 +135,7 @@ class NestedBasketTest {
                         .filter(o -> BoardRow.of(
                                         job(List.of(), pieces),
                                         new BoardInHand(
-                                                "x",
+                                                1,
                                                 "bar",
                                                 new Length(o.lengthTicks()),
                                                 "A",
