@@ -103,7 +103,7 @@ public final class CsvFuzz {
             "--terms=" + folder.resolve("T.csv"),
             "--kerf=" + kerf,
             "--trim=" + trim,
-            "--work=100",
+            "--effort=100",
             random.nextBoolean() ? "--json" : "--json=false",
             random.nextInt(3) == 0 ? "--skip-bad" : "--skip-bad=false"
         };

@@ -28,11 +28,11 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "The cheapest boards for a list of pieces, and how each board is cut.")
 public final class CutCommand implements Callable<Integer> {
-    /** Work allowed when neither --seconds nor --work is given: some seconds on a present-day computer. */
-    static final long DEFAULT_WORK = 4_000_000;
+    /** Search steps when neither --seconds nor --effort is given: some seconds on a present-day computer. */
+    static final long DEFAULT_EFFORT = 4_000_000;
 
-    /** Work for asking again what would change the answer, out of the same allowance. */
-    private static final long EXPLAINING_WORK = 600_000;
+    /** Search steps for asking again what would change the answer, out of the same allowance. */
+    private static final long EXPLAINING_EFFORT = 600_000;
 
     @Option(
             names = "--pieces",
@@ -88,10 +88,10 @@ public final class CutCommand implements Callable<Integer> {
     private @Nullable Double seconds;
 
     @Option(
-            names = "--work",
+            names = "--effort",
             paramLabel = "N",
-            description = "work allowed, in units that do not depend on the computer")
-    private @Nullable Long work;
+            description = "search steps allowed; their number does not depend on the computer")
+    private @Nullable Long effort;
 
     @Option(names = "--skip-bad", description = "drop and list bad rows instead of stopping")
     private boolean skipBad;
@@ -146,11 +146,11 @@ public final class CutCommand implements Callable<Integer> {
         if (seconds != null && !(seconds > 0)) {
             faults.file("--seconds", "The time must be above 0 s, got " + seconds + " s.");
         }
-        if (work != null && work < 0) {
-            faults.file("--work", "The work must be 0 units or more, got " + work + ".");
+        if (effort != null && effort < 0) {
+            faults.file("--effort", "The effort must be 0 search steps or more, got " + effort + ".");
         }
-        if (work != null && seconds != null) {
-            faults.file("--work", "Give --seconds or --work, not both.");
+        if (effort != null && seconds != null) {
+            faults.file("--effort", "Give --seconds or --effort, not both.");
         }
     }
 
@@ -175,7 +175,7 @@ public final class CutCommand implements Callable<Integer> {
         PrintWriter writer =
                 new PrintWriter(new BufferedWriter(spec.commandLine().getOut(), 1 << 16));
         CutReport report = new CutReport(files.decimals());
-        Explanation why = Explainer.explain(problem, answer, budget.part(EXPLAINING_WORK));
+        Explanation why = Explainer.explain(problem, answer, budget.part(EXPLAINING_EFFORT));
         if (json) {
             report.json(answer, why, took, writer);
         } else if (answer.status() == ShoppingAnswer.Status.FOUND) {
@@ -205,7 +205,7 @@ public final class CutCommand implements Callable<Integer> {
             long deadline = start + (long) (Math.min(seconds * 0.97, Math.max(seconds / 3, seconds - 0.04)) * 1e9);
             return new Budget(Long.MAX_VALUE, () -> System.nanoTime() >= deadline);
         }
-        return Budget.ofUnits(work != null ? work : DEFAULT_WORK);
+        return Budget.ofSteps(effort != null ? effort : DEFAULT_EFFORT);
     }
 
     private static long ticks(BigDecimal mm) {

@@ -37,7 +37,7 @@ final class CutReport {
             if (answer.status() == ShoppingAnswer.Status.FOUND) {
                 json.writeNumberField("cost", money(answer.cost() - answer.counted()));
                 json.writeNumberField("bound", money(answer.bound() - answer.counted()));
-                json.writeNumberField("gap", answer.gap());
+                json.writeNumberField("open_by", answer.gap());
                 if (answer.kept() != 0) {
                     json.writeNumberField("offcuts_worth", money(answer.kept()));
                 }
@@ -87,7 +87,7 @@ final class CutReport {
     void table(ShoppingAnswer answer, Explanation why, double seconds, PrintWriter out) {
         out.println("Cost " + money(answer.cost() - answer.counted()).toPlainString() + ", no basket costs less than "
                 + money(answer.bound() - answer.counted()).toPlainString()
-                + (answer.proven() ? " (proven)" : gap(answer)));
+                + (answer.proven() ? " (proven)" : openBy(answer)));
         for (ShoppingAnswer.Order order : answer.orders()) {
             order(order, out);
         }
@@ -112,8 +112,8 @@ final class CutReport {
         out.flush();
     }
 
-    private static String gap(ShoppingAnswer answer) {
-        return String.format(Locale.ROOT, " (gap %.3f %%)", 100 * answer.gap());
+    private static String openBy(ShoppingAnswer answer) {
+        return String.format(Locale.ROOT, " (open by %.3f %%)", 100 * answer.gap());
     }
 
     private void order(ShoppingAnswer.Order order, PrintWriter out) {

@@ -76,7 +76,7 @@ public final class PlanJob {
     }
 
     private PlanAnswer plan(int design, GivenGarden garden) {
-        Budget budget = new Budget(order.workUnits(), stop::isRaised);
+        Budget budget = new Budget(order.searchSteps(), stop::isRaised);
         Consumer<PlanStage> stages = stage -> begin(new JobStep.Planning(design, stage));
         PlanAnswer answer = garden.equals(order.document().garden())
                 ? Planner.plan(GardenResolver.resolve(garden), budget, stages)

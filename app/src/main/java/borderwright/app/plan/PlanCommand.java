@@ -33,8 +33,8 @@ import picocli.CommandLine.Spec;
         description = "Plans a garden document and writes the workshop pack.",
         mixinStandardHelpOptions = true)
 public final class PlanCommand implements Callable<Integer> {
-    /** Work for the basket of one design: some seconds at most on a small machine, usually far less. */
-    private static final long DEFAULT_WORK = 300_000;
+    /** Search steps for the basket of one design: some seconds at most on a small machine, usually far less. */
+    private static final long DEFAULT_EFFORT = 300_000;
 
     @Parameters(index = "0", paramLabel = "GARDEN", description = "the garden document, YAML or JSON")
     @SuppressWarnings("NullAway.Init") // set by picocli before any call
@@ -51,11 +51,10 @@ public final class PlanCommand implements Callable<Integer> {
     private @Nullable PaperSize paper;
 
     @Option(
-            names = "--work",
+            names = "--effort",
             paramLabel = "N",
-            description =
-                    "work units that the search for the basket may spend on each design (default: ${DEFAULT-VALUE})")
-    private long work = DEFAULT_WORK;
+            description = "search steps allowed for the basket of each design (default: ${DEFAULT-VALUE})")
+    private long effort = DEFAULT_EFFORT;
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before any call
@@ -72,8 +71,8 @@ public final class PlanCommand implements Callable<Integer> {
             err.println("borderwright: " + out + " is a file; give a folder for --out.");
             return ExitCode.BAD_INPUT;
         }
-        if (work < 0) {
-            err.println("borderwright: --work is " + work + "; give 0 or more.");
+        if (effort < 0) {
+            err.println("borderwright: --effort is " + effort + "; give 0 or more.");
             return ExitCode.BAD_INPUT;
         }
         DocumentAnswer read;
@@ -92,7 +91,7 @@ public final class PlanCommand implements Callable<Integer> {
     }
 
     private int plan(GardenDocument document) throws IOException {
-        PlanOrder order = new PlanOrder(document, work, Optional.ofNullable(paper), Optional.empty());
+        PlanOrder order = new PlanOrder(document, effort, Optional.ofNullable(paper), Optional.empty());
         JobResult result = PlanJob.run(order, step -> {}, new StopSignal());
         if (result instanceof JobResult.Planned planned) {
             return write(planned);

@@ -57,7 +57,7 @@ class CutCommandTest {
             JsonNode json = run.json();
             assertThat(json.get("cost").decimalValue()).isEqualByComparingTo("15");
             assertThat(json.get("bound").decimalValue()).isEqualByComparingTo("15");
-            assertThat(json.get("gap").asDouble()).isZero();
+            assertThat(json.get("open_by").asDouble()).isZero();
             assertThat(json.get("proven").asBoolean()).isTrue();
             assertThat(json.get("seconds").asDouble()).isNotNegative();
             JsonNode board = json.get("boards").get(0);
@@ -168,8 +168,8 @@ class CutCommandTest {
         @Test
         void workInPlaceOfSecondsGivesTheSameBytes() throws IOException {
             String pieces = "section,length_mm,quantity,label\nlarch,700,5,a\nlarch,650,5,b\nlarch,990,3,c\n";
-            Run one = cut(pieces, BOARDS, "--work", "1000");
-            Run two = cut(pieces, BOARDS, "--work", "1000");
+            Run one = cut(pieces, BOARDS, "--effort", "1000");
+            Run two = cut(pieces, BOARDS, "--effort", "1000");
             assertThat(one.out.replaceAll("Solved in .*", "")).isEqualTo(two.out.replaceAll("Solved in .*", ""));
         }
     }
@@ -280,9 +280,9 @@ class CutCommandTest {
 
         @Test
         void secondsAndWorkTogetherAreRefused() throws IOException {
-            Run run = cut("section,length_mm,quantity,label\n", BOARDS, "--work", "5", "--seconds", "1");
+            Run run = cut("section,length_mm,quantity,label\n", BOARDS, "--effort", "5", "--seconds", "1");
             assertThat(run.code).isEqualTo(2);
-            assertThat(run.err).contains("--work: Give --seconds or --work, not both.");
+            assertThat(run.err).contains("--effort: Give --seconds or --effort, not both.");
         }
     }
 

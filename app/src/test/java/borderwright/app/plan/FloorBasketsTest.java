@@ -27,7 +27,7 @@ class FloorBasketsTest {
     }
 
     private static Plan plan(Garden garden) {
-        return ((PlanAnswer.Planned) Planner.plan(garden, Budget.ofUnits(4_000_000))).plan();
+        return ((PlanAnswer.Planned) Planner.plan(garden, Budget.ofSteps(4_000_000))).plan();
     }
 
     @Test

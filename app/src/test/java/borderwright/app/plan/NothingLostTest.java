@@ -58,7 +58,7 @@ class NothingLostTest {
     private static Plan plan(byte[] document) throws IOException {
         DocumentAnswer.Sound sound = (DocumentAnswer.Sound) GardenReader.read(document);
         return ((PlanAnswer.Planned)
-                        Planner.plan(GardenResolver.resolve(sound.document().garden()), Budget.ofUnits(2_000)))
+                        Planner.plan(GardenResolver.resolve(sound.document().garden()), Budget.ofSteps(2_000)))
                 .plan();
     }
 

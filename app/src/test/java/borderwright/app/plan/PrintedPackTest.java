@@ -95,7 +95,7 @@ class PrintedPackTest {
     private static Plan plan(Path example) throws IOException {
         DocumentAnswer.Sound sound = (DocumentAnswer.Sound) GardenReader.read(Files.readAllBytes(example));
         Garden garden = GardenResolver.resolve(sound.document().garden());
-        return ((PlanAnswer.Planned) Planner.plan(garden, Budget.ofUnits(2_000))).plan();
+        return ((PlanAnswer.Planned) Planner.plan(garden, Budget.ofSteps(2_000))).plan();
     }
 
     private static List<String> faults(byte[] pdf) throws Exception {

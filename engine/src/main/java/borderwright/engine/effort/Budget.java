@@ -3,10 +3,10 @@ package borderwright.engine.effort;
 import java.util.function.BooleanSupplier;
 
 /**
- * How much work a search may do: whole work units, so that the same input gives the same answer on any machine, and a
+ * How much a search may do: whole search steps, so that the same input gives the same answer on any machine, and a
  * signal to stop that may come from a clock or a person.
  *
- * <p>One unit is about one pass of an innermost loop over a thousand numbers. Not safe for use by two threads, but the
+ * <p>One step is about one pass of an innermost loop over a thousand numbers. Not safe for use by two threads, but the
  * stop signal may be raised from any.
  */
 public final class Budget {
@@ -20,33 +20,33 @@ public final class Budget {
     private boolean stopped;
 
     /**
-     * @param units work units, at least 0
+     * @param steps search steps, at least 0
      * @param stop asked now and then; once it says yes the budget is spent
      */
-    public Budget(long units, BooleanSupplier stop) {
-        if (units < 0) {
-            throw new IllegalArgumentException("a budget needs 0 units or more, got " + units);
+    public Budget(long steps, BooleanSupplier stop) {
+        if (steps < 0) {
+            throw new IllegalArgumentException("a budget needs 0 steps or more, got " + steps);
         }
-        this.limit = units > Long.MAX_VALUE / 1000 ? Long.MAX_VALUE : units * 1000;
+        this.limit = steps > Long.MAX_VALUE / 1000 ? Long.MAX_VALUE : steps * 1000;
         this.stop = stop;
     }
 
-    /** A budget of work units alone. */
-    public static Budget ofUnits(long units) {
-        return new Budget(units, () -> false);
+    /** A budget of search steps alone. */
+    public static Budget ofSteps(long steps) {
+        return new Budget(steps, () -> false);
     }
 
-    /** A budget for part of the work: at most {@code units}, and never more than this one has left. */
-    public Budget part(long units) {
+    /** A budget for part of the work: at most {@code steps}, and never more than this one has left. */
+    public Budget part(long steps) {
         Budget part = new Budget(
-                Math.max(0, Math.min(units, (limit - spentThousandths) / 1000)), () -> stopped || stop.getAsBoolean());
+                Math.max(0, Math.min(steps, (limit - spentThousandths) / 1000)), () -> stopped || stop.getAsBoolean());
         part.stopped = stopped;
         return part;
     }
 
     /** A budget for other work, whatever is left of this one; the same signal stops both. */
-    public Budget separate(long units) {
-        return new Budget(units, stop);
+    public Budget separate(long steps) {
+        return new Budget(steps, stop);
     }
 
     /** Counts {@code passes} passes of an innermost loop; answers whether work may go on. */
@@ -66,7 +66,7 @@ public final class Budget {
         return stopped;
     }
 
-    /** Work units used so far. */
+    /** Steps used so far. */
     public long used() {
         return spentThousandths / 1000;
     }

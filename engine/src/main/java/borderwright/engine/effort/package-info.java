@@ -1,13 +1,13 @@
 /**
- * How much work a search may do, as a value.
+ * How much a search may do, as a value.
  *
- * <p><b>Settles</b> how every search of the engine is stopped: by counted work units, and by a stop asked for from
+ * <p><b>Settles</b> how every search of the engine is stopped: by counted search steps, and by a stop asked for from
  * outside.
  *
- * <p><b>Takes</b> the units a caller grants; <b>gives</b> a budget that is shared, split and asked whether it is
+ * <p><b>Takes</b> the steps that a caller grants; <b>gives</b> a budget that is shared, split and asked whether it is
  * spent.
  *
- * <p><b>Units.</b> Work units; no seconds, so that the same input gives the same answer on any machine.
+ * <p><b>Units.</b> Search steps; no seconds, so that the same input gives the same answer on any machine.
  *
  * <p><b>Start reading</b> at {@link borderwright.engine.effort.Budget}.
  */

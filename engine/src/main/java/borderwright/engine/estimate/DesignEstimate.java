@@ -52,7 +52,7 @@ final class DesignEstimate {
     private static final String SELLER = "estimate";
 
     /** Work allowed for each design: far more than a straight run needs. */
-    private static final long WORK_UNITS = 20_000;
+    private static final long SEARCH_STEPS = 20_000;
 
     private static final CuttingSpec CUTTING = WoodResolver.usualCutting();
 
@@ -96,7 +96,7 @@ final class DesignEstimate {
         Box box = BoxBuilder.build(footprint, rules, means, closer(found, end.braceSpacingMm()));
         List<SoilVolume> soil = SoilVolume.of(box, SoilResolver.settling(end.settlesPercent()), 0);
         int screws = box.fixings().stream().mapToInt(Box.Fixing::count).sum();
-        ShoppingAnswer basket = Shopper.buy(shopping(wish, box, end, screws), Budget.ofUnits(WORK_UNITS));
+        ShoppingAnswer basket = Shopper.buy(shopping(wish, box, end, screws), Budget.ofSteps(SEARCH_STEPS));
         double metres = basket.boards().stream()
                 .mapToDouble(board -> board.count() * board.lengthTicks() / (double) Length.TICKS_PER_MM / 1000)
                 .sum();

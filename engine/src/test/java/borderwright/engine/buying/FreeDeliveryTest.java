@@ -23,7 +23,7 @@ class FreeDeliveryTest {
     void theCheapestBasketIsProven() {
         for (long seed = 0; seed < 6; seed++) {
             ShoppingProblem problem = garden(seed);
-            ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(ENOUGH));
+            ShoppingAnswer answer = Shopper.buy(problem, Budget.ofSteps(ENOUGH));
             assertThat(ShoppingCheck.faults(problem, answer)).isEmpty();
             assertThat(answer.proven()).as("seed %d", seed).isTrue();
         }

@@ -39,8 +39,8 @@ class OffcutWorthTest {
     void aLongerBoardIsBoughtWhenWhatIsLeftOfItIsWorthTheDifference() {
         List<BoardOffer> boards = List.of(offer("Alder", 3, 300, 1), offer("Alder", 5, 480, 1));
         ShoppingProblem plain = problem(List.of(piece(3, 1)), boards, List.of(), List.of(), 0);
-        assertThat(Shopper.buy(plain, Budget.ofUnits(100_000)).cost()).isEqualTo(300);
-        ShoppingAnswer keeping = Shopper.buy(plain.keeping(new OffcutWorth(METRE, 95)), Budget.ofUnits(100_000));
+        assertThat(Shopper.buy(plain, Budget.ofSteps(100_000)).cost()).isEqualTo(300);
+        ShoppingAnswer keeping = Shopper.buy(plain.keeping(new OffcutWorth(METRE, 95)), Budget.ofSteps(100_000));
         assertThat(keeping.proven()).isTrue();
         assertThat(keeping.orders().get(0).total()).isEqualTo(480);
         assertThat(keeping.counted()).isEqualTo(-190);
@@ -52,8 +52,8 @@ class OffcutWorthTest {
         List<BoardOffer> boards = List.of(offer("Alder", 1, 100, 1));
         List<OwnedStock> owned = List.of(new OwnedStock("s", 4 * METRE, 1, "shed"));
         ShoppingProblem problem = problem(List.of(piece(1, 1)), boards, owned, List.of(), 0);
-        assertThat(Shopper.buy(problem, Budget.ofUnits(100_000)).cost()).isZero();
-        ShoppingAnswer keeping = Shopper.buy(problem.keeping(new OffcutWorth(4 * METRE, 50)), Budget.ofUnits(100_000));
+        assertThat(Shopper.buy(problem, Budget.ofSteps(100_000)).cost()).isZero();
+        ShoppingAnswer keeping = Shopper.buy(problem.keeping(new OffcutWorth(4 * METRE, 50)), Budget.ofSteps(100_000));
         assertThat(keeping.cost()).isEqualTo(100);
         assertThat(keeping.proven()).isTrue();
     }
@@ -64,7 +64,7 @@ class OffcutWorthTest {
         for (long seed = 0; seed < 2000; seed++) {
             ShoppingProblem problem = random(seed);
             long least = new Everything(problem).least();
-            ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(2_000_000));
+            ShoppingAnswer answer = Shopper.buy(problem, Budget.ofSteps(2_000_000));
             if (least == Long.MAX_VALUE) {
                 assertThat(answer.status()).as("seed %d", seed).isEqualTo(ShoppingAnswer.Status.IMPOSSIBLE);
                 continue;
@@ -73,7 +73,7 @@ class OffcutWorthTest {
             assertThat(answer.cost()).as("cost, seed %d", seed).isEqualTo(least);
             assertThat(answer.proven()).as("proven, seed %d", seed).isTrue();
             long paid = answer.cost() - answer.counted();
-            ShoppingAnswer plain = Shopper.buy(problem.keeping(OffcutWorth.NONE), Budget.ofUnits(2_000_000));
+            ShoppingAnswer plain = Shopper.buy(problem.keeping(OffcutWorth.NONE), Budget.ofSteps(2_000_000));
             changed += paid > plain.cost() ? 1 : 0;
         }
         // Now and then more is paid for the sake of what is left over.

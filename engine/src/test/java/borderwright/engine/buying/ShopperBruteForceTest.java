@@ -30,7 +30,7 @@ public class ShopperBruteForceTest {
             for (long seed = 0; seed < 2000; seed++) {
                 ShoppingProblem problem = small(seed);
                 long least = BruteForce.leastCost(problem);
-                ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(2_000_000));
+                ShoppingAnswer answer = Shopper.buy(problem, Budget.ofSteps(2_000_000));
                 if (least < 0) {
                     assertThat(answer.status()).as("seed %d", seed).isEqualTo(ShoppingAnswer.Status.IMPOSSIBLE);
                     continue;
@@ -54,7 +54,7 @@ public class ShopperBruteForceTest {
                 ShoppingProblem problem = small(seed);
                 long least = BruteForce.leastCost(problem);
                 for (long units : new long[] {0, 1, 4, 16, 64}) {
-                    ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(units));
+                    ShoppingAnswer answer = Shopper.buy(problem, Budget.ofSteps(units));
                     if (least < 0) {
                         assertThat(answer.status())
                                 .as("seed %d, %d units", seed, units)

@@ -35,14 +35,14 @@ class ShopperTest {
     }
 
     private static ShoppingAnswer bought(ShoppingProblem problem) {
-        ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(1_000_000));
+        ShoppingAnswer answer = Shopper.buy(problem, Budget.ofSteps(1_000_000));
         assertThat(answer.status()).as(answer.reasons().toString()).isEqualTo(ShoppingAnswer.Status.FOUND);
         assertThat(ShoppingCheck.faults(problem, answer)).isEmpty();
         return answer;
     }
 
     private static ShoppingAnswer refused(ShoppingProblem problem) {
-        ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(1_000_000));
+        ShoppingAnswer answer = Shopper.buy(problem, Budget.ofSteps(1_000_000));
         assertThat(answer.status()).isEqualTo(ShoppingAnswer.Status.IMPOSSIBLE);
         return answer;
     }

@@ -60,7 +60,7 @@ class CuttingPlannerTest {
     private static CuttingPlan plan(List<BoardInHand> boards, List<Piece> pieces) {
         CuttingJob job =
                 new CuttingJob(boards, pieces, List.of(LARCH), List.of(MITRE_SAW), WoodResolver.usualCutting());
-        CuttingPlan plan = CuttingPlanner.plan(job, Budget.ofUnits(100_000));
+        CuttingPlan plan = CuttingPlanner.plan(job, Budget.ofSteps(100_000));
         assertThat(PlaneVerifier.faults(job, plan)).isEmpty();
         return plan;
     }
@@ -158,7 +158,7 @@ class CuttingPlannerTest {
                 List.of(),
                 960,
                 3200);
-        ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(10_000));
+        ShoppingAnswer answer = Shopper.buy(problem, Budget.ofSteps(10_000));
         assertThat(BasketBoards.of(answer, Length.ofMm(10)))
                 .extracting(BoardInHand::number)
                 .containsExactly(1, 2, 3, 4);
@@ -275,7 +275,7 @@ class CuttingPlannerTest {
                 List.of(LARCH),
                 List.of(MITRE_SAW),
                 WoodResolver.cutting(new GivenCutting(null, null, 1, null, null, null)));
-        HeldBoards.Bought bought = HeldBoards.buy(job, problem, Budget.ofUnits(10_000));
+        HeldBoards.Bought bought = HeldBoards.buy(job, problem, Budget.ofSteps(10_000));
         assertThat(bought.met()).isTrue();
         // 1000 for both pieces and 600 for a board of 1200 mm, the shortest that could give the longer piece again.
         assertThat(bought.basket().answer().cost()).isEqualTo(1600);

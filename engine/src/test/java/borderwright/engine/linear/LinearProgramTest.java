@@ -12,7 +12,7 @@ class LinearProgramTest {
     private static final double NEAR = 1e-6;
 
     private static Budget plenty() {
-        return Budget.ofUnits(1_000_000_000);
+        return Budget.ofSteps(1_000_000_000);
     }
 
     /** Values within their bounds, every row met or paid for, and prices that prove that nothing costs less. */
@@ -100,7 +100,7 @@ class LinearProgramTest {
     void aSpentBudgetStopsBothMethods() {
         RandomProgram p = RandomProgram.of(new SplittableRandom(1), 20, 60);
         LinearProgram program = p.program(p.columns());
-        assertThat(program.primal(Budget.ofUnits(1))).isFalse();
+        assertThat(program.primal(Budget.ofSteps(1))).isFalse();
         assertThat(program.primal(plenty())).isTrue();
         assertOptimal(p, program, "after a stop");
     }

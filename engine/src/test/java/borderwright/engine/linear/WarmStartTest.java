@@ -12,7 +12,7 @@ class WarmStartTest {
     private static final double NEAR = 1e-4;
 
     private static Budget plenty() {
-        return Budget.ofUnits(1_000_000_000);
+        return Budget.ofSteps(1_000_000_000);
     }
 
     @Test

@@ -23,8 +23,8 @@ class PieceTableTest {
             int capacity = random.nextInt(1, 60);
             PieceTable table = new Knapsack(size, capacity);
             PieceTable list = new ListKnapsack(size, capacity);
-            table.solve(value, limit, Budget.ofUnits(1_000_000));
-            list.solve(value, limit, Budget.ofUnits(1_000_000));
+            table.solve(value, limit, Budget.ofSteps(1_000_000));
+            list.solve(value, limit, Budget.ofSteps(1_000_000));
             for (int c = 0; c <= capacity; c++) {
                 long most = most(size, value, limit, 0, c);
                 assertThat(table.best(c))

@@ -19,7 +19,7 @@ class SubsetFillTest {
         void piecesThatFillBoardsExactlyLeaveNothing() {
             // Longest first alone would put 6 + 3 on the first board and need a third.
             StockCase stock = oneLength(new long[] {6, 5, 4, 3, 2}, new int[] {1, 1, 1, 1, 1}, 10);
-            Packing packing = SubsetFill.pack(stock, 0, 2, Budget.ofUnits(1000));
+            Packing packing = SubsetFill.pack(stock, 0, 2, Budget.ofSteps(1000));
             assertThat(packing).isNotNull();
             assertThat(packing.count()).isEqualTo(2);
             assertThat(CutVerifier.faults(stock, packing)).isEmpty();
@@ -28,7 +28,7 @@ class SubsetFillTest {
         @Test
         void itGivesUpBeyondTheCostAllowed() {
             StockCase stock = oneLength(new long[] {6}, new int[] {3}, 10);
-            assertThat(SubsetFill.pack(stock, 0, 2, Budget.ofUnits(1000))).isNull();
+            assertThat(SubsetFill.pack(stock, 0, 2, Budget.ofSteps(1000))).isNull();
         }
 
         @Test
@@ -38,7 +38,7 @@ class SubsetFillTest {
                     new long[] {6}, new int[] {3}, new long[] {12, 10}, new long[] {1, 2}, new int[] {1, 1}, new int[] {
                         1, StockCase.UNLIMITED
                     });
-            Packing packing = SubsetFill.pack(stock, 0, 100, Budget.ofUnits(1000));
+            Packing packing = SubsetFill.pack(stock, 0, 100, Budget.ofSteps(1000));
             assertThat(packing).isNotNull();
             assertThat(CutVerifier.faults(stock, packing)).isEmpty();
             assertThat(packing.cost(stock)).isEqualTo(3);
@@ -83,7 +83,7 @@ class SubsetFillTest {
                         new long[] {1, 1},
                         new int[] {1, 1},
                         new int[] {StockCase.UNLIMITED, random.nextInt(0, 4)});
-                Packing packing = SubsetFill.pack(stock, seed % 3, Long.MAX_VALUE, Budget.ofUnits(1_000_000));
+                Packing packing = SubsetFill.pack(stock, seed % 3, Long.MAX_VALUE, Budget.ofSteps(1_000_000));
                 assertThat(packing).as("seed %d", seed).isNotNull();
                 assertThat(CutVerifier.faults(stock, packing))
                         .as("seed %d", seed)

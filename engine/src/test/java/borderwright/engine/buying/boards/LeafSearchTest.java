@@ -19,11 +19,11 @@ class LeafSearchTest {
             SplittableRandom random = new SplittableRandom(seed);
             StockCase stock = stock(random);
             MasterProgram master = new MasterProgram(BoardModel.of(stock), 1000);
-            assertThat(master.solve(Long.MAX_VALUE, Budget.ofUnits(1_000_000))).isTrue();
+            assertThat(master.solve(Long.MAX_VALUE, Budget.ofSteps(1_000_000))).isTrue();
             for (int turn = 0; turn < 6; turn++) {
                 int[] boards = random.ints(stock.boards(), 0, 4).toArray();
                 boolean possible = Cuttable.from(stock, boards);
-                LeafSearch search = new LeafSearch(master, Budget.ofUnits(1_000_000));
+                LeafSearch search = new LeafSearch(master, Budget.ofSteps(1_000_000));
                 List<Packing> packings = search.pack(counts(master, boards));
                 assertThat(search.isSettled()).as("seed %d", seed).isTrue();
                 assertThat(packings != null).as("seed %d", seed).isEqualTo(possible);
@@ -50,8 +50,8 @@ class LeafSearchTest {
     void aBudgetThatIsSpentSettlesNothing() {
         StockCase stock = stock(new SplittableRandom(5));
         MasterProgram master = new MasterProgram(BoardModel.of(stock), 1000);
-        master.solve(Long.MAX_VALUE, Budget.ofUnits(1_000_000));
-        LeafSearch search = new LeafSearch(master, Budget.ofUnits(0));
+        master.solve(Long.MAX_VALUE, Budget.ofSteps(1_000_000));
+        LeafSearch search = new LeafSearch(master, Budget.ofSteps(0));
         assertThat(search.pack(counts(master, new int[] {3, 3, 3}))).isNull();
         assertThat(search.isSettled()).isFalse();
     }

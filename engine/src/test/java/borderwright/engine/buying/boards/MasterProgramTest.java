@@ -28,11 +28,11 @@ class MasterProgramTest {
     @Test
     void aSearchThatTheBudgetCutShortDoesNotCountAsSolved() {
         MasterProgram whole = new MasterProgram(BoardModel.of(stock()), 120);
-        assertThat(whole.solve(Long.MAX_VALUE, Budget.ofUnits(1_000_000))).isTrue();
+        assertThat(whole.solve(Long.MAX_VALUE, Budget.ofSteps(1_000_000))).isTrue();
         int cutShort = 0;
         for (long units = 1; units < 4000; units += 37) {
             MasterProgram master = new MasterProgram(BoardModel.of(stock()), 120);
-            if (master.solve(Long.MAX_VALUE, Budget.ofUnits(units))) {
+            if (master.solve(Long.MAX_VALUE, Budget.ofSteps(units))) {
                 assertThat(master.bound()).as("%d units", units).isEqualTo(whole.bound());
             } else {
                 cutShort++;

@@ -76,7 +76,7 @@ class NestedBasketTest {
         NestedBasket.Bought bought = NestedBasket.buy(
                 job(List.of(), pieces),
                 problem(pieces, List.of(board(1910, 500), board(2400, 800))),
-                Budget.ofUnits(10_000));
+                Budget.ofSteps(10_000));
         assertThat(bought.answer().cost()).isEqualTo(500);
         assertThat(bought.answer().proven()).isTrue();
         assertThat(bought.saved()).isEqualTo(300);
@@ -88,7 +88,7 @@ class NestedBasketTest {
         NestedBasket.Bought bought = NestedBasket.buy(
                 job(List.of(), pieces),
                 problem(pieces, List.of(board(1910, 500), board(2400, 800))),
-                Budget.ofUnits(10_000));
+                Budget.ofSteps(10_000));
         assertThat(bought.answer().cost()).isEqualTo(800);
         assertThat(bought.saved()).isZero();
     }
@@ -108,10 +108,10 @@ class NestedBasketTest {
                     board(random.nextInt(1250, 1700), random.nextInt(400, 600)),
                     board(random.nextInt(1900, 2600), random.nextInt(650, 900)));
             NestedBasket.Bought bought =
-                    NestedBasket.buy(job(List.of(), pieces), problem(pieces, offers), Budget.ofUnits(50_000));
+                    NestedBasket.buy(job(List.of(), pieces), problem(pieces, offers), Budget.ofSteps(50_000));
             ShoppingAnswer answer = bought.answer();
             CuttingJob there = job(BasketBoards.of(answer, Length.ZERO), pieces);
-            CuttingPlan plan = CuttingPlanner.plan(there, Budget.ofUnits(1000));
+            CuttingPlan plan = CuttingPlanner.plan(there, Budget.ofSteps(1000));
             assertThat(plan.uncut()).as("seed %d", seed).isEmpty();
             assertThat(PlaneVerifier.faults(there, plan)).as("seed %d", seed).isEmpty();
             long least = least(pieces, offers);

@@ -25,7 +25,7 @@ class CoupledSearchTest {
         for (long seed = 0; seed < 60; seed++) {
             ShoppingCase shopping = new ShoppingCase(problem(seed));
             SupplierCase c = bothFree(shopping);
-            Budget budget = Budget.ofUnits(5_000_000);
+            Budget budget = Budget.ofSteps(5_000_000);
             SharedSearches sections = new SharedSearches(shopping, budget);
             MasterProgram master = new MasterProgram(new CaseModel(shopping, c).model(), c.sensibleGrains());
             master.solve(Long.MAX_VALUE, budget);
@@ -52,7 +52,7 @@ class CoupledSearchTest {
             ShoppingProblem problem = problem(seed);
             ShoppingCase shopping = new ShoppingCase(problem);
             SupplierCase c = bothFree(shopping);
-            Purchase apart = new SharedSearches(shopping, Budget.ofUnits(1000)).separate(c);
+            Purchase apart = new SharedSearches(shopping, Budget.ofSteps(1000)).separate(c);
             if (apart == null || c.isMetBy(apart.value)) {
                 continue;
             }

@@ -30,14 +30,14 @@ class ExplainerTest {
     }
 
     private static Explanation explain(ShoppingProblem problem) {
-        ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(100_000));
+        ShoppingAnswer answer = Shopper.buy(problem, Budget.ofSteps(100_000));
         assertThat(answer.proven()).isTrue();
-        return Explainer.explain(problem, answer, Budget.ofUnits(1_000_000));
+        return Explainer.explain(problem, answer, Budget.ofSteps(1_000_000));
     }
 
     private static List<String> words(ShoppingProblem problem) {
-        ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(100_000));
-        return WORDS.sentences(answer, Explainer.explain(problem, answer, Budget.ofUnits(1_000_000)));
+        ShoppingAnswer answer = Shopper.buy(problem, Budget.ofSteps(100_000));
+        return WORDS.sentences(answer, Explainer.explain(problem, answer, Budget.ofSteps(1_000_000)));
     }
 
     @Test
@@ -103,8 +103,8 @@ class ExplainerTest {
             int told = 0;
             for (long seed = 0; seed < 200; seed++) {
                 ShoppingProblem problem = ShopperBruteForceTest.small(seed);
-                ShoppingAnswer answer = Shopper.buy(problem, Budget.ofUnits(2_000_000));
-                Explanation why = Explainer.explain(problem, answer, Budget.ofUnits(2_000_000));
+                ShoppingAnswer answer = Shopper.buy(problem, Budget.ofSteps(2_000_000));
+                Explanation why = Explainer.explain(problem, answer, Budget.ofSteps(2_000_000));
                 for (Explanation.BoardWins wins : why.boards()) {
                     assertThat(wins.sharp()).as("seed %d", seed).isTrue();
                     assertThat(BruteForce.leastCost(repriced(problem, wins.offer(), wins.atPrice())))
