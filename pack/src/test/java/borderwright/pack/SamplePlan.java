@@ -289,8 +289,7 @@ public final class SamplePlan {
             setUps.add(new CuttingPlan.SetUp(
                     setUps.size() + 1,
                     "table saw with sled",
-                    first.right().tiltDeg(),
-                    0,
+                    new CuttingPlan.Setting(first.right().tiltDeg(), 0, CuttingPlan.Lean.NONE),
                     first.length(),
                     g.stream().map(Piece::label).toList(),
                     CutMessage.SAW_SET_SQUARE.of("table saw")));

@@ -76,7 +76,7 @@ class BrokenGardensTest {
             length-exponent.yaml:5:16: survey.strip width: `1e999999999 mm` has the unit `e`, which is not a unit of length. Units are mm, cm, m, in, ft, yd, ' and ".
             length-is-a-list.yaml:5:16: survey.strip width: A list stands here. Write a length with its unit, such as `620 mm`.
             length-not-a-number.yaml:5:16: survey.strip width: `.nan` is not understood. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
-            length-out-of-range-imperial.yaml:9:73: runs[0].height: `1 in` is out of range. Write a length from 50 mm (about 1 15/16 in) to 1500 mm (about 59 1/16 in).
+            length-out-of-range-imperial.yaml:9:73: runs[0].height: `1 in` is out of range. Write a length from 50 mm (about 1-15/16") to 1500 mm (about 59-1/16").
             length-out-of-range.yaml:9:73: runs[0].height: `4.5 m` is out of range. Write a length from 50 mm to 1500 mm.
             length-thousands-comma.yaml:5:16: survey.strip width: The comma in `1,600 mm` may separate thousands or decimals. Write 1600 mm or 1.600 mm.
             length-unknown-unit.yaml:9:57: runs[0].front to back: `500 mn` has the unit `mn`, which is not a unit of length. Units are mm, cm, m, in, ft, yd, ' and ". Perhaps you meant `mm`.
@@ -92,7 +92,7 @@ class BrokenGardensTest {
             many-at-once.yaml:12:24: runs[0].along: No corner is named `E`. The corners are A B C D.
             many-at-once.yaml:12:52: runs[0].hight: `hight` is not a key of this group. Perhaps you meant `height`.
             many-at-once.yaml:13:16: build.walls: No section is named `larch 25 x 105`. Perhaps you meant `larch 25 x 150`.
-            many-at-once.yaml:15:53: sections[0].width: `150 inch` is out of range. Write a length from 15 mm (about 9/16 in) to 400 mm (about 15 3/4 in).
+            many-at-once.yaml:15:53: sections[0].width: `150 inch` is out of range. Write a length from 15 mm (about 9/16") to 400 mm (about 15-3/4").
             many-at-once.yaml:18:16: suppliers[0].free over: Delivery is free over 250, but no delivery charge is given. Write the charge as `delivery`, or leave `free over` out.
             many-at-once.yaml:20:74: suppliers[0].boards[0].per metre: This board has more than one kind of price: price and per metre. Keep one of them.
             measure-is-a-text.yaml:7:7: survey.measures[0]: `A B 4.8 m` stands here. Write a measure, such as `{tape: A B, reads: 9.605 m}`.

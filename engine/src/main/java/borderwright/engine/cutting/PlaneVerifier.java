@@ -196,8 +196,9 @@ public final class PlaneVerifier {
             return;
         }
         CuttingPlan.SetUp setUp = plan.setUps().get(cut.setUp());
-        if (setUp.tiltDeg() != right.tiltDeg()
-                || setUp.fenceDeg() != right.fenceDeg()
+        if (setUp.setting().tiltDeg() != right.tiltDeg()
+                || setUp.setting().fenceDeg() != right.fenceDeg()
+                || setUp.setting().lean() != cut.right().ofRightEnd()
                 || !setUp.labels().contains(cut.label())) {
             faults.add("board " + board + " " + cut.label() + " is not cut at set-up " + setUp.number());
         }

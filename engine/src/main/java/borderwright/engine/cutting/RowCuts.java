@@ -1,7 +1,6 @@
 package borderwright.engine.cutting;
 
 import borderwright.engine.measure.Length;
-import borderwright.engine.stock.row.BoardNest;
 import borderwright.engine.stock.row.BoardRow;
 import borderwright.engine.stock.row.CuttingJob;
 import borderwright.engine.stock.row.EndShape;
@@ -21,24 +20,23 @@ final class RowCuts {
     /** Adds every cut to the set-ups; {@link #cuts} needs them all. */
     void addTo(SetUps setUps) {
         for (BoardRow.OnBoard laid : row.laid()) {
-            setUps.add(laid.piece(), laid.sharesCut() ? null : laid.leftEnd(), laid.rightEnd());
+            setUps.add(laid.piece(), laid.sharesCut() ? null : left(laid), right(laid));
         }
     }
 
     CuttingPlan.BoardCuts cuts(SetUps setUps) {
         List<CuttingPlan.Cut> cuts = new ArrayList<>();
         for (BoardRow.OnBoard laid : row.laid()) {
-            BoardNest.Shape shape = job.shape(laid.piece());
             cuts.add(new CuttingPlan.Cut(
                     laid.piece().label(),
                     laid.start(),
                     laid.piece().length(),
-                    setUps.indexOf(laid.piece(), laid.rightEnd()),
+                    setUps.indexOf(laid.piece(), right(laid)),
                     laid.way().turned(),
                     laid.way().swapped(),
                     laid.sharesCut(),
-                    slant(shape.leftAs(laid.way())),
-                    slant(shape.rightAs(laid.way()))));
+                    slantOfLeft(laid),
+                    slantOfRight(laid)));
         }
         return new CuttingPlan.BoardCuts(
                 row.board().number(),
@@ -50,6 +48,22 @@ final class RowCuts {
                 cuts,
                 row.offcut(),
                 row.offcut().compareTo(job.keepFrom()) >= 0);
+    }
+
+    private SetUps.EndOnBoard left(BoardRow.OnBoard laid) {
+        return new SetUps.EndOnBoard(laid.leftEnd(), slantOfLeft(laid).ofLeftEnd());
+    }
+
+    private SetUps.EndOnBoard right(BoardRow.OnBoard laid) {
+        return new SetUps.EndOnBoard(laid.rightEnd(), slantOfRight(laid).ofRightEnd());
+    }
+
+    private CuttingPlan.Slant slantOfLeft(BoardRow.OnBoard laid) {
+        return slant(job.shape(laid.piece()).leftAs(laid.way()));
+    }
+
+    private CuttingPlan.Slant slantOfRight(BoardRow.OnBoard laid) {
+        return slant(job.shape(laid.piece()).rightAs(laid.way()));
     }
 
     private static CuttingPlan.Slant slant(EndShape end) {

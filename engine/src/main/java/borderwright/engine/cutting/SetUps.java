@@ -2,6 +2,8 @@ package borderwright.engine.cutting;
 
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.cutting.CuttingPlan.Lean;
+import borderwright.engine.cutting.CuttingPlan.Setting;
 import borderwright.engine.garden.SawSpec;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
@@ -21,8 +23,9 @@ final class SetUps {
     private final CuttingJob job;
     private final SawChoice choice;
     private final Map<Key, List<String>> labels = new TreeMap<>(Comparator.comparing(Key::hand)
-            .thenComparing(Key::tiltDeg)
-            .thenComparing(Key::fenceDeg)
+            .thenComparing(key -> key.setting.tiltDeg())
+            .thenComparing(key -> key.setting.fenceDeg())
+            .thenComparing(key -> key.setting.lean())
             .thenComparing(Key::saw)
             .thenComparing(Key::stop, Comparator.reverseOrder())
             .thenComparing(key -> String.valueOf(key.byHand)));
@@ -36,10 +39,12 @@ final class SetUps {
     private record Key(
             boolean hand,
             String saw,
-            double tiltDeg,
-            double fenceDeg,
+            Setting setting,
             Length stop,
             @Nullable Message byHand) {}
+
+    /** An end of a piece as it lies on its board, and how the cut that makes it leans. */
+    record EndOnBoard(EndCut cut, Lean lean) {}
 
     /**
      * Notes the cuts of a piece.
@@ -47,7 +52,7 @@ final class SetUps {
      * @param cutLeft its left end as it lies; null when the piece before it has made it
      * @param cutRight its right end as it lies
      */
-    void add(Piece piece, @Nullable EndCut cutLeft, EndCut cutRight) {
+    void add(Piece piece, @Nullable EndOnBoard cutLeft, EndOnBoard cutRight) {
         Key right = key(piece, cutRight);
         labels.computeIfAbsent(right, k -> new ArrayList<>()).add(piece.label());
         if (cutLeft != null && !key(piece, cutLeft).equals(right)) {
@@ -55,17 +60,18 @@ final class SetUps {
         }
     }
 
-    private Key key(Piece piece, EndCut end) {
-        SawSpec saw = choice.sawFor(end, piece, job.section(piece.section()));
+    private Key key(Piece piece, EndOnBoard end) {
+        Setting setting = new Setting(end.cut.tiltDeg(), end.cut.fenceDeg(), end.lean);
+        SawSpec saw = choice.sawFor(end.cut, piece, job.section(piece.section()));
         if (saw == null) {
-            return new Key(true, "by hand", end.tiltDeg(), end.fenceDeg(), Length.ZERO, end.how());
+            return new Key(true, "by hand", setting, Length.ZERO, end.cut.how());
         }
         Length stop = saw.hasStop() ? piece.length() : Length.ZERO;
-        return new Key(false, saw.name(), end.tiltDeg(), end.fenceDeg(), stop, null);
+        return new Key(false, saw.name(), setting, stop, null);
     }
 
     /** Index of the set-up that makes a cut that was noted. */
-    int indexOf(Piece piece, EndCut end) {
+    int indexOf(Piece piece, EndOnBoard end) {
         Key wanted = key(piece, end);
         int index = 0;
         for (Key key : labels.keySet()) {
@@ -79,8 +85,8 @@ final class SetUps {
 
     List<CuttingPlan.SetUp> list() {
         List<CuttingPlan.SetUp> list = new ArrayList<>();
-        labels.forEach((key, pieces) -> list.add(new CuttingPlan.SetUp(
-                list.size() + 1, key.saw, key.tiltDeg, key.fenceDeg, key.stop, pieces, key.byHand)));
+        labels.forEach((key, pieces) ->
+                list.add(new CuttingPlan.SetUp(list.size() + 1, key.saw, key.setting, key.stop, pieces, key.byHand)));
         return list;
     }
 }

@@ -15,7 +15,7 @@ public record LengthFormat(UnitSystem units) {
     private static final long TICKS_PER_SIXTEENTH = Length.TICKS_PER_INCH / 16;
     private static final long TICKS_PER_TENTH_MM = Length.TICKS_PER_MM / 10;
 
-    /** {@code 1850 mm}, from 10 m {@code 12.345 m}; {@code 6' 0 13/16"}. */
+    /** {@code 1850 mm}, from 10 m {@code 12.345 m}; {@code 6' 0-13/16"}. */
     public String length(double mm) {
         if (units == UnitSystem.IMPERIAL) {
             return feetAndInches(mm);
@@ -32,12 +32,12 @@ public record LengthFormat(UnitSystem units) {
         return new Length(inches * Length.TICKS_PER_INCH).mm();
     }
 
-    /** The length of a piece: {@code 1217.6 mm}, or in inches only, {@code 47 15/16 in}. */
+    /** The length of a piece: {@code 1217.6 mm}, or in inches only, as a stop is set, {@code 47-15/16"}. */
     public String piece(double mm) {
         return units == UnitSystem.IMPERIAL ? inches(mm) : tenthsMm(mm);
     }
 
-    /** A length on site: {@code 9.605 m}; {@code 31' 6 1/8"}. */
+    /** A length on site: {@code 9.605 m}; {@code 31' 6-1/8"}. */
     public String site(double mm) {
         if (units == UnitSystem.IMPERIAL) {
             return feetAndInches(mm);
@@ -53,10 +53,10 @@ public record LengthFormat(UnitSystem units) {
                 : decimal(mm / 1000, 1) + " m";
     }
 
-    /** A section or other pair of sizes: {@code 25 x 150 mm}; {@code 1 x 5 7/8 in}. */
+    /** A section or other pair of sizes: {@code 25 x 150 mm}; {@code 1" x 5-7/8"}. */
     public String section(double thicknessMm, double widthMm) {
         if (units == UnitSystem.IMPERIAL) {
-            return bareInches(thicknessMm) + " x " + inches(widthMm);
+            return inches(thicknessMm) + " x " + inches(widthMm);
         }
         String thickness = tenthsMm(thicknessMm);
         return thickness.substring(0, thickness.length() - " mm".length()) + " x " + tenthsMm(widthMm);
@@ -111,15 +111,11 @@ public record LengthFormat(UnitSystem units) {
     }
 
     private static String inches(double mm) {
-        return bareInches(mm) + " in";
-    }
-
-    private static String bareInches(double mm) {
         long sixteenths = nearest(Length.ofMm(mm).ticks(), TICKS_PER_SIXTEENTH);
-        return (sixteenths < 0 ? "-" : "") + mixed(Math.abs(sixteenths));
+        return (sixteenths < 0 ? "-" : "") + mixed(Math.abs(sixteenths)) + "\"";
     }
 
-    /** {@code 4 1/2}, {@code 4}, {@code 1/2} or {@code 0}. */
+    /** {@code 4-1/2}, {@code 4}, {@code 1/2} or {@code 0}. */
     private static String mixed(long sixteenths) {
         long whole = sixteenths / 16;
         long over = sixteenths % 16;
@@ -128,7 +124,7 @@ public record LengthFormat(UnitSystem units) {
         }
         long shared = Long.lowestOneBit(over);
         String fraction = over / shared + "/" + 16 / shared;
-        return whole == 0 ? fraction : whole + " " + fraction;
+        return whole == 0 ? fraction : whole + "-" + fraction;
     }
 
     /** {@code ticks / unit} to the nearest whole number, halves away from zero. */

@@ -19,7 +19,7 @@ record GroundItems(UnitSystem units) {
                     "gravel", loose.quantity(), loose.unit(), ShoppingMessage.GRAVEL_TO_BUY.of(ground.gravelM3())));
         }
         ground.sheet().ifPresent(sheet -> sheet(sheet, items));
-        add(items, "planter foot", ground.feet(), "pieces", ShoppingMessage.PACKERS_TO_BUY.of());
+        add(items, "packer", ground.feet(), "pieces", ShoppingMessage.PACKERS_TO_BUY.of());
         add(
                 items,
                 "skip",

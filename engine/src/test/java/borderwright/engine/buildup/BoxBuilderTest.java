@@ -213,9 +213,9 @@ class BoxBuilderTest {
             assertThat(box.pieces()).allMatch(piece -> piece.rip() == null);
             assertThat(box.notes().stream().map(English.METRIC::text))
                     .contains("Corner 1 of F1 (127.0°): two uprights, one on each board, because treated timber is not"
-                            + " ripped lengthwise (the rip would bare untreated wood). A bent steel strap across them"
-                            + " at each course holds the corner together.");
-            assertThat(box.fixings()).extracting(Box.Fixing::item).contains("bent steel strap");
+                            + " ripped lengthwise (the rip would bare untreated wood). A corner strap of bent steel"
+                            + " across them at each course holds the corner together.");
+            assertThat(box.fixings()).extracting(Box.Fixing::item).contains("corner strap");
             assertThat(box.notes()).contains(BuildMessage.TREATED_TIMBER.of(List.of("treated batten 47 x 50")));
         }
 
@@ -533,11 +533,11 @@ class BoxBuilderTest {
                     means);
             assertThat(English.IMPERIAL.text(piece(box, "F1-1a").left().words()))
                     .isEqualTo("bevel 26.5° from square at the left end: long point on the outside face, short point"
-                            + " 3/4 in back on the inside face");
+                            + " 3/4\" back on the inside face");
             assertThat(box.fixings()).extracting(Box.Fixing::item).contains("screw #10 x 3-1/2 in");
             assertThat(English.IMPERIAL.text(box.notes().get(0)))
                     .startsWith(
-                            "Requested height 1' 2\": 2 courses of 7 1/4 in stand 1' 2 1/2\" as built, and 1' 2 3/16\"");
+                            "Requested height 1' 2\": 2 courses of 7-1/4\" stand 1' 2-1/2\" as built, and 1' 2-3/16\"");
         }
 
         @Test

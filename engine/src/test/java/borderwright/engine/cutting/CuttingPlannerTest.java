@@ -140,6 +140,19 @@ class CuttingPlannerTest {
     }
 
     @Test
+    void aSetUpTellsWhichWayItsCutLeans() {
+        // With the long point on the face up, the cut leans right going up at a right end, and left at a left end.
+        CuttingPlan right = plan(List.of(board(1, 2400)), List.of(piece("a", 900, SQUARE, BEVEL, false, false)));
+        assertThat(right.setUps())
+                .extracting(CuttingPlan.SetUp::setting)
+                .contains(new CuttingPlan.Setting(45, 0, CuttingPlan.Lean.RIGHT));
+        CuttingPlan left = plan(List.of(board(1, 2400)), List.of(piece("a", 900, BEVEL, SQUARE, false, false)));
+        assertThat(left.setUps())
+                .extracting(CuttingPlan.SetUp::setting)
+                .contains(new CuttingPlan.Setting(45, 0, CuttingPlan.Lean.LEFT));
+    }
+
+    @Test
     void aCutThatNoSawReachesSaysHowElse() {
         CuttingPlan plan = plan(List.of(board(1, 2400)), List.of(piece("a", 900, SQUARE, TOO_STEEP, false, false)));
         assertThat(plan.setUps())

@@ -64,13 +64,17 @@ class PlaneVerifierTest {
                 WoodResolver.cutting(new GivenCutting(Length.ZERO, null, null, null, null, null)));
     }
 
+    /** Which way a cut leans is left to the planner's own tests: slants are square here. */
+    private static CuttingPlan.Setting setting(EndCut end) {
+        return new CuttingPlan.Setting(end.tiltDeg(), end.fenceDeg(), CuttingPlan.Lean.NONE);
+    }
+
     private static CuttingPlan plan(
             Piece a, Piece b, double gapMm, boolean turned, boolean swapped, boolean shares, double boardMm) {
         List<CuttingPlan.SetUp> setUps = new ArrayList<>();
         EndCut last = swapped ? b.left() : b.right();
-        setUps.add(new CuttingPlan.SetUp(
-                1, "saw", a.right().tiltDeg(), a.right().fenceDeg(), Length.ZERO, List.of("a"), null));
-        setUps.add(new CuttingPlan.SetUp(2, "saw", last.tiltDeg(), last.fenceDeg(), Length.ZERO, List.of("b"), null));
+        setUps.add(new CuttingPlan.SetUp(1, "saw", setting(a.right()), Length.ZERO, List.of("a"), null));
+        setUps.add(new CuttingPlan.SetUp(2, "saw", setting(last), Length.ZERO, List.of("b"), null));
         CuttingPlan.Slant any = CuttingPlan.Slant.SQUARE;
         List<CuttingPlan.Cut> cuts = List.of(
                 new CuttingPlan.Cut("a", Length.ZERO, a.length(), 0, false, false, false, any, any),

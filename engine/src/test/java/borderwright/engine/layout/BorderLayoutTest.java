@@ -411,7 +411,7 @@ class BorderLayoutTest {
                     List.of(Wishes.along("A B").planters(8).wish()),
                     RULES);
             assertThat(English.IMPERIAL.text(layout.notes().get(0)))
-                    .isEqualTo("Along A-B: 8 planters, each 3' 11 1/16\" from divider to divider.");
+                    .isEqualTo("Along A-B: 8 planters, each 3' 11-1/16\" from divider to divider.");
         }
 
         @Test

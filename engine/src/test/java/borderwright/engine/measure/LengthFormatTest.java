@@ -19,23 +19,23 @@ class LengthFormatTest {
         @Test
         void aThousandMillimetresAreThirtyNineAndThreeEighthsInches() {
             // 1000 / 25.4 = 39.3701; the nearest sixteenth is 39 6/16
-            assertThat(IMPERIAL.piece(1000)).isEqualTo("39 3/8 in");
+            assertThat(IMPERIAL.piece(1000)).isEqualTo("39-3/8\"");
         }
 
         @ParameterizedTest
         @CsvSource(
                 quoteCharacter = '`',
                 value = {
-                    "1612.9, 5' 3 1/2\"",
+                    "1612.9, 5' 3-1/2\"",
                     "17.4625, 11/16\"",
                     "304.8, 1' 0\"",
                     "304.7, 1' 0\"",
-                    "303.2, 11 15/16\"",
+                    "303.2, 11-15/16\"",
                     "0, 0\"",
                     "0.79375, 1/16\"",
                     "-0.79375, -1/16\"",
                     "0.79, 0\"",
-                    "-452, -1' 5 13/16\""
+                    "-452, -1' 5-13/16\""
                 })
         void feetAndInchesAreReducedAndCarried(double mm, String written) {
             assertThat(IMPERIAL.length(mm)).isEqualTo(written);
@@ -74,7 +74,7 @@ class LengthFormatTest {
     @Test
     void sections() {
         assertThat(METRIC.section(25, 150)).isEqualTo("25 x 150 mm");
-        assertThat(IMPERIAL.section(38.1, 184.15)).isEqualTo("1 1/2 x 7 1/4 in");
+        assertThat(IMPERIAL.section(38.1, 184.15)).isEqualTo("1-1/2\" x 7-1/4\"");
     }
 
     @Test
@@ -97,7 +97,7 @@ class LengthFormatTest {
         try {
             Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
             assertThat(METRIC.piece(1217.6)).isEqualTo("1217.6 mm");
-            assertThat(IMPERIAL.length(1612.9)).isEqualTo("5' 3 1/2\"");
+            assertThat(IMPERIAL.length(1612.9)).isEqualTo("5' 3-1/2\"");
             assertThat(METRIC.weight(24.31)).isEqualTo("24.3 kg");
         } finally {
             Locale.setDefault(before);

@@ -22,7 +22,7 @@ public final class LabelPage {
     private static final Pen CUT = new Pen(0.15, Tone.GREY, List.of(1.5, 1.0));
 
     private static final Pattern BREAK =
-            Pattern.compile("(?<!\\bx) (?!x\\b|(mm|m|m3|litres|quarts|cu|yd|ft|in)\\b|\\d+/\\d+|\\d+( \\d+/\\d+)?\")");
+            Pattern.compile("(?<!\\bx) (?!x\\b|(mm|m|m3|litres|quarts|cu|yd|ft|in)\\b|\\d+(-\\d+/\\d+|/\\d+)?\")");
 
     private LabelPage() {}
 

@@ -96,7 +96,7 @@ public record PrintedFigures(LengthFormat lengths, Sentences sentences) {
     /** A small length that is an error or its likely size: tenths of a mm, or hundredths of an inch. */
     public String error(double mm) {
         return units() == UnitSystem.IMPERIAL
-                ? decimal(mm / UnitFactors.MM_PER_INCH, 2) + " in"
+                ? decimal(mm / UnitFactors.MM_PER_INCH, 2) + "\""
                 : decimal(mm, 1) + " mm";
     }
 
@@ -110,7 +110,10 @@ public record PrintedFigures(LengthFormat lengths, Sentences sentences) {
 
     /** A survey reading's value in its own unit. */
     public String reading(double value, String unit) {
-        return unit.equals("deg") ? decimal(value, 2) + "°" : lengths.piece(value);
+        if (unit.equals("deg")) {
+            return decimal(value, 2) + "°";
+        }
+        return units() == UnitSystem.IMPERIAL ? lengths.site(value) : lengths.piece(value);
     }
 
     /** A survey reading's standard deviation in its own unit. */
@@ -184,7 +187,7 @@ public record PrintedFigures(LengthFormat lengths, Sentences sentences) {
             parts /= 2;
             of /= 2;
         }
-        return (of == 1 ? Long.toString(parts) : parts + "/" + of) + " in";
+        return (of == 1 ? Long.toString(parts) : parts + "/" + of) + "\"";
     }
 
     /** The volume of a barrow or another vessel that is known by its litres. */

@@ -30,20 +30,20 @@ public record Scale(double ratio, String words) {
             ratio(2000));
 
     private static final List<Scale> IMPERIAL = List.of(
-            new Scale(4, "3 in to 1 ft (1:4)"),
-            new Scale(8, "1 1/2 in to 1 ft (1:8)"),
-            new Scale(12, "1 in to 1 ft (1:12)"),
-            new Scale(16, "3/4 in to 1 ft (1:16)"),
-            new Scale(24, "1/2 in to 1 ft (1:24)"),
-            new Scale(32, "3/8 in to 1 ft (1:32)"),
-            new Scale(48, "1/4 in to 1 ft (1:48)"),
-            new Scale(64, "3/16 in to 1 ft (1:64)"),
-            new Scale(96, "1/8 in to 1 ft (1:96)"),
-            new Scale(128, "3/32 in to 1 ft (1:128)"),
-            new Scale(192, "1/16 in to 1 ft (1:192)"),
-            new Scale(384, "1/32 in to 1 ft (1:384)"),
-            new Scale(1200, "1 in to 100 ft (1:1200)"),
-            new Scale(2400, "1 in to 200 ft (1:2400)"));
+            new Scale(4, "3\" to 1' (1:4)"),
+            new Scale(8, "1-1/2\" to 1' (1:8)"),
+            new Scale(12, "1\" to 1' (1:12)"),
+            new Scale(16, "3/4\" to 1' (1:16)"),
+            new Scale(24, "1/2\" to 1' (1:24)"),
+            new Scale(32, "3/8\" to 1' (1:32)"),
+            new Scale(48, "1/4\" to 1' (1:48)"),
+            new Scale(64, "3/16\" to 1' (1:64)"),
+            new Scale(96, "1/8\" to 1' (1:96)"),
+            new Scale(128, "3/32\" to 1' (1:128)"),
+            new Scale(192, "1/16\" to 1' (1:192)"),
+            new Scale(384, "1/32\" to 1' (1:384)"),
+            new Scale(1200, "1\" to 100' (1:1200)"),
+            new Scale(2400, "1\" to 200' (1:2400)"));
 
     private static Scale ratio(int ratio) {
         return new Scale(ratio, "1:" + ratio);

@@ -23,7 +23,7 @@ public record PlanSheet(Plan plan, Drawing drawing, List<Drawing> fronts) implem
 
     @Override
     public String title() {
-        return "Plan and fronts";
+        return "Plan and elevations";
     }
 
     /** Boxes of which the table says the same. */

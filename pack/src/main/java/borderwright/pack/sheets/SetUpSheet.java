@@ -1,12 +1,14 @@
 package borderwright.pack.sheets;
 
 import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.message.Message;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.alike.PartLabels;
 import borderwright.pack.figures.PrintedFigures;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -15,6 +17,9 @@ import java.util.Map;
  * @param plan the plan
  */
 public record SetUpSheet(Plan plan) implements Sheet {
+    /** An angle that prints as 0.0 is square. */
+    private static final double LEAST_SHOWN_DEG = 0.05;
+
     @Override
     public String title() {
         return "Saw set-up cards";
@@ -28,6 +33,27 @@ public record SetUpSheet(Plan plan) implements Sheet {
     /** Whether a row holds one card across the whole page. */
     public boolean isWide(List<CuttingPlan.SetUp> row) {
         return CardRows.isWide(row);
+    }
+
+    /** The saw of a card, or the cut that is made without one. */
+    public String heading(CuttingPlan.SetUp setUp, PrintedFigures f) {
+        return setUp.byHand() == null ? setUp.saw() : f.text(setting(setUp.setting(), true));
+    }
+
+    /** How blade and fence stand. */
+    public String setting(CuttingPlan.SetUp setUp, PrintedFigures f) {
+        return f.text(setting(setUp.setting(), false));
+    }
+
+    private static Message setting(CuttingPlan.Setting setting, boolean byHand) {
+        String lean = setting.lean().name().toLowerCase(Locale.ROOT);
+        if (setting.tiltDeg() >= LEAST_SHOWN_DEG) {
+            return (byHand ? CardMessage.HAND_BEVEL : CardMessage.SAW_BLADE).of(setting.tiltDeg(), lean);
+        }
+        if (setting.fenceDeg() >= LEAST_SHOWN_DEG) {
+            return (byHand ? CardMessage.HAND_MITRE : CardMessage.SAW_FENCE).of(setting.fenceDeg(), lean);
+        }
+        return (byHand ? CardMessage.HAND_SQUARE : CardMessage.SAW_SQUARE).of();
     }
 
     /** Whether a card counts its pieces instead of naming each. */
@@ -59,7 +85,7 @@ public record SetUpSheet(Plan plan) implements Sheet {
                 .orElse("");
     }
 
-    /** Marks to tick while cutting, at even steps up to all: no more than fit on a line or two. */
+    /** Numbers to tick while cutting, at even steps up to all: no more than fit on a line or two. */
     public List<Integer> tally(CuttingPlan.SetUp setUp) {
         List<Integer> tally = new ArrayList<>();
         int all = setUp.labels().size();

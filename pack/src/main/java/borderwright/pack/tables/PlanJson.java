@@ -1,5 +1,6 @@
 package borderwright.pack.tables;
 
+import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
@@ -33,13 +34,14 @@ import org.jspecify.annotations.Nullable;
  * A whole plan as JSON: every record of the contract with its components in the order of their declaration.
  *
  * <p>Names are in lower case with underscores and end in the unit: a length becomes {@code length_mm}, an angle {@code
- * angle_deg}. Lengths have at most four decimals, which tells every tick apart; other numbers six. Money is its currency and
+ * angle_deg}; all angles are in degrees. Lengths have at most four decimals, which tells every tick apart; other numbers six. Money is its currency and
  * an exact decimal. What was not said is left out. A kind of measure is told by {@code kind}.
  */
 public final class PlanJson {
     private static final int LENGTH_DECIMALS = 4;
     private static final int OTHER_DECIMALS = 6;
-    private static final List<String> UNITS = List.of("Mm2", "Mm3", "Mm", "M2", "M3", "Kg", "Deg", "Rad", "Ticks");
+    private static final String RADIANS = "Rad";
+    private static final List<String> UNITS = List.of("Mm2", "Mm3", "Mm", "M2", "M3", "Kg", "Deg", "Ticks");
 
     /** What is found out of each kind of record once: a plan holds tens of thousands of them. */
     private static final ClassValue<Shape> SHAPES = new ClassValue<>() {
@@ -47,7 +49,9 @@ public final class PlanJson {
         protected Shape computeValue(Class<?> kind) {
             List<Field> fields = new ArrayList<>();
             for (RecordComponent component : kind.getRecordComponents()) {
-                fields.add(new Field(component.getAccessor(), snake(component.getName())));
+                String name = component.getName();
+                boolean inRadians = name.endsWith(RADIANS) && component.getType() == double.class;
+                fields.add(new Field(component.getAccessor(), snake(inRadians ? degrees(name) : name), inRadians));
             }
             boolean isKind = Arrays.stream(kind.getInterfaces()).anyMatch(Class::isSealed);
             return new Shape(isKind, snake(kind.getSimpleName()), List.copyOf(fields));
@@ -56,7 +60,7 @@ public final class PlanJson {
 
     private record Shape(boolean isKind, String name, List<Field> fields) {}
 
-    private record Field(Method accessor, String name) {}
+    private record Field(Method accessor, String name, boolean inRadians) {}
 
     private final Sentences sentences;
 
@@ -94,10 +98,14 @@ public final class PlanJson {
             Object value = plain(read(field.accessor, record));
             if (value != null) {
                 json.writeFieldName(field.name + unit(value));
-                value(json, value);
+                value(json, field.inRadians ? StrictMath.toDegrees((double) value) : value);
             }
         }
         json.writeEndObject();
+    }
+
+    private static String degrees(String name) {
+        return name.substring(0, name.length() - RADIANS.length()) + "Deg";
     }
 
     private static @Nullable Object read(Method accessor, Record record) {
@@ -138,7 +146,9 @@ public final class PlanJson {
     }
 
     private void composite(JsonGenerator json, Object value) throws IOException {
-        if (value instanceof Message message) {
+        if (value instanceof Names names) {
+            value(json, names.list());
+        } else if (value instanceof Message message) {
             json.writeString(sentences.text(message));
         } else if (value instanceof Problem problem) {
             problem(json, problem);

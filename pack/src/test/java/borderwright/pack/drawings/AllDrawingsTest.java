@@ -137,9 +137,9 @@ class AllDrawingsTest {
         }
         return rest.replaceAll("bow drawn \\d+:\\d+", "")
                 .replaceAll("(Course|course|Board|cut|peg|no\\.|open|and) \\d+( more)?|^\\d+-\\d+$", "")
-                .replaceAll("scale (\\d[\\d /]* in to \\d+ ft \\()?1:\\d+\\)?", "")
+                .replaceAll("scale (\\d[\\d/-]*\" to \\d+' \\()?1:\\d+\\)?", "")
                 .replaceAll(
-                        "-?\\d+([.]\\d+)?( \\d+/\\d+|/\\d+)?( mm| m3| m2| m| in| litres| cu yd| cu ft|°|'|\"| %| boards)",
+                        "-?\\d+([.]\\d+)?(-\\d+/\\d+|/\\d+)?( mm| m3| m2| m| in| litres| cu yd| cu ft|°|'|\"| %| boards)",
                         "");
     }
 
@@ -149,6 +149,6 @@ class AllDrawingsTest {
                 .contains("1850");
         assertThat(withoutNamesAndQuantities("F1-F3-2 1850 mm", List.of("F1-F3-2")))
                 .doesNotContain("1850");
-        assertThat(withoutNamesAndQuantities("6' 4 1/2\"", List.of())).isBlank();
+        assertThat(withoutNamesAndQuantities("6' 4-1/2\"", List.of())).isBlank();
     }
 }

@@ -1,6 +1,7 @@
 package borderwright.pack.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
@@ -57,6 +58,24 @@ class PlanJsonTest {
         assertThat(piece.at("/place/bottom_mm").asDouble()).isEqualTo(-450);
         assertThat(piece.at("/left/tilt_deg").asDouble()).isZero();
         assertThat(read().at("/cutting/boards/0/trim_mm").asInt()).isEqualTo(12);
+    }
+
+    @Test
+    void everyAngleIsInDegrees() throws IOException {
+        JsonNode ellipse = read().at("/survey/points/0/ellipse");
+        double bearingRad = plan.survey().points().get(0).ellipse().bearingRad();
+
+        assertThat(ellipse.get("bearing_deg").asDouble()).isCloseTo(Math.toDegrees(bearingRad), within(1e-6));
+        assertThat(ellipse.has("bearing_rad")).isFalse();
+    }
+
+    @Test
+    void cornersAreAListOfNames() throws IOException {
+        JsonNode corners = read().at("/garden/survey/corners");
+
+        assertThat(corners.isArray()).isTrue();
+        assertThat(corners.get(0).asText())
+                .isEqualTo(plan.garden().survey().corners().get(0));
     }
 
     @Test

@@ -90,7 +90,7 @@ public final class ScrewRules {
         return named(diameter, ladder(METRIC_LENGTHS_MM, TIMES_THICKNESS * fixedMm, mostMm));
     }
 
-    /** For a bent steel strap on an upright (common practice, no source). */
+    /** For a corner strap on an upright (common practice, no source). */
     public Screw strapScrew() {
         return units == UnitSystem.IMPERIAL
                 ? new Screw(

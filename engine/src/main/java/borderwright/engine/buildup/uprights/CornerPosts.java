@@ -23,7 +23,7 @@ import java.util.List;
  * because each lies behind its own side's end.
  */
 public final class CornerPosts {
-    private static final String STRAP = "bent steel strap";
+    private static final String STRAP = "corner strap";
 
     private final Draft draft;
     private final UprightBuilder uprights;

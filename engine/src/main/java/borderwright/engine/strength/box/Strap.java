@@ -3,7 +3,7 @@ package borderwright.engine.strength.box;
 import borderwright.engine.strength.timber.FastenerJoint;
 
 /**
- * A bent steel strap across the two uprights of a corner in one course.
+ * A strap of bent steel across the two uprights of a corner in one course.
  *
  * @param corner index of the corner
  * @param heightMm height of its course's middle

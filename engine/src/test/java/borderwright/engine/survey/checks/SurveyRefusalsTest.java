@@ -170,7 +170,7 @@ class SurveyRefusalsTest {
                     "two-shapes",
                     "survey.measures",
                     "Two shapes fit these measures, with B and D nearer together or farther apart."
-                            + " A tape from B to D would settle it: 7' 4 15/16\" in the one, 13' 9 5/8\" in the other.",
+                            + " A tape from B to D would settle it: 7' 4-15/16\" in the one, 13' 9-5/8\" in the other.",
                     English.IMPERIAL);
         }
 

@@ -1,0 +1,29 @@
+package borderwright.pack.sheets;
+
+import static borderwright.engine.message.Slot.angle;
+import static borderwright.engine.message.Slot.text;
+
+import borderwright.engine.message.MessageCode;
+import borderwright.engine.message.Slot;
+import java.util.List;
+
+/** How a saw is set, or a cut is made by hand; {@code lean} is none, left or right. */
+enum CardMessage implements MessageCode {
+    SAW_SQUARE,
+    SAW_BLADE(angle("tilt"), text("lean")),
+    SAW_FENCE(angle("turn"), text("lean")),
+    HAND_SQUARE,
+    HAND_BEVEL(angle("tilt"), text("lean")),
+    HAND_MITRE(angle("turn"), text("lean"));
+
+    private final List<Slot> slots;
+
+    CardMessage(Slot... slots) {
+        this.slots = List.of(slots);
+    }
+
+    @Override
+    public List<Slot> slots() {
+        return slots;
+    }
+}
