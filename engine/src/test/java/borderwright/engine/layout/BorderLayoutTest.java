@@ -207,7 +207,7 @@ class BorderLayoutTest {
             assertThat(layout.openings()).hasSize(1);
             assertThat(English.METRIC.text(layout.openings().get(0).why()))
                     .startsWith(
-                            "Unreachable tip at corner B, left as gravel: reach is 700 mm, and a blunt nose 442 mm long"
+                            "Tip out of reach at corner B, left as gravel: reach is 700 mm; a blunt nose 442 mm long"
                                     + " ends the planter 368 mm before the corner.");
             assertThat(notes(layout)).noneMatch(note -> note.contains("hardest to reach"));
             Ring ring = layout.boxes().get(0).outline();
@@ -222,8 +222,7 @@ class BorderLayoutTest {
                     Wishes.along("A B C").planters(3).reach(700).wish());
             assertThat(layout.openings()).isEmpty();
             assertThat(notes(layout))
-                    .contains(
-                            "F4: the place hardest to reach lies 849 mm from where a person stands, and reach is 700 mm.");
+                    .contains("F4: the farthest place lies 849 mm from where a person stands; reach is 700 mm.");
         }
 
         @Test
@@ -400,8 +399,7 @@ class BorderLayoutTest {
                     Borders.strip(9605, 640),
                     Wishes.along("A C").planters(8).wish(),
                     "layout-along",
-                    "The run 'fence run' is to follow A C, which are not neighbouring corners of the border in turn. The"
-                            + " corners in going-round order are A B C D; name at least two neighbours.");
+                    "The run 'fence run' is to follow A C, which are not neighbouring corners of the border in turn. The corners in order round the border are A B C D; name at least two neighbours.");
         }
 
         @Test

@@ -110,7 +110,7 @@ class BorderSurveyTest {
         void onePullAgainstEightLengthsIsSeventeenOff() {
             List<Closing> closings = SurveyExamples.fence().adjusted().report().closings();
             assertThat(closings).hasSize(1);
-            assertThat(English.METRIC.text(closings.get(0).what())).isEqualTo("A-B in one pull against eight lengths");
+            assertThat(English.METRIC.text(closings.get(0).what())).isEqualTo("A-B in one pull against 8 lengths");
             assertThat(closings.get(0).errorMm()).isCloseTo(17, within(1e-9));
             assertThat(closings.get(0).sdMm()).isCloseTo(Math.sqrt(9 + 8 * 4), within(1e-9));
         }

@@ -52,7 +52,7 @@ class SuspectsTest {
             assertThat(report.globalTest().orElseThrow().agrees()).isFalse();
             assertThat(English.METRIC.text(report.next().what())).isEqualTo("tape C-D once more");
             assertThat(English.METRIC.text(report.next().why()))
-                    .isEqualTo("would put right the reading that the others contradict");
+                    .isEqualTo("would correct the reading that the others contradict");
         }
 
         @Test
@@ -176,7 +176,7 @@ class SuspectsTest {
         assertThat(English.METRIC.text(report.next().what())).isEqualTo("tape from B to D");
         assertThat(English.METRIC.text(report.next().why()))
                 .isEqualTo(
-                        "would check 3 readings that nothing checks now and bring the worst corner from 3 mm to 2 mm");
+                        "would check 3 readings that nothing checks yet, and bring the worst corner from 3 mm to 2 mm");
     }
 
     @Test

@@ -112,7 +112,7 @@ public final class BoardDrawing {
     }
 
     private void piece(CuttingPlan.Cut cut, String name, double from, double to, boolean waits) {
-        String label = name + (waits ? " waits" : "") + (cut.turnedOver() ? " turned" : "");
+        String label = name + (waits ? " waits" : "") + (cut.turnedOver() ? " face down" : "");
         Tone tone = waits ? Tone.ACCENT : Tone.BLACK;
         inside(label, from, to, 2.9, true, tone);
         inside(lengths.piece(cut.length().mm()), from, to, 5.8, false, tone);

@@ -71,7 +71,7 @@ public final class CourseDrawing {
         List<Piece> inside = ofRoles(box, Piece.Role.POST, Piece.Role.BRACE, Piece.Role.TIE);
         List<Piece> walls = layers.isEmpty() ? List.of() : layers.get(0).pieces();
         add(layers, "Uprights and ties", inside, walls);
-        add(layers, "Platform: legs and bearers", ofRoles(box, Piece.Role.LEG, Piece.Role.BEARER), uprights);
+        add(layers, "False floor: legs and bearers", ofRoles(box, Piece.Role.LEG, Piece.Role.BEARER), uprights);
         add(layers, "Platform: slats", ofRoles(box, Piece.Role.SLAT), ofRoles(box, Piece.Role.BEARER));
         add(layers, "Capping", ofRoles(box, Piece.Role.CAPPING), uprights);
         return layers;

@@ -13,53 +13,59 @@ public final class ResultWords {
     /** How far a total is over or under the budget. */
     public static String budget(Money over, PrintedFigures f) {
         if (over.isZero()) {
-            return "Just on the budget.";
+            return f.text(ResultMessage.BUDGET_JUST_MET.of());
         }
-        return f.money(over.abs()) + (over.isPositive() ? " over the budget." : " under the budget.");
+        return f.text((over.isPositive() ? ResultMessage.BUDGET_EXCEEDED : ResultMessage.BUDGET_KEPT).of(over.abs()));
     }
 
     /** What is known of whether a basket could be cheaper. */
     public static String proof(Basket basket, PrintedFigures f) {
-        return basket.proven()
-                ? "Proven: no basket from these price lists that serves the whole list costs less."
-                : "The best found. Nothing can cost less than " + f.money(basket.bound()) + ".";
+        return f.text(
+                basket.proven()
+                        ? ResultMessage.BASKET_PROVEN_CHEAPEST.of()
+                        : ResultMessage.BASKET_BEST_FOUND.of(basket.bound()));
     }
 
-    /** What the survey's readings say of each other, in a sentence. */
+    /** Whether the survey's readings agree, in a sentence. */
     public static String verdict(SurveyReport survey, PrintedFigures f) {
-        if (survey.globalTest().isEmpty()) {
-            return "Not shown to hold: every reading is needed, so nothing checks them. Best next: "
-                    + f.text(survey.next().what()) + ".";
-        }
-        SurveyReport.GlobalTest test = survey.globalTest().get();
-        String figures =
-                "test figure " + f.decimal(test.statistic(), 2) + ", limit " + f.decimal(test.limit(), 2) + " at "
-                        + f.decimal(test.risk() * 100, 1) + " % risk, "
-                        + f.count(survey.redundancy(), "reading to spare", "readings to spare");
-        return test.agrees()
-                ? "Holds: the readings agree (" + figures + ")."
-                : "Does not hold: the readings disagree by more than chance (" + figures + ").";
+        return f.text(survey.globalTest()
+                .map(test -> (test.agrees() ? ResultMessage.READINGS_AGREE : ResultMessage.READINGS_DISAGREE).of())
+                .orElseGet(
+                        () -> ResultMessage.READINGS_UNCHECKED.of(survey.next().what())));
+    }
+
+    /** The figures of the test of all readings together; empty where nothing checks them. */
+    public static String test(SurveyReport survey, PrintedFigures f) {
+        return survey.globalTest()
+                .map(test -> f.text(ResultMessage.READINGS_TEST.of(
+                        test.statistic(), test.limit(), test.risk(), survey.redundancy())))
+                .orElse("");
     }
 
     /** How much less a design costs than another; more when negative. */
     public static String less(Money less, PrintedFigures f) {
-        return f.money(less.abs()) + (less.isNegative() ? " more" : " less");
+        return f.text(
+                (less.isNegative() ? ResultMessage.DESIGN_COSTS_MORE : ResultMessage.DESIGN_COSTS_LESS).of(less.abs()));
     }
 
-    /** How many shortfalls a design has, and how many of them the garden as said does not have. */
-    public static String shortfallsAgainst(Comparison.Row row, Comparison.Row asSaid, PrintedFigures f) {
+    /** How many shortfalls a design has, and how many of them the garden as given does not have. */
+    public static String shortfallsAgainst(Comparison.Row row, Comparison.Row asGiven, PrintedFigures f) {
         int all = row.unmet().size();
-        int more = moreShortfalls(row, asSaid, f).size();
+        int more = moreShortfalls(row, asGiven, f).size();
         if (all == 0) {
-            return "nothing";
+            return f.text(ResultMessage.SHORTFALLS_NONE.of());
         }
-        return row.equals(asSaid) ? all + ", see above" : more == 0 ? all + ", as above" : all + ", " + more + " below";
+        if (row.equals(asGiven)) {
+            return f.text(ResultMessage.SHORTFALLS_ABOVE.of(all));
+        }
+        return f.text(
+                more == 0 ? ResultMessage.SHORTFALLS_AS_ABOVE.of(all) : ResultMessage.SHORTFALLS_BELOW.of(all, more));
     }
 
-    /** Shortfalls of a design that the garden as said does not have; what would be right stands in plan.json. */
-    public static List<String> moreShortfalls(Comparison.Row row, Comparison.Row asSaid, PrintedFigures f) {
+    /** Shortfalls of a design that the garden as given does not have; what would be right stands in plan.json. */
+    public static List<String> moreShortfalls(Comparison.Row row, Comparison.Row asGiven, PrintedFigures f) {
         return row.unmet().stream()
-                .filter(s -> !asSaid.unmet().contains(s))
+                .filter(s -> !asGiven.unmet().contains(s))
                 .map(problem -> firstSentence(f.sentence(problem)))
                 .toList();
     }

@@ -37,7 +37,7 @@ public record BoardCard(List<CuttingPlan.BoardCuts> alike, Drawing drawing) {
     private static String note(CuttingPlan.Cut cut) {
         List<String> notes = new ArrayList<>();
         if (cut.turnedOver()) {
-            notes.add("board turned over");
+            notes.add("face down");
         }
         if (cut.endForEnd() && !(isSquare(cut.left()) && isSquare(cut.right()))) {
             notes.add("end for end");

@@ -10,7 +10,7 @@ import borderwright.pack.figures.PrintedFigures;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Labels for every planter and every board, or stack of boards cut alike: a name to be read from afar, a line or two, and a QR code of the same in full. */
+/** Labels for every planter and every board, or stack of boards cut alike: a name to read from afar, a line or two, and a QR code of the same in full. */
 final class LabelSheets {
     /** So much text keeps the code's squares large enough for an old telephone at arm's length. */
     private static final int MOST_CODED = 180;

@@ -137,7 +137,7 @@ public final class ScrewRules {
 
     private static String numbered(int number, double inches) {
         String mixed = new LengthFormat(UnitSystem.IMPERIAL).piece(inches * UnitFactors.MM_PER_INCH);
-        return "screw #" + number + " x " + mixed.replaceFirst("(\\d) (\\d)", "$1-$2");
+        return "screw #" + number + " x " + mixed.replace("\"", " in");
     }
 
     private static String bare(double mm) {

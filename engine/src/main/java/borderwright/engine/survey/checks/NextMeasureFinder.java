@@ -1,5 +1,6 @@
 package borderwright.engine.survey.checks;
 
+import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.message.Message;
 import borderwright.engine.survey.checks.PossibleMeasures.Possible;
 import borderwright.engine.survey.checks.SurveyReport.NextMeasure;
@@ -25,6 +26,7 @@ public final class NextMeasureFinder {
     private static final double CHECKED = 0.1;
 
     private static final double NOT_CHECKED = 0.05;
+    private static final double SIXTEENTH_MM = UnitFactors.MM_PER_INCH / 16;
     /** Lengths tried one by one for a corner that is all but free to move. */
     private static final int MOST_TRIED = 200;
 
@@ -145,7 +147,7 @@ public final class NextMeasureFinder {
         int checks = gain.checks.size();
         double before = gain.worstBefore;
         double after = gain.worstAfter;
-        boolean improves = after < 0.95 * before;
+        boolean improves = after < 0.95 * before && readsLess(after, before);
         if (checks == 0) {
             return improves
                     ? NextMeasureMessage.NEXT_IMPROVES.of(before, after)
@@ -160,6 +162,12 @@ public final class NextMeasureFinder {
         return improves
                 ? NextMeasureMessage.NEXT_CHECKS_MANY_AND_IMPROVES.of(checks, before, after)
                 : NextMeasureMessage.NEXT_CHECKS_MANY.of(checks);
+    }
+
+    /** Whether a length reads less than another as it is printed, to the millimetre and to the sixteenth of an inch. */
+    private static boolean readsLess(double lessMm, double moreMm) {
+        return Math.round(lessMm) < Math.round(moreMm)
+                && Math.round(lessMm / SIXTEENTH_MM) < Math.round(moreMm / SIXTEENTH_MM);
     }
 
     private Gain gain(Possible possible) {

@@ -25,7 +25,7 @@ class LikelySlipsTest {
     @CsvSource({
         "3905, 4906, 'perhaps it was read 1 m too short'",
         "3905, 2904, 'perhaps it was read 1 m too long'",
-        "3905, 3806, 'perhaps the tape was held at its 100 mm mark and that was not taken off'",
+        "3905, 3806, 'perhaps the tape was held at its 100 mm mark and this was not subtracted'",
         "3905, 4004, 'perhaps it was read 100 mm too short'",
         "3905, 3895, 'perhaps it was read 10 mm too long'",
         "2750, 2706, 'perhaps two digits were swapped: 2750 mm for 2705 mm'",
@@ -39,7 +39,7 @@ class LikelySlipsTest {
     @Test
     void ofAHook() {
         assertThat(slip(Kind.LENGTH, 1200, 1202, 0.5, UnitSystem.METRIC))
-                .isEqualTo("perhaps the tape's hook sat badly");
+                .isEqualTo("perhaps the tape's hook was badly seated");
     }
 
     @ParameterizedTest
@@ -57,7 +57,7 @@ class LikelySlipsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "96, -95, 'perhaps above was taken for below'",
+        "96, -95, 'perhaps above was mistaken for below'",
         "-420, -518, 'perhaps it was read 100 mm too high'",
         "-420, -240, 'perhaps two digits were swapped: -420 mm for -240 mm'",
     })
@@ -68,7 +68,7 @@ class LikelySlipsTest {
     @ParameterizedTest
     @CsvSource({
         "72, 84, 'perhaps it was read 1 ft too short'",
-        "72, 71, 'perhaps the tape was held at its 1 in mark and that was not taken off'",
+        "72, 71, 'perhaps the tape was held at its 1 in mark and this was not subtracted'",
         "72.125, 72.375, 'perhaps it was read 1/4\" too short'",
         "72.125, 72.0, 'perhaps it was read 1/8\" too long'",
     })

@@ -56,8 +56,7 @@ class SurveyRefusalsTest {
                     border("A B C D"),
                     "nothing-measured",
                     "survey.measures",
-                    "Nothing was measured. Tape every edge, and then across from corner to corner:"
-                            + " a border of 4 corners needs 5 lengths at the least.");
+                    "Nothing was measured. Tape every edge, then across from corner to corner: a border of 4 corners needs at least 5 lengths.");
         }
 
         @Test
@@ -111,8 +110,7 @@ class SurveyRefusalsTest {
                     triangle().rise("A B", 10, 3).rise("C P", 10, 3),
                     "height-not-fixed",
                     "survey.measures",
-                    "The heights of C and P are not fixed: no rise leads there from the other levels."
-                            + " A rise from A to C would fix them.");
+                    "The heights of C and P are not fixed: no rise connects them with the other levels. Measure the rise from A to C.");
         }
 
         @Test
@@ -123,8 +121,8 @@ class SurveyRefusalsTest {
                     notes,
                     "slope-not-levelled",
                     "survey.measures[0].held",
-                    "The tape A-B was held along the ground, but how much B lies above A was not measured."
-                            + " A rise from A to B would reduce it to the level, or hold the tape level.");
+                    "The tape A-B was held along the ground, but the rise from A to B was not measured."
+                            + " Measure the rise from A to B, or tape again with the tape held level.");
             assertThat(problems(notes.answer())).hasSize(1);
         }
 
@@ -134,8 +132,7 @@ class SurveyRefusalsTest {
                     triangle().level("P", 10, 3),
                     "level-without-place",
                     "survey.measures",
-                    "The level of P is known, but not where P is."
-                            + " Two tapes from corners to P would place it, or an offset from a baseline.");
+                    "The level of P is known, but not its position. Take two tapes from corners to P, or an offset from a baseline.");
         }
     }
 
@@ -153,7 +150,7 @@ class SurveyRefusalsTest {
                     "two-shapes",
                     "survey.measures",
                     "Two shapes fit these measures, with B and D nearer together or farther apart."
-                            + " A tape from B to D would settle it: 2259 mm in the one, 4207 mm in the other.");
+                            + " Tape from B to D to decide: 2259 mm in one shape, 4207 mm in the other.");
         }
 
         @Test
@@ -170,7 +167,7 @@ class SurveyRefusalsTest {
                     "two-shapes",
                     "survey.measures",
                     "Two shapes fit these measures, with B and D nearer together or farther apart."
-                            + " A tape from B to D would settle it: 7' 4-15/16\" in the one, 13' 9-5/8\" in the other.",
+                            + " Tape from B to D to decide: 7' 4-15/16\" in one shape, 13' 9-5/8\" in the other.",
                     English.IMPERIAL);
         }
 
@@ -185,7 +182,7 @@ class SurveyRefusalsTest {
                     "two-shapes-by-a-bend",
                     "survey.measures",
                     "Two shapes fit these measures: the line may bend either way at B."
-                            + " An angle at B, taken inside the strip, would settle it.");
+                            + " Take the angle at B, inside the strip, to decide.");
         }
     }
 
@@ -211,9 +208,9 @@ class SurveyRefusalsTest {
                     .get(0);
             assertThat(problem.code()).isEqualTo("weakly-fixed-by-far");
             assertThat(problem.sentence(English.METRIC))
-                    .contains("is weakly fixed: its measures let it move by more than the border is long without"
-                            + " disagreeing. A tape from ")
-                    .endsWith(" would hold it to 3 mm.");
+                    .contains(
+                            "is weakly fixed: it can move by more than the length of the border without contradicting its measures. Tape from ")
+                    .endsWith(" to fix it to within 3 mm.");
         }
 
         @Test
@@ -225,8 +222,7 @@ class SurveyRefusalsTest {
                             .answer())
                     .get(0);
             assertThat(problem.code()).isEqualTo("weakly-fixed");
-            assertThat(problem.what(English.METRIC))
-                    .startsWith("Corner B is weakly fixed: its measures let it move by ");
+            assertThat(problem.what(English.METRIC)).startsWith("Corner B is weakly fixed: it can move by ");
         }
 
         @Test
@@ -235,7 +231,7 @@ class SurveyRefusalsTest {
                     border("A B C").tape("A B", 1000).tape("B C", 3000).tape("A C", 5000),
                     "triangle-does-not-close",
                     "survey.measures",
-                    "The tapes A-B and B-C make 4000 mm together and cannot reach over A-C, which reads 5000 mm."
+                    "The tapes A-B and B-C add up to 4000 mm, too short to span A-C, which reads 5000 mm."
                             + " One of the three is wrong: tape them again.");
         }
     }
@@ -255,7 +251,7 @@ class SurveyRefusalsTest {
                     "edges-cross",
                     "survey.corners",
                     "As the corners are named, edge A-B crosses edge C-D."
-                            + " Name the corners in the order in which one meets them going round the border.");
+                            + " Name the corners in the order in which you meet them going round the border.");
         }
 
         @Test
@@ -269,7 +265,7 @@ class SurveyRefusalsTest {
                     "goes-round-the-other-way",
                     "survey.going round",
                     "The measures make the corners go round the other way."
-                            + " Perhaps the border lies on the other hand, or an offset was taken to the other side.");
+                            + " Perhaps the border lies on the other side, or an offset was taken to the other side.");
         }
     }
 
@@ -281,7 +277,7 @@ class SurveyRefusalsTest {
                     border("A B"),
                     "too-few-corners",
                     "survey.corners",
-                    "A border has at least 3 corners, and 2 are named. Name at least 3 corners in going-round order,"
+                    "A border has at least 3 corners, and 2 are named. Name at least 3 corners in order round the border,"
                             + " such as A B C D; for a strip along a wall give its width as `strip width`.");
             refused(
                     border("A").strip(500),
@@ -302,8 +298,7 @@ class SurveyRefusalsTest {
                     "strip-too-deep",
                     "survey.strip width",
                     "A strip 5000 mm wide does not fit inside the bends of its line: its front crosses itself."
-                            + " A smaller width would, or going round the other way if the strip lies on the other"
-                            + " side.");
+                            + " Give a smaller width, or go round the other way if the strip lies on the other side.");
         }
 
         @Test
@@ -312,8 +307,7 @@ class SurveyRefusalsTest {
                     triangle().arc("A B", 2100, ArcBulge.OUTWARD),
                     "arc-too-high",
                     "survey.measures[3].reads",
-                    "The arc A-B rises 2100 mm over a chord of 4000 mm, more than a half circle. The rise at the"
-                            + " middle is at most half the chord, 2000 mm; name a corner on the arc to divide it in two.");
+                    "The arc A-B rises 2100 mm over a chord of 4000 mm: more than a half circle. The rise in the middle is at most half the chord, 2000 mm. For a larger arc, name a corner on it to divide it in two.");
         }
 
         @Test
@@ -353,7 +347,7 @@ class SurveyRefusalsTest {
                     border("A B C A"),
                     "corner-named-twice",
                     "survey.corners",
-                    "Corner A is named twice. Name each corner once, in going-round order.");
+                    "Corner A is named twice. Name each corner once, in order round the border.");
         }
 
         @Test
@@ -366,7 +360,7 @@ class SurveyRefusalsTest {
                             .offset("D", "A B", 0, 0, LeftOrRight.LEFT, 3),
                     "corners-coincide",
                     "survey.corners",
-                    "Corners D and A come to lie on one spot."
+                    "Corners D and A lie at the same place."
                             + " Leave one of them out, or correct the measures between them.");
         }
     }

@@ -1,0 +1,41 @@
+package borderwright.pack.figures;
+
+import static borderwright.engine.message.Slot.count;
+import static borderwright.engine.message.Slot.message;
+import static borderwright.engine.message.Slot.money;
+import static borderwright.engine.message.Slot.number;
+import static borderwright.engine.message.Slot.percent;
+
+import borderwright.engine.message.MessageCode;
+import borderwright.engine.message.Slot;
+import java.util.List;
+
+/** Results of a plan: its money, its survey, and its designs side by side. */
+enum ResultMessage implements MessageCode {
+    BUDGET_JUST_MET,
+    BUDGET_EXCEEDED(money("over")),
+    BUDGET_KEPT(money("under")),
+    BASKET_PROVEN_CHEAPEST,
+    BASKET_BEST_FOUND(money("bound")),
+    READINGS_UNCHECKED(message("next")),
+    READINGS_AGREE,
+    READINGS_DISAGREE,
+    READINGS_TEST(number("figure", 2), number("limit", 2), percent("risk", 1), count("spare")),
+    DESIGN_COSTS_LESS(money("less")),
+    DESIGN_COSTS_MORE(money("more")),
+    SHORTFALLS_NONE,
+    SHORTFALLS_ABOVE(count("all")),
+    SHORTFALLS_AS_ABOVE(count("all")),
+    SHORTFALLS_BELOW(count("all"), count("further"));
+
+    private final List<Slot> slots;
+
+    ResultMessage(Slot... slots) {
+        this.slots = List.of(slots);
+    }
+
+    @Override
+    public List<Slot> slots() {
+        return slots;
+    }
+}
