@@ -43,7 +43,7 @@ public final class BoxBuilder {
 
     private BoxBuilder() {}
 
-    /** With the spacings that the rules say. */
+    /** With the spacings of the rules. */
     public static Box build(FootprintPlan plan, BuildSpec rules, BuildMeans means) {
         return build(plan, rules, means, BracingScheme.of(rules));
     }

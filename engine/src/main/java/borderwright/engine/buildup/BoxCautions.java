@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** What may hurt someone or spoil the wood in this box, said once. */
+/** What may hurt someone or spoil the wood in this box, each caution once. */
 final class BoxCautions {
     private final Draft draft;
 

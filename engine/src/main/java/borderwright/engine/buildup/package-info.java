@@ -6,7 +6,7 @@
  * where.
  *
  * <p><b>Takes</b> a {@link borderwright.engine.layout.plan.FootprintPlan} (any simple polygon with inside angles of 45 to 315
- * degrees; others are built too, and said), the rules, the sections as measured, the saws, the longest piece of each
+ * degrees; others are built too, with a note), the rules, the sections as measured, the saws, the longest piece of each
  * section, and a {@link borderwright.engine.buildup.parts.BracingScheme}. <b>Gives</b> a {@link
  * borderwright.engine.buildup.parts.Box}; its {@code unmet} lists what could not be built as requested.
  *
@@ -15,8 +15,8 @@
  * <p><b>Method.</b>
  *
  * <ol>
- *   <li>Courses: the count whose dried height is nearest to the wish ({@code CourseStack}).
- *   <li>Corners: lapped or mitred as wished where the saws tilt that far ({@code CornerChoice}, {@code CornerCut}). With
+ *   <li>Courses: the count whose dried height is nearest to the height requested ({@code CourseStack}).
+ *   <li>Corners: lapped or mitred as requested where the saws tilt that far ({@code CornerChoice}, {@code CornerCut}). With
  *       upright walls every board is a strip of its side, each end clipped by one straight line ({@code Strip}).
  *   <li>Posts in the corners ({@code CornerPosts}, {@code NookUprights}), an upright at each end of each divider
  *       ({@code Dividers}), ties with their braces ({@code Ties}), braces in what is then wider than the spacing and
@@ -26,7 +26,7 @@
  * </ol>
  *
  * <p><b>Sources.</b> Shrinkage in width and thickness: D. W. Green, FPL-RP-489, Forest Products Laboratory 1989. Numbered
- * screws: ASME B18.6.1. Screw distances: EN 1995-1-1 table 8.2. The rest is common practice, no source, and says so beside
+ * screws: ASME B18.6.1. Screw distances: EN 1995-1-1 table 8.2. The rest is common practice, no source, and marked so beside
  * its figure.
  *
  * <p><b>Does not cover</b> whether the box is strong enough (the strength stage asks for other spacings), leaning sides, boards ripped to a narrower width.

@@ -32,7 +32,7 @@ import org.locationtech.jts.index.strtree.STRtree;
 /**
  * Lays planters out along the border's edges, run after run.
  *
- * <p>Deterministic; time about in proportion to the number of planters. A wish that cannot be met is a problem with
+ * <p>Deterministic; time about in proportion to the number of planters. A request that cannot be met is a problem with
  * numbers in {@link Layout#unmet()}, never an exception.
  */
 public final class BorderLayout {
@@ -55,7 +55,7 @@ public final class BorderLayout {
      * Boxes for all runs; where two runs want the same ground, the earlier has it.
      *
      * @param outline the border
-     * @param runs the wishes, in order of precedence
+     * @param runs the runs requested, in order of precedence
      * @param rules how boxes are built
      */
     public static Layout lay(Outline outline, List<RunSpec> runs, LayoutRules rules) {

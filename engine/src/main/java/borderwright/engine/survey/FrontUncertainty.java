@@ -10,7 +10,7 @@ import java.util.List;
 
 /**
  * Uncertainty of the front corners of a strip, carried over from the corners along the wall by small steps: the depth
- * itself is a wish and exact.
+ * itself is given and exact.
  */
 final class FrontUncertainty {
     private static final double STEP_MM = 0.01;

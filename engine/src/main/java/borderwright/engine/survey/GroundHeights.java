@@ -30,7 +30,7 @@ public record GroundHeights(List<Spot> spots) {
      * spread by inverse squared distance (Shepard 1968). Each level comes back at its own place, ground that is a plane comes
      * back everywhere, and far from all levels the plane goes on. Time in proportion to the levels.
      *
-     * <p>Levels along one line say nothing of the fall across it: there the ground is taken as level.
+     * <p>Levels along one line do not give the fall across it: there the ground is taken as level.
      */
     public double heightMm(Point at) {
         if (spots.isEmpty()) {

@@ -6,7 +6,7 @@ import borderwright.engine.garden.vocabulary.EdgeKind;
  * One edge of the border.
  *
  * @param kind what lies along it
- * @param gapMm gap to keep between it and any planter, mm: as said or by habit, not counting the lean
+ * @param gapMm gap to keep between it and any planter, mm: as given or by default, not counting the lean
  * @param leanMm how far its wall leans into the border at planter height beyond its line at the ground, mm, never
  *     negative: clearance uses the worse of top and bottom
  * @param riseMm for a curved edge, how far its middle stands off the chord, mm: positive outward (the border gains

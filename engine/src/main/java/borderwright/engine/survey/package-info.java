@@ -1,7 +1,7 @@
 /**
  * From measures to positions, with their uncertainty.
  *
- * <p><b>Settles</b> where the border's corners lie, how sure that is, whether the measures agree, which of them may be
+ * <p><b>Settles</b> where the border's corners lie, how far they may be out, whether the measures agree, which of them may be
  * wrong, and which one to take next.
  *
  * <p><b>Takes</b> {@link borderwright.engine.garden.SurveySpec}: tapes, gauge angles, offsets from a baseline, chains of
@@ -16,21 +16,21 @@
  * <p><b>Method.</b>
  *
  * <ol>
- *   <li>Faults of form are gathered ({@code SurveyFaults}); the notes become a network of points and observations
+ *   <li>Faults of form are gathered ({@code FieldBookFaults}); the notes become a network of points and observations
  *       ({@code FieldBook}), heights included.
- *   <li>Whether the observations hold every point is told from the rank at random places, and the missing lengths from the
- *       null space ({@code Rigidity}).
+ *   <li>Whether the observations hold every point follows from the rank at random places, and the missing lengths from the
+ *       null space ({@code NetworkRigidity}).
  *   <li>Starting positions: points are placed one by one where two clues meet, the best few sketches side by side, judged
  *       by how many clues they break and by whether the going-round order crosses itself ({@code StartPositions}).
  *   <li>Each sketch is refined by weighted least squares, damped where a step does not help ({@code LeastSquares}); gauge
- *       angles are turned to their side ({@code Turning}). The best shape that goes round as said is kept; two that fit
- *       equally well are refused with the tape that tells them apart ({@code ShapeFinder}, {@code Refusals}).
+ *       angles are turned to their side ({@code GaugeTurning}). The best shape that goes round as given is kept; two that fit
+ *       equally well are refused with the tape that tells them apart ({@code ShapeFinder}, {@code SurveyRefusals}).
  *   <li>The plan datum is inner: uncertainty is that of the shape, spread over the corners, and does not depend on which
  *       corner is named first (decision record 0010).
  *   <li>When the readings disagree, the network is adjusted without each leading reading in turn; one that explains nearly
  *       all is named and set aside, otherwise all candidates are listed with the measure that separates them
- *       ({@code SuspectFinder}, {@code Separation}, {@code Slips}; decision record 0011).
- *   <li>Closing errors in millimetres ({@code Closings}), and the measure that helps most ({@code NextMeasureFinder}).
+ *       ({@code SuspectFinder}, {@code SeparatingMeasure}, {@code LikelySlips}; decision record 0011).
+ *   <li>Closing errors in millimetres ({@code ClosingErrors}), and the measure that helps most ({@code NextMeasureFinder}).
  *   <li>A strip gets its mitred front; edges get gap, lean and rise; levelled points make the ground.
  * </ol>
  *

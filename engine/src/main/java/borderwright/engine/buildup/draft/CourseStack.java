@@ -10,9 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * How many courses make the wished height, counting that boards which arrive wet shrink in width.
+ * How many courses make the requested height, counting that boards which arrive wet shrink in width.
  *
- * <p><b>Rule.</b> Whole courses only; of the two counts about the wish the one whose <em>dried</em> height is nearer is
+ * <p><b>Rule.</b> Whole courses only; of the two counts about the requested height the one whose <em>dried</em> height is nearer is
  * taken, the higher of two equally near. A capping counts towards the height. Dried means 19 % moisture, about what
  * timber outdoors comes to: width then shrinks by 6.031 - 0.215 x 19 = 1.946 % from green (Green 1989, FPL-RP-489).
  *
@@ -90,7 +90,7 @@ public record CourseStack(List<Course> courses, double dryMm, double builtMm) {
                         builtMm + spread);
     }
 
-    /** A fault when whole courses miss the wish by more than a quarter of a course. */
+    /** A fault when whole courses miss the requested height by more than a quarter of a course. */
     public List<Problem> unmet(FootprintPlan plan, SectionSpec walls) {
         double off = dryMm - plan.heightMm();
         double width = walls.width().mm();

@@ -26,7 +26,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** A box while it is being built: what is settled, what has been placed, and what there is to say. */
+/** A box while it is being built: what is settled, what has been placed, and its notes. */
 public final class Draft {
     public final FootprintPlan plan;
     public final BuildSpec rules;

@@ -5,7 +5,7 @@ import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import java.util.List;
 
-/** Tells which planter a point lies in. */
+/** Finds which planter a point lies in. */
 final class PlanterFinder {
     private final List<Ring> rings;
     private final PlanGrid grid = new PlanGrid();

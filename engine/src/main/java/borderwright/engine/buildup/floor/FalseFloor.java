@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * <p>A planter that turns a corner is floored in parts ({@link ConvexParts}). In each part the slats run along its
  * longest side and the bearers across, unless in a rectangle whole slats leave much wider gaps that way. A bearer stands
  * on edge where the legs below it are then long enough to be cut, or none are needed; else it lies flat. The slats' gaps
- * are made equal, no less than wished.
+ * are made equal, no less than requested.
  */
 public final class FalseFloor {
     private static final double HABIT_GAP_MM = 12;
@@ -28,7 +28,7 @@ public final class FalseFloor {
     /** Legs shorter than this split when they are screwed (common practice, no source). */
     private static final double SHORTEST_LEG_MM = 60;
 
-    /** Slats are turned across rather than leave gaps more than this many times the wish. */
+    /** Slats are turned across rather than leave gaps more than this many times the gap requested. */
     private static final double WIDE_GAPS = 2;
 
     /** Slats stand out no more than this beyond the last bearer, mm. */
@@ -54,7 +54,7 @@ public final class FalseFloor {
     record Lay(boolean flat, double acrossMm, double heightMm, double legMm) {}
 
     /**
-     * Lays it where one is wished.
+     * Lays it where one is requested.
      *
      * @return height of its top above the bed, mm, 0 for none
      */

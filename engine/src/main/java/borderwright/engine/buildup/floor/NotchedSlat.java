@@ -23,7 +23,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  *
  * <p>Each upright takes a rectangle with a little room about it, from the edge that is nearer. Where less than 40 mm of
  * the width would be left, or where the upright stands in or near a mitred end, the slat ends before it instead, or is
- * parted in two. A notch within 60 mm of a square end goes through to it.
+ * divided in two. A notch within 60 mm of a square end goes through to it.
  */
 final class NotchedSlat {
     /** Room about an upright, mm (common practice, no source). */

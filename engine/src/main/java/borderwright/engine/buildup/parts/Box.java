@@ -16,7 +16,7 @@ import java.util.List;
  * @param inside plan outline inside the walls of each planter, mm, in the order of {@code plan.planters()}
  * @param soilDepthMm from the bed or platform to the rim, mm
  * @param notes what a builder should know
- * @param unmet what could not be built as wished, with the reason and what else to do
+ * @param unmet what could not be built as requested, with the reason and what else to do
  */
 public record Box(
         FootprintPlan plan,

@@ -26,7 +26,7 @@ public record BracingScheme(double braceSpacingMm, double tieSpacingMm, double t
         }
     }
 
-    /** What the rules say, with habits where they say nothing: 600 mm between braces, 1200 mm between ties. */
+    /** What the rules give, with defaults where they give nothing: 600 mm between braces, 1200 mm between ties. */
     public static BracingScheme of(BuildSpec rules) {
         return new BracingScheme(
                 mmOr(rules.braceSpacing(), 600), mmOr(rules.tieSpacing(), 1200), HABIT_TIE_BELOW_RIM_MM, List.of());

@@ -4,7 +4,7 @@ import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.SectionSpec;
 import org.jspecify.annotations.Nullable;
 
-/** Which section each part is made of, with the habits of {@link BuildSpec} where nothing is said. */
+/** Which section each part is made of, with the defaults of {@link BuildSpec} where nothing is given. */
 public record PartSections(
         SectionSpec walls,
         SectionSpec braces,

@@ -71,7 +71,7 @@ public final class ScrewRules {
      *
      * @param fixedMm thickness of the piece under the head
      * @param behindMm wood behind it in the screw's direction
-     * @param said size that the person wants; null to choose
+     * @param said size that the person gives; null to choose
      */
     public Screw screw(double fixedMm, double behindMm, @Nullable ScrewSize said) {
         if (said != null) {

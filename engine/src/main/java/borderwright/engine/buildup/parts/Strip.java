@@ -40,7 +40,7 @@ public record Strip(Point origin, Point along, double nearMm, double farMm, End 
     /** Ends nearer to square than this are cut square: 0.05 mm across a 47 mm board, less than a saw is set to. */
     private static final double SQUARE_DEG = 0.06;
 
-    /** The same with ends that are square but for a hair made square, on the short side. */
+    /** The same with ends that are all but square made square, on the short side. */
     public Strip squared() {
         double hair = StrictMath.tan(StrictMath.toRadians(SQUARE_DEG)) * (farMm - nearMm);
         End first = StrictMath.abs(left.nearMm - left.farMm) >= hair

@@ -4,7 +4,7 @@ import borderwright.engine.buildup.draft.CornerCut;
 import borderwright.engine.garden.vocabulary.CornerStyle;
 
 /**
- * Lapped or mitred: the wish where the saws reach it, else the other, else the lesser tilt.
+ * Lapped or mitred: as requested where the saws reach it, else the other, else the lesser tilt.
  *
  * @param style how the corner is built
  * @param tiltDeg tilt of its cuts from square, degrees
@@ -12,7 +12,7 @@ import borderwright.engine.garden.vocabulary.CornerStyle;
  */
 record CornerChoice(CornerStyle style, double tiltDeg, boolean inRange) {
     /**
-     * What a saw's tilt scale cannot tell apart (common practice, no source): a mitre at 45 on a 40 mm board for a
+     * A difference too small for a saw's tilt scale (common practice, no source): a mitre at 45 on a 40 mm board for a
      * corner of 89.8 degrees gapes by 0.1 mm.
      */
     private static final double SCALE_DEG = 0.1;
@@ -21,7 +21,7 @@ record CornerChoice(CornerStyle style, double tiltDeg, boolean inRange) {
      * Chooses for one corner.
      *
      * @param angle inside the box at the corner, radians
-     * @param wish lapped or mitred
+     * @param wish lapped or mitred, as requested
      * @param greatestTiltDeg greatest tilt of the saws at hand, degrees
      */
     static CornerChoice of(double angle, CornerStyle wish, double greatestTiltDeg) {

@@ -10,7 +10,7 @@ import java.util.List;
  * box begins.
  *
  * @param name short and unique, such as {@code F1} or {@code F1-F4}; printed on every piece
- * @param run name of the wish that it came from
+ * @param run name of the run that it came from
  * @param outline the outer faces of its walls, anticlockwise, mm
  * @param sides side {@code i} runs from corner {@code i} to the next
  * @param dividers across the box, in order along the run; none touches another

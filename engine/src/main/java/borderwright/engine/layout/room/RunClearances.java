@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * Distances to keep that were said for one run, in the place of the edges' own.
+ * Distances to keep that were given for one run, in the place of the edges' own.
  *
  * @param saidMm by index of the edge, mm
  */

@@ -74,7 +74,7 @@ public final class BayCuts {
         if (open == null || !wingBefore) {
             open = new SquareCut(first, chain.freeOn(first).fromMm());
         }
-        // Rows of a said length start where they are told to and leave what is over at their end.
+        // Rows of a given length start at the place given and leave what is over at their end.
         double over = terms.isFree() ? Math.max(0, share.freeMm() - lengths.usedMm(terms.gapMm())) : 0;
         double lead = chain.isReversed() ? over : 0;
         if (lead > 0) {

@@ -16,7 +16,7 @@ import java.util.stream.DoubleStream;
  * its box by no less than the least foot. A level run has one bed, at the lowest ground under any of its planters. In a stepped run each
  * planter's bed lies at or, by less than a course, below its own lowest ground, such that all beds differ by whole
  * courses; among the heights that allow this, the one that buries least is taken. Neighbours with the same bed share a
- * box, and a box that falls within itself gets as many courses more as keep the wished height at its high end, to within
+ * box, and a box that falls within itself gets as many courses more as keep the requested height at its high end, to within
  * a quarter of a course.
  */
 public final class BedLevels {

@@ -185,7 +185,7 @@ final class ChainRoom {
                 LegJoint.place(on, span.fromMm(), terms.depthMm())));
     }
 
-    /** Whether the planter wished at a joint has room there: clear of all but the legs that meet. */
+    /** Whether the planter requested at a joint has room there: clear of all but the legs that meet. */
     boolean fits(int joint) {
         LegJoint at = joints.get(joint);
         if (!room.keepsCurves(at, said)) {

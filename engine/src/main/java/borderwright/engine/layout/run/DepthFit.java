@@ -12,7 +12,7 @@ import java.util.Set;
  * Whether the border is deep enough for a run, and the depth that is.
  *
  * <p>Where the border is too narrow along most of an edge, the run is laid out as deep as does fit, to the whole
- * millimetre below, and says so. Where it is narrow in a part of an edge only, the depth stays and that part is left out.
+ * millimetre below, and reports it. Where it is narrow in a part of an edge only, the depth stays and that part is left out.
  */
 public final class DepthFit {
     private final Outline outline;

@@ -16,7 +16,7 @@ import java.util.List;
  * @param cutMm how much of each wing's back it takes, mm; 0 for no nose
  */
 public record Nose(LegJoint joint, double cutMm) {
-    /** From this angle a corner's tip is no wedge: it is planted, and how far off it lies is said. */
+    /** From this angle a corner's tip is no wedge: it is planted, and how far off it lies is reported. */
     private static final double ACUTE_DEG = 89.5;
 
     /**

@@ -13,8 +13,8 @@ import java.util.TreeSet;
 /**
  * The legs of a run and what becomes of it at each joint between them, fitted to the room there is.
  *
- * <p>It starts from what was wished and gives way step by step: a leg without room takes no planters, a joint without
- * room for what was wished there becomes a gap. Each step gives up something for good, so the fitting ends.
+ * <p>It starts from what was requested and gives way step by step: a leg without room takes no planters, a joint without
+ * room for what was requested there becomes a gap. Each step gives up something for good, so the fitting ends.
  */
 public final class RunChain {
     /** A loss of length that a person would see, mm. */
@@ -32,8 +32,8 @@ public final class RunChain {
      * @param path the edges that it follows
      * @param legs in the border's order
      * @param corners name of the corner at each joint; empty at the bends of a curve
-     * @param kinds what is wished at each joint
-     * @param said distances to keep that were said
+     * @param kinds what is requested at each joint
+     * @param said distances to keep that were given
      */
     record Wished(RunPath path, List<Leg> legs, List<String> corners, List<JointKind> kinds, RunClearances said) {
         Wished {
@@ -155,7 +155,7 @@ public final class RunChain {
                         : findings.problemMaker().takenBefore(leg, freeOn(i).lengthMm(), terms));
     }
 
-    /** Says where a leg is shorter than its corners make it: by other edges, or by planters placed before. */
+    /** Reports where a leg is shorter than its corners make it: by other edges, or by planters placed before. */
     private void sayWhatIsLost(int i) {
         double withoutPlanters = room.freeBut(i, taken -> taken.edge() < 0).lengthMm();
         double withoutFarEdges = room.freeBut(i, taken -> taken.edge() < 0 || !isNextTo(i, taken.edge()))

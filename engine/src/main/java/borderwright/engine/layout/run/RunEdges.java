@@ -47,7 +47,7 @@ public final class RunEdges {
         this.backsMm = alignedBacks();
     }
 
-    /** Legs, joints as wished, and the distances said. */
+    /** Legs, joints as requested, and the distances given. */
     public RunChain.Wished wished() {
         RunClearances said = clearances();
         List<Leg> legs = new ArrayList<>();
@@ -139,7 +139,7 @@ public final class RunEdges {
         return said;
     }
 
-    /** The gap said at one end, mm; negative when nothing was said. */
+    /** The gap given at one end, mm; negative when none was given. */
     private double gapMm(boolean atEnd) {
         if (atEnd) {
             return terms.wish().endGap() == null ? -1 : terms.wish().endGap().mm();

@@ -9,15 +9,15 @@ import borderwright.engine.measure.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One run's wishes with the habits filled in.
+ * What one run asks for, with the defaults filled in.
  *
- * @param wish as said
+ * @param wish as resolved
  * @param where its field path in the document
  * @param depthMm depth of its planters, outside, mm
  * @param rules how boxes are built
  */
 public record RunTerms(RunSpec wish, String where, double depthMm, LayoutRules rules) {
-    /** Habit values where nothing is said (common practice, no source). */
+    /** Defaults where nothing is given (common practice, no source). */
     private static final double BETWEEN_MM = 20;
 
     private static final double REACH_MM = 600;
@@ -77,7 +77,7 @@ public record RunTerms(RunSpec wish, String where, double depthMm, LayoutRules r
         return wish.height().from().mm();
     }
 
-    /** What was said to do at a corner: of that corner itself, else of all. */
+    /** What was requested at a corner: of that corner itself, else of all. */
     CornerTurn turnAt(String corner) {
         for (RunSpec.CornerSpec said : wish.corners()) {
             if (said.corner().equals(corner)) {

@@ -11,9 +11,9 @@ import borderwright.engine.message.MessageCode;
 import borderwright.engine.message.Slot;
 import java.util.List;
 
-/** That readings disagree, and what would tell which of them is wrong. */
+/** That readings disagree, and which measure would show which of them is wrong. */
 public enum DisagreementMessage implements MessageCode {
-    /** What a measure tells by the value that it reads; the readings by their numbers in the report. */
+    /** What follows from the value that a measure reads; the readings by their numbers in the report. */
     SEPARATES_IN_TWO(message("measure"), message("first"), message("second")),
     SEPARATES_IN_THREE(message("measure"), message("first"), message("second"), message("third")),
     SEPARATES_BY_REPEATING(message("measure")),

@@ -9,7 +9,7 @@ import borderwright.engine.message.MessageCode;
 import borderwright.engine.message.Slot;
 import java.util.List;
 
-/** Likely slips behind a reading. Numbers are in millimetres unless the name tells another unit. */
+/** Likely slips behind a reading. Numbers are in millimetres unless the name gives another unit. */
 enum SlipMessage implements MessageCode {
     SLIP_NOT_STRAIGHT,
     /** {@code step} is {@code hundred} or {@code inch}. */

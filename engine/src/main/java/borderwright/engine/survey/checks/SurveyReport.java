@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How well the measures agree and how sure the positions are.
+ * How well the measures agree, and how far the positions may be out.
  *
  * @param points every point with its uncertainty, corners first
  * @param readings every reading with its residual, in document order

@@ -23,7 +23,7 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * it rarely among so many (Baarda 1968, with Sidak's share of the risk). Then the network is adjusted without each of the
  * leading readings in turn: by how much less the sum is that remains is twice the logarithm of how much better "this one
  * is wrong" explains the readings (to first order the sum falls by the square of the normalised residual; a gross slip
- * bends the shape beyond first order, hence the new adjustments). With readings equally likely to be wrong beforehand,
+ * bends the shape beyond first order, hence the new adjustments). With readings equally likely to be wrong a priori,
  * each gets a share; one that holds nearly all of it is named, otherwise all that hold some are listed.
  */
 public final class SuspectFinder {

@@ -5,11 +5,11 @@ import borderwright.engine.measure.Instrument;
 import borderwright.engine.measure.Length;
 import org.jspecify.annotations.Nullable;
 
-/** How sure each measure is, as one standard deviation: as said, or by its instrument, or by the usual instrument. */
+/** How far each measure may be out, as one standard deviation: as given, or by its instrument, or by the usual instrument. */
 public final class Sureness {
-    /** A short tape reaches this far; beyond it a long tape is taken (habit value). */
+    /** A short tape reaches this far; beyond it a long tape is taken (default). */
     private static final double SHORT_TAPE_MM = 5000;
-    /** How far a point between may stand off the line of a chain (habit value). */
+    /** How far a point between may stand off the line of a chain (default). */
     private static final double STRAIGHT_MM = 5;
 
     private Sureness() {}

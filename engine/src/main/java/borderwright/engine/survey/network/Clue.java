@@ -3,7 +3,7 @@ package borderwright.engine.survey.network;
 import java.util.List;
 
 /**
- * What a measure says about where a point may lie before any place is known; starting positions are found from these.
+ * Where a measure lets a point lie before any place is known; starting positions are found from these.
  * Lengths in the network's unit, angles in radians, anticlockwise positive.
  */
 public sealed interface Clue {

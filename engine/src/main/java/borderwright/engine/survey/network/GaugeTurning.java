@@ -6,7 +6,7 @@ import java.util.Optional;
 
 /**
  * Settles which way a gauge angle turns: a gauge shows no side. The side is taken from the places, and tried the other
- * way where the corner is so flat that the places cannot tell.
+ * way where the corner is so flat that the places do not decide.
  */
 public final class GaugeTurning {
     private static final int MOST_ROUNDS = 4;

@@ -11,7 +11,7 @@ import org.ejml.interfaces.decomposition.CholeskyDecomposition_F64;
 import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 
 /**
- * Tells whether the observations hold every point of the plan, before any place is known, and which lengths would.
+ * Finds whether the observations hold every point of the plan, before any place is known, and which lengths would.
  *
  * <p>The rank of the design matrix is the same at almost all places, so it is taken at random ones (generic rigidity,
  * Asimow and Roth 1978; seeded). What the observations leave free are the columns of the null space; a length between

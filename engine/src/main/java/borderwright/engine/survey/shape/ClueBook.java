@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** The clues of a network by point, and what they say of a point once others are placed. */
+/** The clues of a network by point, and where they put a point once others are placed. */
 final class ClueBook {
     private final List<List<Clue>> byPoint = new ArrayList<>();
     private final List<Clue.Apart> lengths = new ArrayList<>();
