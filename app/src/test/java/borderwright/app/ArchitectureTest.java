@@ -17,8 +17,7 @@ class ArchitectureTest {
     private static final String ROOT = "borderwright.app";
 
     /** The rooms in order, each with the rooms that it is built from before it; none may reach a later one. */
-    private static final List<String> ROOMS =
-            List.of("exit", "document", "job", "plan", "cut", "form", "start", "");
+    private static final List<String> ROOMS = List.of("exit", "document", "job", "plan", "cut", "form", "start", "");
 
     private final JavaClasses app = new ClassFileImporter()
             .withImportOption(location -> !location.contains("test-classes"))
@@ -53,8 +52,9 @@ class ArchitectureTest {
         noClasses()
                 .should()
                 .dependOnClassesThat()
-                .haveNameMatching("borderwright\\.engine\\..*(BoxBuilder|BorderLayout|BorderSurvey|BuildSequence|Filling|"
-                        + "GroundWork|ShoppingList|CuttingPlanner)")
+                .haveNameMatching(
+                        "borderwright\\.engine\\..*(BoxBuilder|BorderLayout|BorderSurvey|BuildSequence|Filling|"
+                                + "GroundWork|ShoppingList|CuttingPlanner)")
                 .check(app);
     }
 

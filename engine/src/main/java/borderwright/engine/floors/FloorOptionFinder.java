@@ -7,7 +7,7 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.garden.FillingSpec.MixPart;
 import borderwright.engine.garden.Garden;
-import borderwright.engine.layout.plan.FootprintPlan;
+import borderwright.engine.layout.plan.BoxShape;
 import borderwright.engine.measure.Length;
 import borderwright.engine.prices.BoardLimits;
 import borderwright.engine.prices.BoardOffer;
@@ -66,9 +66,9 @@ public final class FloorOptionFinder {
     }
 
     private List<FloorOption> rows(List<Box> boxes, double soilPerM3) {
-        Map<List<Long>, List<Box>> alike = new LinkedHashMap<>();
+        Map<BoxShape, List<Box>> alike = new LinkedHashMap<>();
         boxes.forEach(
-                box -> alike.computeIfAbsent(key(box), k -> new ArrayList<>()).add(box));
+                box -> alike.computeIfAbsent(shape(box), k -> new ArrayList<>()).add(box));
         TreeSet<Double> heights = new TreeSet<>();
         for (double height : HEIGHTS_MM) {
             heights.add(height);
@@ -86,16 +86,9 @@ public final class FloorOptionFinder {
         return rows;
     }
 
-    private static List<Long> key(Box box) {
-        List<Long> key = new ArrayList<>();
-        FootprintPlan plan = box.plan();
-        for (int i = 0; i < plan.outline().size(); i++) {
-            key.add(Math.round(plan.outline().sideMm(i)));
-            key.add(Math.round(plan.outline().insideAngle(i) * MM_PER_M));
-        }
-        key.add((long) plan.dividers().size());
-        key.add(Math.round(plan.heightMm()));
-        return key;
+    /** The shape of a box, its floor aside: that is what is tried. */
+    private static BoxShape shape(Box box) {
+        return BoxShape.of(box.plan().withPlatform(0));
     }
 
     /** All boxes at one height, summed up. */

@@ -99,9 +99,10 @@ class BoxStrengthTest {
     void itSaysWhatWasTakenForGrantedAndThatItIsGuidance() {
         StrengthReport report = check(run(BARE, 1200, 300));
 
-        assertThat(report.taken())
+        assertThat(report.takenForGranted())
                 .anyMatch(s -> English.METRIC.text(s).contains("no grade is stamped: assumed to be C14"));
-        assertThat(report.taken()).anyMatch(s -> English.METRIC.text(s).contains("16.0 kN/m3"));
+        assertThat(report.takenForGranted())
+                .anyMatch(s -> English.METRIC.text(s).contains("16.0 kN/m3"));
         assertThat(English.METRIC.text(report.guidance()))
                 .contains("not a licensed engineer's design")
                 .contains("Ask one");
@@ -148,7 +149,8 @@ class BoxStrengthTest {
                 run(scheme(400, 400, 200), 1200, 450), TestTerms.usual(Footprints.SECTIONS, UnitSystem.IMPERIAL));
 
         assertThat(English.METRIC.text(report.rules())).startsWith("NDS 2018");
-        assertThat(report.taken()).anyMatch(s -> English.IMPERIAL.text(s).contains("102 lb/ft3"));
+        assertThat(report.takenForGranted())
+                .anyMatch(s -> English.IMPERIAL.text(s).contains("102 lb/ft3"));
         assertThat(English.IMPERIAL.text(report.verdict().message()))
                 .contains(" in")
                 .doesNotContain(" mm");

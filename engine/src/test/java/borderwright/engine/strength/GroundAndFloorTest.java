@@ -60,15 +60,15 @@ class GroundAndFloorTest {
         double moment = 0.5 * (2 * 0.3 * 0.15 + 19 * 0.3 * 0.3 / 2 * 0.1);
         assertThat(line(check(report, "side against ground", "overturning"), "FS tip"))
                 .isCloseTo(4.032 * 0.3 / moment, within(1e-3));
-        assertThat(report.open()).isEmpty();
+        assertThat(report.notSettled()).isEmpty();
     }
 
     @Test
     void theGroundAgainstAnEmptyBoxIsToldAndNotHeldAgainstIt() {
-        assertThat(against(300, EdgeKind.LAWN).taken())
+        assertThat(against(300, EdgeKind.LAWN).takenForGranted())
                 .anyMatch(s -> English.METRIC.text(s).contains("empty, with the ground against it")
                         && English.METRIC.text(s).startsWith("Fill the box before you backfill"));
-        assertThat(against(50, EdgeKind.LAWN).taken())
+        assertThat(against(50, EdgeKind.LAWN).takenForGranted())
                 .noneMatch(s -> English.METRIC.text(s).contains("empty"));
         StrengthReport held = against(300, EdgeKind.LAWN);
         StrengthReport free = against(0, EdgeKind.LAWN);
@@ -77,12 +77,12 @@ class GroundAndFloorTest {
 
     @Test
     void muchGroundOrGroundBesideAHouseIsForAnEngineer() {
-        assertThat(against(700, EdgeKind.LAWN).open())
+        assertThat(against(700, EdgeKind.LAWN).notSettled())
                 .anyMatch(s -> English.METRIC.text(s).contains("a licensed engineer must decide"));
-        assertThat(against(250, EdgeKind.HOUSE).open())
+        assertThat(against(250, EdgeKind.HOUSE).notSettled())
                 .anyMatch(s -> English.METRIC.text(s).contains("beside a building"));
         assertThat(against(250, EdgeKind.HOUSE).verdict().kind()).isNotEqualTo(Verdict.Kind.HOLDS);
-        assertThat(against(50, EdgeKind.HOUSE).open()).isEmpty();
+        assertThat(against(50, EdgeKind.HOUSE).notSettled()).isEmpty();
     }
 
     @Test
@@ -98,7 +98,7 @@ class GroundAndFloorTest {
         assertThat(perMm).isBetween(8.643e-3 * 150, 8.643e-3 * 250);
         assertThat(line(slat, "M")).isCloseTo(perMm * span * span / 8, within(1e-9));
         assertThat(report.checks()).anyMatch(c -> English.METRIC.text(c.part()).startsWith("legs"));
-        assertThat(report.taken())
+        assertThat(report.takenForGranted())
                 .anyMatch(s -> English.METRIC.text(s).startsWith("Set each leg of the floor on a slab")
                         && English.METRIC.text(s).contains("slab"));
     }

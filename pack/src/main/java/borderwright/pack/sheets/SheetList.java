@@ -11,7 +11,6 @@ import borderwright.engine.plan.Plan;
 import borderwright.engine.settingout.PegList;
 import borderwright.engine.settingout.PegString;
 import borderwright.engine.strength.StrengthReport;
-import borderwright.engine.strength.Verdict;
 import borderwright.pack.alike.AlikeBoards;
 import borderwright.pack.alike.AlikeBoxes;
 import borderwright.pack.drawings.BoardDrawing;
@@ -27,7 +26,6 @@ import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.PaperSize;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,11 +35,6 @@ import java.util.TreeMap;
 public final class SheetList {
     /** The long tape that most people own. */
     private static final double TAPE_MM = 10_000;
-
-    /** What does not hold comes first, then what is nearest to its limits. */
-    private static final Comparator<StrengthReport> WEAKEST = Comparator.comparing(
-                    (StrengthReport r) -> r.verdict().kind() == Verdict.Kind.DOES_NOT_HOLD ? 0 : 1)
-            .thenComparing(r -> -StrictMath.max(r.worstBowMm() / r.bowLimitMm(), r.worstUse()));
 
     private final Plan plan;
     private final PaperSize paper;
@@ -125,9 +118,9 @@ public final class SheetList {
     /** Boxes alike in their pieces may differ in what stands behind them: the weakest speaks for all. */
     private Optional<Sheet> strength(List<Box> alike) {
         List<String> names = alike.stream().map(box -> box.plan().name()).toList();
-        return plan.strengthReports().stream()
-                .filter(report -> names.contains(report.box()))
-                .min(WEAKEST)
+        return StrengthReport.weakest(plan.strengthReports().stream()
+                        .filter(report -> names.contains(report.box()))
+                        .toList())
                 .map(report -> new StrengthSheet(
                         alike,
                         report,
@@ -137,13 +130,14 @@ public final class SheetList {
     }
 
     private Optional<Sheet> strengthSteps() {
-        return plan.strengthReports().stream()
-                .filter(report -> !report.checks().isEmpty() || !report.taken().isEmpty())
-                .min(WEAKEST)
+        return StrengthReport.weakest(plan.strengthReports().stream()
+                        .filter(report -> !report.checks().isEmpty()
+                                || !report.takenForGranted().isEmpty())
+                        .toList())
                 .map(report -> new StrengthStepsSheet(
                         report,
                         plan.strengthReports().stream()
-                                .flatMap(r -> r.taken().stream())
+                                .flatMap(r -> r.takenForGranted().stream())
                                 .distinct()
                                 .toList()));
     }

@@ -3,6 +3,7 @@ package borderwright.pack.solid;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.strength.BowShift;
 import borderwright.pack.figures.PartWords;
 import de.javagl.jgltf.model.creation.AccessorModels;
 import de.javagl.jgltf.model.creation.GltfModelBuilder;

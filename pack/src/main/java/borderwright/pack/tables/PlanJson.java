@@ -27,6 +27,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.function.UnaryOperator;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 
@@ -51,7 +52,13 @@ public final class PlanJson {
             for (RecordComponent component : kind.getRecordComponents()) {
                 String name = component.getName();
                 boolean inRadians = name.endsWith(RADIANS) && component.getType() == double.class;
-                fields.add(new Field(component.getAccessor(), snake(inRadians ? degrees(name) : name), inRadians));
+                fields.add(
+                        inRadians
+                                ? new Field(
+                                        component.getAccessor(),
+                                        snake(degrees(name)),
+                                        value -> StrictMath.toDegrees((double) value))
+                                : new Field(component.getAccessor(), snake(name), UnaryOperator.identity()));
             }
             boolean isKind = Arrays.stream(kind.getInterfaces()).anyMatch(Class::isSealed);
             return new Shape(isKind, snake(kind.getSimpleName()), List.copyOf(fields));
@@ -60,7 +67,7 @@ public final class PlanJson {
 
     private record Shape(boolean isKind, String name, List<Field> fields) {}
 
-    private record Field(Method accessor, String name, boolean inRadians) {}
+    private record Field(Method accessor, String name, UnaryOperator<Object> written) {}
 
     private final Sentences sentences;
 
@@ -98,7 +105,7 @@ public final class PlanJson {
             Object value = plain(read(field.accessor, record));
             if (value != null) {
                 json.writeFieldName(field.name + unit(value));
-                value(json, field.inRadians ? StrictMath.toDegrees((double) value) : value);
+                value(json, field.written.apply(value));
             }
         }
         json.writeEndObject();

@@ -6,13 +6,12 @@ import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.layout.plan.BoxShape;
 import borderwright.engine.layout.plan.FootprintPlan;
-import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.strength.BoxStrength;
 import borderwright.engine.strength.Cure;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.StrengthTerms;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +24,7 @@ import java.util.stream.Collectors;
  * Builds every box with its bracing: with the spacings that the rules say, and ties as deep as holds best; with the
  * cheapest bracing that holds where they say none, or with habits where none that was tried holds.
  *
- * <p>Boxes of one shape share the search; each is still checked by itself.
+ * <p>Boxes of one shape with the same ground outside share the search; each is still checked by itself.
  */
 public final class BracedBoxes {
     /** In longer joined runs other walls and floors are not tried: each takes as long as the search itself. */
@@ -68,38 +67,28 @@ public final class BracedBoxes {
     /** How boxes of one shape are braced, and how else they could be. */
     private record Bracing(BuildSpec rules, BracingScheme scheme, List<Cure> cures) {}
 
-    /** What the bracing of one side depends on, rounded to what is built alike. */
-    private record Side(long tenthsMm, long hundredthsDeg, SidePlan.Role role, EdgeKind facing, long groundAboveBedCm) {
-        static Side of(FootprintPlan plan, int i) {
-            SidePlan side = plan.sides().get(i);
-            return new Side(
-                    StrictMath.round(plan.outline().sideMm(i) * 10),
-                    StrictMath.round(StrictMath.toDegrees(plan.outline().insideAngle(i)) * 100),
-                    side.role(),
-                    side.facing(),
-                    StrictMath.round((side.groundMm() - plan.bedMm()) / 10));
-        }
-    }
+    /** What stands outside one side, rounded to what makes no difference to its strength. */
+    private record Outside(EdgeKind facing, long groundAboveBedCm) {}
 
-    /** What the bracing of a box depends on; a box with dividers is like no other. */
-    private record Shape(List<Side> sides, double heightMm, double platformMm, boolean capped, String divided) {
-        static Shape of(FootprintPlan plan) {
-            List<Side> sides = new ArrayList<>();
-            for (int i = 0; i < plan.outline().size(); i++) {
-                sides.add(Side.of(plan, i));
-            }
-            String divided = plan.dividers().isEmpty() ? "" : plan.name();
-            return new Shape(sides, plan.heightMm(), plan.platformMm(), plan.capped(), divided);
+    /** What the bracing of a box depends on. */
+    private record Setting(BoxShape shape, List<Outside> outside) {
+        static Setting of(FootprintPlan plan) {
+            return new Setting(
+                    BoxShape.of(plan),
+                    plan.sides().stream()
+                            .map(side ->
+                                    new Outside(side.facing(), StrictMath.round((side.groundMm() - plan.bedMm()) / 10)))
+                            .toList());
         }
     }
 
     public List<Checked> build(List<FootprintPlan> plans) {
-        Map<Shape, FootprintPlan> first = new LinkedHashMap<>();
-        plans.forEach(plan -> first.putIfAbsent(Shape.of(plan), plan));
-        Map<Shape, Bracing> cures = first.entrySet().parallelStream()
+        Map<Setting, FootprintPlan> first = new LinkedHashMap<>();
+        plans.forEach(plan -> first.putIfAbsent(Setting.of(plan), plan));
+        Map<Setting, Bracing> cures = first.entrySet().parallelStream()
                 .collect(Collectors.toMap(Map.Entry::getKey, entry -> cure(entry.getValue())));
         return plans.parallelStream()
-                .map(plan -> build(plan, Objects.requireNonNull(cures.get(Shape.of(plan)))))
+                .map(plan -> build(plan, Objects.requireNonNull(cures.get(Setting.of(plan)))))
                 .toList();
     }
 

@@ -1,10 +1,9 @@
-package borderwright.pack.solid;
+package borderwright.engine.strength;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.box.BowLine;
 import java.util.Comparator;
 import java.util.List;
@@ -15,24 +14,24 @@ import java.util.List;
  * <p>Boards follow the line of their course, what stands against a side follows the courses at its own height. Dividers and
  * ties are left where they are.
  */
-final class BowShift {
+public final class BowShift {
     private final Box box;
     private final List<BowLine> lines;
 
-    BowShift(Box box, StrengthReport report) {
+    public BowShift(Box box, StrengthReport report) {
         this.box = box;
         this.lines = report.lines();
     }
 
     /** Whether a piece belongs to a side that has lines to follow. */
-    boolean moves(Piece piece) {
+    public boolean moves(Piece piece) {
         return piece.role() != Piece.Role.DIVIDER
                 && piece.role() != Piece.Role.TIE
                 && lines.stream().anyMatch(line -> line.side() == piece.side());
     }
 
     /** Movement of a place of a piece that moves, on the plan, mm. */
-    Point at(Piece piece, Point place, double heightMm) {
+    public Point at(Piece piece, Point place, double heightMm) {
         Ring outline = box.plan().outline();
         Point along = outline.direction(piece.side());
         double alongMm = place.minus(outline.corner(piece.side())).dot(along);
