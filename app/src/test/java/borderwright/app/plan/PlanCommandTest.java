@@ -79,7 +79,7 @@ class PlanCommandTest {
         JsonNode plan = planned("fence-to-shed.yaml");
 
         JsonNode closing = plan.at("/survey/closings/0");
-        assertThat(closing.toString()).contains("eight lengths");
+        assertThat(closing.toString()).contains("against 8 lengths");
         assertThat(Math.abs(closing.get("error_mm").asDouble()))
                 .isEqualTo(17.0, org.assertj.core.data.Offset.offset(0.05));
         // One measure to spare: the pull and the eight lengths are all candidates, none is accused.
