@@ -14,7 +14,7 @@ import org.joda.money.Money;
 
 /** A message of every code, with invented values that suit the names of its slots. */
 final class Examples {
-    /** What stands in a slot for text, by the slot's name; {@code A} where none is given. */
+    /** What stands in a slot for text, by the slot's name; a letter where none is given. */
     private static final Map<String, String> TEXTS = Map.ofEntries(
             Map.entry("run", "long border"),
             Map.entry("section", "larch 25 x 150"),
@@ -87,7 +87,7 @@ final class Examples {
 
     private static Object value(Slot slot, int place) {
         return switch (slot.kind()) {
-            case TEXT -> TEXTS.getOrDefault(slot.name(), "A");
+            case TEXT -> TEXTS.getOrDefault(slot.name(), "ABCDEFGHIJ".substring(place, place + 1));
             case MESSAGE, FAULT -> message(slot);
             case FURTHER -> Optional.of(message(slot));
             case LIST, COMMAS, SEMICOLONS -> List.of("A", "B", "C");

@@ -3,22 +3,31 @@ package borderwright.app.language;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.app.docs.Pages;
+import borderwright.app.document.DocumentAnswer;
+import borderwright.app.document.GardenReader;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.MessageCode;
+import borderwright.engine.message.Sentences;
 import borderwright.pack.language.Language;
 import borderwright.words.Catalogue;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** docs/problems.md lists every fault of the catalogue: every code that tells what would be right. */
 class ProblemsPageTest {
     private static final Path PAGE = Pages.ROOT.resolve("docs/problems.md");
     private static final String MARK = "<!-- made by ProblemsPageTest -->\n";
+
+    private static final Sentences ENGLISH = Language.english().in(UnitSystem.METRIC);
+    private static final Map<String, String> FROM_BROKEN_GARDENS = fromBrokenGardens();
 
     /** The sections of the page, in the order of the job, each with the packages whose faults it lists. */
     private static final Map<String, List<String>> SECTIONS = new LinkedHashMap<>();
@@ -82,11 +91,31 @@ class ProblemsPageTest {
     }
 
     private static String row(MessageCode code) {
-        Catalogue words = Catalogue.english();
-        return "| `" + code.key() + "` | "
-                + cell(Placeholders.of(words.pattern(code.key()))) + " | "
-                + cell(Placeholders.of(words.pattern(code.key() + ".right"))) + " | "
-                + cell(Language.english().in(UnitSystem.METRIC).sentence(Examples.of(code))) + " |\n";
+        String what = Placeholders.of(Catalogue.english().pattern(code.key()));
+        String right = Placeholders.of(Catalogue.english().pattern(code.key() + ".right"));
+        // a sentence without a slot is its own example
+        String example = (what + right).contains("‹")
+                ? FROM_BROKEN_GARDENS.getOrDefault(code.key(), ENGLISH.sentence(Examples.of(code)))
+                : "";
+        return "| `" + code.key() + "` | " + cell(what) + " | " + cell(right) + " | " + cell(example) + " |\n";
+    }
+
+    /** The first fault of each code in the broken gardens of the tests. */
+    private static Map<String, String> fromBrokenGardens() {
+        Map<String, String> found = new HashMap<>();
+        try (Stream<Path> files =
+                Files.list(Pages.ROOT.resolve("app/src/test/resources/borderwright/app/document/broken"))) {
+            for (Path file : files.sorted().toList()) {
+                if (GardenReader.read(Files.readAllBytes(file)) instanceof DocumentAnswer.Faulty faulty) {
+                    faulty.faults()
+                            .forEach(fault -> found.putIfAbsent(
+                                    fault.problem().code(), fault.problem().sentence(ENGLISH)));
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return found;
     }
 
     private static String cell(String text) {
