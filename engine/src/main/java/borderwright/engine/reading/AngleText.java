@@ -56,7 +56,8 @@ public final class AngleText {
         if (degrees.compareTo(MOST_DEG) > 0) {
             return new Parsed.Bad<>(MeasureTextMessage.ANGLE_OVER_FULL_TURN.of(text, EXAMPLE));
         }
-        return new Parsed.Good<>(Angle.ofDegrees((quantities.negative() ? degrees.negate() : degrees).doubleValue()));
+        return new Parsed.Good<>(Angle.ofDegrees(
+                degrees.multiply(BigDecimal.valueOf(quantities.sign())).doubleValue()));
     }
 
     /** Whether a number is in degrees, minutes or seconds by a letter; a lone {@code 30 m} is a length, no angle. */

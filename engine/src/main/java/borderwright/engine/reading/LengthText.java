@@ -1,6 +1,7 @@
 package borderwright.engine.reading;
 
 import borderwright.engine.measure.Length;
+import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.Message;
 import borderwright.engine.spelling.NearestName;
 import java.math.BigDecimal;
@@ -28,19 +29,19 @@ public final class LengthText {
     private static final long TICKS_PER_FOOT = 12 * Length.TICKS_PER_INCH;
 
     private enum Unit {
-        M(1000 * Length.TICKS_PER_MM, true),
-        CM(10 * Length.TICKS_PER_MM, true),
-        MM(Length.TICKS_PER_MM, true),
-        YARD(3 * TICKS_PER_FOOT, false),
-        FOOT(TICKS_PER_FOOT, false),
-        INCH(Length.TICKS_PER_INCH, false);
+        M(1000 * Length.TICKS_PER_MM, UnitSystem.METRIC),
+        CM(10 * Length.TICKS_PER_MM, UnitSystem.METRIC),
+        MM(Length.TICKS_PER_MM, UnitSystem.METRIC),
+        YARD(3 * TICKS_PER_FOOT, UnitSystem.IMPERIAL),
+        FOOT(TICKS_PER_FOOT, UnitSystem.IMPERIAL),
+        INCH(Length.TICKS_PER_INCH, UnitSystem.IMPERIAL);
 
         private final long ticks;
-        private final boolean metric;
+        private final UnitSystem system;
 
-        Unit(long ticks, boolean metric) {
+        Unit(long ticks, UnitSystem system) {
             this.ticks = ticks;
-            this.metric = metric;
+            this.system = system;
         }
     }
 
@@ -98,7 +99,7 @@ public final class LengthText {
             }
         }
         Parsed<BigDecimal> ticks = sum(parts, text);
-        return ticks.then(t -> inRange(quantities.negative() ? t.negate() : t, text));
+        return ticks.then(t -> inRange(t.multiply(BigDecimal.valueOf(quantities.sign())), text));
     }
 
     /** Fills in what feet-and-inches notation leaves out: {@code 6' 4}. */
@@ -133,7 +134,7 @@ public final class LengthText {
             }
             if (!before.isEmpty()) {
                 Unit larger = before.get(before.size() - 1);
-                if (larger.metric != unit.metric || larger.ticks <= unit.ticks) {
+                if (larger.system != unit.system || larger.ticks <= unit.ticks) {
                     return new Parsed.Bad<>(MeasureTextMessage.LENGTH_UNITS_DO_NOT_ADD.of(text, EXAMPLE));
                 }
                 if (ticksOf(part, unit).compareTo(BigDecimal.valueOf(larger.ticks)) >= 0) {

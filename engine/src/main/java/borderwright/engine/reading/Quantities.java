@@ -12,10 +12,10 @@ import java.util.regex.Pattern;
 /**
  * Text taken apart into a sign and numbers with their unit words, before anyone knows what the units mean.
  *
- * @param negative whether it begins with a minus
+ * @param sign 1, or -1 where it begins with a minus
  * @param parts the numbers in order, at least one
  */
-record Quantities(boolean negative, List<Part> parts) {
+record Quantities(int sign, List<Part> parts) {
     /** Longest text that can be a length or an angle. */
     static final int MOST_CHARACTERS = 60;
 
@@ -86,7 +86,7 @@ record Quantities(boolean negative, List<Part> parts) {
             parts.add(part.orThrow());
             at = matcher.end();
         }
-        return new Parsed.Good<>(new Quantities(negative, List.copyOf(parts)));
+        return new Parsed.Good<>(new Quantities(negative ? -1 : 1, List.copyOf(parts)));
     }
 
     static <T> Parsed<T> notUnderstood(String text, Message example) {

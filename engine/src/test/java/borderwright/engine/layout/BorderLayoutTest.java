@@ -389,7 +389,8 @@ class BorderLayoutTest {
                     Borders.strip(9605, 640),
                     Wishes.along("A B").planters(8).depth(400, 600).wish());
             assertThat(layout.unmet().get(0).sentence(English.METRIC))
-                    .isEqualTo("A range for depth is not planned yet; the smaller, 400 mm, is used. Give one length.");
+                    .isEqualTo(
+                            "A range for front to back is not planned yet; the smaller, 400 mm, is used. Give one length.");
             assertThat(layout.boxes().get(0).outline().sideMm(1)).isCloseTo(400, within(1e-9));
         }
 

@@ -10,15 +10,20 @@ import borderwright.engine.message.MessageCode;
 import borderwright.engine.message.Sentences;
 import borderwright.engine.message.Slot;
 import borderwright.words.Catalogue;
-import com.ibm.icu.text.MessagePattern;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.Map;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 
 /** A language is a folder of message files: neither US spelling nor another language touches the engine. */
 class LanguageTest {
+    private static final Map<String, String> BRITISH = Map.of(
+            "lumber", "timber",
+            "mitered", "mitred",
+            "miter ", "mitre ",
+            "neighbor", "neighbour",
+            "galvanized", "galvanised");
+
     /** A message of the engine whose code is not public. */
     private enum Told implements MessageCode {
         CHEAPEST_DESIGN_SAVES;
@@ -35,13 +40,17 @@ class LanguageTest {
         return LayoutNote.LAYOUT_EQUAL_PLANTERS.of(count, 1200.0, "ends");
     }
 
+    /** A sentence that changes in UK English changes here too: but for these words the two are the same. */
     @Test
-    void usEnglishHoldsOnlyWhatDiffersWithTheSameSlots() {
+    void usEnglishHoldsOnlyWhatDiffersInSpellingOrInAWordOfTheTrade() {
         Catalogue us = Catalogue.of("en-US");
         assertThat(us.keys()).isNotEmpty().allSatisfy(key -> {
-            String british = Catalogue.english().pattern(key);
-            assertThat(us.pattern(key)).isNotEqualTo(british);
-            assertThat(slots(us.pattern(key))).as(key).isEqualTo(slots(british));
+            String british = us.pattern(key);
+            for (Map.Entry<String, String> word : BRITISH.entrySet()) {
+                british = british.replace(word.getKey(), word.getValue());
+            }
+            assertThat(us.pattern(key)).as(key).isNotEqualTo(british);
+            assertThat(british).as(key).isEqualTo(Catalogue.english().pattern(key));
         });
     }
 
@@ -68,16 +77,5 @@ class LanguageTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Language.of("xx"))
                 .withMessage("there are no message files for the language 'xx'");
-    }
-
-    private static Set<String> slots(String template) {
-        MessagePattern pattern = new MessagePattern(template);
-        Set<String> names = new TreeSet<>();
-        for (int i = 0; i < pattern.countParts(); i++) {
-            if (pattern.getPart(i).getType() == MessagePattern.Part.Type.ARG_NAME) {
-                names.add(pattern.getSubstring(pattern.getPart(i)));
-            }
-        }
-        return names;
     }
 }
