@@ -22,7 +22,7 @@ public final class AlikePieces {
         return List.copyOf(groups.values());
     }
 
-    /** All that a row of the piece table says; which face goes out is said apart. */
+    /** All that a row of the piece table holds; which face goes out stands apart. */
     public static String signature(Piece piece, PrintedFigures f) {
         return String.join(
                 "|",

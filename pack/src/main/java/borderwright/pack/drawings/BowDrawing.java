@@ -28,7 +28,7 @@ import java.util.stream.Collectors;
  * How far the courses of a side end up bowing: the side as seen from outside, its top course on top, each course a line
  * from which the bow is drawn down the page to a scale of its own.
  *
- * <p>Bow and limit are told by shape and number, not by tone alone, so that they read in grey as well.
+ * <p>Bow and limit are shown by shape and number, not by tone alone, so that they read in grey as well.
  */
 public final class BowDrawing {
     private static final double LEFT_MM = 20;
@@ -37,7 +37,7 @@ public final class BowDrawing {
     private static final double PITCH_MM = 9;
     private static final double MOST_BOW_MM = 6.5;
     private static final double BAR_MM = 8;
-    /** Sides that bow less than this are told in the table alone. */
+    /** Sides that bow less than this are listed in the table alone. */
     private static final double LEAST_MM = 1;
 
     /** Paper to wood, for the bow: those whose numbers a person can work with. */

@@ -97,8 +97,8 @@ public final class PlanDrawing {
         if (plan.boxes().size() <= MOST_SAID) {
             FrontLine.of(plan.boxes()).forEach(this::front);
         }
-        Set<String> said = new TreeSet<>();
-        plan.boxes().forEach(b -> backsAndEnds(b, said));
+        Set<String> drawn = new TreeSet<>();
+        plan.boxes().forEach(b -> backsAndEnds(b, drawn));
         plan.boxes().forEach(this::names);
         plan.boxes().forEach(this::angles);
         NearbyDrawing near = new NearbyDrawing(sketch, view, lengths);
@@ -195,8 +195,8 @@ public final class PlanDrawing {
         return plan.boxes().stream().anyMatch(b -> b.plan().outline().toJts().intersects(room.toJts()));
     }
 
-    /** Backs longer or shorter than their fronts, and depths: each length said once for all like boxes of a run. */
-    private void backsAndEnds(Box box, Set<String> said) {
+    /** Backs longer or shorter than their fronts, and depths: each length drawn once for all like boxes of a run. */
+    private void backsAndEnds(Box box, Set<String> drawn) {
         Ring ring = box.plan().outline();
         for (int i = 0; i < ring.size(); i++) {
             SidePlan.Role role = box.plan().sides().get(i).role();
@@ -204,7 +204,7 @@ public final class PlanDrawing {
             boolean back = role == SidePlan.Role.BACK && ring.size() != 4;
             if ((back || role == SidePlan.Role.END)
                     && clear(ring, i)
-                    && said.add(box.plan().run() + "/" + role + "/" + text)) {
+                    && drawn.add(box.plan().run() + "/" + role + "/" + text)) {
                 Dimension.between(sketch, view.at(ring.corner(i)), view.at(ring.corner(i + 1)), -BACK_OFFSET_MM, text);
             }
         }

@@ -6,7 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Names said in short: those that count up or down by one as a range, the others singly, so that sixty names fit on a line and no range
+ * Names in short: those that count up or down by one as a range, the others singly, so that sixty names fit on a line and no range
  * takes in a name that is not meant.
  */
 public final class NameRanges {

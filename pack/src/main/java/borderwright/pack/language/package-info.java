@@ -1,5 +1,5 @@
 /**
- * The language and the units in which a plan is told.
+ * The language and the units in which a plan is written.
  *
  * <p><b>Start reading</b> at {@link borderwright.pack.language.Language}.
  */

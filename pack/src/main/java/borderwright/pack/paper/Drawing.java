@@ -9,7 +9,7 @@ import java.util.List;
  * @param heightMm height of its sheet, mm
  * @param says what it shows, for a reader who cannot see it
  * @param marks in the order in which they are drawn
- * @param leftOut labels for which there was no room anywhere; to be said beside the drawing
+ * @param leftOut labels for which there was no room anywhere; to be listed beside the drawing
  */
 public record Drawing(double widthMm, double heightMm, String says, List<Mark> marks, List<String> leftOut) {
     public Drawing {

@@ -4,9 +4,11 @@ import borderwright.engine.cutting.CuttingPlan;
 import borderwright.pack.alike.AlikeBoards;
 import borderwright.pack.alike.PartLabels;
 import borderwright.pack.figures.NameRanges;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Boards that are cut alike, drawn once.
@@ -26,27 +28,29 @@ public record BoardCard(List<CuttingPlan.BoardCuts> alike, Drawing drawing) {
 
     /** Whether any of its cuts is made otherwise than straight on. */
     public boolean hasNotes() {
-        return first().cuts().stream().anyMatch(cut -> !note(cut).isEmpty());
+        return first().cuts().stream().anyMatch(cut -> !notes(cut).isEmpty());
     }
 
     /** How a cut is made, where not straight on; empty where it is. */
-    public String note(int cut) {
-        return note(first().cuts().get(cut));
+    public String note(int cut, PrintedFigures f) {
+        return notes(first().cuts().get(cut)).stream()
+                .map(note -> f.text(note.of()))
+                .collect(Collectors.joining("; "));
     }
 
-    private static String note(CuttingPlan.Cut cut) {
-        List<String> notes = new ArrayList<>();
+    private static List<SheetMessage> notes(CuttingPlan.Cut cut) {
+        List<SheetMessage> notes = new ArrayList<>();
         if (cut.turnedOver()) {
-            notes.add("face down");
+            notes.add(SheetMessage.CUT_FACE_DOWN);
         }
         if (cut.endForEnd() && !(isSquare(cut.left()) && isSquare(cut.right()))) {
-            notes.add("end for end");
+            notes.add(SheetMessage.CUT_END_FOR_END);
         }
-        // A square cut always parts two pieces.
+        // A square cut always separates two pieces.
         if (cut.sharesCut() && !isSquare(cut.left())) {
-            notes.add("shares the cut before it");
+            notes.add(SheetMessage.CUT_SHARED);
         }
-        return String.join("; ", notes);
+        return notes;
     }
 
     private static boolean isSquare(CuttingPlan.Slant slant) {

@@ -64,26 +64,27 @@ public record BoxSheet(List<Box> alike, List<Drawing> layers, boolean wide, Map<
     /** An end cut in a few words; its angle is from square, and which end it is stands at the head of its column. */
     public String cut(Piece piece, EndCut cut, PrintedFigures f) {
         if (cut.isSquare()) {
-            return "square";
+            return f.text(SheetMessage.END_SQUARE.of());
         }
-        boolean bevel = cut.tiltDeg() > 0;
-        return (bevel ? "bevel " + f.degrees(cut.tiltDeg()) : "mitre " + f.degrees(cut.fenceDeg())) + ", long point "
-                + PartWords.longPoint(piece.role(), cut.longPoint()) + ", short point " + f.length(cut.offsetMm())
-                + " back";
+        String point = PartWords.longPoint(piece.role(), cut.longPoint());
+        return f.text(
+                cut.tiltDeg() > 0
+                        ? SheetMessage.END_BEVELLED.of(cut.tiltDeg(), point, cut.offsetMm())
+                        : SheetMessage.END_MITRED.of(cut.fenceDeg(), point, cut.offsetMm()));
     }
 
     /** What else is to be known of a piece. */
     public String pieceNotes(Piece piece, PrintedFigures f) {
         List<String> notes = new ArrayList<>();
         if (piece.rip() != null) {
-            notes.add("rip along: " + f.text(piece.rip().words()));
+            notes.add(f.text(SheetMessage.PIECE_RIPPED.of(piece.rip().words())));
         }
         for (Piece.Notch notch : piece.notches()) {
-            notes.add("notch " + f.piece(notch.width()) + " wide, " + f.piece(notch.depth()) + " deep, "
-                    + f.piece(notch.fromLeft()) + " from the left, from " + f.text(notch.edge()));
+            notes.add(f.text(SheetMessage.PIECE_NOTCHED.of(
+                    notch.width().mm(), notch.depth().mm(), notch.fromLeft().mm(), notch.edge())));
         }
         if (piece.touchesGround()) {
-            notes.add("touches the ground");
+            notes.add(f.text(SheetMessage.PIECE_ON_GROUND.of()));
         }
         return String.join("; ", notes);
     }

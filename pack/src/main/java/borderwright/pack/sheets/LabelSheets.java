@@ -23,17 +23,19 @@ final class LabelSheets {
             labels.add(label(
                     planter.planter(),
                     List.of(
-                            "soil " + f.length(planter.depthMm()) + " deep, "
-                                    + f.lengths().volume(planter.orderedM3()) + " to put in",
-                            "box " + planter.box()),
+                            f.text(SheetMessage.LABEL_SOIL.of(planter.depthMm(), planter.orderedM3())),
+                            f.text(SheetMessage.LABEL_BOX.of(planter.box()))),
                     plan.garden().name()));
         }
         for (List<CuttingPlan.BoardCuts> alike : AlikeBoards.group(plan.cutting())) {
             if (alike.size() > AlikeBoards.MOST) {
-                labels.add(label(stack(alike), ofStack(alike, f), plan.garden().name()));
+                labels.add(label(
+                        f.text(SheetMessage.LABEL_STACK.of(alike.size())),
+                        ofStack(alike, f),
+                        plan.garden().name()));
             } else {
                 alike.forEach(board -> labels.add(label(
-                        "Board " + board.number(),
+                        f.text(SheetMessage.LABEL_BOARD.of(Integer.toString(board.number()))),
                         List.of(described(board, f), pieces(board)),
                         plan.garden().name())));
             }
@@ -51,10 +53,6 @@ final class LabelSheets {
     }
 
     /** One label for the stack: sixty boards cut alike lie on one heap. */
-    private static String stack(List<CuttingPlan.BoardCuts> alike) {
-        return alike.size() + " boards";
-    }
-
     private static List<String> ofStack(List<CuttingPlan.BoardCuts> alike, PrintedFigures f) {
         CuttingPlan.BoardCuts first = alike.get(0);
         String cuts = String.join(
@@ -62,10 +60,8 @@ final class LabelSheets {
         return List.of(
                 described(first, f),
                 cuts,
-                "boards "
-                        + NameRanges.numbers(alike.stream()
-                                .map(CuttingPlan.BoardCuts::number)
-                                .toList()));
+                f.text(SheetMessage.LABEL_STACK_NUMBERS.of(NameRanges.numbers(
+                        alike.stream().map(CuttingPlan.BoardCuts::number).toList()))));
     }
 
     private static Label label(String name, List<String> lines, String garden) {

@@ -53,10 +53,11 @@ public record StrengthSheet(List<Box> alike, StrengthReport report, List<Drawing
                 s -> f.error(s.finalMm()) + s.course() + f.length(s.alongMm()) + f.error(s.passingMm()) + s.holds());
     }
 
-    /** What the verdict speaks of. */
-    public String names() {
-        return alike.size() == 1
-                ? "Box " + report.box()
-                : report.box() + ", the weakest of " + alike.size() + " boxes built alike";
+    /** Which box the verdict is about. */
+    public String names(PrintedFigures f) {
+        return f.text(
+                alike.size() == 1
+                        ? SheetMessage.STRENGTH_OF_BOX.of(report.box())
+                        : SheetMessage.STRENGTH_OF_WEAKEST.of(report.box(), alike.size()));
     }
 }

@@ -36,7 +36,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Names are in lower case with underscores and end in the unit: a length becomes {@code length_mm}, an angle {@code
  * angle_deg}; all angles are in degrees. Lengths have at most four decimals, which tells every tick apart; other numbers six. Money is its currency and
- * an exact decimal. What was not said is left out. A kind of measure is told by {@code kind}.
+ * an exact decimal. What is not given is left out. A kind of measure is named by {@code kind}.
  */
 public final class PlanJson {
     private static final int LENGTH_DECIMALS = 4;

@@ -1,0 +1,45 @@
+package borderwright.pack.sheets;
+
+import static borderwright.engine.message.Slot.angle;
+import static borderwright.engine.message.Slot.count;
+import static borderwright.engine.message.Slot.length;
+import static borderwright.engine.message.Slot.message;
+import static borderwright.engine.message.Slot.piece;
+import static borderwright.engine.message.Slot.text;
+import static borderwright.engine.message.Slot.volume;
+
+import borderwright.engine.message.MessageCode;
+import borderwright.engine.message.Slot;
+import java.util.List;
+
+/** Short texts of the sheets: how a piece lies on its board, how its ends are cut, what stands on a label. */
+enum SheetMessage implements MessageCode {
+    CUT_FACE_DOWN,
+    CUT_END_FOR_END,
+    CUT_SHARED,
+    END_SQUARE,
+    /** {@code point} is where the long point lies. */
+    END_BEVELLED(angle("tilt"), text("point"), length("back")),
+    END_MITRED(angle("turn"), text("point"), length("back")),
+    PIECE_RIPPED(message("how")),
+    PIECE_NOTCHED(piece("width"), piece("depth"), piece("from"), message("edge")),
+    PIECE_ON_GROUND,
+    LABEL_SOIL(length("depth"), volume("soil")),
+    LABEL_BOX(text("box")),
+    LABEL_BOARD(text("number")),
+    LABEL_STACK(count("boards")),
+    LABEL_STACK_NUMBERS(text("numbers")),
+    STRENGTH_OF_BOX(text("box")),
+    STRENGTH_OF_WEAKEST(text("box"), count("boxes"));
+
+    private final List<Slot> slots;
+
+    SheetMessage(Slot... slots) {
+        this.slots = List.of(slots);
+    }
+
+    @Override
+    public List<Slot> slots() {
+        return slots;
+    }
+}
