@@ -6,6 +6,7 @@ import borderwright.engine.buildup.parts.CutMessage;
 import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buying.why.Basket;
+import borderwright.engine.buying.why.BasketMessage;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.given.GivenBuild;
@@ -370,8 +371,9 @@ public final class SamplePlan {
                 true,
                 List.of(new Basket.Unpriced("liner", "9.4 m2")),
                 List.of(
-                        "Alder alone cannot give the screws.",
-                        "Birch alone would cost GBP 31.20 more: its larch is dearer by the metre and tax comes on top."));
+                        BasketMessage.ALONE_IMPOSSIBLE.of(BasketMessage.PLAIN_NAME.of("Alder")),
+                        BasketMessage.ALONE_COSTS_MORE.of(
+                                BasketMessage.PLAIN_NAME.of("Birch"), total.plus(gbp("31.20")), gbp("31.20"))));
     }
 
     static Money gbp(String amount) {

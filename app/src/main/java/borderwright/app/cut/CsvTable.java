@@ -1,5 +1,6 @@
 package borderwright.app.cut;
 
+import borderwright.engine.message.Message;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.MappingIterator;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
@@ -71,7 +72,7 @@ final class CsvTable {
         try {
             String header = header();
             if (header.isBlank()) {
-                faults.file(name, "The file is empty; a first line with the names of the columns is needed.");
+                faults.file(name, CutFaultMessage.FILE_EMPTY.of());
                 return;
             }
             CsvMapper mapper =
@@ -82,21 +83,20 @@ final class CsvTable {
                 readRows(rows, onHeader, onRow);
             }
         } catch (NoSuchFileException e) {
-            faults.file(name, "There is no such file.");
+            faults.file(name, CutFaultMessage.FILE_MISSING.of());
         } catch (CharacterCodingException e) {
-            faults.file(name, "The file is not UTF-8 text.");
+            faults.file(name, CutFaultMessage.FILE_NOT_UTF8.of());
         } catch (JsonProcessingException e) {
             long line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
-            faults.file(
-                    name, "Line " + line + " cannot be read: a quoted cell is not closed, or text follows a quote.");
+            faults.file(name, CutFaultMessage.CSV_LINE_NOT_READ.of(line));
         } catch (IOException | RuntimeException e) {
             if (e instanceof RuntimeException r && !(e.getCause() instanceof IOException)) {
                 throw r;
             }
-            faults.file(name, "The file cannot be read: " + e.getMessage() + ".");
+            faults.file(name, CutFaultMessage.FILE_NOT_READ.of(String.valueOf(e.getMessage())));
         }
         if (decimalMark == ',') {
-            faults.remark(name, "Commas are read as decimal commas (first on line " + decimalMarkLine + ").");
+            faults.remark(name, CutFaultMessage.DECIMAL_COMMAS.of(decimalMarkLine));
         }
     }
 
@@ -125,7 +125,7 @@ final class CsvTable {
         for (int c = 0; c < header.length; c++) {
             String column = withoutMark(header[c]).trim().toLowerCase(Locale.ROOT);
             if (!column.isEmpty() && columns.putIfAbsent(column, c) != null) {
-                faults.file(name, "The column '" + column + "' is there twice.");
+                faults.file(name, CutFaultMessage.COLUMN_TWICE.of(column));
             }
         }
         if (!onHeader.getAsBoolean()) {
@@ -175,9 +175,9 @@ final class CsvTable {
             return bad;
         }
 
-        void fault(String sentence) {
+        void fault(Message message) {
             bad = true;
-            table.faults.row(table.name, line, sentence);
+            table.faults.row(table.name, line, message);
         }
 
         /** A number as text with a decimal point, or empty when it breaks the rules (a fault is noted). */
@@ -186,14 +186,12 @@ final class CsvTable {
             boolean comma = text.indexOf(',') >= 0;
             boolean point = text.indexOf('.') >= 0;
             if (comma && point) {
-                fault("The " + what + " '" + text
-                        + "' holds a comma and a point; write it without marks between thousands.");
+                fault(CutFaultMessage.COMMA_AND_POINT.of(what, text));
                 return "";
             }
             if ((comma || point) && !table.agrees(comma ? ',' : '.', line)) {
-                fault("The " + what + " '" + text + "' is written with a decimal " + (comma ? "comma" : "point")
-                        + ", line " + table.decimalMarkLine + " of this file with a decimal "
-                        + (comma ? "point" : "comma") + ".");
+                fault(CutFaultMessage.DECIMAL_MARKS_DIFFER.of(
+                        what, text, comma ? "comma" : "point", table.decimalMarkLine));
                 return "";
             }
             return comma ? text.replace(',', '.') : text;

@@ -7,6 +7,8 @@ import borderwright.engine.buying.list.ShoppingProblem;
 import borderwright.engine.buying.why.Explainer;
 import borderwright.engine.buying.why.Explanation;
 import borderwright.engine.effort.Budget;
+import borderwright.engine.measure.Length;
+import borderwright.engine.prices.MinorUnit;
 import borderwright.engine.stock.OffcutWorth;
 import java.io.BufferedWriter;
 import java.io.IOException;
@@ -38,7 +40,7 @@ public final class CutCommand implements Callable<Integer> {
             names = "--pieces",
             required = true,
             paramLabel = "P.csv",
-            description = "pieces: section,length_mm,quantity,label")
+            description = "list of pieces: section,length_mm,quantity,label")
     private Path pieces = Path.of("");
 
     @Option(
@@ -46,45 +48,46 @@ public final class CutCommand implements Callable<Integer> {
             required = true,
             paramLabel = "B.csv",
             description =
-                    "boards: supplier,section,length_mm,price,available,pack (price of one board; a further column"
-                            + " from: boards from which it holds)")
+                    "list of boards on offer: supplier,section,length_mm,price,available,pack (price of one board; an"
+                            + " optional column from: how many boards must be bought at this price)")
     private Path boards = Path.of("");
 
     @Option(
             names = "--terms",
             paramLabel = "T.csv",
-            description = "terms: supplier,tax_percent,delivery,free_over,minimum_order (further columns from_value: a"
-                    + " row more for each band of delivery; collection, collect_up_to_mm)")
+            description =
+                    "list of suppliers' terms: supplier,tax_percent,delivery,free_over,minimum_order (optional columns"
+                            + " from_value, with one more row for each band of delivery; collection, collect_up_to_mm)")
     private @Nullable Path terms;
 
     @Option(
             names = "--kerf",
             paramLabel = "MM",
             converter = MillimetreOption.class,
-            description = "width of a cut, mm (default 3)")
+            description = "width of a saw cut, mm (default: 3)")
     private BigDecimal kerf = BigDecimal.valueOf(3);
 
     @Option(
             names = "--trim",
             paramLabel = "MM",
             converter = MillimetreOption.class,
-            description = "waste at each end of a board, kerf included, mm (default 0)")
+            description = "waste at each end of a board, saw cut included, mm (default: 0)")
     private BigDecimal trim = BigDecimal.ZERO;
 
     @Option(
             names = "--keep-from",
             paramLabel = "MM",
             converter = MillimetreOption.class,
-            description = "shortest offcut that is worth keeping, mm; goes with --keep-worth")
+            description = "shortest offcut worth keeping, mm; needs --keep-worth")
     private @Nullable BigDecimal keepFrom;
 
     @Option(
             names = "--keep-worth",
             paramLabel = "PRICE",
-            description = "what a metre of such an offcut is worth to you, weighed against prices (default nothing)")
+            description = "what a metre of such an offcut is worth to you, weighed against prices (default: 0)")
     private @Nullable BigDecimal keepWorth;
 
-    @Option(names = "--seconds", paramLabel = "S", description = "time allowed for solving, never exceeded")
+    @Option(names = "--seconds", paramLabel = "S", description = "time allowed for the search, never exceeded")
     private @Nullable Double seconds;
 
     @Option(
@@ -93,10 +96,10 @@ public final class CutCommand implements Callable<Integer> {
             description = "search steps allowed; their number does not depend on the computer")
     private @Nullable Long effort;
 
-    @Option(names = "--skip-bad", description = "drop and list bad rows instead of stopping")
+    @Option(names = "--skip-bad", description = "drop bad rows and list them, instead of stopping")
     private boolean skipBad;
 
-    @Option(names = "--json", description = "write JSON")
+    @Option(names = "--json", description = "write the answer as JSON")
     private boolean json;
 
     @Spec
@@ -115,42 +118,40 @@ public final class CutCommand implements Callable<Integer> {
             files.readTerms(terms);
         }
         if (files.isBeyondCounting()) {
-            faults.file(
-                    boards.toString(),
-                    "Prices times pieces come to a sum too large to count; write fewer decimals or fewer pieces.");
+            faults.file(boards.toString(), CutFaultMessage.SUM_TOO_LARGE.of());
         }
         if (faults.hasFileFaults() || (faults.hasRowFaults() && !skipBad)) {
             faults.all().forEach(err::println);
-            err.println("Nothing was cut: " + faults.all().size() + " fault(s) in what was given."
-                    + (faults.hasFileFaults() ? "" : " --skip-bad drops bad rows."));
+            CutFaultMessage code =
+                    faults.hasFileFaults() ? CutFaultMessage.NOTHING_CUT : CutFaultMessage.NOTHING_CUT_FOR_ROWS;
+            err.println(CutFaults.SENTENCES.text(code.of(faults.count())));
             return ExitCode.BAD_INPUT;
         }
         faults.remarks().forEach(err::println);
         for (String fault : faults.all()) {
-            err.println("dropped: " + fault);
+            err.println(CutFaults.SENTENCES.text(CutFaultMessage.ROW_DROPPED.of(fault)));
         }
         return solve(files, err);
     }
 
     private void checkOptions(CutFaults faults) {
         if ((keepFrom == null) != (keepWorth == null)) {
-            faults.file(
-                    "--keep-from", "Give --keep-from and --keep-worth together: the shortest offcut, and its worth.");
+            faults.file("--keep-from", CutFaultMessage.OFFCUT_OPTIONS_APART.of());
         }
         if (keepFrom != null && keepFrom.signum() <= 0) {
-            faults.file("--keep-from", "The shortest offcut must be above 0 mm, got " + keepFrom + " mm.");
+            faults.file("--keep-from", CutFaultMessage.OFFCUT_LENGTH_NOT_POSITIVE.of(keepFrom));
         }
         if (keepWorth != null && keepWorth.signum() < 0) {
-            faults.file("--keep-worth", "An offcut must be worth 0 or more a metre, got " + keepWorth + ".");
+            faults.file("--keep-worth", CutFaultMessage.OFFCUT_WORTH_NEGATIVE.of(keepWorth));
         }
         if (seconds != null && !(seconds > 0)) {
-            faults.file("--seconds", "The time must be above 0 s, got " + seconds + " s.");
+            faults.file("--seconds", CutFaultMessage.SECONDS_NOT_POSITIVE.of(seconds.toString()));
         }
         if (effort != null && effort < 0) {
-            faults.file("--effort", "The effort must be 0 search steps or more, got " + effort + ".");
+            faults.file("--effort", CutFaultMessage.EFFORT_NEGATIVE.of(effort));
         }
         if (effort != null && seconds != null) {
-            faults.file("--effort", "Give --seconds or --effort, not both.");
+            faults.file("--effort", CutFaultMessage.SECONDS_AND_EFFORT.of());
         }
     }
 
@@ -171,10 +172,10 @@ public final class CutCommand implements Callable<Integer> {
         double took = BigDecimal.valueOf(System.nanoTime() - start, 9)
                 .setScale(4, RoundingMode.HALF_UP)
                 .doubleValue();
-        answer.reasons().forEach(err::println);
+        CutReport.whyNone(answer).forEach(err::println);
         PrintWriter writer =
                 new PrintWriter(new BufferedWriter(spec.commandLine().getOut(), 1 << 16));
-        CutReport report = new CutReport(files.decimals());
+        CutReport report = new CutReport(MinorUnit.withoutCurrency(files.decimals()));
         Explanation why = Explainer.explain(problem, answer, budget.part(EXPLAINING_EFFORT));
         if (json) {
             report.json(answer, why, took, writer);
@@ -209,7 +210,7 @@ public final class CutCommand implements Callable<Integer> {
     }
 
     private static long ticks(BigDecimal mm) {
-        return mm.multiply(BigDecimal.valueOf(320))
+        return mm.multiply(BigDecimal.valueOf(Length.TICKS_PER_MM))
                 .setScale(0, RoundingMode.CEILING)
                 .longValueExact();
     }

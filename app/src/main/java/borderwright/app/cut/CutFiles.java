@@ -73,7 +73,7 @@ final class CutFiles {
                     board.price.multiply(BigDecimal.valueOf(board.pack)).multiply(BigDecimal.valueOf(board.least)));
         }
         return dearest.multiply(pieces)
-                        .add(termsRows.marks())
+                        .add(termsRows.sumOfThresholds())
                         .movePointRight(decimals + termsRows.parts())
                         .compareTo(MOST_MONEY)
                 > 0;
@@ -116,11 +116,12 @@ final class CutFiles {
 
     private boolean hasLength(CsvTable table) {
         List<String> columns = table.lengthColumns();
-        if (columns.size() != 1 || !LengthCell.TICKS.containsKey(columns.get(0))) {
-            faults.file(
-                    table.name(),
-                    "One column of lengths with its unit is needed: length_mm, length_cm, length_m, length_in or"
-                            + " length_ft; found " + (columns.isEmpty() ? "none" : String.join(", ", columns)) + ".");
+        if (columns.isEmpty()) {
+            faults.file(table.name(), CutFaultMessage.LENGTH_COLUMN_MISSING.of());
+            return false;
+        }
+        if (columns.size() > 1 || !LengthCell.TICKS.containsKey(columns.get(0))) {
+            faults.file(table.name(), CutFaultMessage.LENGTH_COLUMN_UNCLEAR.of(columns));
             return false;
         }
         lengthColumn = columns.get(0);
@@ -129,7 +130,7 @@ final class CutFiles {
 
     private boolean hasColumn(CsvTable table, String column) {
         if (!table.has(column)) {
-            faults.file(table.name(), "The column '" + column + "' is missing.");
+            faults.file(table.name(), CutFaultMessage.COLUMN_MISSING.of(column));
         }
         return table.has(column);
     }
@@ -142,8 +143,10 @@ final class CutFiles {
         }
         long ticks = LengthCell.ticks(text, column, rounding);
         if (ticks <= 0) {
-            row.fault("The length '" + row.text(column) + "' is not a length above 0; write a number"
-                    + (column.equals("length_in") ? ", or inches such as 47 15/16." : "."));
+            CutFaultMessage code = column.equals("length_in")
+                    ? CutFaultMessage.LENGTH_NOT_POSITIVE_INCHES
+                    : CutFaultMessage.LENGTH_NOT_POSITIVE_NUMBER;
+            row.fault(code.of(row.text(column)));
         }
         return ticks;
     }
@@ -156,7 +159,7 @@ final class CutFiles {
         if (text.matches("\\d{1,10}") && Long.parseLong(text) >= least && Long.parseLong(text) <= MOST_COUNT) {
             return Integer.parseInt(text);
         }
-        row.fault("The " + column + " '" + text + "' is not a whole number from " + least + " to 1000000000.");
+        row.fault(CutFaultMessage.COUNT_OUT_OF_RANGE.of(column, text, least, MOST_COUNT));
         return least;
     }
 
@@ -168,8 +171,7 @@ final class CutFiles {
         }
         if (!text.matches("\\d{1,12}(\\.\\d{0,6})?|\\.\\d{1,6}")) {
             if (!row.isBad()) {
-                row.fault("The " + column.replace('_', ' ') + " '" + row.text(column)
-                        + "' is not a number of 0 or more with at most six decimals.");
+                row.fault(CutFaultMessage.AMOUNT_OUT_OF_RANGE.of(column.replace('_', ' '), row.text(column)));
             }
             return null;
         }

@@ -2,8 +2,12 @@ package borderwright.app.cut;
 
 import borderwright.engine.buying.list.LaidBoard;
 import borderwright.engine.buying.list.ShoppingAnswer;
-import borderwright.engine.buying.why.BasketWords;
+import borderwright.engine.buying.why.BasketReasons;
 import borderwright.engine.buying.why.Explanation;
+import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
+import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.prices.MinorUnit;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
@@ -11,21 +15,22 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Locale;
+import org.joda.money.BigMoney;
 
 /** Writes the answer of {@code cut} as JSON or as a table. */
 final class CutReport {
-    private static final BigDecimal TICKS_PER_MM = BigDecimal.valueOf(320);
+    private static final BigDecimal TICKS_PER_MM = BigDecimal.valueOf(Length.TICKS_PER_MM);
+    private static final String INDENT = "  ";
 
-    private final int decimals;
+    private final MinorUnit unit;
 
     /**
-     * A report in a currency.
+     * A report of amounts in a unit.
      *
-     * @param decimals decimal places of a minor unit
+     * @param unit of all money of the answer
      */
-    CutReport(int decimals) {
-        this.decimals = decimals;
+    CutReport(MinorUnit unit) {
+        this.unit = unit;
     }
 
     void json(ShoppingAnswer answer, Explanation why, double seconds, PrintWriter out) throws IOException {
@@ -46,7 +51,7 @@ final class CutReport {
             json.writeNumberField("seconds", seconds);
             if (answer.status() != ShoppingAnswer.Status.FOUND) {
                 json.writeArrayFieldStart("reasons");
-                for (String reason : answer.reasons()) {
+                for (String reason : whyNone(answer)) {
                     json.writeString(reason);
                 }
                 json.writeEndArray();
@@ -84,74 +89,101 @@ final class CutReport {
         json.writeEndObject();
     }
 
+    /** Why there is no basket, a text for each reason. */
+    static List<String> whyNone(ShoppingAnswer answer) {
+        return answer.reasons().stream().map(CutFaults.SENTENCES::sentence).toList();
+    }
+
     void table(ShoppingAnswer answer, Explanation why, double seconds, PrintWriter out) {
-        out.println("Cost " + money(answer.cost() - answer.counted()).toPlainString() + ", no basket costs less than "
-                + money(answer.bound() - answer.counted()).toPlainString()
-                + (answer.proven() ? " (proven)" : openBy(answer)));
+        BigMoney cost = unit.money(answer.cost() - answer.counted());
+        line(
+                answer.proven()
+                        ? CutReportMessage.CUT_COST_PROVEN.of(cost)
+                        : CutReportMessage.CUT_COST_BOUNDED.of(
+                                cost, unit.money(answer.bound() - answer.counted()), answer.gap()),
+                "",
+                out);
         for (ShoppingAnswer.Order order : answer.orders()) {
             order(order, out);
         }
         out.println();
-        out.println("Boards and what is cut from each, in order (lengths in mm):");
+        line(CutReportMessage.CUT_BOARDS_HEADING.of(), "", out);
         for (LaidBoard board : answer.boards()) {
-            out.println("  " + board.count() + " x " + name(board.section())
-                    + mm(board.lengthTicks()).toPlainString() + " mm" + from(board.supplier()) + ": "
-                    + pieces(board.pieces()));
+            line(
+                    CutReportMessage.CUT_BOARD.of(
+                            board.count(),
+                            board.section(),
+                            named(board.section()),
+                            mm(board.lengthTicks()),
+                            board.supplier(),
+                            named(board.supplier()),
+                            pieces(board.pieces())),
+                    INDENT,
+                    out);
         }
-        List<String> reasons = new BasketWords(
-                        minor -> money(minor).toPlainString(),
-                        ticks -> mm(ticks).toPlainString() + " mm")
-                .sentences(answer, why);
+        List<Message> reasons = BasketReasons.of(answer, why, unit);
         if (!reasons.isEmpty()) {
             out.println();
-            out.println("Why this basket:");
-            reasons.forEach(reason -> out.println("  " + reason));
+            line(CutReportMessage.CUT_WHY_HEADING.of(), "", out);
+            reasons.forEach(reason -> line(reason, INDENT, out));
         }
         out.println();
-        out.printf(Locale.ROOT, "Solved in %.3f s.%n", seconds);
+        line(CutReportMessage.CUT_SOLVED_IN.of(seconds), "", out);
         out.flush();
     }
 
-    private static String openBy(ShoppingAnswer answer) {
-        return String.format(Locale.ROOT, " (open by %.3f %%)", 100 * answer.gap());
+    private static void line(Message message, String indent, PrintWriter out) {
+        out.println(indent + CutFaults.SENTENCES.text(message));
     }
 
     private void order(ShoppingAnswer.Order order, PrintWriter out) {
         out.println();
-        out.println("From " + (order.supplier().isEmpty() ? "the supplier" : order.supplier()) + ": "
-                + money(order.total()).toPlainString() + " in all (goods "
-                + money(order.value()).toPlainString() + (order.fetched() ? ", fetching it " : ", delivery ")
-                + money(order.delivery()).toPlainString() + ", tax "
-                + money(order.tax()).toPlainString() + ")");
-        for (ShoppingAnswer.BoardLine line : order.boards()) {
-            out.println("  " + line.packs()
-                    + (line.offer().pack() > 1 ? " packs of " + line.offer().pack() : "") + " x "
-                    + name(line.offer().section())
-                    + mm(line.offer().lengthTicks()).toPlainString() + " mm at "
-                    + money(line.offer().packPrice()).toPlainString());
+        CutReportMessage code =
+                order.fetched() ? CutReportMessage.CUT_ORDER_FETCHED : CutReportMessage.CUT_ORDER_DELIVERED;
+        line(
+                code.of(
+                        order.supplier(),
+                        named(order.supplier()),
+                        unit.money(order.total()),
+                        unit.money(order.value()),
+                        unit.money(order.delivery()),
+                        unit.money(order.tax())),
+                "",
+                out);
+        for (ShoppingAnswer.BoardLine bought : order.boards()) {
+            BoardOffer offer = bought.offer();
+            BigDecimal length = mm(offer.lengthTicks());
+            BigMoney price = unit.money(offer.packPrice());
+            int sections = named(offer.section());
+            line(
+                    offer.pack() > 1
+                            ? CutReportMessage.CUT_ORDER_PACKS.of(
+                                    bought.packs(), offer.pack(), offer.section(), sections, length, price)
+                            : CutReportMessage.CUT_ORDER_LINE.of(
+                                    bought.packs(), offer.section(), sections, length, price),
+                    INDENT,
+                    out);
         }
     }
 
+    /** How many names there are: none where a list leaves them out. */
+    private static int named(String name) {
+        return name.isEmpty() ? 0 : 1;
+    }
+
+    /** Labels and lengths, mm: {@code side 1000, end 800}. */
     private static String pieces(List<LaidBoard.LaidPiece> pieces) {
         StringBuilder text = new StringBuilder();
         for (LaidBoard.LaidPiece piece : pieces) {
             text.append(text.isEmpty() ? "" : ", ")
-                    .append(name(piece.label()))
+                    .append(piece.label().isEmpty() ? "" : piece.label() + " ")
                     .append(mm(piece.lengthTicks()).toPlainString());
         }
         return text.toString();
     }
 
-    private static String name(String name) {
-        return name.isEmpty() ? "" : name + " ";
-    }
-
-    private static String from(String supplier) {
-        return supplier.isEmpty() ? "" : " from " + supplier;
-    }
-
     private BigDecimal money(long minor) {
-        BigDecimal amount = BigDecimal.valueOf(minor, decimals).stripTrailingZeros();
+        BigDecimal amount = BigDecimal.valueOf(minor, unit.places()).stripTrailingZeros();
         return amount.scale() < 0 ? amount.setScale(0) : amount;
     }
 

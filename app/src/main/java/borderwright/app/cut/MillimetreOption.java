@@ -12,8 +12,7 @@ final class MillimetreOption implements ITypeConverter<BigDecimal> {
     @Override
     public BigDecimal convert(String text) {
         if (!PLAIN.matcher(text).matches()) {
-            throw new TypeConversionException(
-                    "'" + text + "' is not a number of mm from 0 to 999.999999, such as 3 or 3.2");
+            throw new TypeConversionException(CutFaults.SENTENCES.text(CutFaultMessage.NOT_MILLIMETRES.of(text)));
         }
         return new BigDecimal(text);
     }

@@ -39,7 +39,7 @@ final class TermsRows {
         BigDecimal charge = files.money(row, "delivery", BigDecimal.ZERO);
         if (known != null) {
             if (row.text("from_value").isEmpty()) {
-                row.fault("Supplier '" + name + "' has terms already.");
+                row.fault(CutFaultMessage.SUPPLIER_TWICE.of(name));
             } else if (from != null && charge != null) {
                 addBand(known, new Band(from, charge), row);
             }
@@ -51,8 +51,7 @@ final class TermsRows {
         BigDecimal collection = optional(row, "collection");
         BigDecimal collectUpTo = optional(row, "collect_up_to_mm");
         if (collection == null && collectUpTo != null) {
-            row.fault(
-                    "A longest board to collect is given, but no cost of collection; write 0 where it costs nothing.");
+            row.fault(CutFaultMessage.COLLECTION_WITHOUT_COST.of());
         }
         if (row.isBad() || from == null || charge == null || tax == null || minimum == null) {
             return;
@@ -74,18 +73,15 @@ final class TermsRows {
     private static void addBand(Supplier known, Band band, CsvTable.Row row) {
         for (String column : ONCE) {
             if (!row.text(column).isEmpty()) {
-                row.fault("The " + column.replace('_', ' ') + " of '" + row.text("supplier")
-                        + "' belongs in its first row; here it must be empty.");
+                row.fault(CutFaultMessage.NOT_IN_FIRST_ROW.of(column.replace('_', ' '), row.text("supplier")));
                 return;
             }
         }
         Band last = known.bands.isEmpty() ? null : known.bands.get(known.bands.size() - 1);
         if (last != null && band.from.compareTo(last.from) <= 0) {
-            row.fault("Bands of delivery go upwards: the value " + band.from.toPlainString() + " comes after "
-                    + last.from.toPlainString() + ".");
+            row.fault(CutFaultMessage.BANDS_NOT_RISING.of(band.from, last.from));
         } else if (last != null && band.charge.compareTo(last.charge) > 0) {
-            row.fault("Delivery must not cost more for more goods: " + band.charge.toPlainString() + " from "
-                    + band.from.toPlainString() + " on, but " + last.charge.toPlainString() + " below.");
+            row.fault(CutFaultMessage.DELIVERY_CHARGE_RISES.of(band.charge, band.from, last.charge));
         } else {
             known.bands.add(band);
         }
@@ -112,16 +108,16 @@ final class TermsRows {
                         .longValueExact();
     }
 
-    /** More than all charges and values that orders must reach. */
-    BigDecimal marks() {
-        BigDecimal marks = BigDecimal.ZERO;
+    /** The sum of all charges and of all values that orders must reach. */
+    BigDecimal sumOfThresholds() {
+        BigDecimal sum = BigDecimal.ZERO;
         for (Supplier s : suppliers.values()) {
-            marks = marks.add(s.minimum).add(s.collection == null ? BigDecimal.ZERO : s.collection);
+            sum = sum.add(s.minimum).add(s.collection == null ? BigDecimal.ZERO : s.collection);
             for (Band band : s.bands) {
-                marks = marks.add(band.from).add(band.charge);
+                sum = sum.add(band.from).add(band.charge);
             }
         }
-        return marks;
+        return sum;
     }
 
     /** Decimals that taxes add to the parts of money that are counted: hundredths, or less with decimals in the rate. */

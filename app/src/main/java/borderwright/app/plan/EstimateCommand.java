@@ -6,6 +6,9 @@ import borderwright.engine.estimate.EstimateRequest;
 import borderwright.engine.estimate.FirstEstimate;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.Message;
+import borderwright.engine.message.Sentences;
+import borderwright.engine.problem.Problem;
 import borderwright.engine.reading.LengthText;
 import borderwright.engine.reading.Parsed;
 import borderwright.pack.language.Language;
@@ -16,6 +19,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
+import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -28,11 +32,14 @@ import picocli.CommandLine.Spec;
         description = "A first range of boards, soil, fixings and money, before any survey.",
         mixinStandardHelpOptions = true)
 public final class EstimateCommand implements Callable<Integer> {
+    private static final int MOST_PLANTERS = 500;
+    private static final BigDecimal MOST_PRICE = BigDecimal.valueOf(1_000_000);
+
     @Option(names = "--run", required = true, paramLabel = "L", description = "length of the whole run, such as 9.6m")
     @SuppressWarnings("NullAway.Init") // set by picocli before any call
     private String run;
 
-    @Option(names = "--depth", required = true, paramLabel = "D", description = "depth of the planters, such as 600mm")
+    @Option(names = "--depth", required = true, paramLabel = "D", description = "front to back, such as 600mm")
     @SuppressWarnings("NullAway.Init") // set by picocli before any call
     private String depth;
 
@@ -46,10 +53,10 @@ public final class EstimateCommand implements Callable<Integer> {
     @Option(names = "--width", paramLabel = "W", description = "width of the boards (default: 150 mm, 5 1/2 in)")
     private @Nullable String width;
 
-    @Option(names = "--planters", paramLabel = "N", description = "how many planters, if you know")
+    @Option(names = "--planters", paramLabel = "N", description = "number of planters, if you know it")
     private @Nullable Integer planters;
 
-    @Option(names = "--imperial", description = "write the answer in feet and inches")
+    @Option(names = "--imperial", description = "give the answer in feet and inches")
     private boolean imperial;
 
     @Option(
@@ -74,40 +81,41 @@ public final class EstimateCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init") // set by picocli before any call
     private CommandSpec spec;
 
-    private final List<String> faults = new ArrayList<>();
+    private final List<Problem> faults = new ArrayList<>();
 
     @Override
     public Integer call() {
-        EstimateRequest wish = wish();
+        UnitSystem units = imperial ? UnitSystem.IMPERIAL : UnitSystem.METRIC;
+        Sentences sentences = Language.english().in(units);
+        EstimateRequest request = request(units);
         PrintWriter err = spec.commandLine().getErr();
         if (!faults.isEmpty()) {
-            faults.forEach(fault -> err.println("borderwright: " + fault));
+            faults.forEach(fault -> err.println("borderwright: " + fault.where() + ": " + fault.sentence(sentences)));
             return ExitCode.BAD_INPUT;
         }
-        FirstEstimate estimate = EstimateMaker.estimate(wish);
+        FirstEstimate estimate = EstimateMaker.estimate(request);
         if (!estimate.problems().isEmpty()) {
             estimate.problems()
-                    .forEach(problem -> err.println("borderwright: --" + problem.where() + ": "
-                            + problem.sentence(Language.english().in(UnitSystem.METRIC))));
+                    .forEach(problem ->
+                            err.println("borderwright: --" + problem.where() + ": " + problem.sentence(sentences)));
             return ExitCode.BAD_INPUT;
         }
-        print(estimate, spec.commandLine().getOut());
+        print(estimate, sentences, spec.commandLine().getOut());
         return ExitCode.DONE;
     }
 
-    private EstimateRequest wish() {
-        UnitSystem units = imperial ? UnitSystem.IMPERIAL : UnitSystem.METRIC;
-        if (planters != null && (planters < 1 || planters > 500)) {
-            faults.add("--planters: " + planters + " is out of range. Give 1 to 500.");
+    private EstimateRequest request(UnitSystem units) {
+        if (planters != null && (planters < 1 || planters > MOST_PLANTERS)) {
+            fault("--planters", EstimateReportMessage.PLANTERS_OUT_OF_RANGE.of(planters, 1, MOST_PLANTERS));
         }
         try {
             CurrencyUnit.of(currency);
         } catch (IllegalCurrencyException unknown) {
-            faults.add("--currency: " + currency + " is no currency code. Give three letters, such as GBP.");
+            fault("--currency", EstimateReportMessage.CURRENCY_UNKNOWN.of(currency));
         }
-        notNegative("--board-price", boardPrice);
-        notNegative("--soil-price", soilPrice);
-        notNegative("--delivery", delivery);
+        checkPrice("--board-price", boardPrice);
+        checkPrice("--soil-price", soilPrice);
+        checkPrice("--delivery", delivery);
         return new EstimateRequest(
                 length("--run", run),
                 length("--depth", depth),
@@ -127,32 +135,41 @@ public final class EstimateCommand implements Callable<Integer> {
         boolean bare = text.strip().matches("\\d+([.,]\\d+)?");
         Parsed<Length> parsed = LengthText.parse(bare ? text.strip() + (imperial ? " in" : " mm") : text);
         if (parsed instanceof Parsed.Bad<Length> bad) {
-            faults.add(option + ": " + Language.english().in(UnitSystem.METRIC).sentence(bad.fault()));
+            fault(option, bad.fault());
         }
         return parsed.value().orElse(Length.ZERO);
     }
 
-    private void notNegative(String option, @Nullable BigDecimal price) {
-        if (price != null && (price.signum() < 0 || price.compareTo(BigDecimal.valueOf(1_000_000)) > 0)) {
-            faults.add(option + ": " + price.toPlainString() + " is no price. Give 0 to 1000000.");
+    private void checkPrice(String option, @Nullable BigDecimal price) {
+        if (price != null && (price.signum() < 0 || price.compareTo(MOST_PRICE) > 0)) {
+            fault(option, EstimateReportMessage.PRICE_OUT_OF_RANGE.of(price, MOST_PRICE));
         }
     }
 
-    private static void print(FirstEstimate estimate, PrintWriter out) {
-        out.println("A first range, from two whole designs: a sparing and a generous one.");
+    private void fault(String option, Message message) {
+        faults.add(new Problem(option, message));
+    }
+
+    private static void print(FirstEstimate estimate, Sentences sentences, PrintWriter out) {
+        out.println(sentences.text(EstimateReportMessage.ESTIMATE_HEADING.of()));
         for (FirstEstimate.Line line : estimate.lines()) {
-            out.println("  " + line.what() + ": " + line.low() + " to " + line.high());
-            out.println("    " + line.moneyLow() + " to " + line.moneyHigh());
+            out.println("  " + sentences.text(line.what()));
+            out.println("    " + sentences.text(money(line.moneyLow(), line.moneyHigh())));
         }
-        out.println("  all together: " + estimate.totalLow() + " to " + estimate.totalHigh());
-        out.println("A naive count: " + estimate.naive());
-        out.println("What it forgets:");
-        estimate.forgotten().forEach(line -> out.println("  - " + line));
-        if (!estimate.habits().isEmpty()) {
-            out.println("Habit prices, no source, in the currency named; replace them by your own: "
-                    + String.join("; ", estimate.habits()) + ".");
-        }
-        out.println(
-                "Guidance only: braced and tied for common soil, not checked for your ground. Local rules and licensed people decide.");
+        out.println("  "
+                + sentences.text(
+                        EstimateReportMessage.ESTIMATE_TOTAL.of(money(estimate.totalLow(), estimate.totalHigh()))));
+        estimate.simpleCount()
+                .ifPresent(count -> out.println(sentences.text(EstimateReportMessage.ESTIMATE_SIMPLE_COUNT.of(count))));
+        out.println(sentences.text(EstimateReportMessage.ESTIMATE_LEFT_OUT_HEADING.of()));
+        estimate.leftOut().forEach(line -> out.println("  - " + sentences.text(line)));
+        out.println(sentences.text(EstimateReportMessage.ESTIMATE_ASSUMED_PRICES.of(estimate.assumedPrices())));
+        out.println(sentences.text(EstimateReportMessage.ESTIMATE_CAUTION.of()));
+    }
+
+    private static Message money(Money low, Money high) {
+        return low.equals(high)
+                ? EstimateReportMessage.ESTIMATE_MONEY.of(low)
+                : EstimateReportMessage.ESTIMATE_MONEY_RANGE.of(low, high);
     }
 }

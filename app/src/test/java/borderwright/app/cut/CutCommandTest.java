@@ -74,8 +74,8 @@ class CutCommandTest {
             Run run = cut("section,length_mm,quantity,label\nlarch,1000,2,side\n", BOARDS);
             assertThat(run.code).isZero();
             assertThat(run.out)
-                    .contains("Cost 7.5, no basket costs less than 7.5 (proven)")
-                    .contains("1 x larch 2400 mm from A: side 1000, side 1000");
+                    .contains("Cost 7.50. No basket costs less.")
+                    .contains("1 x 2400 mm larch from A: side 1000, side 1000");
         }
 
         @Test
@@ -97,9 +97,10 @@ class CutCommandTest {
                     "supplier,tax_percent,delivery,free_over,minimum_order,from_value,collection,collect_up_to_mm\n";
             Path near = file("T.csv", head + "A,,35,,,,4.50,2400\nA,,2,,,14,,\n");
             assertThat(cut(pieces, BOARDS, "--terms", near.toString()).out)
-                    .contains("Cost 12, no basket costs less than 12 (proven)")
-                    .contains("fetching it 4.5")
-                    .contains("The order from A is fetched for 4.5: nothing over 2400 mm travels");
+                    .contains("Cost 12.00. No basket costs less.")
+                    .contains("fetching it 4.50")
+                    .contains("Fetch the order from A yourself, which costs 4.50.")
+                    .contains("Boards over 2400 mm cannot be fetched from A.");
             JsonNode fetched = cut(pieces, BOARDS, "--terms", near.toString(), "--json")
                     .json()
                     .at("/why/delivery/0");
@@ -109,8 +110,8 @@ class CutCommandTest {
             // Too long to fetch: a second board costs less than the charge for one.
             Path far = file("U.csv", head + "A,,35,,,,4.50,2399\nA,,2,,,14,,\n");
             assertThat(cut(pieces, BOARDS, "--terms", far.toString()).out)
-                    .contains("Cost 17, no basket costs less than 17 (proven)")
-                    .contains("delivery 2");
+                    .contains("Cost 17.00. No basket costs less.")
+                    .contains("delivery 2.00");
             // Without a charge for delivery it is only fetched, and nothing is short enough.
             Path none = file("V.csv", head + "A,,,,,,0,2399\n");
             assertThat(cut(pieces, BOARDS, "--terms", none.toString()).code).isEqualTo(1);
@@ -127,11 +128,13 @@ class CutCommandTest {
             Run run = cut(pieces, BOARDS, "--terms", terms.toString());
             assertThat(run.code).isEqualTo(2);
             assertThat(run.err)
-                    .contains("T.csv:3: Delivery must not cost more for more goods: 40 from 100 on, but 35 below.")
-                    .contains("T.csv:4: Bands of delivery go upwards: the value 0 comes after 0.")
-                    .contains("T.csv:5: The tax percent of 'A' belongs in its first row; here it must be empty.")
+                    .contains("T.csv:3: Delivery costs 40 from 100, but 35 below that.")
+                    .contains("T.csv:4: The band of delivery from 0 comes after the one from 0.")
+                    .contains(
+                            "T.csv:5: The tax percent of 'A' stands in a later row. Write it in the supplier's first row, and"
+                                    + " leave it empty here.")
                     .contains("T.csv:6: Supplier 'A' has terms already.")
-                    .contains("T.csv:7: A longest board to collect is given, but no cost of collection");
+                    .contains("T.csv:7: The longest board to collect is given, but not what collection costs.");
         }
 
         @Test
@@ -147,14 +150,27 @@ class CutCommandTest {
             assertThat(wins.get(1).get("least").asBoolean()).isTrue();
             assertThat(cut(pieces, boards).out)
                     .contains("Why this basket:")
-                    .contains("The larch of 2400 mm from B would be bought if it cost 7.49 instead of 7.6.");
+                    .contains("The 2400 mm larch from B would be bought at 7.49 or less. It costs 7.60.");
+        }
+
+        @Test
+        void namesThatTheListsLeaveOutAreLeftOutOfTheTable() throws IOException {
+            String boards = "length_mm,price,pack\n2400,7.9,2\n";
+            assertThat(cut("length_mm,quantity\n1000,2\n", boards).out)
+                    .contains("From the supplier: 15.80 in all (goods 15.80, delivery 0.00, tax 0.00)")
+                    .contains("  1 pack of 2 x 2400 mm at 15.80 a pack")
+                    .contains("  1 x 2400 mm: 1000, 1000")
+                    .contains("1 of the 2400 mm board in packs of 2 is bought but not cut");
+            assertThat(cut("length_mm,quantity\n2500,1\n", boards).err)
+                    .startsWith(
+                            "A piece is 2500 mm long. The longest board on offer gives 2400 mm, 100 mm too little.");
         }
 
         @Test
         void aPieceTooLongEndsWithOneAndTheReason() throws IOException {
             Run run = cut("section,length_mm,quantity,label\nlarch,2500,1,long\n", BOARDS, "--json");
             assertThat(run.code).isEqualTo(1);
-            assertThat(run.err).startsWith("Piece 'long' of section 'larch' is 2500 mm");
+            assertThat(run.err).startsWith("Piece 'long' of section 'larch' is 2500 mm long.");
             assertThat(run.json().get("proven").asBoolean()).isFalse();
         }
 
@@ -205,7 +221,7 @@ class CutCommandTest {
         }
 
         @Test
-        void aByteThatIsNoTextIsSaid() throws IOException {
+        void aByteThatIsNoTextIsReported() throws IOException {
             Files.write(folder.resolve("bad.csv"), new byte[] {(byte) 0xff, (byte) 0xfe, 0, 1});
             Run run = cut(
                     "section,length_mm,quantity,label\n",
@@ -229,17 +245,17 @@ class CutCommandTest {
             assertThat(run.out).isEmpty();
             assertThat(run.err.lines())
                     .containsExactly(
-                            "P.csv:2: The length 'abc' is not a length above 0; write a number.",
-                            "P.csv:4: The length '-3' is not a length above 0; write a number.",
+                            "P.csv:2: The length 'abc' is not a number above 0.",
+                            "P.csv:4: The length '-3' is not a number above 0.",
                             "P.csv:5: The quantity 'x' is not a whole number from 0 to 1000000000.",
-                            "Nothing was cut: 3 fault(s) in what was given. --skip-bad drops bad rows.");
+                            "Nothing was cut: the input has 3 faults. Use --skip-bad to drop bad rows.");
         }
 
         @Test
         void badRowsAreDroppedAndListedWhenAsked() throws IOException {
             Run run = cut(BAD, BOARDS, "--json", "--skip-bad");
             assertThat(run.code).isZero();
-            assertThat(run.err).contains("dropped: P.csv:2:");
+            assertThat(run.err).contains("Dropped: P.csv:2:");
             assertThat(run.json().get("boards").get(0).get("pieces")).hasSize(1);
         }
 
@@ -250,14 +266,14 @@ class CutCommandTest {
         }
 
         @Test
-        void anEmptyFileIsSaidToBeEmpty() throws IOException {
+        void anEmptyFileIsReported() throws IOException {
             Run run = cut("", BOARDS);
             assertThat(run.code).isEqualTo(2);
             assertThat(run.err).contains("P.csv: The file is empty");
         }
 
         @Test
-        void aMissingFileAndAMissingColumnAreSaidTogether() throws IOException {
+        void aMissingFileAndAMissingColumnAreReportedTogether() throws IOException {
             Run run = cut(
                     "section,length\n",
                     BOARDS,
@@ -265,7 +281,7 @@ class CutCommandTest {
                     folder.resolve("none.csv").toString());
             assertThat(run.code).isEqualTo(2);
             assertThat(run.err)
-                    .contains("P.csv: One column of lengths with its unit is needed")
+                    .contains("P.csv: A column of lengths is missing. Name it with its unit: length_mm,")
                     .contains("none.csv: There is no such file.");
         }
 
@@ -274,8 +290,8 @@ class CutCommandTest {
             Run run = cut("section,length_mm,quantity,label\nlarch,500.5,1,a\nlarch,\"600,5\",1,b\n", BOARDS);
             assertThat(run.code).isEqualTo(2);
             assertThat(run.err)
-                    .startsWith("P.csv:3: The length '600,5' is written with a decimal comma,"
-                            + " line 2 of this file with a decimal point.");
+                    .startsWith(
+                            "P.csv:3: The length '600,5' has a decimal comma, but line 2 of this file has a decimal point.");
         }
 
         @Test
@@ -294,10 +310,10 @@ class CutCommandTest {
             assertThat(cut(none, BOARDS, "--keep-from", "600").err)
                     .contains("--keep-from: Give --keep-from and --keep-worth together");
             assertThat(cut(none, BOARDS, "--keep-from", "0", "--keep-worth", "1").err)
-                    .contains("The shortest offcut must be above 0 mm");
+                    .contains("The shortest offcut is 0 mm. It must be above 0 mm.");
             Run below = cut(none, BOARDS, "--keep-from", "600", "--keep-worth", "-1");
             assertThat(below.code).isEqualTo(2);
-            assertThat(below.err).contains("An offcut must be worth 0 or more a metre, got -1.");
+            assertThat(below.err).contains("A metre of offcut is worth -1. It must be worth 0 or more.");
         }
     }
 
@@ -353,10 +369,10 @@ class CutCommandTest {
         }
 
         @Test
-        void noBoardToBeHadIsSaid() throws IOException {
+        void noBoardOnOfferIsReported() throws IOException {
             Run run = cut(HEAD + "larch,800,3,a\n", "supplier,section,length_mm,price,available\nA,larch,2400,7.5,0\n");
             assertThat(run.code).isEqualTo(1);
-            assertThat(run.err).contains("no board of that section is to be had");
+            assertThat(run.err).contains("needs section 'larch', and none is on offer");
             assertThat(cut(HEAD + "larch,800,3,a\n", "section,length_mm,price\n").code)
                     .isEqualTo(1);
         }
@@ -406,7 +422,7 @@ class CutCommandTest {
             assertThat(refused.err.lines().filter(l -> l.startsWith("B.csv:"))).hasSize(3);
             Run skipped = cut(HEAD + "larch,3000,1,a\n", boards, "--skip-bad");
             assertThat(skipped.code).isEqualTo(1);
-            assertThat(skipped.err).contains("dropped: B.csv:3:").contains("Piece 'a' of section 'larch' is 3000 mm");
+            assertThat(skipped.err).contains("Dropped: B.csv:3:").contains("Piece 'a' of section 'larch' is 3000 mm");
         }
 
         @Test

@@ -185,7 +185,10 @@ class PlanCommandTest {
             Outcome outcome = run("estimate", "--run", "9.6m", "--depth", "600", "--height", "45 cm");
 
             assertThat(outcome.code()).isEqualTo(ExitCode.DONE);
-            assertThat(outcome.out()).contains("soil").contains("A naive count").contains("61.2 m");
+            assertThat(outcome.out())
+                    .contains("soil")
+                    .contains("The simple count")
+                    .contains("61.2 m");
         }
 
         @Test

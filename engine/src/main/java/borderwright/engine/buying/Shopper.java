@@ -12,11 +12,11 @@ import borderwright.engine.buying.suppliers.ShoppingCase;
 import borderwright.engine.buying.suppliers.ShoppingSection;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.FailedCheckException;
 import borderwright.engine.stock.CutVerifier;
 import borderwright.engine.stock.Demand;
 import borderwright.engine.stock.Packing;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -49,7 +49,7 @@ public final class Shopper {
     public static ShoppingAnswer buy(
             ShoppingProblem problem, @Nullable ShoppingAnswer known, Budget budget, Progress progress) {
         ShoppingCase shopping = new ShoppingCase(problem);
-        List<String> impossible = impossible(shopping);
+        List<Message> impossible = impossible(shopping);
         if (!impossible.isEmpty()) {
             return without(ShoppingAnswer.Status.IMPOSSIBLE, shopping, impossible);
         }
@@ -59,11 +59,7 @@ public final class Shopper {
         if (best == null) {
             return search.bound() == Long.MAX_VALUE
                     ? without(ShoppingAnswer.Status.IMPOSSIBLE, shopping, List.of(tooFew(shopping)))
-                    : without(
-                            ShoppingAnswer.Status.STOPPED,
-                            shopping,
-                            List.of(
-                                    "No basket was found within the work allowed, and none was shown to be impossible."));
+                    : without(ShoppingAnswer.Status.STOPPED, shopping, List.of(NoBasketMessage.SEARCH_STOPPED.of()));
         }
         long bound = Math.min(best.cost, search.bound());
         List<ShoppingAnswer.Alternative> alternatives = search.alternatives();
@@ -97,19 +93,21 @@ public final class Shopper {
         }
     }
 
-    private static ShoppingAnswer without(ShoppingAnswer.Status status, ShoppingCase shopping, List<String> reasons) {
+    private static ShoppingAnswer without(ShoppingAnswer.Status status, ShoppingCase shopping, List<Message> reasons) {
         return new ShoppingAnswer(status, 0, 0, List.of(), List.of(), shopping.unpriced, List.of(), reasons);
     }
 
-    private static String tooFew(ShoppingCase shopping) {
-        return "The boards to be had cannot give all pieces of "
-                + String.join(", ", shopping.sections.stream().map(s -> s.name).toList())
-                + ": too few or too short, or no supplier's smallest order can be reached.";
+    private static Message tooFew(ShoppingCase shopping) {
+        List<String> names = shopping.sections.stream()
+                .map(s -> s.name)
+                .filter(name -> !name.isEmpty())
+                .toList();
+        return NoBasketMessage.TOO_FEW_BOARDS.of(names, names.size());
     }
 
-    /** Pieces that no board can give, a sentence for each length. */
-    private static List<String> impossible(ShoppingCase shopping) {
-        List<String> reasons = new ArrayList<>();
+    /** Pieces that no board can give, a message for each length. */
+    private static List<Message> impossible(ShoppingCase shopping) {
+        List<Message> reasons = new ArrayList<>();
         for (ShoppingSection section : shopping.sections) {
             long longest = 0;
             for (int j = 0; j < section.stock.boards(); j++) {
@@ -120,26 +118,29 @@ public final class Shopper {
                 }
             }
             for (int i : section.tooLong()) {
-                Demand piece = section.demands(i).get(0);
-                reasons.add("Piece " + quoted(piece.label()) + " of section " + quoted(section.name) + " is "
-                        + mm(piece.lengthTicks())
-                        + (longest > 0
-                                ? ", the longest board to be had gives " + mm(longest) + "."
-                                : ", and no board of that section is to be had."));
+                reasons.add(tooLong(section.name, section.demands(i).get(0), longest));
             }
         }
         return reasons;
     }
 
-    private static String quoted(String name) {
-        return "'" + name + "'";
+    private static Message tooLong(String section, Demand piece, long longest) {
+        int pieces = piece.label().isEmpty() ? 0 : 1;
+        int sections = section.isEmpty() ? 0 : 1;
+        return longest > 0
+                ? NoBasketMessage.PIECE_TOO_LONG.of(
+                        piece.label(),
+                        pieces,
+                        section,
+                        sections,
+                        mm(piece.lengthTicks()),
+                        mm(longest),
+                        mm(piece.lengthTicks() - longest))
+                : NoBasketMessage.PIECE_WITHOUT_BOARDS.of(
+                        piece.label(), pieces, section, sections, mm(piece.lengthTicks()));
     }
 
-    private static String mm(long ticks) {
-        return BigDecimal.valueOf(ticks)
-                        .divide(BigDecimal.valueOf(Length.TICKS_PER_MM))
-                        .stripTrailingZeros()
-                        .toPlainString()
-                + " mm";
+    private static double mm(long ticks) {
+        return new Length(ticks).mm();
     }
 }

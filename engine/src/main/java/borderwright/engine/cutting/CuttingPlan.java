@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param setUps saw set-ups in order; each cut belongs to one
  * @param waiting labels of pieces that are not cut until their gap has been re-measured
  * @param heldBack boards kept uncut until the last planter stands, by number
- * @param uncut labels of pieces that no board can give, with the reason
+ * @param uncut pieces that no board can give, with the reason
  * @param reserves where the waiting pieces will come from: the far end of these boards stays uncut until then
  * @param done labels of pieces that were cut before this plan was made
  */
@@ -182,5 +182,5 @@ public record CuttingPlan(
     }
 
     /** A piece that no board can give. */
-    public record Uncut(String label, String why) {}
+    public record Uncut(String label, Message why) {}
 }

@@ -63,8 +63,8 @@ public final class CuttingPlanner {
         for (Piece piece : allotment.without) {
             uncut.add(new CuttingPlan.Uncut(
                     piece.label(),
-                    "No board of section '" + piece.section() + "' in hand has "
-                            + piece.length().mm() + " mm left for it."));
+                    CuttingMessage.PIECE_NOT_CUT.of(
+                            piece.label(), piece.section(), piece.length().mm())));
         }
         return new CuttingPlan(boards, setUps.list(), waiting, untouched, uncut, reserves, List.of());
     }

@@ -25,7 +25,6 @@ import borderwright.engine.layout.plan.DividerLine;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.measure.Length;
-import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.prices.BoardOffer;
 import borderwright.engine.prices.GoodsOffer;
@@ -34,6 +33,7 @@ import borderwright.engine.stock.DemandMaker;
 import borderwright.engine.strength.Cure;
 import borderwright.engine.strength.StrengthTerms;
 import borderwright.engine.strength.bracing.LeastCure;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -88,15 +88,15 @@ final class DesignEstimate {
         }
     }
 
-    static Design work(EstimateRequest wish, End end) {
-        FootprintPlan footprint = footprint(wish, end.planters());
+    static Design work(EstimateRequest request, End end) {
+        FootprintPlan footprint = footprint(request, end.planters());
         BuildSpec rules = BuildSpec.of(WALL, BATTEN);
-        BuildMeans means = means(wish);
+        BuildMeans means = means(request);
         Optional<BracingScheme> found = bracing(footprint, rules, means);
         Box box = BoxBuilder.build(footprint, rules, means, closer(found, end.braceSpacingMm()));
         List<SoilVolume> soil = SoilVolume.of(box, SoilResolver.settling(end.settlesPercent()), 0);
         int screws = box.fixings().stream().mapToInt(Box.Fixing::count).sum();
-        ShoppingAnswer basket = Shopper.buy(shopping(wish, box, end, screws), Budget.ofSteps(SEARCH_STEPS));
+        ShoppingAnswer basket = Shopper.buy(shopping(request, box, end, screws), Budget.ofSteps(SEARCH_STEPS));
         double metres = basket.boards().stream()
                 .mapToDouble(board -> board.count() * board.lengthTicks() / (double) Length.TICKS_PER_MM / 1000)
                 .sum();
@@ -122,7 +122,7 @@ final class DesignEstimate {
                 .sum();
     }
 
-    /** What was found, its braces no further apart than habit has them; habit alone where nothing was found. */
+    /** What was found, its braces no further apart than common practice has them; common practice alone where nothing was found. */
     private static BracingScheme closer(Optional<BracingScheme> found, double braceSpacingMm) {
         return found.map(scheme -> new BracingScheme(
                         Math.min(scheme.braceSpacingMm(), braceSpacingMm),
@@ -132,9 +132,9 @@ final class DesignEstimate {
                 .orElseGet(() -> BracingScheme.of(BuildSpec.of(WALL, BATTEN)).withSpacings(braceSpacingMm, 900));
     }
 
-    private static FootprintPlan footprint(EstimateRequest wish, int planters) {
-        double runMm = wish.run().mm();
-        double depthMm = wish.depth().mm();
+    private static FootprintPlan footprint(EstimateRequest request, int planters) {
+        double runMm = request.run().mm();
+        double depthMm = request.depth().mm();
         SidePlan front = new SidePlan(SidePlan.Role.FRONT, EdgeKind.OPEN, false, 0);
         SidePlan end = new SidePlan(SidePlan.Role.END, EdgeKind.OPEN, false, 0);
         SidePlan back = new SidePlan(SidePlan.Role.BACK, EdgeKind.OPEN, false, 0);
@@ -155,26 +155,27 @@ final class DesignEstimate {
                 dividers,
                 names,
                 0,
-                wish.height().mm(),
+                request.height().mm(),
                 0,
                 false);
     }
 
-    private static BuildMeans means(EstimateRequest wish) {
-        double longestMm = stockLengths(wish.units()).stream()
+    private static BuildMeans means(EstimateRequest request) {
+        double longestMm = stockLengths(request.units()).stream()
                         .mapToDouble(Length::mm)
                         .max()
                         .orElseThrow()
                 - 2 * CUTTING.trim().mm();
-        return new BuildMeans(sections(wish), List.of(), Map.of(WALL, longestMm, BATTEN, longestMm), wish.units());
+        return new BuildMeans(
+                sections(request), List.of(), Map.of(WALL, longestMm, BATTEN, longestMm), request.units());
     }
 
-    private static List<SectionSpec> sections(EstimateRequest wish) {
-        boolean metric = wish.units() == UnitSystem.METRIC;
+    private static List<SectionSpec> sections(EstimateRequest request) {
+        boolean metric = request.units() == UnitSystem.METRIC;
         Length battenThickness = metric ? Length.ofMm(47) : Length.ofMm(38.1);
         Length battenWidth = metric ? Length.ofMm(50) : Length.ofMm(88.9);
         return List.of(
-                WoodResolver.section(WALL, wish.thickness(), wish.width()),
+                WoodResolver.section(WALL, request.thickness(), request.width()),
                 WoodResolver.section(BATTEN, battenThickness, battenWidth));
     }
 
@@ -185,21 +186,24 @@ final class DesignEstimate {
                 : List.of(Length.ofMm(2438.4), Length.ofMm(3048), Length.ofMm(3657.6), Length.ofMm(4876.8));
     }
 
-    private static ShoppingProblem shopping(EstimateRequest wish, Box box, End end, int screws) {
+    private static ShoppingProblem shopping(EstimateRequest request, Box box, End end, int screws) {
         EstimatePrices prices = end.prices();
         List<BoardOffer> offers = new ArrayList<>();
-        for (SectionSpec section : sections(wish)) {
-            for (Length length : stockLengths(wish.units())) {
+        for (SectionSpec section : sections(request)) {
+            for (Length length : stockLengths(request.units())) {
                 long price = prices.boardMinor(section, length);
                 offers.add(new BoardOffer(SELLER, section.name(), length.ticks(), price, 1, Integer.MAX_VALUE));
             }
         }
-        List<GoodsNeed> needs =
-                List.of(new GoodsNeed("screw", java.math.BigDecimal.valueOf(Math.max(1, screws)), "pieces"));
+        List<GoodsNeed> needs = List.of(new GoodsNeed("screw", BigDecimal.valueOf(Math.max(1, screws)), "pieces"));
         List<GoodsOffer> goods = List.of(new GoodsOffer(
-                SELLER, "screw", prices.screwBoxMinor(), java.math.BigDecimal.valueOf(200), Integer.MAX_VALUE));
+                SELLER,
+                "screw",
+                prices.screwBoxMinor(),
+                BigDecimal.valueOf(EstimatePrices.SCREWS_IN_A_BOX),
+                Integer.MAX_VALUE));
         SupplierTerms terms =
-                new SupplierTerms(SELLER, java.math.BigDecimal.ZERO, prices.deliveryMinor(), SupplierTerms.NEVER, 0);
+                new SupplierTerms(SELLER, BigDecimal.ZERO, prices.deliveryMinor(), SupplierTerms.NEVER, 0);
         long kerf = Length.ofMm(3).ticks();
         return new ShoppingProblem(
                 DemandMaker.of(box.pieces(), CUTTING, new Length(kerf)),
@@ -219,9 +223,5 @@ final class DesignEstimate {
                 .filter(piece -> wanted.contains(piece.role()))
                 .mapToDouble(piece -> piece.length().mm() / 1000)
                 .sum();
-    }
-
-    static LengthFormat format(EstimateRequest wish) {
-        return new LengthFormat(wish.units());
     }
 }

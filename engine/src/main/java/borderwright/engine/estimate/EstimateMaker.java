@@ -5,13 +5,12 @@ import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.estimate.DesignEstimate.Design;
 import borderwright.engine.estimate.DesignEstimate.End;
-import borderwright.engine.measure.LengthFormat;
-import borderwright.engine.measure.UnitFactors;
-import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -21,19 +20,19 @@ public final class EstimateMaker {
 
     private EstimateMaker() {}
 
-    /** The estimate for a wish; what cannot be planned of it is in its problems. */
-    public static FirstEstimate estimate(EstimateRequest wish) {
-        List<Problem> problems = problems(wish);
-        CurrencyUnit currency = CurrencyUnit.of(wish.currency());
+    /** The estimate for a request; what cannot be estimated of it is in its problems. */
+    public static FirstEstimate estimate(EstimateRequest request) {
+        List<Problem> problems = problems(request);
+        CurrencyUnit currency = CurrencyUnit.of(request.currency());
         if (!problems.isEmpty()) {
             Money nothing = Money.zero(currency);
-            return new FirstEstimate(List.of(), nothing, nothing, "", List.of(), List.of(), problems);
+            return new FirstEstimate(List.of(), nothing, nothing, Optional.empty(), List.of(), List.of(), problems);
         }
-        End sparing = new End(planters(wish, 2400), 900, 0, 10, EstimatePrices.low(wish));
-        End generous = new End(planters(wish, 1200), 450, 0.1, 25, EstimatePrices.high(wish));
-        Design low = DesignEstimate.work(wish, sparing);
-        Design high = DesignEstimate.work(wish, generous);
-        return report(wish, new Range(sparing, low), new Range(generous, high));
+        End sparing = new End(planters(request, 2400), 900, 0, 10, EstimatePrices.low(request));
+        End generous = new End(planters(request, 1200), 450, 0.1, 25, EstimatePrices.high(request));
+        Design low = DesignEstimate.work(request, sparing);
+        Design high = DesignEstimate.work(request, generous);
+        return report(request, new Range(sparing, low), new Range(generous, high));
     }
 
     private record Range(End end, Design design) {
@@ -72,62 +71,45 @@ public final class EstimateMaker {
         }
     }
 
-    private static List<Problem> problems(EstimateRequest wish) {
-        LengthFormat format = DesignEstimate.format(wish);
+    private static List<Problem> problems(EstimateRequest request) {
         List<Problem> problems = new ArrayList<>();
-        if (wish.run().mm() < 2 * LEAST_MM || wish.run().mm() > 1_000_000) {
-            problems.add(new Problem(
-                    "estimate-run",
-                    "run",
-                    "A run of " + format.length(wish.run().mm()) + " cannot be estimated.",
-                    "Give a length from " + format.length(2 * LEAST_MM) + " to " + format.site(1_000_000) + "."));
-        }
-        if (wish.depth().mm() < LEAST_MM || wish.depth().mm() > 3000) {
-            problems.add(new Problem(
-                    "estimate-depth",
-                    "depth",
-                    "A depth of " + format.length(wish.depth().mm()) + " cannot be estimated.",
-                    "Give a length from " + format.length(LEAST_MM) + " to " + format.length(3000) + "."));
-        }
-        if (wish.height().mm() < 50 || wish.height().mm() > 1500) {
-            problems.add(new Problem(
-                    "estimate-height",
-                    "height",
-                    "A height of " + format.length(wish.height().mm()) + " cannot be estimated.",
-                    "Give a length from " + format.length(50) + " to " + format.length(1500) + "."));
-        }
+        check(request.run(), 2 * LEAST_MM, 1_000_000, "run", EstimateMessage.ESTIMATE_RUN, problems);
+        check(request.depth(), LEAST_MM, 3000, "depth", EstimateMessage.ESTIMATE_DEPTH, problems);
+        check(request.height(), 50, 1500, "height", EstimateMessage.ESTIMATE_HEIGHT, problems);
         return problems;
     }
 
-    private static int planters(EstimateRequest wish, double lengthMm) {
-        return wish.planters() != null
-                ? wish.planters()
-                : (int) Math.max(1, StrictMath.round(wish.run().mm() / lengthMm));
+    private static void check(
+            Length given, double leastMm, double mostMm, String where, EstimateMessage code, List<Problem> problems) {
+        if (given.mm() < leastMm || given.mm() > mostMm) {
+            problems.add(new Problem(where, code.of(given.mm(), leastMm, mostMm)));
+        }
     }
 
-    private static FirstEstimate report(EstimateRequest wish, Range low, Range high) {
-        CurrencyUnit currency = CurrencyUnit.of(wish.currency());
-        LengthFormat format = DesignEstimate.format(wish);
+    private static int planters(EstimateRequest request, double lengthMm) {
+        return request.planters() != null
+                ? request.planters()
+                : (int) Math.max(1, StrictMath.round(request.run().mm() / lengthMm));
+    }
+
+    private static FirstEstimate report(EstimateRequest request, Range low, Range high) {
+        CurrencyUnit currency = CurrencyUnit.of(request.currency());
+        Design sparing = low.design();
+        Design generous = high.design();
         List<FirstEstimate.Line> lines = List.of(
                 line(
-                        "boards and battens",
-                        run(format, low.boardMetres()),
-                        run(format, high.boardMetres()),
+                        EstimateMessage.ESTIMATED_BOARDS.of(run(low.boardMetres(), high.boardMetres())),
                         low.boardsMinor(),
                         high.boardsMinor(),
                         currency),
                 line(
-                        "screws",
-                        low.design().screws() + " pieces",
-                        high.design().screws() + " pieces",
+                        EstimateMessage.ESTIMATED_SCREWS.of(number(sparing.screws(), generous.screws())),
                         low.screwsMinor(),
                         high.screwsMinor(),
                         currency),
-                line("delivery", "1", "1", low.deliveryMinor(), high.deliveryMinor(), currency),
+                line(EstimateMessage.ESTIMATED_DELIVERY.of(), low.deliveryMinor(), high.deliveryMinor(), currency),
                 line(
-                        "soil, settlement included",
-                        format.volume(low.design().soilM3()),
-                        format.volume(high.design().soilM3()),
+                        EstimateMessage.ESTIMATED_SOIL.of(sparing.soilM3(), generous.soilM3()),
                         low.soilMinor(),
                         high.soilMinor(),
                         currency));
@@ -135,92 +117,97 @@ public final class EstimateMaker {
                 lines,
                 Money.ofMinor(currency, low.totalMinor()),
                 Money.ofMinor(currency, high.totalMinor()),
-                naive(wish, format),
-                forgotten(format, low, high),
-                habits(wish),
+                Optional.of(EstimateMessage.SIMPLE_COUNT.of(simpleCountMm(request))),
+                leftOut(low, high),
+                assumed(request),
                 List.of());
     }
 
-    private static FirstEstimate.Line line(
-            String what, String low, String high, long lowMinor, long highMinor, CurrencyUnit currency) {
-        return new FirstEstimate.Line(
-                what, low, high, Money.ofMinor(currency, lowMinor), Money.ofMinor(currency, highMinor));
+    private static FirstEstimate.Line line(Message what, long lowMinor, long highMinor, CurrencyUnit currency) {
+        return new FirstEstimate.Line(what, Money.ofMinor(currency, lowMinor), Money.ofMinor(currency, highMinor));
     }
 
-    private static String naive(EstimateRequest wish, LengthFormat format) {
-        return "Front, back and ends, each course once: " + run(format, naiveMetres(wish)) + " of board.";
+    private static double simpleCountMm(EstimateRequest request) {
+        long courses = Math.max(
+                1, StrictMath.round(request.height().mm() / request.width().mm()));
+        return 2 * (request.run().mm() + request.depth().mm()) * courses;
     }
 
-    private static double naiveMetres(EstimateRequest wish) {
-        long courses =
-                Math.max(1, StrictMath.round(wish.height().mm() / wish.width().mm()));
-        return 2 * (wish.run().mm() + wish.depth().mm()) / 1000 * courses;
-    }
-
-    private static List<String> forgotten(LengthFormat format, Range low, Range high) {
+    private static List<Message> leftOut(Range low, Range high) {
         Box sparing = low.design().box();
         Box generous = high.design().box();
-        List<String> forgotten = new ArrayList<>();
-        forgotten.add("dividers between planters: " + between(format, sparing, generous, Role.DIVIDER));
-        forgotten.add("corner posts and braces that keep long sides from bulging: "
-                + between(format, sparing, generous, Role.POST, Role.BRACE));
+        List<Message> leftOut = new ArrayList<>();
+        leftOut.add(EstimateMessage.COUNT_LEAVES_DIVIDERS.of(between(sparing, generous, Role.DIVIDER)));
+        leftOut.add(EstimateMessage.COUNT_LEAVES_POSTS.of(between(sparing, generous, Role.POST, Role.BRACE)));
         if (DesignEstimate.metresOf(generous, Role.TIE) > 0) {
-            forgotten.add("ties across: " + between(format, sparing, generous, Role.TIE));
+            leftOut.add(EstimateMessage.COUNT_LEAVES_TIES.of(between(sparing, generous, Role.TIE)));
         }
         if (!low.design().holds() || !high.design().holds()) {
-            forgotten.add(
-                    "strength: no bracing that was tried holds walls of such boards at this height; thicker boards, a"
-                            + " lower wall or shorter planters will cost more than this range says");
+            leftOut.add(EstimateMessage.COUNT_LEAVES_STRENGTH.of());
         }
-        forgotten.add("whole boards, end trims and saw cuts: pieces of "
-                + run(format, pieceMetres(sparing)) + " to " + run(format, pieceMetres(generous))
-                + " come out of boards of "
-                + run(format, low.design().boardMetres()) + " to "
-                + run(format, high.design().boardMetres()));
-        forgotten.add("boards that turn out unusable: none to one in ten");
-        forgotten.add("height: " + generous.courses().size() + " courses as they arrive make "
-                + format.length(
-                        generous.courses().get(generous.courses().size() - 1).topMm()) + ", dried "
-                + format.length(
-                        generous.courses().get(generous.courses().size() - 1).dryTopMm()));
-        forgotten.add(
-                "screws: " + low.design().screws() + " to " + high.design().screws());
-        forgotten.add("soil that settles: 10 to 25 % more than the hole holds, "
-                + format.volume(high.design().soilM3() - high.design().filledM3()) + " at the upper end");
-        forgotten.add("delivery, once for each supplier");
-        forgotten.add("not in this estimate: digging, gravel bed, membrane, liner and finish");
-        return forgotten;
+        leftOut.add(EstimateMessage.COUNT_LEAVES_WASTE.of(
+                run(pieceMetres(sparing), pieceMetres(generous)),
+                run(low.design().boardMetres(), high.design().boardMetres())));
+        leftOut.add(EstimateMessage.COUNT_LEAVES_REJECTS.of(
+                low.end().rejects(), high.end().rejects()));
+        Box.Course top = generous.courses().get(generous.courses().size() - 1);
+        leftOut.add(EstimateMessage.COUNT_LEAVES_SHRINKAGE.of(generous.courses().size(), top.topMm(), top.dryTopMm()));
+        leftOut.add(EstimateMessage.COUNT_LEAVES_SCREWS.of(
+                number(low.design().screws(), high.design().screws())));
+        leftOut.add(EstimateMessage.COUNT_LEAVES_SETTLEMENT.of(
+                low.end().settlesPercent() / 100,
+                high.end().settlesPercent() / 100,
+                high.design().soilM3() - high.design().filledM3()));
+        leftOut.add(EstimateMessage.COUNT_LEAVES_DELIVERY.of());
+        leftOut.add(EstimateMessage.ESTIMATE_LEAVES_OUT.of());
+        return leftOut;
     }
 
-    private static String between(LengthFormat format, Box low, Box high, Role... roles) {
-        double sparing = DesignEstimate.metresOf(low, roles);
-        double generous = DesignEstimate.metresOf(high, roles);
-        return run(format, Math.min(sparing, generous)) + " to " + run(format, Math.max(sparing, generous));
+    /** Length of all pieces of some roles, of either design. */
+    private static Message between(Box sparing, Box generous, Role... roles) {
+        return run(DesignEstimate.metresOf(sparing, roles), DesignEstimate.metresOf(generous, roles));
     }
 
     private static double pieceMetres(Box box) {
         return DesignEstimate.metresOf(box, Role.values());
     }
 
-    /** A length of board sold by the run. */
-    private static String run(LengthFormat format, double metres) {
-        return format.units() == UnitSystem.METRIC
-                ? String.format(Locale.ROOT, "%.1f m", metres)
-                : String.format(Locale.ROOT, "%.0f ft", metres / UnitFactors.M_PER_FOOT);
+    /** Two lengths of board, m, the lesser first; one where they are the same to 0.1 m. */
+    private static Message run(double oneM, double otherM) {
+        double leastMm = 1000 * Math.min(oneM, otherM);
+        double mostMm = 1000 * Math.max(oneM, otherM);
+        return StrictMath.round(leastMm / 100) == StrictMath.round(mostMm / 100)
+                ? EstimateMessage.ONE_LENGTH.of(mostMm)
+                : EstimateMessage.LENGTH_RANGE.of(leastMm, mostMm);
     }
 
-    private static List<String> habits(EstimateRequest wish) {
-        List<String> habits = new ArrayList<>();
-        if (wish.boardPerMetre() == null) {
-            habits.add("boards at 550 to 850 a cubic metre");
+    private static Message number(int low, int high) {
+        return low == high ? EstimateMessage.ONE_NUMBER.of(low) : EstimateMessage.NUMBER_RANGE.of(low, high);
+    }
+
+    /** Prices that the request leaves to the estimate. */
+    private static List<Message> assumed(EstimateRequest request) {
+        CurrencyUnit currency = CurrencyUnit.of(request.currency());
+        List<Message> assumed = new ArrayList<>();
+        if (request.boardPerMetre() == null) {
+            assumed.add(EstimateMessage.ASSUMED_WOOD_PRICE.of(
+                    Money.of(currency, EstimatePrices.LOW.woodPerCubicMetre()),
+                    Money.of(currency, EstimatePrices.HIGH.woodPerCubicMetre())));
         }
-        if (wish.soilPerCubicMetre() == null) {
-            habits.add("soil at 45 to 75 a cubic metre");
+        if (request.soilPerCubicMetre() == null) {
+            assumed.add(EstimateMessage.ASSUMED_SOIL_PRICE.of(
+                    Money.of(currency, EstimatePrices.LOW.soilPerCubicMetre()),
+                    Money.of(currency, EstimatePrices.HIGH.soilPerCubicMetre())));
         }
-        if (wish.delivery() == null) {
-            habits.add("a delivery at 25 to 60");
+        if (request.delivery() == null) {
+            assumed.add(EstimateMessage.ASSUMED_DELIVERY.of(
+                    Money.of(currency, EstimatePrices.LOW.delivery()),
+                    Money.of(currency, EstimatePrices.HIGH.delivery())));
         }
-        habits.add("200 screws at 10 to 18");
-        return habits;
+        assumed.add(EstimateMessage.ASSUMED_SCREW_PRICE.of(
+                EstimatePrices.SCREWS_IN_A_BOX,
+                Money.of(currency, EstimatePrices.LOW.screwBox()),
+                Money.of(currency, EstimatePrices.HIGH.screwBox())));
+        return assumed;
     }
 }

@@ -8,42 +8,57 @@ import org.joda.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Prices at one end of the range: the person's own where given, else a habit.
- *
- * <p>Habit prices are in the garden's currency whatever it is, and so no better than a first guess (common practice, no
- * source): sawn softwood 550 to 850 a cubic metre, soil 45 to 75, a box of 200 screws 10 to 18, a delivery 25 to 60.
+ * Prices at one end of the range: the person's own where given, else common ones.
  *
  * @param currency of all money
- * @param boardPerMetre price of a metre of wall board; null for habit
- * @param woodPerCubicMetre habit price of wood
- * @param soilPerCubicMetre price of soil
- * @param screwBox price of a box of 200 screws
- * @param delivery cost of a delivery
+ * @param boardPerMetre price of a metre of wall board; null where wood is priced by volume
+ * @param common prices of everything else
  */
-record EstimatePrices(
-        CurrencyUnit currency,
-        @Nullable BigDecimal boardPerMetre,
-        BigDecimal woodPerCubicMetre,
-        BigDecimal soilPerCubicMetre,
-        BigDecimal screwBox,
-        BigDecimal delivery) {
+record EstimatePrices(CurrencyUnit currency, @Nullable BigDecimal boardPerMetre, Common common) {
+    static final int SCREWS_IN_A_BOX = 200;
 
-    static EstimatePrices low(EstimateRequest wish) {
-        return of(wish, 550, 45, 10, 25);
+    /**
+     * Common prices, in the currency of the estimate whatever it is, and so no better than a first guess (common practice, no
+     * source).
+     *
+     * @param woodPerCubicMetre sawn softwood
+     * @param soilPerCubicMetre price of soil
+     * @param screwBox price of a box of 200 screws
+     * @param delivery cost of a delivery
+     */
+    record Common(
+            BigDecimal woodPerCubicMetre, BigDecimal soilPerCubicMetre, BigDecimal screwBox, BigDecimal delivery) {
+        private static Common of(int wood, int soil, int screws, int delivery) {
+            return new Common(
+                    BigDecimal.valueOf(wood),
+                    BigDecimal.valueOf(soil),
+                    BigDecimal.valueOf(screws),
+                    BigDecimal.valueOf(delivery));
+        }
+
+        /** The same with the prices that a request gives. */
+        private Common with(EstimateRequest request) {
+            return new Common(
+                    woodPerCubicMetre,
+                    request.soilPerCubicMetre() != null ? request.soilPerCubicMetre() : soilPerCubicMetre,
+                    screwBox,
+                    request.delivery() != null ? request.delivery() : delivery);
+        }
     }
 
-    static EstimatePrices high(EstimateRequest wish) {
-        return of(wish, 850, 75, 18, 60);
+    static final Common LOW = Common.of(550, 45, 10, 25);
+    static final Common HIGH = Common.of(850, 75, 18, 60);
+
+    static EstimatePrices low(EstimateRequest request) {
+        return of(request, LOW);
     }
 
-    private static EstimatePrices of(EstimateRequest wish, int wood, int soil, int screws, int delivery) {
-        return new EstimatePrices(
-                CurrencyUnit.of(wish.currency()),
-                wish.boardPerMetre(),
-                BigDecimal.valueOf(wood),
-                wish.soilPerCubicMetre() != null ? wish.soilPerCubicMetre() : BigDecimal.valueOf(soil),
-                BigDecimal.valueOf(screws),
-                wish.delivery() != null ? wish.delivery() : BigDecimal.valueOf(delivery));
+    static EstimatePrices high(EstimateRequest request) {
+        return of(request, HIGH);
+    }
+
+    private static EstimatePrices of(EstimateRequest request, Common common) {
+        return new EstimatePrices(CurrencyUnit.of(request.currency()), request.boardPerMetre(), common.with(request));
     }
 
     /** Price of one board, minor units, rounded half up. */
@@ -53,20 +68,20 @@ record EstimatePrices(
             return minor(boardPerMetre.multiply(BigDecimal.valueOf(metres)));
         }
         double cubicMetres = metres * section.thickness().mm() * section.width().mm() / 1e6;
-        return minor(woodPerCubicMetre.multiply(BigDecimal.valueOf(cubicMetres)));
+        return minor(common.woodPerCubicMetre.multiply(BigDecimal.valueOf(cubicMetres)));
     }
 
     long screwBoxMinor() {
-        return minor(screwBox);
+        return minor(common.screwBox);
     }
 
     long deliveryMinor() {
-        return minor(delivery);
+        return minor(common.delivery);
     }
 
     /** Cost of a volume of soil, minor units, rounded half up. */
     long soilMinor(double cubicMetres) {
-        return minor(soilPerCubicMetre.multiply(BigDecimal.valueOf(cubicMetres)));
+        return minor(common.soilPerCubicMetre.multiply(BigDecimal.valueOf(cubicMetres)));
     }
 
     private long minor(BigDecimal amount) {

@@ -16,9 +16,9 @@ import org.jspecify.annotations.Nullable;
  * @param planters how many; null when not decided
  * @param units how lengths are written
  * @param currency ISO 4217 code of all money
- * @param boardPerMetre price of a metre of wall board, tax included; null for a habit range
- * @param soilPerCubicMetre price of soil, tax included; null for a habit range
- * @param delivery cost of one delivery, tax included; null for a habit range
+ * @param boardPerMetre price of a metre of wall board, tax included; null for a range of common prices
+ * @param soilPerCubicMetre price of soil, tax included; null for a range of common prices
+ * @param delivery cost of one delivery, tax included; null for a range of common prices
  */
 public record EstimateRequest(
         Length run,

@@ -1,7 +1,9 @@
 package borderwright.engine.estimate;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import java.util.List;
+import java.util.Optional;
 import org.joda.money.Money;
 
 /**
@@ -10,34 +12,32 @@ import org.joda.money.Money;
  * @param lines quantities with their ranges and money
  * @param totalLow money for the sparing design
  * @param totalHigh money for the generous one
- * @param naive what a naive count of the boards gives, in words with numbers
- * @param forgotten what that count forgets, each a sentence with numbers
- * @param habits prices taken from habit, to be replaced by quotes; empty when all were given
- * @param problems wishes that cannot be planned, with what would be right
+ * @param simpleCount what counting the boards of the outer walls alone gives; empty where nothing can be estimated
+ * @param leftOut what that count leaves out
+ * @param assumedPrices common prices used where none was given, to be replaced by quotes
+ * @param problems what cannot be estimated
  */
 public record FirstEstimate(
         List<Line> lines,
         Money totalLow,
         Money totalHigh,
-        String naive,
-        List<String> forgotten,
-        List<String> habits,
+        Optional<Message> simpleCount,
+        List<Message> leftOut,
+        List<Message> assumedPrices,
         List<Problem> problems) {
     public FirstEstimate {
         lines = List.copyOf(lines);
-        forgotten = List.copyOf(forgotten);
-        habits = List.copyOf(habits);
+        leftOut = List.copyOf(leftOut);
+        assumedPrices = List.copyOf(assumedPrices);
         problems = List.copyOf(problems);
     }
 
     /**
      * One line of the estimate.
      *
-     * @param what in words
-     * @param low quantity with its unit, sparing
-     * @param high quantity with its unit, generous
+     * @param what the goods with their quantities, sparing and generous
      * @param moneyLow cost, sparing
      * @param moneyHigh cost, generous
      */
-    public record Line(String what, String low, String high, Money moneyLow, Money moneyHigh) {}
+    public record Line(Message what, Money moneyLow, Money moneyHigh) {}
 }

@@ -226,7 +226,7 @@ public final class Planner {
                 strength,
                 floored,
                 shopping,
-                BasketMaker.of(answer, why.withNesting(bought.saved()), garden.currency(), rejectPercent(), format),
+                BasketMaker.of(answer, why.withNesting(bought.saved()), garden.currency(), rejectPercent()),
                 cutting,
                 BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting)
                         .withNotes(taught.sentences(boxes, strength)),

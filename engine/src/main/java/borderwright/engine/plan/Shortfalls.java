@@ -41,13 +41,7 @@ record Shortfalls(Garden garden, Taught taught) {
         found.addAll(prices.problems());
         found.addAll(onSite);
         if (answer.status() != ShoppingAnswer.Status.FOUND) {
-            found.add(new Problem(
-                    "no-basket",
-                    "suppliers",
-                    answer.reasons().isEmpty()
-                            ? "No basket serves the list."
-                            : answer.reasons().get(0),
-                    ""));
+            answer.reasons().stream().limit(1).forEach(reason -> found.add(new Problem("suppliers", reason)));
         }
         if (!heldBack) {
             found.add(new Problem(
@@ -56,12 +50,7 @@ record Shortfalls(Garden garden, Taught taught) {
                     "No board is held back: none as long as the longest wall piece can be had besides those that are cut.",
                     "Hold fewer back, or find more boards of that length."));
         }
-        cutting.uncut()
-                .forEach(uncut -> found.add(new Problem(
-                        "piece-not-cut",
-                        "suppliers",
-                        "Piece " + uncut.label() + " comes from no board: " + uncut.why(),
-                        "")));
+        cutting.uncut().forEach(uncut -> found.add(new Problem("suppliers", uncut.why())));
         budget(answer, found);
         return found;
     }

@@ -115,18 +115,18 @@ public record PriceLists(
             this.decimals = decimals;
         }
 
-        void add(SupplierSpec note, String where) {
+        void add(SupplierSpec supplier, String where) {
             terms.add(new SupplierTerms(
-                    note.name(),
-                    note.taxToAdd().orElse(BigDecimal.ZERO),
-                    minor(note.minimumOrder(), RoundingMode.CEILING),
-                    ways(note)));
-            for (int b = 0; b < note.boards().size(); b++) {
-                addBoards(note, note.boards().get(b), where + ".boards[" + b + "]");
+                    supplier.name(),
+                    supplier.taxToAdd().orElse(BigDecimal.ZERO),
+                    minor(supplier.minimumOrder(), RoundingMode.CEILING),
+                    ways(supplier)));
+            for (int b = 0; b < supplier.boards().size(); b++) {
+                addBoards(supplier, supplier.boards().get(b), where + ".boards[" + b + "]");
             }
-            for (SupplierSpec.GoodsPrice price : note.goods()) {
+            for (SupplierSpec.GoodsPrice price : supplier.goods()) {
                 goods.add(new GoodsOffer(
-                        note.name(),
+                        supplier.name(),
                         price.item(),
                         minor(price.price(), RoundingMode.HALF_UP),
                         price.contains(),
@@ -136,8 +136,8 @@ public record PriceLists(
             }
         }
 
-        private List<DeliveryOption> ways(SupplierSpec note) {
-            SupplierSpec.DeliverySpec delivery = note.delivery();
+        private List<DeliveryOption> ways(SupplierSpec supplier) {
+            SupplierSpec.DeliverySpec delivery = supplier.delivery();
             List<DeliveryOption> ways = new ArrayList<>();
             long byLorry = ticks(delivery.longest(), DeliveryOption.ANY_LENGTH);
             if (!delivery.fetchedOnly() && delivery.bands().isEmpty()) {
@@ -170,21 +170,17 @@ public record PriceLists(
             return longest.map(Length::ticks).orElse(otherwise);
         }
 
-        private void addBoards(SupplierSpec note, SupplierSpec.BoardPrice price, String where) {
+        private void addBoards(SupplierSpec supplier, SupplierSpec.BoardPrice price, String where) {
             int pack = price.pack();
             for (Length length : price.lengths()) {
                 Optional<BigDecimal> packPrice = packPrice(price, length, pack);
                 if (packPrice.isEmpty()) {
-                    problems.add(new Problem(
-                            "no-board-price",
-                            where,
-                            "The " + price.section() + " of " + note.name() + " has no price that can be used.",
-                            "Give a price for a whole board, or one per metre, foot or board foot."));
+                    problems.add(new Problem(where, PriceMessage.NO_BOARD_PRICE.of(price.section(), supplier.name())));
                     return;
                 }
-                if (ways(note).stream().anyMatch(w -> length.ticks() <= w.longestTicks())) {
+                if (ways(supplier).stream().anyMatch(w -> length.ticks() <= w.longestTicks())) {
                     boards.add(new BoardOffer(
-                            note.name(),
+                            supplier.name(),
                             price.section(),
                             length.ticks(),
                             packPrice.get().longValueExact(),

@@ -7,6 +7,7 @@ import borderwright.engine.buying.list.OwnedStock;
 import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.buying.list.ShoppingProblem;
 import borderwright.engine.effort.Budget;
+import borderwright.engine.message.English;
 import borderwright.engine.prices.BoardOffer;
 import borderwright.engine.prices.GoodsOffer;
 import borderwright.engine.prices.SupplierTerms;
@@ -243,8 +244,9 @@ class ShopperTest {
         void aPieceLongerThanAnyBoardIsNamedWithBothLengths() {
             assertThat(refused(problem(List.of(piece(3000, 1)), List.of(board("A", 2400, 500)), List.of()))
                             .reasons())
-                    .containsExactly(
-                            "Piece 'P3000' of section 'larch' is 3000 mm, the longest board to be had gives 2400 mm.");
+                    .extracting(English.METRIC::text)
+                    .containsExactly("Piece 'P3000' of section 'larch' is 3000 mm long."
+                            + " The longest board on offer gives 2400 mm, 600 mm too little.");
         }
 
         @Test
@@ -252,17 +254,15 @@ class ShopperTest {
             List<BoardOffer> none = List.of(new BoardOffer("A", "larch", 2400 * MM, 500, 1, 0));
             assertThat(refused(problem(List.of(piece(2000, 1)), none, List.of()))
                             .reasons())
-                    .containsExactly(
-                            "Piece 'P2000' of section 'larch' is 2000 mm, and no board of that section is to be had.");
+                    .extracting(English.METRIC::text)
+                    .containsExactly("Piece 'P2000' of 2000 mm needs section 'larch', and none is on offer.");
         }
 
         @Test
-        void tooFewBoardsAreSaidToBeTooFew() {
+        void tooFewBoardsAreReportedAsTooFew() {
             List<BoardOffer> two = List.of(new BoardOffer("A", "larch", 2400 * MM, 500, 1, 2));
-            assertThat(refused(problem(List.of(piece(2300, 3)), two, List.of()))
-                            .reasons()
-                            .get(0))
-                    .startsWith("The boards to be had cannot give all pieces of larch");
+            assertThat(refused(problem(List.of(piece(2300, 3)), two, List.of())).reasons())
+                    .containsExactly(NoBasketMessage.TOO_FEW_BOARDS.of(List.of("larch"), 1));
         }
     }
 

@@ -86,8 +86,7 @@ class CuttingPlannerTest {
     void aPieceThatNoBoardGivesIsListedWithTheReason() {
         CuttingPlan plan = plan(List.of(board(1, 1000)), List.of(square("a", 1400)));
         assertThat(plan.uncut())
-                .containsExactly(
-                        new CuttingPlan.Uncut("a", "No board of section 'larch' in hand has 1400.0 mm left for it."));
+                .containsExactly(new CuttingPlan.Uncut("a", CuttingMessage.PIECE_NOT_CUT.of("a", "larch", 1400.0)));
     }
 
     @Test

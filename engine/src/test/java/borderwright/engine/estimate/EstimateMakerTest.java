@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.English;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import java.math.BigDecimal;
 import org.joda.money.CurrencyUnit;
@@ -13,7 +14,7 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 class EstimateMakerTest {
-    private static EstimateRequest wish(double runMm, double depthMm, double heightMm) {
+    private static EstimateRequest request(double runMm, double depthMm, double heightMm) {
         return new EstimateRequest(
                 Length.ofMm(runMm),
                 Length.ofMm(depthMm),
@@ -30,7 +31,7 @@ class EstimateMakerTest {
 
     @Test
     void aRangeRunsFromLessToMoreAndItsLinesAddUp() {
-        FirstEstimate estimate = EstimateMaker.estimate(wish(9600, 600, 450));
+        FirstEstimate estimate = EstimateMaker.estimate(request(9600, 600, 450));
 
         Money low = Money.zero(CurrencyUnit.of("GBP"));
         Money high = low;
@@ -50,38 +51,62 @@ class EstimateMakerTest {
      */
     @Test
     void soilAgreesWithAHandCount() {
-        FirstEstimate estimate = EstimateMaker.estimate(wish(9600, 600, 450));
+        FirstEstimate estimate = EstimateMaker.estimate(request(9600, 600, 450));
 
         FirstEstimate.Line soil = estimate.lines().get(3);
-        assertThat(soil.what()).startsWith("soil");
-        assertThat(cubicMetres(soil.low())).isBetween(2.30, 2.43);
-        assertThat(cubicMetres(soil.high())).isBetween(2.55, 2.76);
+        assertThat(soil.what().code()).isEqualTo(EstimateMessage.ESTIMATED_SOIL);
+        assertThat(number(soil.what(), 0)).isBetween(2.30, 2.43);
+        assertThat(number(soil.what(), 1)).isBetween(2.55, 2.76);
     }
 
     @Test
-    void aNaiveCountIsLessThanEitherDesign() {
-        FirstEstimate estimate = EstimateMaker.estimate(wish(9600, 600, 450));
+    void theSimpleCountIsLessThanEitherDesign() {
+        FirstEstimate estimate = EstimateMaker.estimate(request(9600, 600, 450));
 
-        assertThat(estimate.naive()).contains("61.2 m");
-        assertThat(Double.parseDouble(estimate.lines().get(0).low().replace(" m", "")))
-                .isGreaterThan(61.2);
-        assertThat(estimate.forgotten()).anySatisfy(line -> assertThat(line).startsWith("dividers"));
+        assertThat(estimate.simpleCount()).contains(EstimateMessage.SIMPLE_COUNT.of(61_200.0));
+        Message boards = (Message) estimate.lines().get(0).what().values().get(0);
+        assertThat(number(boards, 0)).isGreaterThan(61_200);
+        assertThat(estimate.leftOut()).extracting(Message::code).contains(EstimateMessage.COUNT_LEAVES_DIVIDERS);
     }
 
     @Test
-    void bothEndsAreTiedUntilTheyHoldAndItIsSaidWhereNothingDoes() {
-        assertThat(EstimateMaker.estimate(wish(9600, 600, 450)).forgotten())
-                .anySatisfy(line -> assertThat(line).startsWith("ties across"))
-                .noneSatisfy(line -> assertThat(line).startsWith("strength"));
-        assertThat(EstimateMaker.estimate(wish(9600, 600, 1200)).forgotten())
-                .anySatisfy(line -> assertThat(line).startsWith("strength: no bracing that was tried holds"));
+    void bothEndsAreTiedUntilTheyHoldAndItIsReportedWhereNothingDoes() {
+        assertThat(EstimateMaker.estimate(request(9600, 600, 450)).leftOut())
+                .extracting(Message::code)
+                .contains(EstimateMessage.COUNT_LEAVES_TIES)
+                .doesNotContain(EstimateMessage.COUNT_LEAVES_STRENGTH);
+        assertThat(EstimateMaker.estimate(request(9600, 600, 1200)).leftOut())
+                .extracting(Message::code)
+                .contains(EstimateMessage.COUNT_LEAVES_STRENGTH);
+    }
+
+    /** Boards that no course changes in count, 4 planters either way: dividers are the same, and no range of them is shown. */
+    @Test
+    void whatBothDesignsTakeIsOneFigure() {
+        EstimateRequest common = request(9600, 600, 150);
+        EstimateRequest four = new EstimateRequest(
+                common.run(),
+                common.depth(),
+                common.height(),
+                common.thickness(),
+                common.width(),
+                4,
+                common.units(),
+                "GBP",
+                null,
+                null,
+                null);
+
+        assertThat(EstimateMaker.estimate(four).leftOut().get(0).values().get(0))
+                .isInstanceOfSatisfying(
+                        Message.class, length -> assertThat(length.code()).isEqualTo(EstimateMessage.ONE_LENGTH));
     }
 
     @Test
     void aRangeRunsFromLessToMoreAtEverySize() {
         for (double height : new double[] {150, 300, 450, 600}) {
             for (double run : new double[] {1500, 4200, 12_000}) {
-                FirstEstimate estimate = EstimateMaker.estimate(wish(run, 600, height));
+                FirstEstimate estimate = EstimateMaker.estimate(request(run, 600, height));
                 assertThat(estimate.lines())
                         .as(run + " x " + height)
                         .allSatisfy(line -> assertThat(line.moneyLow()).isLessThanOrEqualTo(line.moneyHigh()));
@@ -90,16 +115,16 @@ class EstimateMakerTest {
     }
 
     @Test
-    void ownPricesReplaceHabits() {
-        EstimateRequest habit = wish(9600, 600, 450);
+    void ownPricesReplaceCommonOnes() {
+        EstimateRequest common = request(9600, 600, 450);
         EstimateRequest own = new EstimateRequest(
-                habit.run(),
-                habit.depth(),
-                habit.height(),
-                habit.thickness(),
-                habit.width(),
+                common.run(),
+                common.depth(),
+                common.height(),
+                common.thickness(),
+                common.width(),
                 8,
-                habit.units(),
+                common.units(),
                 "GBP",
                 new BigDecimal("2.40"),
                 new BigDecimal("52"),
@@ -107,7 +132,9 @@ class EstimateMakerTest {
 
         FirstEstimate estimate = EstimateMaker.estimate(own);
 
-        assertThat(estimate.habits()).containsExactly("200 screws at 10 to 18");
+        assertThat(estimate.assumedPrices())
+                .extracting(English.METRIC::text)
+                .containsExactly("200 screws at GBP 10.00 to GBP 18.00");
         assertThat(estimate.lines().get(2).moneyLow()).isEqualTo(Money.parse("GBP 35.00"));
         assertThat(estimate.lines().get(2).moneyHigh()).isEqualTo(Money.parse("GBP 35.00"));
     }
@@ -116,15 +143,15 @@ class EstimateMakerTest {
     class Refusals {
         @Test
         void everyMeasureOutOfRangeIsNamed() {
-            FirstEstimate estimate = EstimateMaker.estimate(wish(100, 50, 5000));
+            FirstEstimate estimate = EstimateMaker.estimate(request(100, 50, 5000));
 
             assertThat(estimate.problems()).extracting(Problem::where).containsExactly("run", "depth", "height");
             assertThat(estimate.problems().get(2).sentence(English.METRIC))
-                    .isEqualTo("A height of 5000 mm cannot be estimated. Give a length from 50 mm to 1500 mm.");
+                    .isEqualTo("A height of 5000 mm is out of range. Give a length from 50 mm to 1500 mm.");
         }
     }
 
-    private static double cubicMetres(String text) {
-        return Double.parseDouble(text.replace(" m3", ""));
+    private static double number(Message message, int slot) {
+        return ((Number) message.values().get(slot)).doubleValue();
     }
 }

@@ -98,13 +98,13 @@ class PriceListsTest {
     }
 
     @Test
-    void aBoardWithoutAPriceIsSaid() {
+    void aBoardWithoutAPriceIsReported() {
         PriceLists lists = resolved(price(List.of(Length.ofMm(3000)), null, null, null, null, null), null, null);
         assertThat(lists.problems())
                 .singleElement()
                 .satisfies(p -> assertThat(p.sentence(English.METRIC))
-                        .isEqualTo("The cedar of Alder has no price that can be used."
-                                + " Give a price for a whole board, or one per metre, foot or board foot."));
+                        .isEqualTo("The cedar of Alder has no usable price."
+                                + " Give the price of a whole board, or of a metre, foot or board foot."));
     }
 
     @Test

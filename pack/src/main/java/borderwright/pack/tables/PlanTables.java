@@ -59,7 +59,7 @@ public final class PlanTables {
             }
         }
         for (CuttingPlan.Uncut uncut : plan.cutting().uncut()) {
-            table.sparseRow(Map.of("board_from", uncut.why(), "label", uncut.label()));
+            table.sparseRow(Map.of("board_from", sentences.text(uncut.why()), "label", uncut.label()));
         }
         return table.bytes();
     }

@@ -1,5 +1,6 @@
 package borderwright.engine.buying.list;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.prices.BoardOffer;
 import borderwright.engine.prices.GoodsOffer;
 import java.util.List;
@@ -14,7 +15,7 @@ import java.util.List;
  * @param boards every board that is cut into
  * @param unpriced goods that no supplier prices or can give in full; they are not in the cost
  * @param alternatives each supplier alone, where there are several
- * @param reasons why this basket, a sentence each; without a basket why there is none, the reason first
+ * @param reasons why there is no basket, the main reason first; none where there is one
  */
 public record ShoppingAnswer(
         Status status,
@@ -24,7 +25,7 @@ public record ShoppingAnswer(
         List<LaidBoard> boards,
         List<GoodsNeed> unpriced,
         List<Alternative> alternatives,
-        List<String> reasons) {
+        List<Message> reasons) {
     public ShoppingAnswer {
         orders = List.copyOf(orders);
         boards = List.copyOf(boards);

@@ -1,6 +1,7 @@
 package borderwright.engine.buying.why;
 
 import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
 import java.util.List;
 import org.joda.money.Money;
 
@@ -12,10 +13,10 @@ import org.joda.money.Money;
  * @param bound no basket that serves the list can cost less
  * @param proven whether the bound proves the total: nothing can be cheaper
  * @param unpriced things on the shopping list that no supplier prices, not in the total
- * @param reasons why this basket: each supplier alone against the mix and the like, a sentence each
+ * @param reasons why this basket: each supplier alone against the mix and the like; without a basket why there is none
  */
 public record Basket(
-        List<Order> orders, Money total, Money bound, boolean proven, List<Unpriced> unpriced, List<String> reasons) {
+        List<Order> orders, Money total, Money bound, boolean proven, List<Unpriced> unpriced, List<Message> reasons) {
     public Basket {
         orders = List.copyOf(orders);
         unpriced = List.copyOf(unpriced);

@@ -3,8 +3,9 @@ package borderwright.engine.buying.why;
 import borderwright.engine.buying.list.GoodsNeed;
 import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.measure.Length;
-import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
 import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.prices.MinorUnit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -20,14 +21,12 @@ public final class BasketMaker {
     private BasketMaker() {}
 
     /**
-     * The basket of an answer; without a basket an empty one whose reasons say why.
+     * The basket of an answer; without a basket an empty one whose reasons tell why.
      *
      * @param why what is known of it beyond its cost
      * @param rejectPercent share of boards that turn out unusable, percent, at least 0 and below 100
-     * @param format how lengths are written
      */
-    public static Basket of(
-            ShoppingAnswer answer, Explanation why, CurrencyUnit currency, double rejectPercent, LengthFormat format) {
+    public static Basket of(ShoppingAnswer answer, Explanation why, CurrencyUnit currency, double rejectPercent) {
         List<Basket.Order> orders = new ArrayList<>();
         for (ShoppingAnswer.Order order : answer.orders()) {
             orders.add(order(order, currency));
@@ -37,49 +36,40 @@ public final class BasketMaker {
             unpriced.add(new Basket.Unpriced(
                     need.item(), need.quantity().stripTrailingZeros().toPlainString() + " " + need.unit()));
         }
+        List<Message> reasons = new ArrayList<>(BasketReasons.of(answer, why, MinorUnit.of(currency)));
+        if (rejectPercent > 0 && answer.status() == ShoppingAnswer.Status.FOUND) {
+            ShortageRisk.of(answer, rejectPercent / 100, RISK)
+                    .forEach(section -> reasons.add(runsShort(section, rejectPercent)));
+        }
         return new Basket(
                 orders,
                 Money.ofMinor(currency, answer.cost() - answer.counted()),
                 Money.ofMinor(currency, answer.bound() - answer.counted()),
                 answer.proven(),
                 unpriced,
-                reasons(answer, why, currency, rejectPercent, format));
+                reasons);
     }
 
-    /** Why there is none; or why this one, and how likely its boards run short. */
-    private static List<String> reasons(
-            ShoppingAnswer answer, Explanation why, CurrencyUnit currency, double rejectPercent, LengthFormat format) {
-        List<String> reasons = new BasketWords(
-                        minor -> Money.ofMinor(currency, minor).toString(),
-                        ticks -> format.length(new Length(ticks).mm()))
-                .sentences(answer, why);
-        if (rejectPercent > 0 && answer.status() == ShoppingAnswer.Status.FOUND) {
-            for (ShortageRisk section : ShortageRisk.of(answer, rejectPercent / 100, RISK)) {
-                reasons.add(runsShort(section, rejectPercent, format));
-            }
-        }
-        return reasons;
-    }
-
-    private static String runsShort(ShortageRisk section, double rejectPercent, LengthFormat format) {
-        String chance = "If " + figure(rejectPercent) + " in 100 boards turn out unusable, the " + section.boards()
-                + " boards of " + section.section() + " run short with a chance of "
-                + figure(100 * section.chance()) + " %";
+    private static Message runsShort(ShortageRisk section, double rejectPercent) {
+        BigDecimal rejects = toOneDecimal(rejectPercent);
         if (section.chance() <= RISK) {
-            return chance + ", with the " + section.spares() + " spare.";
+            return BasketMessage.BOARDS_SELDOM_SHORT.of(
+                    rejects, section.boards(), section.section(), section.chance(), section.spares());
         }
-        return chance + "; " + section.sparesWanted() + " spare boards of "
-                + format.length(new Length(section.longestTicks()).mm()) + " bring it to "
-                + figure(100 * RISK) + " % or less"
-                + (section.spares() > 0 ? " (" + section.spares() + " are in the basket)." : ".");
+        return BasketMessage.BOARDS_MAY_RUN_SHORT.of(
+                rejects,
+                section.boards(),
+                section.section(),
+                section.chance(),
+                section.sparesNeeded(),
+                new Length(section.longestTicks()).mm(),
+                RISK,
+                section.spares());
     }
 
     /** To one decimal, without it when that is 0. */
-    private static String figure(double number) {
-        return BigDecimal.valueOf(number)
-                .setScale(1, RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .toPlainString();
+    private static BigDecimal toOneDecimal(double number) {
+        return BigDecimal.valueOf(number).setScale(1, RoundingMode.HALF_UP).stripTrailingZeros();
     }
 
     private static Basket.Order order(ShoppingAnswer.Order order, CurrencyUnit currency) {

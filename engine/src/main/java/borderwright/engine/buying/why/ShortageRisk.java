@@ -20,9 +20,9 @@ import java.util.Map;
  * @param spares boards bought but not cut that are as long as the longest that is cut
  * @param longestTicks length of that board, ticks
  * @param chance chance of running short, 0 to 1
- * @param sparesWanted spares that bring the chance to the wanted risk or below
+ * @param sparesNeeded spares that bring the chance to the accepted risk or below
  */
-public record ShortageRisk(String section, int boards, int spares, long longestTicks, double chance, int sparesWanted) {
+public record ShortageRisk(String section, int boards, int spares, long longestTicks, double chance, int sparesNeeded) {
     /**
      * For each section that is bought, in the order in which the answer cuts them.
      *

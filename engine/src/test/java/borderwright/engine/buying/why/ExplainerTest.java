@@ -8,18 +8,21 @@ import borderwright.engine.buying.ShopperBruteForceTest;
 import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.buying.list.ShoppingProblem;
 import borderwright.engine.effort.Budget;
+import borderwright.engine.message.English;
 import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.prices.MinorUnit;
 import borderwright.engine.prices.SupplierTerms;
 import borderwright.engine.stock.Demand;
 import java.math.BigDecimal;
 import java.util.List;
+import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 class ExplainerTest {
     private static final long MM = 320;
     private static final int ANY = Integer.MAX_VALUE;
-    private static final BasketWords WORDS = new BasketWords(minor -> minor + " p", ticks -> ticks / MM + " mm");
+    private static final MinorUnit PENNIES = MinorUnit.of(CurrencyUnit.of("GBP"));
 
     private static BoardOffer board(String supplier, int mm, long price, int pack) {
         return new BoardOffer(supplier, "larch", mm * MM, price, pack, ANY);
@@ -37,11 +40,14 @@ class ExplainerTest {
 
     private static List<String> words(ShoppingProblem problem) {
         ShoppingAnswer answer = Shopper.buy(problem, Budget.ofSteps(100_000));
-        return WORDS.sentences(answer, Explainer.explain(problem, answer, Budget.ofSteps(1_000_000)));
+        Explanation why = Explainer.explain(problem, answer, Budget.ofSteps(1_000_000));
+        return BasketReasons.of(answer, why, PENNIES).stream()
+                .map(English.METRIC::text)
+                .toList();
     }
 
     @Test
-    void theRunnerUpIsToldThePriceAtWhichItWins() {
+    void theRunnerUpIsGivenThePriceAtWhichItWins() {
         // Two pieces on one board of A for 1000, or on one of B with delivery of 200: B wins at 799 and not at 800.
         ShoppingProblem problem = problem(
                 List.of(new Demand("larch", 1000 * MM, 2, "a")),
@@ -53,14 +59,23 @@ class ExplainerTest {
         assertThat(explain(problem).suppliers()).containsExactly(new Explanation.SupplierWins("B", 841, true));
         assertThat(words(problem))
                 .contains(
-                        "Everything from B alone costs at least 1150 p; the best found costs 1150 p, 150 p more than this"
-                                + " basket.",
-                        "The larch of 2400 mm from B would be bought if it cost 799 p instead of 950 p.",
-                        "B would win a place in the basket if all its prices were 15.9 % lower.");
+                        "Everything from B alone costs GBP 11.50, GBP 1.50 more than this basket.",
+                        "The 2400 mm larch from B would be bought at GBP 7.99 or less. It costs GBP 9.50.",
+                        "An order would go to B if all its prices were 15.9 % lower.");
     }
 
     @Test
-    void aBoardThatHelpsNobodyEvenForNothingIsNotTold() {
+    void aBasketOfOneSupplierAmongSeveralIsNamedAsThat() {
+        ShoppingProblem problem = problem(
+                List.of(new Demand("larch", 1000 * MM, 2, "a")),
+                List.of(board("A", 2400, 1000, 1), board("B", 900, 950, 1)),
+                List.of());
+        assertThat(words(problem))
+                .contains("This basket comes from A alone.", "Alone, B cannot supply everything on the list.");
+    }
+
+    @Test
+    void aBoardThatHelpsNobodyEvenForNothingIsLeftOut() {
         ShoppingProblem problem = problem(
                 List.of(new Demand("larch", 2000 * MM, 2, "a")),
                 List.of(board("A", 2400, 1000, 1), board("A", 1200, 300, 1)),
@@ -69,7 +84,7 @@ class ExplainerTest {
     }
 
     @Test
-    void aDearerLengthThatWastesLessSaysWhatItSaves() {
+    void aDearerLengthThatWastesLessGivesWhatItSaves() {
         // 3.6 m at 1300 gives three of 1195 mm; 2.4 m at 800 is cheaper for its length but gives two: 2 x 800 = 1600.
         ShoppingProblem problem = problem(
                 List.of(new Demand("larch", 1195 * MM, 3, "a")),
@@ -79,28 +94,29 @@ class ExplainerTest {
                 .containsExactly(new Explanation.DearerLength(
                         board("A", 3600, 1300, 1), board("A", 2400, 800, 1), true, 300, 15 * MM, 1215 * MM));
         assertThat(words(problem))
-                .contains("The larch of 3600 mm from A costs more for its length than the larch of 2400 mm from A, but"
-                        + " without it the list costs 300 p more, with 1200 mm more of it left over.");
+                .contains("The 3600 mm larch from A costs more for its length than the 2400 mm larch from A, but saves"
+                        + " GBP 3.00 in all. Without it 1200 mm more would be left over.");
     }
 
     @Test
-    void packsAndDeliverySayWhatTheyCost() {
+    void packsAndDeliveryGiveWhatTheyCost() {
         ShoppingProblem problem = problem(
                 List.of(new Demand("larch", 2000 * MM, 2, "a")),
                 List.of(board("A", 2400, 3000, 4)),
                 List.of(new SupplierTerms("A", BigDecimal.ZERO, 200, 9000, 0)));
         assertThat(words(problem))
                 .containsExactly(
-                        "Delivery by A costs 200 p as priced; it is free for 6000 p more of goods, which would cost more.",
-                        "2 of the larch of 2400 mm in packs of 4 from A are bought but not cut, for a whole pack or to"
-                                + " reach an order's mark: 1500 p.");
+                        "Delivery by A costs GBP 2.00.",
+                        "With GBP 60.00 more of goods, delivery by A is free, but that saves nothing in all.",
+                        "2 of the 2400 mm larch in packs of 4 from A are bought but not cut, to fill a pack or to reach"
+                                + " an order threshold. Cost: GBP 15.00.");
     }
 
     @Nested
     class Properties {
         @Test
-        void atThePriceToldABasketCostsLessAndAtOneMoreNoneDoes() {
-            int told = 0;
+        void atThePriceGivenABasketCostsLessAndAtOneMoreNoneDoes() {
+            int checked = 0;
             for (long seed = 0; seed < 200; seed++) {
                 ShoppingProblem problem = ShopperBruteForceTest.small(seed);
                 ShoppingAnswer answer = Shopper.buy(problem, Budget.ofSteps(2_000_000));
@@ -113,7 +129,7 @@ class ExplainerTest {
                     assertThat(BruteForce.leastCost(repriced(problem, wins.offer(), wins.atPrice() + 1)))
                             .as("seed %d", seed)
                             .isGreaterThanOrEqualTo(answer.cost());
-                    told++;
+                    checked++;
                 }
                 for (Explanation.DearerLength dearer : why.dearer()) {
                     long without = BruteForce.leastCost(problem.withOffers(
@@ -124,10 +140,10 @@ class ExplainerTest {
                     assertThat(without)
                             .as("seed %d", seed)
                             .isEqualTo(dearer.possible() ? answer.cost() + dearer.moreWithout() : -1);
-                    told++;
+                    checked++;
                 }
             }
-            assertThat(told).isGreaterThan(50);
+            assertThat(checked).isGreaterThan(50);
         }
 
         private static ShoppingProblem repriced(ShoppingProblem problem, BoardOffer offer, long price) {

@@ -60,8 +60,8 @@ class ShortageRiskTest {
             assertThat(larch.boards()).isEqualTo(2);
             assertThat(larch.spares()).isEqualTo(1);
             assertThat(larch.chance()).isCloseTo(0.5, within(1e-12));
-            assertThat(ShortageRisk.chance(2, larch.sparesWanted(), 0.5)).isLessThanOrEqualTo(0.05);
-            assertThat(ShortageRisk.chance(2, larch.sparesWanted() - 1, 0.5)).isGreaterThan(0.05);
+            assertThat(ShortageRisk.chance(2, larch.sparesNeeded(), 0.5)).isLessThanOrEqualTo(0.05);
+            assertThat(ShortageRisk.chance(2, larch.sparesNeeded() - 1, 0.5)).isGreaterThan(0.05);
         }
     }
 
