@@ -111,7 +111,7 @@ public final class EstimateCommand implements Callable<Integer> {
         try {
             CurrencyUnit.of(currency);
         } catch (IllegalCurrencyException unknown) {
-            fault("--currency", EstimateReportMessage.CURRENCY_UNKNOWN.of(currency));
+            fault("--currency", EstimateReportMessage.ESTIMATE_CURRENCY_UNKNOWN.of(currency));
         }
         checkPrice("--board-price", boardPrice);
         checkPrice("--soil-price", soilPrice);

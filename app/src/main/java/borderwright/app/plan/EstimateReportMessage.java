@@ -14,7 +14,7 @@ import java.util.List;
 /** What {@code estimate} writes besides the engine's messages. */
 enum EstimateReportMessage implements MessageCode {
     PLANTERS_OUT_OF_RANGE(count("given"), count("least"), count("most")),
-    CURRENCY_UNKNOWN(text("given")),
+    ESTIMATE_CURRENCY_UNKNOWN(text("given")),
     PRICE_OUT_OF_RANGE(decimal("given"), decimal("most")),
 
     ESTIMATE_HEADING,
