@@ -4,11 +4,16 @@ import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildSpec;
-import borderwright.engine.garden.Measure;
 import borderwright.engine.garden.RunSpec;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.SurveySpec;
+import borderwright.engine.garden.given.GivenMeasure;
+import borderwright.engine.garden.given.GivenRun;
 import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.given.GivenSurvey;
+import borderwright.engine.garden.resolve.BuildResolver;
+import borderwright.engine.garden.resolve.RunResolver;
+import borderwright.engine.garden.resolve.SurveyResolver;
 import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.garden.vocabulary.Names;
@@ -63,48 +68,34 @@ public class DesignBench {
     @Setup
     public void setUp() {
         Length sideMm = Length.ofMm(1220.0 * planters + 100);
-        survey = new SurveySpec(
+        survey = SurveyResolver.survey(new GivenSurvey(
                 Names.of("A", "B"),
                 null,
                 Length.ofMm(700),
                 List.of(),
-                List.of(new Measure.TapeLength(Names.of("A", "B"), sideMm, null, null, null)),
-                null);
-        run = new RunSpec(
-                "run",
-                Names.of("A", "B"),
-                planters,
-                null,
-                LengthRange.of(Length.ofMm(600)),
-                LengthRange.of(Length.ofMm(450)),
-                join,
-                null,
-                null,
-                null,
-                null,
-                null,
-                List.of(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null);
-        rules = BuildSpec.of("wall", "batten");
+                List.of(new GivenMeasure.GivenTapeLength(Names.of("A", "B"), sideMm, null, null, null)),
+                null));
+        run = RunResolver.run(GivenRun.builder(
+                        "run", Names.of("A", "B"), LengthRange.of(Length.ofMm(600)), LengthRange.of(Length.ofMm(450)))
+                .planters(planters)
+                .join(join)
+                .build());
+        rules = BuildResolver.of("wall", "batten");
         List<SectionSpec> sections = List.of(section("wall", 25, 150), section("batten", 47, 50));
         means = new BuildMeans(sections, List.of(), Map.of("wall", 4780.0, "batten", 2980.0), UnitSystem.METRIC);
     }
 
     private static SectionSpec section(String name, double thicknessMm, double widthMm) {
-        return WoodResolver.section(new GivenSection(
-                name, Length.ofMm(thicknessMm), Length.ofMm(widthMm), null, null, null, null, null, null, null, null));
+        return WoodResolver.section(GivenSection.builder(name, Length.ofMm(thicknessMm), Length.ofMm(widthMm))
+                .build());
     }
 
     /** All boxes. */
     @Benchmark
     public List<Box> design() {
         SurveyAnswer.Adjusted border = (SurveyAnswer.Adjusted) BorderSurvey.adjust(survey, UnitSystem.METRIC);
-        Layout layout = BorderLayout.lay(border.outline(), List.of(run), new LayoutRules(25, 150, 4780));
+        Layout layout =
+                BorderLayout.lay(border.outline(), List.of(run), new LayoutRules(25, 150, 4780), survey.pointNames());
         List<Box> boxes = new ArrayList<>();
         for (FootprintPlan footprint : layout.boxes()) {
             boxes.add(BoxBuilder.build(footprint, rules, means));

@@ -7,6 +7,7 @@ import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.resolve.BuildResolver;
 import borderwright.engine.garden.resolve.GroundResolver;
 import borderwright.engine.garden.resolve.SoilResolver;
 import borderwright.engine.garden.resolve.StrengthResolver;
@@ -61,7 +62,7 @@ public class StrengthBench {
     @Setup
     public void setUp() {
         List<SectionSpec> sections = List.of(section("board", 25, 150), section("batten", 47, 50));
-        rules = BuildSpec.of("board", "batten");
+        rules = BuildResolver.of("board", "batten");
         means = new BuildMeans(sections, List.of(), Map.of("board", 3600.0), UnitSystem.METRIC);
         terms = StrengthTerms.of(
                 StrengthResolver.usual(UnitSystem.METRIC),
@@ -77,8 +78,8 @@ public class StrengthBench {
     }
 
     private static SectionSpec section(String name, double thicknessMm, double widthMm) {
-        return WoodResolver.section(new GivenSection(
-                name, Length.ofMm(thicknessMm), Length.ofMm(widthMm), null, null, null, null, null, null, null, null));
+        return WoodResolver.section(GivenSection.builder(name, Length.ofMm(thicknessMm), Length.ofMm(widthMm))
+                .build());
     }
 
     private static FootprintPlan plan(double lengthMm, double depthMm, double heightMm) {

@@ -6,6 +6,7 @@ import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.resolve.BuildResolver;
 import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.BoardMoisture;
 import borderwright.engine.garden.vocabulary.EdgeKind;
@@ -43,7 +44,7 @@ public final class TestBoxes {
         Box plain = box(name, outline, 0, 450, 0);
         return BoxBuilder.build(
                 plain.plan(),
-                BuildSpec.of(LARCH.name(), BATTEN.name()).withPostFooting(Length.ofMm(depthMm)),
+                BuildResolver.of(LARCH.name(), BATTEN.name()).withPostFooting(Length.ofMm(depthMm)),
                 new BuildMeans(List.of(LARCH, BATTEN), List.of(), Map.of(), UnitSystem.METRIC));
     }
 
@@ -62,23 +63,15 @@ public final class TestBoxes {
         }
         FootprintPlan plan =
                 new FootprintPlan(name, "run", outline, sides, dividers, planters, bedMm, heightMm, platformMm, false);
-        BuildSpec rules = BuildSpec.of(LARCH.name(), BATTEN.name());
+        BuildSpec rules = BuildResolver.of(LARCH.name(), BATTEN.name());
         return BoxBuilder.build(
                 plan, rules, new BuildMeans(List.of(LARCH, BATTEN), List.of(), longestMm, UnitSystem.METRIC));
     }
 
     private static GivenSection section(String name, double thickness, double width) {
-        return new GivenSection(
-                name,
-                Length.ofMm(thickness),
-                Length.ofMm(width),
-                null,
-                null,
-                "larch",
-                null,
-                BoardMoisture.DRY,
-                null,
-                null,
-                null);
+        return GivenSection.builder(name, Length.ofMm(thickness), Length.ofMm(width))
+                .species("larch")
+                .moisture(BoardMoisture.DRY)
+                .build();
     }
 }

@@ -31,29 +31,16 @@ public final class TestGarden {
     }
 
     public static Garden with(@Nullable GivenFilling filling, @Nullable GivenGround ground, @Nullable GivenDays days) {
-        return GardenResolver.resolve(new GivenGarden(
-                "Test",
-                null,
-                null,
-                "GBP",
-                null,
-                new GivenSurvey(Names.of("A", "B", "C", "D"), null, null, List.of(), List.of(), null),
-                List.of(),
-                GivenBuild.of(TestBoxes.LARCH.name(), TestBoxes.BATTEN.name()),
-                List.of(TestBoxes.GIVEN_LARCH, TestBoxes.GIVEN_BATTEN),
-                List.of(),
-                List.of(),
-                List.of(),
-                null,
-                null,
-                null,
-                ground,
-                filling,
-                null,
-                days,
-                null,
-                null,
-                List.of()));
+        return GardenResolver.resolve(GivenGarden.builder(
+                        "Test",
+                        "GBP",
+                        new GivenSurvey(Names.of("A", "B", "C", "D"), null, null, List.of(), List.of(), null),
+                        GivenBuild.of(TestBoxes.LARCH.name(), TestBoxes.BATTEN.name()))
+                .sections(TestBoxes.GIVEN_LARCH, TestBoxes.GIVEN_BATTEN)
+                .ground(ground)
+                .filling(filling)
+                .days(days)
+                .build());
     }
 
     /** A garden of which this has arrived. */

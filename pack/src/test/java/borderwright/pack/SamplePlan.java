@@ -155,34 +155,24 @@ public final class SamplePlan {
     }
 
     private static Garden garden(String name, UnitSystem units) {
-        return GardenResolver.resolve(new GivenGarden(
-                name,
-                "Invented garden, invented suppliers and prices.",
-                units,
-                "GBP",
-                new BigDecimal("220"),
-                new GivenSurvey(Names.of("A", "B", "C"), null, Length.ofMm(640), List.of(), List.of(), null),
-                List.of(),
-                GivenBuild.of("larch 25 x 150", "batten 47 x 50"),
-                List.of(section("larch 25 x 150", 25, 150), section("batten 47 x 50", 47, 50)),
-                List.of(),
-                List.of(),
-                List.of(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                DAYS,
-                null,
-                null,
-                List.of()));
+        return GardenResolver.resolve(GivenGarden.builder(
+                        name,
+                        "GBP",
+                        new GivenSurvey(Names.of("A", "B", "C"), null, Length.ofMm(640), List.of(), List.of(), null),
+                        GivenBuild.of("larch 25 x 150", "batten 47 x 50"))
+                .about("A garden, suppliers and prices of our own.")
+                .invented()
+                .units(units)
+                .budget(new BigDecimal("220"))
+                .sections(section("larch 25 x 150", 25, 150), section("batten 47 x 50", 47, 50))
+                .days(DAYS)
+                .build());
     }
 
     private static GivenSection section(String name, double t, double w) {
-        return new GivenSection(
-                name, Length.ofMm(t), Length.ofMm(w), null, null, "larch", null, null, null, null, null);
+        return GivenSection.builder(name, Length.ofMm(t), Length.ofMm(w))
+                .species("larch")
+                .build();
     }
 
     private static Outline outline() {

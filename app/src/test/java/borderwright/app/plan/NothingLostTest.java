@@ -91,8 +91,8 @@ class NothingLostTest {
                 received:
                   all goods: yes
                   boards:
-                    - {section: larch 25 x 150, length: 3.58 m, count: 8, unusable: 1, sent by: Alder}
-                    - {section: larch 25 x 150, length: 3.6 m, sent by: Alder, cut: [%s]}
+                    - {section: larch 25 x 150, length: 3.58 m, count: 8, unusable: 1, sent by: Supplier one}
+                    - {section: larch 25 x 150, length: 3.6 m, sent by: Supplier one, cut: [%s]}
                     - {section: batten 47 x 50, length: 2.99 m, count: 9}
                 """.formatted(cut);
         Plan then = plan((Files.readString(example) + arrived).getBytes(StandardCharsets.UTF_8));

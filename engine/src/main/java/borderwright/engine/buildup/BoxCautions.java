@@ -27,7 +27,7 @@ final class BoxCautions {
             byHand |= !piece.left().inRange() || !piece.right().inRange();
             ripped |= piece.rip() != null;
         }
-        if (draft.rules.postFooting() != null) {
+        if (draft.rules.isFooted()) {
             draft.note(BuildMessage.UPRIGHTS_INTO_GROUND.of(draft.plan.name(), draft.rules.postFootingMm()));
         }
         List<String> treated = draft.means.sections().stream()

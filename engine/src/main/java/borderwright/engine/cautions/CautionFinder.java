@@ -15,6 +15,7 @@ import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import borderwright.engine.ground.GroundWork;
+import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.survey.Outline;
 import java.util.ArrayList;
@@ -93,7 +94,7 @@ public final class CautionFinder {
         }
         List<Caution> cautions = new ArrayList<>();
         cautions.add(Caution.of(DIG_ENQUIRY));
-        garden.ground().near().forEach(thing -> near(thing).ifPresent(cautions::add));
+        garden.ground().keepClearOf().forEach(thing -> near(thing).ifPresent(cautions::add));
         cautions.addAll(stage(CautionStage.DIGGING, FOOTINGS_AND_ROOTS, STRUCK_MAIN, TAMPER)
                 .cautions());
         return new StageCautions(CautionStage.DIGGING, cautions);
@@ -103,7 +104,7 @@ public final class CautionFinder {
     private static Optional<Caution> near(NearbyThing thing) {
         Optional<String> place = Optional.of(thing.what().inWords() + " at " + thing.edge());
         if (thing.what().isService()) {
-            Optional<Double> depth = Optional.ofNullable(thing.depth()).map(given -> given.mm());
+            Optional<Double> depth = thing.depth().map(Length::mm);
             return Optional.of(new Caution(SERVICE_NEAR, place, depth, Optional.empty()));
         }
         return thing.what() == NearbyKind.TREE

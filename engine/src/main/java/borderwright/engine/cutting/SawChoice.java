@@ -35,11 +35,11 @@ final class SawChoice {
         if (end.tiltDeg() > saw.tiltDeg() || end.fenceDeg() > saw.mitreDeg()) {
             return false;
         }
-        if (piece.length().mm() < saw.shortestMm() || section == null) {
+        if (piece.length().mm() < saw.shortestPieceMm() || section == null) {
             return section == null;
         }
         double across = section.width().mm() / StrictMath.cos(StrictMath.toRadians(end.fenceDeg()));
         double through = section.thickness().mm() / StrictMath.cos(StrictMath.toRadians(end.tiltDeg()));
-        return across <= saw.crosscutMm() && through <= saw.depthMm();
+        return across <= saw.widestBoardMm() && through <= saw.thickestBoardMm();
     }
 }

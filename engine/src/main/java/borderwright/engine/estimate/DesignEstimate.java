@@ -14,6 +14,7 @@ import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.CuttingSpec;
 import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.resolve.BuildResolver;
 import borderwright.engine.garden.resolve.GroundResolver;
 import borderwright.engine.garden.resolve.SoilResolver;
 import borderwright.engine.garden.resolve.StrengthResolver;
@@ -90,7 +91,7 @@ final class DesignEstimate {
 
     static Design work(EstimateRequest request, End end) {
         FootprintPlan footprint = footprint(request, end.planters());
-        BuildSpec rules = BuildSpec.of(WALL, BATTEN);
+        BuildSpec rules = BuildResolver.of(WALL, BATTEN);
         BuildMeans means = means(request);
         Optional<BracingScheme> found = bracing(footprint, rules, means);
         Box box = BoxBuilder.build(footprint, rules, means, closer(found, end.braceSpacingMm()));
@@ -129,7 +130,8 @@ final class DesignEstimate {
                         scheme.tieSpacingMm(),
                         scheme.tieBelowRimMm(),
                         List.of()))
-                .orElseGet(() -> BracingScheme.of(BuildSpec.of(WALL, BATTEN)).withSpacings(braceSpacingMm, 900));
+                .orElseGet(
+                        () -> BracingScheme.of(BuildResolver.of(WALL, BATTEN)).withSpacings(braceSpacingMm, 900));
     }
 
     private static FootprintPlan footprint(EstimateRequest request, int planters) {

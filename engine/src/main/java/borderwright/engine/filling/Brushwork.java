@@ -4,7 +4,6 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.FillingSpec.FinishSpec;
 import borderwright.engine.garden.SectionSpec;
-import borderwright.engine.garden.vocabulary.BoardSurface;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,7 +30,7 @@ record Brushwork(Map<String, SectionSpec> sections, Optional<FinishSpec> wish) {
                 double outer = outerM2(piece, section);
                 area += outer;
                 if (wish.isPresent()) {
-                    litresOneCoat += outer / wish.get().m2PerLitre(section.surface() == BoardSurface.PLANED);
+                    litresOneCoat += outer / wish.get().m2PerLitre(section.surface());
                 }
                 if (section.isTreated()) {
                     ends += 2;

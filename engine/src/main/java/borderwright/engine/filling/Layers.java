@@ -35,8 +35,8 @@ record Layers(SoilSpec soil, FillingSpec wish) {
         double reusedM3 = Math.min(topM3 * settled, dugLooseM3 * wish.reused());
         List<Material> materials = new ArrayList<>();
         add(materials, "gravel", "drainage at the bottom", gravelM3, gravelM3, true);
-        if (wish.base().isPresent()) {
-            FillingSpec.BaseLayer base = wish.base().get();
+        if (wish.coarseLayer().isPresent()) {
+            FillingSpec.CoarseLayer base = wish.coarseLayer().get();
             add(materials, base.item(), "coarse layer", baseM3, baseM3 * settled, !base.isAtHand());
         }
         add(materials, "earth dug here", "used again", reusedM3 / settled, reusedM3, false);

@@ -8,21 +8,21 @@ import java.math.BigDecimal;
  *
  * @param trim waste cut off each end of a bought board, kerf included
  * @param rejectsPercent share of boards that turn out unusable
- * @param holdBack boards of each wall section kept uncut until the last planter stands
- * @param waitAllowance extra length on pieces that wait for a re-measured gap
- * @param keep shortest offcut that is kept
+ * @param keepWhole boards of each wall section kept uncut until the last planter stands
+ * @param extraForFitting extra length on pieces that wait for a re-measured gap
+ * @param shortestOffcut shortest offcut that is kept
  * @param offcutPerMetre what a metre of an offcut that is kept is worth; 0 for nothing
  */
 public record CuttingSpec(
         Length trim,
         double rejectsPercent,
-        int holdBack,
-        Length waitAllowance,
-        Length keep,
+        int keepWhole,
+        Length extraForFitting,
+        Length shortestOffcut,
         BigDecimal offcutPerMetre) {
 
     /** The same with another share of unusable boards. */
     public CuttingSpec withRejects(double percent) {
-        return new CuttingSpec(trim, percent, holdBack, waitAllowance, keep, offcutPerMetre);
+        return new CuttingSpec(trim, percent, keepWhole, extraForFitting, shortestOffcut, offcutPerMetre);
     }
 }

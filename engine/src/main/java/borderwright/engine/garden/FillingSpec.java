@@ -1,5 +1,6 @@
 package borderwright.engine.garden;
 
+import borderwright.engine.garden.vocabulary.BoardSurface;
 import borderwright.engine.measure.Length;
 import java.util.List;
 import java.util.Optional;
@@ -8,19 +9,19 @@ import java.util.Optional;
  * What goes into the planters, from the bottom up, and what lines and protects them.
  *
  * @param mix what the soil is mixed from, at least one part
- * @param base a coarse layer at the bottom, if there is one
+ * @param coarseLayer a coarse layer at the bottom, if there is one
  * @param drainageMm gravel at the bottom; 0 for none
  * @param reused share of the earth dug that goes into the planters, as a fraction
- * @param gate the narrowest passage on the way, if it is given
+ * @param narrowestWayIn the narrowest passage on the way, if it is given
  * @param liner inside the walls, if there is one
  * @param finish on the outer faces, if there is one
  */
 public record FillingSpec(
         List<MixPart> mix,
-        Optional<BaseLayer> base,
+        Optional<CoarseLayer> coarseLayer,
         double drainageMm,
         double reused,
-        Optional<Length> gate,
+        Optional<Length> narrowestWayIn,
         Optional<LinerSpec> liner,
         Optional<FinishSpec> finish) {
     public FillingSpec {
@@ -29,14 +30,25 @@ public record FillingSpec(
 
     /** Depth of the coarse layer, mm; 0 for none. */
     public double baseMm() {
-        return base.map(BaseLayer::depth).map(Length::mm).orElse(0.0);
+        return coarseLayer.map(CoarseLayer::depth).map(Length::mm).orElse(0.0);
     }
 
     /** One part of the mix: an item of the price lists and its parts by volume. */
     public record MixPart(String item, double parts) {}
 
-    /** A coarse layer at the bottom: an item of the price lists, its depth, and whether it need not be bought. */
-    public record BaseLayer(String item, Length depth, boolean isAtHand) {}
+    /** Where a layer comes from. */
+    public enum LayerSource {
+        BOUGHT,
+        AT_HAND
+    }
+
+    /** A coarse layer at the bottom: an item of the price lists, its depth, and where it comes from. */
+    public record CoarseLayer(String item, Length depth, LayerSource source) {
+        /** Whether it need not be bought. */
+        public boolean isAtHand() {
+            return source == LayerSource.AT_HAND;
+        }
+    }
 
     /** A liner from rolls, and the distance between its staples. */
     public record LinerSpec(double widthMm, double lengthMm, double staplesMm) {}
@@ -50,8 +62,8 @@ public record FillingSpec(
      */
     public record FinishSpec(int coats, double roughM2PerLitre, double planedM2PerLitre) {
         /** What a litre covers in one coat, m2. */
-        public double m2PerLitre(boolean planed) {
-            return planed ? planedM2PerLitre : roughM2PerLitre;
+        public double m2PerLitre(BoardSurface surface) {
+            return surface == BoardSurface.PLANED ? planedM2PerLitre : roughM2PerLitre;
         }
     }
 }

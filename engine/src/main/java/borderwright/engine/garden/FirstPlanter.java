@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * @param kerf that the saw really took
  * @param saw whose cut was measured; all of them where none is named
  * @param boards that were looked over
- * @param bow of its worst side after a season or more
+ * @param bulge of its worst side after a season or more
  */
 public record FirstPlanter(
         OptionalDouble cuttingHours,
@@ -20,7 +20,7 @@ public record FirstPlanter(
         Optional<Length> kerf,
         Optional<String> saw,
         Optional<LookedOver> boards,
-        Optional<Length> bow) {
+        Optional<Length> bulge) {
     /** The share of rejects taken before counts as this many boards: a few boards tell little (common practice, no source). */
     private static final double PRIOR_BOARDS = 20;
 

@@ -1,6 +1,7 @@
 package borderwright.engine.garden;
 
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.Message;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -26,11 +27,18 @@ public record Garden(
         Site site,
         Origins origins) {
 
+    /** A person's own garden, or one whose border, suppliers and prices are invented, as in an example. */
+    public enum GardenKind {
+        OWN,
+        INVENTED
+    }
+
     /**
      * Name, units and money.
      *
      * @param name of the garden
      * @param about a few words about it, if any are given
+     * @param kind whether it is a person's own or invented
      * @param units in which lengths are written
      * @param currency of all prices
      * @param budget most that boards, fixings and delivery may cost, if it is limited
@@ -38,6 +46,7 @@ public record Garden(
     public record Heading(
             String name,
             Optional<String> about,
+            GardenKind kind,
             UnitSystem units,
             CurrencyUnit currency,
             Optional<BigDecimal> budget) {}
@@ -74,19 +83,20 @@ public record Garden(
     }
 
     /** Saws, cutting, days of work, and what the first planter taught once it stood. */
-    public record Workshop(List<SawSpec> saws, CuttingSpec cutting, WorkSpec work, Optional<FirstPlanter> first) {
+    public record Workshop(
+            List<SawSpec> saws, CuttingSpec cutting, WorkSpec work, Optional<FirstPlanter> firstPlanter) {
         public Workshop {
             saws = List.copyOf(saws);
         }
 
         /** The same with the kerf and the share of unusable boards that the first planter showed. */
         Workshop asMeasured() {
-            if (first.isEmpty()) {
+            if (firstPlanter.isEmpty()) {
                 return this;
             }
-            FirstPlanter taught = first.get();
+            FirstPlanter taught = firstPlanter.get();
             List<SawSpec> measured = saws.stream().map(taught::measured).toList();
-            return new Workshop(measured, taught.measured(cutting), work, first);
+            return new Workshop(measured, taught.measured(cutting), work, firstPlanter);
         }
     }
 
@@ -95,7 +105,7 @@ public record Garden(
 
     /** The garden with what the first planter showed in the place of what was taken before. */
     public Garden asMeasured() {
-        return workshop.first().isEmpty() ? this : withWorkshop(workshop.asMeasured());
+        return workshop.firstPlanter().isEmpty() ? this : withWorkshop(workshop.asMeasured());
     }
 
     /** The same garden with other runs. */
@@ -106,6 +116,15 @@ public record Garden(
     /** The same garden with another workshop. */
     public Garden withWorkshop(Workshop other) {
         return new Garden(heading, survey, design, supply, other, site, origins);
+    }
+
+    /** Who sets the weight of the soaked soil: the document, or a default with its source. */
+    public Message soakedWeightOrigin() {
+        double weight = site.soil().soakedKnPerM3();
+        return origins.of("strength.soaked soil")
+                .filter(origin -> origin.kind() == Origins.Kind.DEFAULT)
+                .map(origin -> OriginMessage.SOAKED_WEIGHT_BY_DEFAULT.of(weight, origin.note()))
+                .orElseGet(() -> OriginMessage.SOAKED_WEIGHT_GIVEN.of(weight));
     }
 
     /** The section of that name. */
@@ -119,6 +138,11 @@ public record Garden(
 
     public Optional<String> about() {
         return heading.about();
+    }
+
+    /** Whether garden, suppliers and prices are invented. */
+    public boolean isInvented() {
+        return heading.kind() == GardenKind.INVENTED;
     }
 
     public UnitSystem units() {
@@ -181,8 +205,8 @@ public record Garden(
         return workshop.work();
     }
 
-    public Optional<FirstPlanter> first() {
-        return workshop.first();
+    public Optional<FirstPlanter> firstPlanter() {
+        return workshop.firstPlanter();
     }
 
     public SoilSpec soil() {

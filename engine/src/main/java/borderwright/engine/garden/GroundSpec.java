@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  * @param membrane the sheet in the dug bed, if one is laid
  * @param feet under planters on hard ground
  * @param loadLimit greatest load of a roof, kN/m2, where units are imperial lb/sq ft; nothing where none is given
- * @param near what has to be kept clear of
+ * @param keepClearOf what has to be kept clear of
  */
 public record GroundSpec(
         GroundSurface surface,
@@ -25,20 +25,20 @@ public record GroundSpec(
         Optional<MembraneSpec> membrane,
         FeetSpec feet,
         OptionalDouble loadLimit,
-        List<NearbyThing> near) {
+        List<NearbyThing> keepClearOf) {
     public GroundSpec {
-        near = List.copyOf(near);
+        keepClearOf = List.copyOf(keepClearOf);
     }
 
     /**
      * What is dug.
      *
-     * @param soil it decides how far the spoil swells and what it weighs
+     * @param kind it decides how far the spoil swells and what it weighs
      * @param turfMm turf to strip; 0 where there is no lawn
      * @param barrowLitres in a barrow, heaped as it is pushed
      * @param skipM3 in one skip; nothing where spoil stays in the garden
      */
-    public record DigSpec(DugSoil soil, double turfMm, double barrowLitres, OptionalDouble skipM3) {}
+    public record DigSpec(DugSoil kind, double turfMm, double barrowLitres, OptionalDouble skipM3) {}
 
     /**
      * The gravel bed.
@@ -66,18 +66,18 @@ public record GroundSpec(
     /**
      * Feet under planters on hard ground.
      *
-     * @param leastMm least height of one
-     * @param apartMm greatest distance between them
+     * @param lowestMm least height of one
+     * @param spacingMm greatest distance between them
      */
-    public record FeetSpec(double leastMm, double apartMm) {}
+    public record FeetSpec(double lowestMm, double spacingMm) {}
 
     /** Whether nothing can be dug there. */
     public boolean isHard() {
         return surface.isHard();
     }
 
-    public DugSoil soil() {
-        return dig.soil();
+    public DugSoil kind() {
+        return dig.kind();
     }
 
     public GravelBed bed() {

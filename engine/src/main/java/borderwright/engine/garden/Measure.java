@@ -7,113 +7,115 @@ import borderwright.engine.garden.vocabulary.TapeHeld;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Instrument;
 import borderwright.engine.measure.Length;
+import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
 
 /** One thing that was measured on site; in the document the first key tells which kind it is. */
 public sealed interface Measure {
 
-    /** What it was taken with; null when not said. */
-    @Nullable
-    Instrument by();
+    /**
+     * A length or height as it was read.
+     *
+     * @param length as read
+     * @param sdMm how far it may be out, as one standard deviation; 0 where the instrument takes no lengths
+     */
+    record Reading(Length length, double sdMm) {
+        public double mm() {
+            return length.mm();
+        }
+    }
+
+    /** What it was taken with, if that is given. */
+    Optional<Instrument> with();
+
+    /** The points that it is about. */
+    List<String> points();
 
     /** A tape length between two points. */
-    record TapeLength(
-            Names tape,
+    record TapeLength(Names tape, Reading reads, TapeHeld held, Optional<Instrument> with) implements Measure {
+        @Override
+        public List<String> points() {
+            return tape.list();
+        }
+    }
 
-            Length is,
+    /**
+     * The angle between two directions seen from the middle point.
+     *
+     * @param angle the three points
+     * @param reads the angle
+     * @param sdRad how far it may be out, as one standard deviation; 0 where the instrument takes no angles
+     * @param with what it was taken with, if that is given
+     */
+    record GaugeAngle(Names angle, Angle reads, double sdRad, Optional<Instrument> with) implements Measure {
+        @Override
+        public List<String> points() {
+            return angle.list();
+        }
+    }
 
-            @Nullable TapeHeld held,
-
-            @Nullable Length sure,
-
-            @Nullable Instrument by) implements Measure {}
-
-    /** The angle between two directions seen from the middle point. */
-    record GaugeAngle(
-            Names angle,
-
-            Angle is,
-
-            @Nullable Angle sure,
-
-            @Nullable Instrument by) implements Measure {}
-
-    /** A point fixed by its distance along a baseline and square off it. */
+    /** A point fixed by its distance along a baseline and square off it, on one side of it. */
     record BaselineOffset(
-            String offset,
+            String offset, Names baseline, Reading along, Reading off, LeftOrRight side, Optional<Instrument> with)
+            implements Measure {
+        @Override
+        public List<String> points() {
+            List<String> points = new ArrayList<>(baseline.list());
+            points.add(offset);
+            return points;
+        }
+    }
 
-            Names from,
-
-            Length along,
-
-            Length is,
-
-            @Nullable LeftOrRight side,
-
-            @Nullable Length sure,
-
-            @Nullable Instrument by)
-            implements Measure {}
-
-    /** Several short lengths, one after the other, along a straight line. */
-    record TapeChain(
-            Names chain,
-
-            List<Length> lengths,
-
-            @Nullable Length sure,
-
-            @Nullable Length straight,
-
-            @Nullable Instrument by)
+    /**
+     * Several short lengths, one after the other, along a straight line.
+     *
+     * @param chain the points in order
+     * @param lengths between them
+     * @param straightSdMm how far a point between may stand off the line, as one standard deviation
+     * @param with what they were taken with, if that is given
+     */
+    record TapeChain(Names chain, List<Reading> lengths, double straightSdMm, Optional<Instrument> with)
             implements Measure {
         public TapeChain {
             lengths = List.copyOf(lengths);
         }
+
+        @Override
+        public List<String> points() {
+            return chain.list();
+        }
     }
 
     /** Height of the ground at a point above the datum; negative below. */
-    record LevelReading(
-            String level,
-
-            Length is,
-
-            @Nullable Length sure,
-
-            @Nullable Instrument by) implements Measure {}
+    record LevelReading(String level, Reading height, Optional<Instrument> with) implements Measure {
+        @Override
+        public List<String> points() {
+            return List.of(level);
+        }
+    }
 
     /** Height of the second point above the first. */
-    record Rise(
-            Names rise,
-
-            Length is,
-
-            @Nullable Length sure,
-
-            @Nullable Instrument by) implements Measure {}
+    record Rise(Names rise, Reading height, Optional<Instrument> with) implements Measure {
+        @Override
+        public List<String> points() {
+            return rise.list();
+        }
+    }
 
     /** How far a wall leans: its distance from a plumb line or string on the border's side, low and high. */
-    record WallLean(
-            Names lean,
-
-            Length top,
-
-            Length bottom,
-
-            @Nullable Length sure,
-
-            @Nullable Instrument by) implements Measure {}
+    record WallLean(Names lean, Reading top, Reading bottom, Optional<Instrument> with) implements Measure {
+        @Override
+        public List<String> points() {
+            return lean.list();
+        }
+    }
 
     /** A curved edge: how far its middle stands off the straight chord between its corners. */
-    record ArcRise(
-            Names arc,
-
-            Length is,
-
-            ArcBulge bulges,
-
-            @Nullable Length sure,
-
-            @Nullable Instrument by) implements Measure {}
+    record ArcRise(Names arc, Reading rise, ArcBulge bulges, Optional<Instrument> with) implements Measure {
+        @Override
+        public List<String> points() {
+            return arc.list();
+        }
+    }
 }

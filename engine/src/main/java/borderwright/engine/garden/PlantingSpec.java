@@ -12,7 +12,7 @@ import java.util.Optional;
  *
  * @param crops to compare with the depth of soil
  * @param gardener how the gardener works
- * @param sun where the sun comes from; nothing where latitude or facing is not given
+ * @param sun where the sun comes from; nothing where latitude or bearing is not given
  */
 public record PlantingSpec(List<Crop> crops, GardenerPosture gardener, Optional<SunSpec> sun) {
     public PlantingSpec {
@@ -23,9 +23,9 @@ public record PlantingSpec(List<Crop> crops, GardenerPosture gardener, Optional<
      * Where the sun comes from, and when.
      *
      * @param latitudeDeg negative in the south
-     * @param facing compass bearing from the border's first corner to its second
-     * @param from first day of the season
-     * @param to last day of the season
+     * @param bearing compass bearing from the border's first corner to its second
+     * @param seasonFrom first day of the season
+     * @param seasonTo last day of the season
      */
-    public record SunSpec(double latitudeDeg, Angle facing, LocalDate from, LocalDate to) {}
+    public record SunSpec(double latitudeDeg, Angle bearing, LocalDate seasonFrom, LocalDate seasonTo) {}
 }

@@ -10,15 +10,26 @@ import java.util.Optional;
  *
  * @param boards that lie here
  * @param goods that have arrived
- * @param hasAllGoods whether everything but boards is here
+ * @param scope whether these goods are all
  */
-public record Receipt(List<ReceivedBoard> boards, List<ReceivedGoods> goods, boolean hasAllGoods) {
+public record Receipt(List<ReceivedBoard> boards, List<ReceivedGoods> goods, GoodsScope scope) {
+    /** Whether goods that have arrived are those listed, or everything but boards. */
+    public enum GoodsScope {
+        LISTED,
+        EVERYTHING
+    }
+
     /** Nothing has arrived. */
-    public static final Receipt NOTHING = new Receipt(List.of(), List.of(), false);
+    public static final Receipt NOTHING = new Receipt(List.of(), List.of(), GoodsScope.LISTED);
 
     public Receipt {
         boards = List.copyOf(boards);
         goods = List.copyOf(goods);
+    }
+
+    /** Whether everything but boards is here. */
+    public boolean hasAllGoods() {
+        return scope == GoodsScope.EVERYTHING;
     }
 
     /**
@@ -27,12 +38,17 @@ public record Receipt(List<ReceivedBoard> boards, List<ReceivedGoods> goods, boo
      * @param section by its name
      * @param length true length, measured
      * @param usable how many can be used
-     * @param from who sent it, or the mark on it
+     * @param sentBy who sent it, or the mark on it
      * @param cut labels of pieces cut from it already
      * @param left length left of a board that is cut into, if it was measured
      */
     public record ReceivedBoard(
-            String section, Length length, int usable, Optional<String> from, List<String> cut, Optional<Length> left) {
+            String section,
+            Length length,
+            int usable,
+            Optional<String> sentBy,
+            List<String> cut,
+            Optional<Length> left) {
         public ReceivedBoard {
             cut = List.copyOf(cut);
         }

@@ -2,6 +2,7 @@ package borderwright.engine.garden;
 
 import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Length;
+import java.util.List;
 
 /**
  * A saw at hand and what it can do.
@@ -10,25 +11,42 @@ import borderwright.engine.measure.Length;
  * @param kind of saw
  * @param kerf width of its cut
  * @param range what it reaches
- * @param hasStop whether it has a length stop
- * @param canRip whether it may rip along a board
+ * @param abilities what it can do besides
  */
-public record SawSpec(String name, SawKind kind, Length kerf, Range range, boolean hasStop, boolean canRip) {
+public record SawSpec(String name, SawKind kind, Length kerf, Range range, List<Ability> abilities) {
+    public SawSpec {
+        abilities = List.copyOf(abilities);
+    }
+
+    /** What some saws can do: cut against a length stop, and rip along a board. */
+    public enum Ability {
+        STOP,
+        RIP
+    }
 
     /**
      * What a saw reaches.
      *
      * @param tiltDeg greatest blade tilt from square
      * @param mitreDeg greatest fence or head angle from square
-     * @param crosscutMm widest board that it cuts across
-     * @param depthMm thickest board that it cuts through, square
-     * @param shortestMm shortest piece that may be held safely
+     * @param widestBoardMm widest board that it cuts across
+     * @param thickestBoardMm thickest board that it cuts through, square
+     * @param shortestPieceMm shortest piece that may be held safely
      */
-    public record Range(double tiltDeg, double mitreDeg, double crosscutMm, double depthMm, double shortestMm) {}
+    public record Range(
+            double tiltDeg, double mitreDeg, double widestBoardMm, double thickestBoardMm, double shortestPieceMm) {}
 
     /** The same saw with its cut as measured. */
     public SawSpec withKerf(Length measured) {
-        return new SawSpec(name, kind, measured, range, hasStop, canRip);
+        return new SawSpec(name, kind, measured, range, abilities);
+    }
+
+    public boolean hasStop() {
+        return abilities.contains(Ability.STOP);
+    }
+
+    public boolean canRip() {
+        return abilities.contains(Ability.RIP);
     }
 
     public double kerfMm() {
@@ -43,15 +61,15 @@ public record SawSpec(String name, SawKind kind, Length kerf, Range range, boole
         return range.mitreDeg();
     }
 
-    public double crosscutMm() {
-        return range.crosscutMm();
+    public double widestBoardMm() {
+        return range.widestBoardMm();
     }
 
-    public double depthMm() {
-        return range.depthMm();
+    public double thickestBoardMm() {
+        return range.thickestBoardMm();
     }
 
-    public double shortestMm() {
-        return range.shortestMm();
+    public double shortestPieceMm() {
+        return range.shortestPieceMm();
     }
 }

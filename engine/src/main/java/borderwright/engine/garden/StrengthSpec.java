@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
 /**
  * What the walls must stand.
  *
- * @param bowMm how far a side may end up bowing out
+ * @param bulgeLimitMm how far a side may end up bowing out
  * @param rules for timber and screws
  * @param load how the soil pushes
  * @param kneelingN weight of a person on the edge of a wall; 0 for none
@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
  * @param fasteners what their makers declare
  */
 public record StrengthSpec(
-        double bowMm,
+        double bulgeLimitMm,
         TimberRules rules,
         SoilLoad load,
         double kneelingN,
@@ -35,7 +35,7 @@ public record StrengthSpec(
      * @param water how wet it comes to be for a while
      * @param heapedMm how high it is heaped above its level surface
      * @param treadingKnPerM2 load of treading it in
-     * @param arching whether narrow soil may hang on its walls
+     * @param support whether narrow soil may hang on its walls
      */
     public record SoilLoad(
             double frictionRad,
@@ -43,7 +43,18 @@ public record StrengthSpec(
             SoilWater water,
             double heapedMm,
             double treadingKnPerM2,
-            boolean arching) {}
+            SoilSupport support) {
+        /** Whether narrow soil may hang on its walls. */
+        public boolean arching() {
+            return support == SoilSupport.WALLS;
+        }
+    }
+
+    /** What bears the weight of soil in a narrow planter: the bed alone, or the walls in part. */
+    public enum SoilSupport {
+        BED,
+        WALLS
+    }
 
     /**
      * What the makers of fasteners declare; nothing where they declare none.

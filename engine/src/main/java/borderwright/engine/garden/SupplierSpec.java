@@ -35,10 +35,17 @@ public record SupplierSpec(
         return taxToAdd.isEmpty();
     }
 
+    /** How something may get to the garden. */
+    public enum Way {
+        EITHER,
+        DELIVERED_ONLY,
+        FETCHED_ONLY
+    }
+
     /**
      * How an order gets to the garden.
      *
-     * @param fetchedOnly whether it must be fetched
+     * @param way whether it is delivered
      * @param charge for delivery where there are no bands
      * @param freeOver value of goods from which delivery is free; nothing for never
      * @param bands the bands of charges, if there are any
@@ -46,15 +53,20 @@ public record SupplierSpec(
      * @param collection fetching an order, where that may be chosen
      */
     public record DeliverySpec(
-            boolean fetchedOnly,
+            Way way,
             BigDecimal charge,
             Optional<BigDecimal> freeOver,
             Optional<List<DeliveryBand>> bands,
             Optional<Length> longest,
-            Optional<Collection> collection) {}
+            Optional<Collection> collection) {
+        /** Whether it must be fetched. */
+        public boolean fetchedOnly() {
+            return way == Way.FETCHED_ONLY;
+        }
+    }
 
     /** A charge for delivery from a value of goods on; of the bands that reach the garden the nearest hold. */
-    public record DeliveryBand(BigDecimal from, BigDecimal charge) {}
+    public record DeliveryBand(BigDecimal orderValueFrom, BigDecimal charge) {}
 
     /** Fetching an order: what the journey costs, and the longest board that travels where that differs. */
     public record Collection(BigDecimal cost, Optional<Length> longest) {}
@@ -78,10 +90,15 @@ public record SupplierSpec(
      * @param quote its price; nothing where none that can be used is quoted
      * @param pack boards in a pack, bought whole; the price for a board is then that of a pack
      * @param available boards to be had; nothing for as many as are needed
-     * @param from boards from which the price holds, for all of them
+     * @param priceFromCount boards from which the price holds, for all of them
      */
     public record BoardPrice(
-            String section, List<Length> lengths, Optional<Quote> quote, int pack, OptionalInt available, int from) {
+            String section,
+            List<Length> lengths,
+            Optional<Quote> quote,
+            int pack,
+            OptionalInt available,
+            int priceFromCount) {
         public BoardPrice {
             lengths = List.copyOf(lengths);
         }
@@ -94,14 +111,14 @@ public record SupplierSpec(
      * @param price of one box, roll, bag, tin or load
      * @param contains how much is in it, in the shopping list's unit
      * @param available how many are to be had; nothing for as many as are needed
-     * @param from how many from which the price holds, for all of them
-     * @param deliveredOnly whether it comes by the supplier's lorry only
+     * @param priceFromCount how many from which the price holds, for all of them
+     * @param way whether it comes by the supplier's lorry only
      */
     public record GoodsPrice(
-            String item,
-            BigDecimal price,
-            BigDecimal contains,
-            OptionalInt available,
-            int from,
-            boolean deliveredOnly) {}
+            String item, BigDecimal price, BigDecimal contains, OptionalInt available, int priceFromCount, Way way) {
+        /** Whether it comes by the supplier's lorry only. */
+        public boolean deliveredOnly() {
+            return way == Way.DELIVERED_ONLY;
+        }
+    }
 }

@@ -9,7 +9,7 @@ import java.util.Optional;
  * When the work can be done, by how many, and how fast they are.
  *
  * @param start first day of work; nothing where the plan has no calendar
- * @param free weekdays of work, at least one
+ * @param workDays weekdays of work, at least one
  * @param away dates without work
  * @param hours of work in a day
  * @param people who work
@@ -18,20 +18,20 @@ import java.util.Optional;
  */
 public record WorkSpec(
         Optional<LocalDate> start,
-        List<DayOfWeek> free,
+        List<DayOfWeek> workDays,
         List<LocalDate> away,
         double hours,
         int people,
         int deliveryDays,
         Pace pace) {
     public WorkSpec {
-        free = List.copyOf(free);
+        workDays = List.copyOf(workDays);
         away = List.copyOf(away);
     }
 
     /** Whether work can be done on a day. */
     public boolean canWork(LocalDate day) {
-        return free.contains(day.getDayOfWeek()) && !away.contains(day);
+        return workDays.contains(day.getDayOfWeek()) && !away.contains(day);
     }
 
     /**

@@ -115,7 +115,7 @@ final class BoxGroundMaker {
         List<Foot> feet = new ArrayList<>();
         for (int i = 0; i < outline.size(); i++) {
             double side = outline.sideMm(i);
-            int spans = (int) Math.max(1, Math.ceil(side / wish.feet().apartMm() - SAME_MM));
+            int spans = (int) Math.max(1, Math.ceil(side / wish.feet().spacingMm() - SAME_MM));
             for (int k = 0; k < spans; k++) {
                 Point at = outline.corner(i).towards(outline.corner(i + 1), k / (double) spans);
                 feet.add(new Foot(i, side * k / spans, bed - ground.heightMm(at)));

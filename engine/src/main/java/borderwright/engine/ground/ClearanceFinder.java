@@ -103,10 +103,10 @@ final class ClearanceFinder {
                             name,
                             work.outline().intersection(place).getLength()));
                 }
-            } else if (thing.bottom() != null && thing.what() == NearbyKind.AIR_BRICK) {
-                walls.airBrick(where, name, place, thing.bottom().mm(), work, rows);
-            } else if (thing.bottom() != null) {
-                walls.cladding(where, name, place, thing.bottom().mm(), work, rows);
+            } else if (thing.bottom().isPresent() && thing.what() == NearbyKind.AIR_BRICK) {
+                walls.airBrick(where, name, place, thing.bottom().get().mm(), work, rows);
+            } else if (thing.bottom().isPresent()) {
+                walls.cladding(where, name, place, thing.bottom().get().mm(), work, rows);
             }
         }
         return rows;
@@ -139,7 +139,7 @@ final class ClearanceFinder {
                 unmet.add(new Problem(
                         "fence-bears",
                         "survey.edges",
-                        work.name() + " stands " + format.length(got) + " from " + name + ", and its walls may bow "
+                        work.name() + " stands " + format.length(got) + " from " + name + ", and its walls may bulge "
                                 + format.length(bowMm) + ", so the fence would carry soil.",
                         "Leave a `gap` of " + format.length(Math.ceil(bowMm)) + " or more at that edge."));
             }

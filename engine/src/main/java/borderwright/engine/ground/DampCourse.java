@@ -34,7 +34,8 @@ record DampCourse(Outline outline, LengthFormat format, List<String> notes, List
             EdgeSpec edge = edges.get(e);
             Optional<Segment> line =
                     outline.between(edge.edge().first(), edge.edge().last());
-            if (line.isPresent() && (edge.kind() == EdgeKind.HOUSE || edge.dampCourse() != null)) {
+            if (line.isPresent()
+                    && (edge.kind() == EdgeKind.HOUSE || edge.dampCourse().isPresent())) {
                 rows.add(check(edge, "survey.edges[" + e + "].damp course", wall(line.get()), works));
             }
         }
@@ -44,17 +45,17 @@ record DampCourse(Outline outline, LengthFormat format, List<String> notes, List
     private List<SiteClearance> check(EdgeSpec edge, String where, Geometry wall, List<BoxWork> works) {
         List<SiteClearance> rows = new ArrayList<>();
         List<String> near = new ArrayList<>();
-        Length course = edge.dampCourse();
+        Optional<Length> course = edge.dampCourse();
         for (BoxWork work : works) {
             double gap = work.outline().distance(wall);
             if (gap < nearMm()) {
                 near.add(work.name());
-                if (course != null) {
-                    rows.add(row(edge, where, work, gap, course.mm()));
+                if (course.isPresent()) {
+                    rows.add(row(edge, where, work, gap, course.get().mm()));
                 }
             }
         }
-        if (course == null && !near.isEmpty()) {
+        if (course.isEmpty() && !near.isEmpty()) {
             notes.add("Not shown to hold: soil in " + String.join(", ", near) + " stands within "
                     + format.length(nearMm()) + " of the house " + edge.edge()
                     + ". Find its damp-proof course and air bricks, keep soil " + format.length(belowMm())

@@ -72,14 +72,14 @@ public final class GroundWork {
         tell(boxes, notes);
         List<SiteClearance> clearances = new ArrayList<>();
         if (wish.surface().isHard()) {
-            clearances.addAll(new RunOff(outline, format, wish.feet().leastMm()).of(boxes, grounds, notes, unmet));
+            clearances.addAll(new RunOff(outline, format, wish.feet().lowestMm()).of(boxes, grounds, notes, unmet));
         }
         List<BoxWork> works = BoxWork.of(boxes, grounds, areas, wish, soil.belowRimMm());
         ClearanceFinder keeps = new ClearanceFinder(outline, format, works, notes, unmet);
         new DampCourse(outline, format, notes, unmet)
                 .check(survey.edges(), works)
                 .forEach(keeps::keep);
-        List<Optional<NearbyPlace>> near = NearbyPlace.of(wish.near(), outline, format);
+        List<Optional<NearbyPlace>> near = NearbyPlace.of(wish.keepClearOf(), outline, format);
         clearances.addAll(keeps.of(near, bowMm));
         return new GroundPlan(
                 grounds,

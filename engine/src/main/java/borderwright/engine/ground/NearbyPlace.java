@@ -1,7 +1,6 @@
 package borderwright.engine.ground;
 
 import borderwright.engine.garden.NearbyThing;
-import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Segment;
 import borderwright.engine.measure.LengthFormat;
@@ -22,9 +21,6 @@ import org.locationtech.jts.geom.GeometryFactory;
  * @param to where it ends, the same place for a point
  */
 public record NearbyPlace(NearbyThing thing, String name, Point from, Point to) {
-    /** Across an air brick where no other end is said: the usual one of two courses. */
-    private static final double AIR_BRICK_MM = 225;
-
     /** Places of some things; empty for one whose edge the border does not have. */
     static List<Optional<NearbyPlace>> of(List<NearbyThing> things, Outline outline, LengthFormat format) {
         List<Optional<NearbyPlace>> places = new ArrayList<>();
@@ -33,7 +29,7 @@ public record NearbyPlace(NearbyThing thing, String name, Point from, Point to) 
             boolean alone =
                     things.stream().filter(t -> plainName(t).equals(plain)).count() == 1;
             String name =
-                    alone ? plain : plain + ", " + format.length(thing.along().mm()) + " along it";
+                    alone ? plain : plain + ", " + format.length(thing.from().alongMm()) + " along it";
             places.add(outline.between(thing.edge().first(), thing.edge().last())
                     .map(edge -> along(thing, name, edge, outline)));
         }
@@ -45,20 +41,15 @@ public record NearbyPlace(NearbyThing thing, String name, Point from, Point to) 
     }
 
     private static NearbyPlace along(NearbyThing thing, String name, Segment edge, Outline outline) {
-        double to = thing.what() == NearbyKind.AIR_BRICK && thing.to() == null
-                ? thing.along().mm() + AIR_BRICK_MM
-                : thing.toMm();
-        return new NearbyPlace(
-                thing,
-                name,
-                at(edge, outline, thing.along().mm(), thing.intoMm()),
-                at(edge, outline, to, thing.endIntoMm()));
+        return new NearbyPlace(thing, name, at(edge, outline, thing.from()), at(edge, outline, thing.to()));
     }
 
-    private static Point at(Segment edge, Outline outline, double alongMm, double intoMm) {
+    private static Point at(Segment edge, Outline outline, NearbyThing.Place place) {
         Point direction = edge.to().minus(edge.from()).unit();
         boolean leftIsInside = outline.ring().contains(edge.middle().plus(direction.left()), 0);
-        return edge.from().plus(direction.times(alongMm)).plus(direction.left().times(leftIsInside ? intoMm : -intoMm));
+        return edge.from()
+                .plus(direction.times(place.alongMm()))
+                .plus(direction.left().times(leftIsInside ? place.intoMm() : -place.intoMm()));
     }
 
     /** As a line, or as a point where both its ends are one. */

@@ -47,13 +47,13 @@ record ServiceClearances(NearbyThing thing, String name, LengthFormat format, Li
         double got = work.dug().distance(place);
         if (got >= byHandMm()) {
             rows.add(new SiteClearance(planter, name, "ground dug", byHandMm(), got, Verdict.HOLDS));
-        } else if (thing.depth() == null) {
+        } else if (thing.depth().isEmpty()) {
             rows.add(new SiteClearance(planter, name, "ground dug", byHandMm(), got, Verdict.NOT_SHOWN));
             notes.add("Not shown to hold: how deep " + name + " lies is not known, and " + planter + " is dug "
                     + format.length(work.dugMm()) + " deep " + (got == 0 ? "over it" : format.length(got) + " from it")
                     + ". Have it traced, dig trial holes by hand, and put no pins there.");
         } else {
-            double left = thing.depth().mm() - work.dugMm();
+            double left = thing.depth().get().mm() - work.dugMm();
             Verdict verdict = left < coverMm() ? Verdict.DOES_NOT_HOLD : Verdict.NOT_SHOWN;
             rows.add(new SiteClearance(planter, name, "ground left over it", coverMm(), left, verdict));
             if (verdict == Verdict.DOES_NOT_HOLD) {
@@ -63,7 +63,7 @@ record ServiceClearances(NearbyThing thing, String name, LengthFormat format, Li
                         planter + " is dug " + format.length(work.dugMm()) + " deep "
                                 + (got == 0 ? "over" : format.length(got) + " from") + " " + name
                                 + ", which is said to lie "
-                                + format.length(thing.depth().mm()) + " deep.");
+                                + format.length(thing.depth().get().mm()) + " deep.");
             } else {
                 notes.add(planter + " is dug " + (got == 0 ? "over" : format.length(got) + " from") + " " + name
                         + ": by hand, with no pins, and never trusting the depth that was said.");
@@ -74,7 +74,7 @@ record ServiceClearances(NearbyThing thing, String name, LengthFormat format, Li
     private void spikes(String where, Geometry place, BoxWork work, List<SiteClearance> rows) {
         double got = work.spikes().distance(place);
         double reach = Math.max(PEG_MM, work.dugMm() + PIN_MM);
-        boolean clears = thing.depth() != null && thing.depth().mm() - reach >= coverMm();
+        boolean clears = thing.depth().isPresent() && thing.depth().get().mm() - reach >= coverMm();
         boolean stops = got < byHandMm() && thing.what().canKill() && !clears;
         Verdict verdict = got >= byHandMm() ? Verdict.HOLDS : stops ? Verdict.DOES_NOT_HOLD : Verdict.NOT_SHOWN;
         rows.add(new SiteClearance(work.name(), name, "pegs and pins", byHandMm(), got, verdict));
@@ -84,10 +84,10 @@ record ServiceClearances(NearbyThing thing, String name, LengthFormat format, Li
                     work,
                     "A peg or pin of " + work.name() + " may be driven " + format.length(reach) + " deep, "
                             + format.length(got) + " from " + name + ", "
-                            + (thing.depth() == null
+                            + (thing.depth().isEmpty()
                                     ? "whose depth is not known."
                                     : "which is said to lie "
-                                            + format.length(thing.depth().mm()) + " deep."));
+                                            + format.length(thing.depth().get().mm()) + " deep."));
         }
     }
 

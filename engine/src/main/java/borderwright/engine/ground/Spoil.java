@@ -22,7 +22,7 @@ public record Spoil(double turfM3, double dugM3, double looseM3, double swell, d
     private static final double LITRES_PER_M3 = 1000;
 
     static Spoil of(double turfM3, double dugM3, GroundSpec wish) {
-        double swell = swell(wish.soil());
+        double swell = swell(wish.kind());
         double loose = dugM3 * swell;
         double moved = turfM3 + loose;
         OptionalDouble skip = wish.dig().skipM3();
@@ -31,7 +31,7 @@ public record Spoil(double turfM3, double dugM3, double looseM3, double swell, d
                 dugM3,
                 loose,
                 swell,
-                turfM3 * TURF_KG_PER_M3 + loose * looseKgPerM3(wish.soil()),
+                turfM3 * TURF_KG_PER_M3 + loose * looseKgPerM3(wish.kind()),
                 loads(moved * LITRES_PER_M3, wish.dig().barrowLitres()),
                 skip.isEmpty() ? 0 : loads(moved, skip.getAsDouble()));
     }

@@ -24,6 +24,7 @@ import borderwright.engine.layout.run.RunTerms;
 import borderwright.engine.layout.run.Stretch;
 import borderwright.engine.survey.Outline;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Polygon;
@@ -57,11 +58,12 @@ public final class BorderLayout {
      * @param outline the border
      * @param runs the runs requested, in order of precedence
      * @param rules how boxes are built
+     * @param points names of the survey's points, which no planter gets
      */
-    public static Layout lay(Outline outline, List<RunSpec> runs, LayoutRules rules) {
+    public static Layout lay(Outline outline, List<RunSpec> runs, LayoutRules rules, Collection<String> points) {
         BorderLayout layout = new BorderLayout(outline, rules);
         List<String> letters =
-                RunNames.lettersOf(runs.stream().map(RunSpec::name).toList());
+                RunNames.lettersOf(runs.stream().map(RunSpec::name).toList(), points);
         for (int i = 0; i < runs.size(); i++) {
             layout.add(runs.get(i), i, letters.get(i));
         }
@@ -70,11 +72,11 @@ public final class BorderLayout {
 
     private void add(RunSpec wish, int index, String letters) {
         String where = "runs[" + index + "]";
-        checkRanges(new RunTerms(wish, where, wish.depth().from().mm(), rules));
+        checkRanges(new RunTerms(wish, where, wish.size().frontToBack().from().mm(), rules));
         int number = 1;
         for (int row = 0; row < wish.rowCount(); row++) {
-            RunTerms terms =
-                    new RunTerms(wish.inRow(row), where, wish.depth().from().mm(), rules);
+            RunTerms terms = new RunTerms(
+                    wish.inRow(row), where, wish.size().frontToBack().from().mm(), rules);
             number += addRow(terms, letters, number);
         }
     }
@@ -110,9 +112,10 @@ public final class BorderLayout {
     }
 
     private void checkRanges(RunTerms terms) {
-        check(terms, "front to back", terms.wish().depth());
-        check(terms, "height", terms.wish().height());
-        if (terms.wish().planters() == null && terms.wish().length() == null) {
+        check(terms, "front to back", terms.wish().size().frontToBack());
+        check(terms, "height", terms.wish().size().height());
+        if (terms.wish().bays().planters().isEmpty()
+                && terms.wish().bays().length().isEmpty()) {
             findings.unmet(findings.problemMaker().planterNumberNotGiven(terms));
         }
     }

@@ -17,6 +17,9 @@ public enum Instrument {
     STRING_LINE(3.0, 0.5, 0),
     LASER_LEVEL(2.0, 0.2, 0);
 
+    /** A short tape reaches this far. */
+    private static final double SHORT_TAPE_MM = 5000;
+
     private final double fixedMm;
     private final double perMetreMm;
     private final double angleDeg;
@@ -25,6 +28,11 @@ public enum Instrument {
         this.fixedMm = fixedMm;
         this.perMetreMm = perMetreMm;
         this.angleDeg = angleDeg;
+    }
+
+    /** The tape that is usually taken to a length. */
+    public static Instrument tapeFor(double lengthMm) {
+        return Math.abs(lengthMm) <= SHORT_TAPE_MM ? TAPE : LONG_TAPE;
     }
 
     /** Default standard deviation of a length of {@code lengthMm} taken with this, in mm; 0 for angle instruments. */

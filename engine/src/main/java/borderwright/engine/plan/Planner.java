@@ -130,7 +130,11 @@ public final class Planner {
         PriceLists prices = PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currency())
                 .withSubstitutes(garden.substitutes(), garden.currency());
         Map<String, Double> longestMm = BoardLimits.longestPieceMm(garden, prices.boards());
-        Layout layout = BorderLayout.lay(border.outline(), garden.runs(), layoutRules(longestMm));
+        Layout layout = BorderLayout.lay(
+                border.outline(),
+                garden.runs(),
+                layoutRules(longestMm),
+                garden.survey().pointNames());
         if (layout.boxes().isEmpty()) {
             return new PlanAnswer.NotPlanned(nothingStands(layout));
         }
@@ -152,7 +156,7 @@ public final class Planner {
 
     private OptionalDouble feetMm() {
         GroundSpec ground = garden.ground();
-        return ground.surface().isHard() ? OptionalDouble.of(ground.feet().leastMm()) : OptionalDouble.empty();
+        return ground.surface().isHard() ? OptionalDouble.of(ground.feet().lowestMm()) : OptionalDouble.empty();
     }
 
     private static List<Problem> nothingStands(Layout layout) {

@@ -48,7 +48,7 @@ public final class SiteStages {
                 garden.survey(),
                 garden.ground(),
                 garden.soil(),
-                garden.strength().bowMm(),
+                garden.strength().bulgeLimitMm(),
                 format);
         FillPlan filling = Filling.plan(garden, boxes, ground);
         PlantingPlan planting = Planting.plan(garden, outline, boxes, ground, filling);

@@ -26,10 +26,10 @@ import java.util.Optional;
 record Taught(Garden garden, LengthFormat format) {
 
     List<String> sentences(List<Box> boxes, List<StrengthReport> strength) {
-        if (garden.first().isEmpty()) {
+        if (garden.firstPlanter().isEmpty()) {
             return List.of();
         }
-        FirstPlanter first = garden.first().get();
+        FirstPlanter first = garden.firstPlanter().get();
         List<String> said = new ArrayList<>();
         first.kerf()
                 .ifPresent(
@@ -62,8 +62,8 @@ record Taught(Garden garden, LengthFormat format) {
             return List.of();
         }
         String which = beyond.size() == 1
-                ? beyond.get(0) + " would bow"
-                : beyond.size() + " boxes, " + beyond.get(0) + " first, would bow";
+                ? beyond.get(0) + " would bulge"
+                : beyond.size() + " boxes, " + beyond.get(0) + " first, would bulge";
         return List.of(new Problem(
                 "first-planter-bows",
                 "first planter.bulge",
@@ -73,7 +73,7 @@ record Taught(Garden garden, LengthFormat format) {
     }
 
     private Optional<Bow> bow(List<Box> boxes, List<StrengthReport> strength) {
-        Optional<Length> measured = garden.first().flatMap(FirstPlanter::bow);
+        Optional<Length> measured = garden.firstPlanter().flatMap(FirstPlanter::bulge);
         if (measured.isEmpty() || strength.size() != boxes.size()) {
             return Optional.empty();
         }
@@ -89,7 +89,7 @@ record Taught(Garden garden, LengthFormat format) {
         }
 
         String sentence(LengthFormat format) {
-            return "The first planter, of box " + box + ", bows " + format.piece(measuredMm) + "; "
+            return "The first planter, of box " + box + ", bulges " + format.piece(measuredMm) + "; "
                     + format.piece(reckonedMm) + " was reckoned as the end of it"
                     + (rate() > 1 ? "." : ", so nothing speaks against the reckoning yet.");
         }

@@ -126,10 +126,11 @@ public final class Planting {
         SunSpec season = wish.sun().get();
         Point along = first.get().to().minus(first.get().from());
         double north =
-                StrictMath.atan2(along.yMm(), along.xMm()) + season.facing().radians();
+                StrictMath.atan2(along.yMm(), along.xMm()) + season.bearing().radians();
         SunHours sun = new SunHours(season.latitudeDeg(), north, walls(outline));
-        List<SunHours.Day> days =
-                SunHours.days(season.from(), season.to()).stream().map(sun::day).toList();
+        List<SunHours.Day> days = SunHours.days(season.seasonFrom(), season.seasonTo()).stream()
+                .map(sun::day)
+                .toList();
         List<PlantingPlan.Sun> rows = new ArrayList<>();
         int planter = 0;
         for (Box box : boxes) {
@@ -173,7 +174,7 @@ public final class Planting {
         for (EdgeSpec note : garden.survey().edges()) {
             Optional<Segment> line =
                     outline.between(note.edge().first(), note.edge().last());
-            double height = note.heightMm();
+            double height = note.height().mm();
             if (line.isPresent() && height > 0) {
                 walls.add(new SunHours.Wall(
                         line.get(), outline.ground().heightMm(line.get().middle()) + height));

@@ -131,7 +131,7 @@ public record PriceLists(
                         minor(price.price(), RoundingMode.HALF_UP),
                         price.contains(),
                         price.available().orElse(Integer.MAX_VALUE),
-                        price.from(),
+                        price.priceFromCount(),
                         price.deliveredOnly()));
             }
         }
@@ -151,7 +151,7 @@ public record PriceLists(
                 for (SupplierSpec.DeliveryBand band : delivery.bands().orElse(List.of())) {
                     ways.add(new DeliveryOption(
                             false,
-                            minor(band.from(), RoundingMode.CEILING),
+                            minor(band.orderValueFrom(), RoundingMode.CEILING),
                             minor(band.charge(), RoundingMode.HALF_UP),
                             byLorry));
                 }
@@ -186,7 +186,7 @@ public record PriceLists(
                             packPrice.get().longValueExact(),
                             pack,
                             price.available().orElse(Integer.MAX_VALUE),
-                            price.from(),
+                            price.priceFromCount(),
                             BoardOffer.Instead.NOTHING));
                 }
             }

@@ -38,7 +38,7 @@ public final class BuildSequence {
 
     private BuildSequence(Garden garden, List<Box> boxes, GroundPlan ground, FillPlan filling, CuttingPlan cutting) {
         this.wish = garden.work();
-        this.taught = garden.first();
+        this.taught = garden.firstPlanter();
         this.prototype = Prototype.of(boxes);
         this.waits = !cutting.waiting().isEmpty();
         this.tasks = new TaskList(boxes.size());
@@ -129,7 +129,7 @@ public final class BuildSequence {
         int built = tasks.add(
                 Kind.BUILD,
                 one,
-                "Build " + alone + ": measure kerf, bow, waste and minutes",
+                "Build " + alone + ": measure kerf, bulge, waste and minutes",
                 first.build() * factors.building,
                 0,
                 cut,

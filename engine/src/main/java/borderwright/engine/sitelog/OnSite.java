@@ -97,7 +97,7 @@ public record OnSite(List<Piece> open, List<String> done, List<OwnedStock> stock
         }
 
         private static String name(ReceivedBoard board) {
-            return board.from().map(from -> "here, from " + from).orElse("here");
+            return board.sentBy().map(from -> "here, from " + from).orElse("here");
         }
 
         private void whole(ReceivedBoard board) {

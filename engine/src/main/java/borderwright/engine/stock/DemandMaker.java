@@ -30,7 +30,7 @@ public final class DemandMaker {
     }
 
     public static Length waitAllowance(CuttingSpec rules) {
-        return rules.waitAllowance();
+        return rules.extraForFitting();
     }
 
     /** Kerf / cos(tilt) of the steeper end less one kerf, rounded up to a tick; 0 for square ends. */

@@ -33,7 +33,7 @@ public record OffcutWorth(long leastTicks, long perMetre) {
         return each.signum() == 0
                 ? NONE
                 : new OffcutWorth(
-                        rules.keep().ticks(),
+                        rules.shortestOffcut().ticks(),
                         each.movePointRight(decimals)
                                 .setScale(0, RoundingMode.HALF_UP)
                                 .longValueExact());

@@ -54,7 +54,7 @@ public record StrengthTerms(
                         declared.screwStiffnessNPerMm().orElse(0)),
                 Fill.of(strength.load(), soil),
                 strength.kneelingN(),
-                strength.bowMm(),
+                strength.bulgeLimitMm(),
                 strength.bedFriction().orElse(0),
                 strength.foundation().map(GroundKind::of).orElse(GroundKind.PAVED),
                 ground.isHard() ? 0 : ground.gravelMm(0),

@@ -1,6 +1,7 @@
 package borderwright.engine.survey;
 
 import borderwright.engine.geometry.Point;
+import borderwright.engine.measure.Length;
 import borderwright.engine.survey.checks.SurveyReport.SurveyedPoint;
 import borderwright.engine.survey.fieldbook.FieldBook;
 import borderwright.engine.survey.network.Adjustment;
@@ -77,7 +78,7 @@ final class FrontUncertainty {
     private Point front(int wallIndex, int moved, Point step) {
         List<Point> wall = new ArrayList<>(book.order().places(adjustment.positions()));
         wall.set(moved, wall.get(moved).plus(step));
-        double depthMm = book.notes().strip() == null ? 0 : book.notes().strip().mm();
+        double depthMm = book.notes().stripWidth().map(Length::mm).orElse(0.0);
         return StripFront.of(wall, depthMm).orElseThrow().get(wallIndex);
     }
 }

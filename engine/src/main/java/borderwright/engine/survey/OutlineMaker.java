@@ -2,6 +2,7 @@ package borderwright.engine.survey;
 
 import borderwright.engine.garden.Measure;
 import borderwright.engine.garden.SurveySpec;
+import borderwright.engine.garden.resolve.SurveyResolver;
 import borderwright.engine.garden.vocabulary.ArcBulge;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
@@ -10,7 +11,6 @@ import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.GroundHeights.Spot;
 import borderwright.engine.survey.fieldbook.FieldBook;
-import borderwright.engine.survey.fieldbook.Sureness;
 import borderwright.engine.survey.network.Adjustment;
 import borderwright.engine.survey.network.Network;
 import borderwright.engine.survey.network.Positions;
@@ -55,10 +55,11 @@ final class OutlineMaker {
     private Optional<Ring> ring() {
         List<Point> measured = book.order().places(adjustment.positions());
         SurveySpec notes = book.notes();
-        if (notes.strip() == null) {
+        if (!notes.isStrip()) {
             return Optional.of(new Ring(measured));
         }
-        Optional<List<Point>> front = StripFront.of(measured, notes.strip().mm());
+        Optional<List<Point>> front =
+                StripFront.of(measured, notes.stripWidth().orElseThrow().mm());
         if (front.isPresent()) {
             List<Point> corners = new ArrayList<>(measured);
             for (int i = measured.size() - 1; i >= 0; i--) {
@@ -70,7 +71,8 @@ final class OutlineMaker {
         }
         problems.add(new Problem(
                 "survey.strip width",
-                OutlineMessage.STRIP_TOO_DEEP.of(notes.strip().mm())));
+                OutlineMessage.STRIP_TOO_DEEP.of(
+                        notes.stripWidth().orElseThrow().mm())));
         return Optional.empty();
     }
 
@@ -86,11 +88,11 @@ final class OutlineMaker {
 
     private OutlineEdge edge(int edge, double chordMm) {
         EdgeKind kind = EdgeKind.OPEN;
-        double gapMm = kind.habitGapMm();
+        double gapMm = SurveyResolver.gap(kind).mm();
         for (SurveySpec.EdgeSpec note : book.notes().edges()) {
             if (book.edges().number(note.edge()) == edge) {
                 kind = note.kind();
-                gapMm = note.gap() == null ? kind.habitGapMm() : note.gap().mm();
+                gapMm = note.gap().mm();
             }
         }
         return new OutlineEdge(kind, gapMm, leanMm(edge), riseMm(edge, chordMm));
@@ -114,13 +116,13 @@ final class OutlineMaker {
         for (int i = 0; i < book.notes().measures().size(); i++) {
             if (book.notes().measures().get(i) instanceof Measure.ArcRise arc
                     && book.edges().number(arc.arc()) == edge) {
-                if (arc.is().mm() > chordMm / 2) {
+                if (arc.rise().mm() > chordMm / 2) {
                     tooHigh(arc, i, chordMm);
                     continue;
                 }
-                double sd = Sureness.ofTape(arc.is().mm(), arc.sure(), arc.by());
+                double sd = arc.rise().sdMm();
                 weights += 1 / (sd * sd);
-                sum += (arc.bulges() == ArcBulge.OUTWARD ? 1 : -1) * arc.is().mm() / (sd * sd);
+                sum += (arc.bulges() == ArcBulge.OUTWARD ? 1 : -1) * arc.rise().mm() / (sd * sd);
             }
         }
         return weights == 0 ? 0 : sum / weights;
@@ -128,7 +130,7 @@ final class OutlineMaker {
 
     private void tooHigh(Measure.ArcRise arc, int measure, double chordMm) {
         Message message =
-                OutlineMessage.ARC_TOO_HIGH.of(arc.arc().dashed(), arc.is().mm(), chordMm, chordMm / 2);
+                OutlineMessage.ARC_TOO_HIGH.of(arc.arc().dashed(), arc.rise().mm(), chordMm, chordMm / 2);
         problems.add(new Problem("survey.measures[" + measure + "].reads", message));
     }
 

@@ -17,8 +17,10 @@ import borderwright.engine.buildup.parts.SawBench;
 import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.SawSpec;
 import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.given.GivenBuild;
 import borderwright.engine.garden.given.GivenSaw;
 import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.resolve.BuildResolver;
 import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.BoardMoisture;
 import borderwright.engine.garden.vocabulary.BoardSurface;
@@ -106,24 +108,11 @@ class BoxBuilderTest {
             sections.add(cap);
             BuildMeans means = new BuildMeans(
                     sections, List.of(Footprints.saw(SawKind.MITRE_SAW, 45, 50)), Map.of(), UnitSystem.METRIC);
-            BuildSpec rules = new BuildSpec(
-                    LARCH,
-                    BATTEN,
-                    null,
-                    null,
-                    null,
-                    cap.name(),
-                    null,
-                    null,
-                    CornerStyle.MITRED,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null);
+            BuildSpec rules = BuildResolver.build(GivenBuild.builder(LARCH)
+                    .braces(BATTEN)
+                    .capping(cap.name())
+                    .cornerJoint(CornerStyle.MITRED)
+                    .build());
             List<Point> octagon = new ArrayList<>();
             for (int i = 0; i < 8; i++) {
                 double turn = StrictMath.PI / 4 * i;
@@ -498,30 +487,22 @@ class BoxBuilderTest {
     class Limits {
         @Test
         void inInchesWordsAndNamesAreInInches() {
-            SectionSpec wall = WoodResolver.section(new GivenSection(
-                    "dressed 2x8",
-                    Length.ofMm(38.1),
-                    Length.ofMm(184.15),
-                    Length.ofMm(1.5875),
-                    BoardSurface.PLANED,
-                    "pine",
-                    true,
-                    BoardMoisture.WET,
-                    null,
-                    null,
-                    null));
-            SectionSpec brace = WoodResolver.section(new GivenSection(
-                    "dressed 2x4",
-                    Length.ofMm(38.1),
-                    Length.ofMm(88.9),
-                    Length.ofMm(1.5875),
-                    BoardSurface.PLANED,
-                    "pine",
-                    true,
-                    BoardMoisture.WET,
-                    null,
-                    null,
-                    null));
+            SectionSpec wall =
+                    WoodResolver.section(GivenSection.builder("dressed 2x8", Length.ofMm(38.1), Length.ofMm(184.15))
+                            .tolerance(Length.ofMm(1.5875))
+                            .surface(BoardSurface.PLANED)
+                            .species("pine")
+                            .treated(true)
+                            .moisture(BoardMoisture.WET)
+                            .build());
+            SectionSpec brace =
+                    WoodResolver.section(GivenSection.builder("dressed 2x4", Length.ofMm(38.1), Length.ofMm(88.9))
+                            .tolerance(Length.ofMm(1.5875))
+                            .surface(BoardSurface.PLANED)
+                            .species("pine")
+                            .treated(true)
+                            .moisture(BoardMoisture.WET)
+                            .build());
             BuildMeans means = new BuildMeans(
                     List.of(wall, brace),
                     List.of(Footprints.saw(SawKind.MITRE_SAW, 45, 50)),
@@ -651,17 +632,14 @@ class BoxBuilderTest {
         private static final SectionSpec THICK = Footprints.section("thick 75 x 150", 75, 150, false);
 
         private static SawBench.How how(double tilt, double fence, double shortMm, double crosscut) {
-            SawSpec saw = WoodResolver.saw(new GivenSaw(
-                    "mitre saw",
-                    SawKind.MITRE_SAW,
-                    null,
-                    Angle.ofDegrees(45),
-                    Angle.ofDegrees(48),
-                    Length.ofMm(crosscut),
-                    Length.ofMm(90),
-                    Length.ofMm(150),
-                    true,
-                    null));
+            SawSpec saw = WoodResolver.saw(GivenSaw.builder("mitre saw", SawKind.MITRE_SAW)
+                    .tilt(Angle.ofDegrees(45))
+                    .mitre(Angle.ofDegrees(48))
+                    .widestBoard(Length.ofMm(crosscut))
+                    .thickestBoard(Length.ofMm(90))
+                    .shortestPiece(Length.ofMm(150))
+                    .lengthStop(true)
+                    .build());
             return new SawBench(List.of(saw)).how(tilt, fence, THICK, shortMm);
         }
 

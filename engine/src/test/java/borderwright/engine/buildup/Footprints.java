@@ -4,8 +4,10 @@ import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.SawSpec;
 import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.given.GivenBuild;
 import borderwright.engine.garden.given.GivenSaw;
 import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.resolve.BuildResolver;
 import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.BoardMoisture;
 import borderwright.engine.garden.vocabulary.CornerStyle;
@@ -38,32 +40,24 @@ public final class Footprints {
     private Footprints() {}
 
     public static SectionSpec section(String name, double thickness, double width, boolean treated) {
-        return WoodResolver.section(new GivenSection(
-                name,
-                Length.ofMm(thickness),
-                Length.ofMm(width),
-                null,
-                null,
-                "larch",
-                treated,
-                BoardMoisture.WET,
-                null,
-                null,
-                null));
+        return WoodResolver.section(GivenSection.builder(name, Length.ofMm(thickness), Length.ofMm(width))
+                .species("larch")
+                .treated(treated)
+                .moisture(BoardMoisture.WET)
+                .build());
     }
 
     public static SawSpec saw(SawKind kind, double tiltDeg, double mitreDeg) {
-        return WoodResolver.saw(new GivenSaw(
-                kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),
-                kind,
-                Length.ofMm(3),
-                Angle.ofDegrees(tiltDeg),
-                Angle.ofDegrees(mitreDeg),
-                Length.ofMm(400),
-                Length.ofMm(90),
-                Length.ofMm(150),
-                true,
-                null));
+        return WoodResolver.saw(
+                GivenSaw.builder(kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '), kind)
+                        .kerf(Length.ofMm(3))
+                        .tilt(Angle.ofDegrees(tiltDeg))
+                        .mitre(Angle.ofDegrees(mitreDeg))
+                        .widestBoard(Length.ofMm(400))
+                        .thickestBoard(Length.ofMm(90))
+                        .shortestPiece(Length.ofMm(150))
+                        .lengthStop(true)
+                        .build());
     }
 
     public static BuildSpec rules(String walls, String braces, @Nullable CornerStyle corners) {
@@ -72,24 +66,11 @@ public final class Footprints {
 
     public static BuildSpec rules(
             String walls, String braces, @Nullable CornerStyle corners, @Nullable Length tieSpacing) {
-        return new BuildSpec(
-                walls,
-                braces,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                corners,
-                null,
-                tieSpacing,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null);
+        return BuildResolver.build(GivenBuild.builder(walls)
+                .braces(braces)
+                .cornerJoint(corners)
+                .tieSpacing(tieSpacing)
+                .build());
     }
 
     public static BuildMeans means(double tiltDeg, Map<String, Double> longest) {

@@ -8,6 +8,7 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.given.GivenSection;
+import borderwright.engine.garden.resolve.BuildResolver;
 import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
@@ -24,8 +25,8 @@ import org.junit.jupiter.api.Test;
 /** A run that closes on a wall: only the boards that reach into its last planter wait for the gap. */
 class WaitingBoardsTest {
     private static SectionSpec section(String name, double thicknessMm, double widthMm) {
-        return WoodResolver.section(new GivenSection(
-                name, Length.ofMm(thicknessMm), Length.ofMm(widthMm), null, null, null, null, null, null, null, null));
+        return WoodResolver.section(GivenSection.builder(name, Length.ofMm(thicknessMm), Length.ofMm(widthMm))
+                .build());
     }
 
     private static Box run(double longestMm, boolean closes) {
@@ -42,7 +43,7 @@ class WaitingBoardsTest {
                 300,
                 0,
                 false);
-        BuildSpec rules = BuildSpec.of("wall", "batten");
+        BuildSpec rules = BuildResolver.of("wall", "batten");
         return BoxBuilder.build(
                 plan,
                 rules,

@@ -40,10 +40,12 @@ class CuttingPlannerTest {
             CutMessage.SQUARE_CUT.of(),
             CutMessage.CUT_BEYOND_WIDTH.of(200),
             false);
-    private static final SectionSpec LARCH = WoodResolver.section(new GivenSection(
-            "larch", Length.ofMm(25), Length.ofMm(150), null, null, null, null, null, null, null, null));
-    private static final SawSpec MITRE_SAW = WoodResolver.saw(
-            new GivenSaw("mitre saw", SawKind.MITRE_SAW, Length.ofMm(3), null, null, null, null, null, true, null));
+    private static final SectionSpec LARCH = WoodResolver.section(
+            GivenSection.builder("larch", Length.ofMm(25), Length.ofMm(150)).build());
+    private static final SawSpec MITRE_SAW = WoodResolver.saw(GivenSaw.builder("mitre saw", SawKind.MITRE_SAW)
+            .kerf(Length.ofMm(3))
+            .lengthStop(true)
+            .build());
 
     private static Piece piece(String label, double mm, EndCut left, EndCut right, boolean waits, boolean ground) {
         return TestPieces.piece("larch", label, mm, left, right, waits, ground);

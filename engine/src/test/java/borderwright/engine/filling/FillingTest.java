@@ -51,19 +51,12 @@ class FillingTest {
 
     @Test
     void whatPressesOnAServiceIsToldWithItsLoad() {
-        GivenNearby drain = new GivenNearby(
-                NearbyKind.DRAIN,
-                Names.of("A", "B"),
-                Length.ofMm(9000),
-                Length.ofMm(11_000),
-                Length.ofMm(10_500),
-                null,
-                null,
-                null,
-                Length.ofMm(900),
-                null);
-        GivenGround ground =
-                new GivenGround(null, null, null, null, null, null, null, null, null, null, null, null, List.of(drain));
+        GivenNearby drain = GivenNearby.builder(NearbyKind.DRAIN, Names.of("A", "B"), Length.ofMm(9000))
+                .endsAt(Length.ofMm(11_000))
+                .inFromEdge(Length.ofMm(10_500))
+                .depth(Length.ofMm(900))
+                .build();
+        GivenGround ground = GivenGround.builder().keepClearOf(List.of(drain)).build();
         FillPlan plan = plan(null, ground, List.of(BOX));
         double load = plan.weights().get(0).kgPerM2() * 9.80665e-3;
         // The border's corner A is at (-10 m, -10 m): the drain lies at y = 500 mm from x = -1 m to 1 m, the box begins
@@ -78,7 +71,11 @@ class FillingTest {
     }
 
     private static GivenFilling mix(List<GivenMixPart> mix, @Nullable GivenCoarseLayer base, @Nullable Double reuse) {
-        return new GivenFilling(mix, base, null, reuse, null, null, null, null);
+        return GivenFilling.builder()
+                .mix(mix)
+                .coarseLayer(base)
+                .reusePercent(reuse)
+                .build();
     }
 
     @Nested
@@ -113,15 +110,11 @@ class FillingTest {
 
         @Test
         void layersAddUpToWhatIsFilled() {
-            GivenFilling wish = new GivenFilling(
-                    List.of(new GivenMixPart("topsoil", 2.0), new GivenMixPart("compost", 1.0)),
-                    new GivenCoarseLayer("wood chips", Length.ofMm(100), null),
-                    Length.ofMm(40),
-                    null,
-                    null,
-                    null,
-                    null,
-                    null);
+            GivenFilling wish = GivenFilling.builder()
+                    .mix(List.of(new GivenMixPart("topsoil", 2.0), new GivenMixPart("compost", 1.0)))
+                    .coarseLayer(new GivenCoarseLayer("wood chips", Length.ofMm(100), null))
+                    .drainage(Length.ofMm(40))
+                    .build();
             FillPlan plan = plan(wish, null, List.of(BOX));
             assertThat(plan.materials().stream().mapToDouble(Material::filledM3).sum())
                     .isCloseTo(plan.filledM3(), within(1e-9));
@@ -135,20 +128,10 @@ class FillingTest {
 
         @Test
         void earthDugIsUsedAgainAndNotBought() {
-            GivenGround dug = new GivenGround(
-                    null,
-                    null,
-                    null,
-                    null,
-                    Length.ofMm(100),
-                    Length.ofMm(0),
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    List.of());
+            GivenGround dug = GivenGround.builder()
+                    .gravel(Length.ofMm(100))
+                    .gravelBeyondWalls(Length.ofMm(0))
+                    .build();
             FillPlan plan = plan(mix(List.of(), null, 50.0), dug, List.of(BOX));
             // Dug 2.4 x 1.2 x 0.1 in place, a quarter more loose, half of it used.
             assertThat(plan.materials().get(0).orderedM3()).isCloseTo(2.88 * 0.1 * 1.25 / 2, within(1e-9));
@@ -170,8 +153,9 @@ class FillingTest {
     class Coverings {
         @Test
         void aLinerGoesRoundEachPlanterInLanes() {
-            GivenFilling wish =
-                    new GivenFilling(List.of(), null, null, null, null, null, new GivenLiner(null, null, null), null);
+            GivenFilling wish = GivenFilling.builder()
+                    .liner(new GivenLiner(null, null, null))
+                    .build();
             LinerPlan liner = plan(wish, null, List.of(BOX, BOX)).liner().orElseThrow();
             assertThat(liner.strips()).hasSize(2);
             assertThat(liner.strips().get(0).lengthMm()).isEqualTo(2 * (2350 + 1150) + 150);
@@ -186,7 +170,7 @@ class FillingTest {
                 "litres = area x coats / spread (coating arithmetic; theoretical spread 10 x solids % / film, from memory)")
         void finish() {
             GivenFilling wish =
-                    new GivenFilling(List.of(), null, null, null, null, null, null, new GivenFinish(2, 10.0));
+                    GivenFilling.builder().finish(new GivenFinish(2, 10.0)).build();
             FinishPlan finish = plan(wish, null, List.of(BOX)).finish();
             assertThat(finish.finishLitres()).isCloseTo(finish.outerM2() * 2 / 10, within(1e-12));
             // Two courses round, laps counted once at each corner either way: about 2 x 7.1 m x 0.15 m.
@@ -198,8 +182,10 @@ class FillingTest {
     @Nested
     class Loads {
         private FillPlan onRoof(@Nullable Double limit) {
-            GivenGround roof = new GivenGround(
-                    GroundSurface.ROOF, null, null, null, null, null, null, null, null, null, null, limit, List.of());
+            GivenGround roof = GivenGround.builder()
+                    .surface(GroundSurface.ROOF)
+                    .loadLimit(limit)
+                    .build();
             return plan(null, roof, List.of(BOX));
         }
 

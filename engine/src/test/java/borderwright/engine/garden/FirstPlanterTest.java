@@ -60,6 +60,6 @@ class FirstPlanterTest {
 
     private static SawSpec saw(String name) {
         return WoodResolver.saw(
-                new GivenSaw(name, SawKind.MITRE_SAW, Length.ofMm(2.5), null, null, null, null, null, null, null));
+                GivenSaw.builder(name, SawKind.MITRE_SAW).kerf(Length.ofMm(2.5)).build());
     }
 }

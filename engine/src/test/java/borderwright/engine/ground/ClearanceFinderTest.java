@@ -7,13 +7,15 @@ import borderwright.engine.TestBoxes;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.GroundSpec;
 import borderwright.engine.garden.SurveySpec;
-import borderwright.engine.garden.SurveySpec.EdgeSpec;
 import borderwright.engine.garden.given.GivenGround;
 import borderwright.engine.garden.given.GivenGround.GivenMembrane;
 import borderwright.engine.garden.given.GivenNearby;
-import borderwright.engine.garden.resolve.GardenResolver;
+import borderwright.engine.garden.given.GivenSurvey;
+import borderwright.engine.garden.given.GivenSurvey.GivenEdge;
 import borderwright.engine.garden.resolve.GroundResolver;
+import borderwright.engine.garden.resolve.NearbyResolver;
 import borderwright.engine.garden.resolve.SoilResolver;
+import borderwright.engine.garden.resolve.SurveyResolver;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.garden.vocabulary.NearbyKind;
@@ -65,27 +67,25 @@ class ClearanceFinderTest {
             GroundSurface surface,
             @Nullable GivenMembrane sheet,
             EdgeKind along,
-            List<EdgeSpec> notes,
+            List<GivenEdge> notes,
             GivenNearby... near) {
         List<OutlineEdge> edges = new ArrayList<>();
         for (int i = 0; i < 4; i++) {
-            edges.add(new OutlineEdge(i == 0 ? along : EdgeKind.OPEN, i == 0 ? along.habitGapMm() : 0, 0, 0));
+            edges.add(new OutlineEdge(
+                    i == 0 ? along : EdgeKind.OPEN,
+                    i == 0 ? SurveyResolver.gap(along).mm() : 0,
+                    0,
+                    0));
         }
-        GroundSpec wish = GroundResolver.resolve(new GivenGround(
-                surface,
-                null,
-                null,
-                null,
-                Length.ofMm(50),
-                Length.ofMm(100),
-                null,
-                sheet,
-                null,
-                null,
-                null,
-                null,
-                List.of(near)));
-        SurveySpec survey = new SurveySpec(Names.of("A", "B", "C", "D"), null, null, notes, List.of(), null);
+        GroundSpec wish = GroundResolver.resolve(GivenGround.builder()
+                .surface(surface)
+                .gravel(Length.ofMm(50))
+                .gravelBeyondWalls(Length.ofMm(100))
+                .membrane(sheet)
+                .keepClearOf(List.of(near))
+                .build());
+        SurveySpec survey = SurveyResolver.survey(
+                new GivenSurvey(Names.of("A", "B", "C", "D"), null, null, notes, List.of(), null));
         return GroundWork.plan(
                 boxes,
                 new Outline(BORDER, List.of("A", "B", "C", "D"), edges, ground),
@@ -108,17 +108,13 @@ class ClearanceFinderTest {
             @Nullable Double trunk,
             @Nullable Double depth,
             @Nullable Double bottom) {
-        return new GivenNearby(
-                kind,
-                Names.of("A", "B"),
-                Length.ofMm(along),
-                to == null ? null : Length.ofMm(to),
-                Length.ofMm(into),
-                null,
-                trunk == null ? null : Length.ofMm(trunk),
-                null,
-                depth == null ? null : Length.ofMm(depth),
-                bottom == null ? null : Length.ofMm(bottom));
+        return GivenNearby.builder(kind, Names.of("A", "B"), Length.ofMm(along))
+                .endsAt(to == null ? null : Length.ofMm(to))
+                .inFromEdge(Length.ofMm(into))
+                .trunk(trunk == null ? null : Length.ofMm(trunk))
+                .depth(depth == null ? null : Length.ofMm(depth))
+                .bottom(bottom == null ? null : Length.ofMm(bottom))
+                .build();
     }
 
     /** On level ground at the bed, dug 50 mm deep for its gravel. */
@@ -165,18 +161,11 @@ class ClearanceFinderTest {
 
         @Test
         void ofAGirthAreThoseOfItsTrunk() {
-            GivenNearby girth = new GivenNearby(
-                    NearbyKind.TREE,
-                    Names.of("A", "B"),
-                    Length.ofMm(2000),
-                    null,
-                    Length.ofMm(-2000),
-                    null,
-                    null,
-                    Length.ofMm(785.398),
-                    null,
-                    null);
-            assertThat(GardenResolver.nearbyThing(girth).rootsMm()).isCloseTo(3000, within(0.01));
+            GivenNearby girth = GivenNearby.builder(NearbyKind.TREE, Names.of("A", "B"), Length.ofMm(2000))
+                    .inFromEdge(Length.ofMm(-2000))
+                    .girth(Length.ofMm(785.398))
+                    .build();
+            assertThat(NearbyResolver.thing(girth).rootsMm()).isCloseTo(3000, within(0.01));
         }
 
         @Test
@@ -284,7 +273,7 @@ class ClearanceFinderTest {
     class Walls {
         @Test
         void soilBelowADampCourseIsARow() {
-            EdgeSpec house = new EdgeSpec(Names.of("A", "B"), EdgeKind.HOUSE, null, Length.ofMm(600), null);
+            GivenEdge house = new GivenEdge(Names.of("A", "B"), EdgeKind.HOUSE, null, Length.ofMm(600), null);
             GroundPlan plan = plan(
                     List.of(off(100)), plane(0, 0, 0), GroundSurface.BARE_EARTH, null, EdgeKind.OPEN, List.of(house));
             // Soil stays 30 mm below the rim at 450 mm.

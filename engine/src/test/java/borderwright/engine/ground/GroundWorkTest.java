@@ -8,8 +8,10 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.GroundSpec;
 import borderwright.engine.garden.SurveySpec;
 import borderwright.engine.garden.given.GivenGround;
+import borderwright.engine.garden.given.GivenSurvey;
 import borderwright.engine.garden.resolve.GroundResolver;
 import borderwright.engine.garden.resolve.SoilResolver;
+import borderwright.engine.garden.resolve.SurveyResolver;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.garden.vocabulary.ground.DugSoil;
@@ -48,25 +50,19 @@ class GroundWorkTest {
     }
 
     private static GroundSpec wish(GroundSurface surface, @Nullable GravelBed bed) {
-        return GroundResolver.resolve(new GivenGround(
-                surface,
-                null,
-                null,
-                bed,
-                Length.ofMm(50),
-                Length.ofMm(100),
-                null,
-                null,
-                null,
-                1.0,
-                null,
-                null,
-                List.of()));
+        return GroundResolver.resolve(GivenGround.builder()
+                .surface(surface)
+                .bed(bed)
+                .gravel(Length.ofMm(50))
+                .gravelBeyondWalls(Length.ofMm(100))
+                .skip(1.0)
+                .build());
     }
 
     private static GroundPlan plan(
-            List<Box> boxes, GroundHeights ground, GroundSpec wish, SurveySpec.EdgeSpec... edges) {
-        SurveySpec survey = new SurveySpec(Names.of("A", "B", "C", "D"), null, null, List.of(edges), List.of(), null);
+            List<Box> boxes, GroundHeights ground, GroundSpec wish, GivenSurvey.GivenEdge... edges) {
+        SurveySpec survey = SurveyResolver.survey(
+                new GivenSurvey(Names.of("A", "B", "C", "D"), null, null, List.of(edges), List.of(), null));
         return GroundWork.plan(
                 boxes, outline(ground), survey, wish, SoilResolver.usual(), 10, new LengthFormat(UnitSystem.METRIC));
     }
@@ -136,20 +132,12 @@ class GroundWorkTest {
                 "6111.11 yd3 in place at swell 1.2987 are 7936.5 loose: 662 loads of 12 (worked problem, loads rounded up)")
         void loadsAreRoundedUp() {
             assertThat((int) Math.ceil(6111.11 * 3000 / 2310 / 12)).isEqualTo(662);
-            GroundSpec clay = GroundResolver.resolve(new GivenGround(
-                    GroundSurface.BARE_EARTH,
-                    DugSoil.CLAY,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    65.0,
-                    4.5,
-                    null,
-                    null,
-                    List.of()));
+            GroundSpec clay = GroundResolver.resolve(GivenGround.builder()
+                    .surface(GroundSurface.BARE_EARTH)
+                    .kind(DugSoil.CLAY)
+                    .barrow(65.0)
+                    .skip(4.5)
+                    .build());
             Spoil spoil = Spoil.of(0, 10, clay);
             assertThat(spoil.looseM3()).isCloseTo(14.3, within(1e-9));
             assertThat(spoil.barrows()).isEqualTo(220);
@@ -172,8 +160,8 @@ class GroundWorkTest {
 
     @Nested
     class Damp {
-        private final SurveySpec.EdgeSpec house =
-                new SurveySpec.EdgeSpec(Names.of("A", "B"), EdgeKind.HOUSE, null, Length.ofMm(400), null);
+        private final GivenSurvey.GivenEdge house =
+                new GivenSurvey.GivenEdge(Names.of("A", "B"), EdgeKind.HOUSE, null, Length.ofMm(400), null);
 
         @Test
         void soilOverTheDampCourseIsSaidWithItsNumbers() {
@@ -200,7 +188,7 @@ class GroundWorkTest {
                     List.of(near),
                     level(0),
                     wish(GroundSurface.BARE_EARTH, null),
-                    new SurveySpec.EdgeSpec(Names.of("A", "B"), EdgeKind.HOUSE, null, null, null));
+                    new GivenSurvey.GivenEdge(Names.of("A", "B"), EdgeKind.HOUSE, null, null, null));
             assertThat(plan.unmet()).isEmpty();
             assertThat(plan.notes()).anyMatch(note -> note.startsWith("Not shown to hold: soil in F1"));
         }

@@ -21,6 +21,7 @@ import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,7 +36,7 @@ class BorderLayoutTest {
     private static final LayoutRules RULES = new LayoutRules(25, 150, 4800);
 
     private static Layout lay(Outline outline, RunSpec... runs) {
-        Layout layout = BorderLayout.lay(outline, List.of(runs), RULES);
+        Layout layout = BorderLayout.lay(outline, List.of(runs), RULES, Set.of());
         LayoutVerifier.verify(outline, layout, RULES, List.of(runs), "");
         return layout;
     }
@@ -284,7 +285,7 @@ class BorderLayoutTest {
                     Borders.corner(90, EdgeKind.WALL),
                     Wishes.along("A B").planters(3).name("long one").wish(),
                     Wishes.along("B C").planters(3).name("short one").wish());
-            assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("L1-L3", "S1-S3");
+            assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("LO1-LO3", "SH1-SH3");
             assertThat(layout.boxes().get(1).outline().corner(0).yMm()).isCloseTo(20 + 600 + 20, within(1e-5));
             assertThat(notes(layout))
                     .contains(
@@ -294,8 +295,16 @@ class BorderLayoutTest {
 
         @Test
         void runsOfLikeNamesGetDifferentLetters() {
-            assertThat(RunNames.lettersOf(List.of("fence run", "front", "fence run", "7", "fence")))
+            assertThat(RunNames.lettersOf(List.of("fence run", "front", "fence run", "7", "fence"), List.of()))
                     .containsExactly("F", "FR", "FE", "A", "FEN");
+        }
+
+        @Test
+        void noPlanterHasTheNameOfAPointOfTheSurveyOrOfAPiece() {
+            assertThat(RunNames.lettersOf(List.of("parapet", "north", "a", "7"), List.of("N1", "A", "A2", "x1")))
+                    .containsExactly("PA", "NO", "E", "F");
+            assertThat(RunNames.lettersOf(List.of("north", "apple", "yew"), List.of("N", "A1b", "n x")))
+                    .containsExactly("N", "A", "Y");
         }
     }
 
@@ -355,7 +364,8 @@ class BorderLayoutTest {
             Layout layout = BorderLayout.lay(
                     Borders.strip(9605, 594),
                     List.of(Wishes.along("A B").planters(8).depth(200).wish()),
-                    new LayoutRules(47, 150, 4800));
+                    new LayoutRules(47, 150, 4800),
+                    Set.of());
             assertThat(layout.boxes()).isEmpty();
             assertThat(layout.unmet().get(0).sentence(English.METRIC))
                     .isEqualTo(
@@ -408,7 +418,8 @@ class BorderLayoutTest {
             Layout layout = BorderLayout.lay(
                     Borders.strip(9605, 594),
                     List.of(Wishes.along("A B").planters(8).wish()),
-                    RULES);
+                    RULES,
+                    Set.of());
             assertThat(English.IMPERIAL.text(layout.notes().get(0)))
                     .isEqualTo("Along A-B: 8 planters, each 3' 11-1/16\" from divider to divider.");
         }

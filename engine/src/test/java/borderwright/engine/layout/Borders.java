@@ -1,5 +1,6 @@
 package borderwright.engine.layout;
 
+import borderwright.engine.garden.resolve.SurveyResolver;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
@@ -22,7 +23,7 @@ public final class Borders {
     }
 
     public static OutlineEdge edge(EdgeKind kind) {
-        return new OutlineEdge(kind, kind.habitGapMm(), 0, 0);
+        return new OutlineEdge(kind, SurveyResolver.gap(kind).mm(), 0, 0);
     }
 
     public static OutlineEdge edge(EdgeKind kind, double gapMm, double riseMm) {

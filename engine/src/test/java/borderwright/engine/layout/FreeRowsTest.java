@@ -16,6 +16,7 @@ import borderwright.engine.survey.OutlineEdge;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -35,7 +36,7 @@ class FreeRowsTest {
             GroundHeights.LEVEL);
 
     private static Layout lay(RunSpec... wishes) {
-        return BorderLayout.lay(FIELD, List.of(wishes), RULES);
+        return BorderLayout.lay(FIELD, List.of(wishes), RULES, Set.of());
     }
 
     private static Wishes beds(String along) {
@@ -58,7 +59,7 @@ class FreeRowsTest {
         assertThat(layout.unmet()).isEmpty();
         assertThat(layout.boxes())
                 .extracting(FootprintPlan::name)
-                .containsExactly("R1", "R2", "R3", "R4", "R5", "R6", "R7", "R8");
+                .containsExactly("RO1", "RO2", "RO3", "RO4", "RO5", "RO6", "RO7", "RO8");
         for (int i = 0; i < 8; i++) {
             double x = 2000 + (i % 4) * 2200;
             double y = 3000 + (i / 4) * 3300;

@@ -16,6 +16,7 @@ import borderwright.engine.survey.OutlineEdge;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,7 +34,7 @@ class LayoutPropertiesTest {
     }
 
     private static Layout lay(Outline outline, List<RunSpec> runs) {
-        return BorderLayout.lay(outline, runs, RULES);
+        return BorderLayout.lay(outline, runs, RULES, Set.of());
     }
 
     @ParameterizedTest
@@ -80,12 +81,14 @@ class LayoutPropertiesTest {
             Outline outline = random.outline(false);
             RunSpec wish = random.runs(outline).get(0);
             Layout layout = lay(outline, List.of(wish));
-            if (wish.planters() != null && layout.unmet().isEmpty()) {
+            if (wish.bays().planters().isPresent() && layout.unmet().isEmpty()) {
                 int laid = layout.boxes().stream()
                         .mapToInt(b -> b.planters().size())
                         .sum();
                 int edges = wish.along().size() - 1;
-                assertThat(laid).as("seed %d", s).isEqualTo(wish.planters() * edges + cornerPlanters(outline, wish));
+                assertThat(laid)
+                        .as("seed %d", s)
+                        .isEqualTo(wish.bays().planters().getAsInt() * edges + cornerPlanters(outline, wish));
             }
         }
     }
@@ -94,8 +97,8 @@ class LayoutPropertiesTest {
         int count = 0;
         for (int i = 1; i + 1 < wish.along().size(); i++) {
             String corner = wish.along().get(i);
-            CornerTurn turn = wish.turn();
-            for (RunSpec.CornerSpec said : Lists.reversed(wish.corners())) {
+            CornerTurn turn = wish.turning().turn();
+            for (RunSpec.CornerSpec said : Lists.reversed(wish.turning().others())) {
                 turn = said.corner().equals(corner) ? said.turn() : turn;
             }
             double degrees = StrictMath.toDegrees(

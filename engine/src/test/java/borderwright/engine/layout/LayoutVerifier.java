@@ -123,7 +123,9 @@ public final class LayoutVerifier {
                 .filter(r -> r.name().equals(box.run()))
                 .findFirst()
                 .orElseThrow();
-        if (wish.backGap() != null || wish.startGap() != null || wish.endGap() != null) {
+        if (wish.gaps().back().isPresent()
+                || wish.gaps().start().isPresent()
+                || wish.gaps().end().isPresent()) {
             return;
         }
         for (int e = 0; e < outline.ring().size(); e++) {

@@ -1,6 +1,7 @@
 package borderwright.engine.layout;
 
 import borderwright.engine.garden.RunSpec;
+import borderwright.engine.garden.resolve.SurveyResolver;
 import borderwright.engine.garden.vocabulary.CornerTurn;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
@@ -36,7 +37,7 @@ public final class RandomBorders {
                         ? ring.sideMm(i) * between(0.02, 0.35) * (random.nextBoolean() ? 1 : -1)
                         : 0;
                 double lean = random.nextInt(4) == 0 ? between(0, 30) : 0;
-                edges.add(new OutlineEdge(kind, kind.habitGapMm(), lean, rise));
+                edges.add(new OutlineEdge(kind, SurveyResolver.gap(kind).mm(), lean, rise));
             }
             Outline outline = Borders.of(ring, edges, ground(ring));
             if (LayoutVerifier.border(outline).isValid()) {

@@ -1,6 +1,8 @@
 package borderwright.engine.layout;
 
 import borderwright.engine.garden.RunSpec;
+import borderwright.engine.garden.given.GivenRun;
+import borderwright.engine.garden.resolve.RunResolver;
 import borderwright.engine.garden.vocabulary.CornerTurn;
 import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.garden.vocabulary.Names;
@@ -11,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Writes a wish with what matters said and the rest left to habit. */
+/** Writes a wish with what matters said and the rest left to its default. */
 public final class Wishes {
     private String name = "fence run";
     private final Names along;
@@ -25,11 +27,11 @@ public final class Wishes {
     private @Nullable Length endGap;
     private @Nullable Length backGap;
     private @Nullable CornerTurn turn;
-    private final List<RunSpec.CornerSpec> corners = new ArrayList<>();
+    private final List<GivenRun.GivenCorner> corners = new ArrayList<>();
     private @Nullable SlopeForm slope;
     private @Nullable Length reach;
     private @Nullable Length sag;
-    private RunSpec.@Nullable Rows rows;
+    private GivenRun.@Nullable GivenRows rows;
 
     private Wishes(Names along) {
         this.along = along;
@@ -96,7 +98,7 @@ public final class Wishes {
     }
 
     public Wishes turn(String corner, CornerTurn said) {
-        corners.add(new RunSpec.CornerSpec(corner, said));
+        corners.add(new GivenRun.GivenCorner(corner, said));
         return this;
     }
 
@@ -116,13 +118,25 @@ public final class Wishes {
     }
 
     public Wishes rows(double firstMm, int count, double pathsMm) {
-        rows = new RunSpec.Rows(Length.ofMm(firstMm), count, Length.ofMm(pathsMm));
+        rows = new GivenRun.GivenRows(Length.ofMm(firstMm), count, Length.ofMm(pathsMm));
         return this;
     }
 
     public RunSpec wish() {
-        return new RunSpec(
-                name, along, planters, length, depth, height, join, between, startGap, endGap, backGap, turn, corners,
-                slope, reach, sag, null, null, rows);
+        return RunResolver.run(GivenRun.builder(name, along, depth, height)
+                .planters(planters)
+                .length(length)
+                .join(join)
+                .between(between)
+                .startGap(startGap)
+                .endGap(endGap)
+                .backGap(backGap)
+                .turn(turn)
+                .otherTurns(corners)
+                .slope(slope)
+                .reach(reach)
+                .offTheCurve(sag)
+                .rows(rows)
+                .build());
     }
 }

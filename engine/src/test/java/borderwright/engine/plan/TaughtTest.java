@@ -67,7 +67,7 @@ class TaughtTest {
     void lessBowThanReckonedIsNoProofYet() {
         assertThat(taught(bows(3)).sentences(BOXES, STRENGTH))
                 .containsExactly(
-                        "The first planter, of box F1, bows 3 mm; 4 mm was reckoned as the end of it, so nothing"
+                        "The first planter, of box F1, bulges 3 mm; 4 mm was reckoned as the end of it, so nothing"
                                 + " speaks against the reckoning yet.");
         assertThat(taught(bows(3)).unmet(BOXES, STRENGTH)).isEmpty();
     }
@@ -79,11 +79,11 @@ class TaughtTest {
         assertThat(taught(bows(5.1)).unmet(BOXES, STRENGTH)).hasSize(1).allSatisfy(problem -> {
             assertThat(problem.code()).isEqualTo("first-planter-bows");
             assertThat(problem.where()).isEqualTo("first planter.bulge");
-            assertThat(problem.what(English.METRIC)).contains("F3 would bow more than 10 mm");
+            assertThat(problem.what(English.METRIC)).contains("F3 would bulge more than 10 mm");
         });
         assertThat(taught(bows(9)).unmet(BOXES, STRENGTH))
                 .extracting(p -> p.what(English.METRIC))
-                .allMatch(what -> what.contains("2 boxes, F2 first, would bow"));
+                .allMatch(what -> what.contains("2 boxes, F2 first, would bulge"));
     }
 
     @Test

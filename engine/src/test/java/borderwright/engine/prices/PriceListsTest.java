@@ -19,8 +19,9 @@ import org.junit.jupiter.api.Test;
 
 class PriceListsTest {
     private static final CurrencyUnit POUND = CurrencyUnit.of("GBP");
-    private static final SectionSpec CEDAR = WoodResolver.section(new GivenSection(
-            "cedar", new Length(8128), new Length(6 * 8128), null, null, null, null, null, null, null, null));
+    private static final SectionSpec CEDAR =
+            WoodResolver.section(GivenSection.builder("cedar", new Length(8128), new Length(6 * 8128))
+                    .build());
 
     private static GivenSupplier.GivenBoardPrice price(
             List<Length> lengths,

@@ -38,7 +38,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class BuildSequenceTest {
     private static final LocalDate GOOD_FRIDAY = LocalDate.of(2026, 4, 3);
     private static final GivenFilling FINISHED =
-            new GivenFilling(List.of(), null, null, null, null, null, null, new GivenFinish(2, null));
+            GivenFilling.builder().finish(new GivenFinish(2, null)).build();
 
     private static WorkPlan plan(int boxes, GivenDays days) {
         return plan(boxes, days, null);

@@ -1,11 +1,13 @@
 package borderwright.engine.survey;
 
-import borderwright.engine.garden.Measure;
 import borderwright.engine.garden.SurveySpec;
+import borderwright.engine.garden.given.GivenMeasure;
+import borderwright.engine.garden.given.GivenSurvey;
+import borderwright.engine.garden.resolve.SurveyResolver;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.Instrument;
 import borderwright.engine.measure.Length;
-import borderwright.engine.survey.fieldbook.Sureness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -17,7 +19,7 @@ import java.util.SplittableRandom;
 public final class SeededSurvey {
     private final SplittableRandom random;
     private final List<Point> truth = new ArrayList<>();
-    private final List<Measure> measures = new ArrayList<>();
+    private final List<GivenMeasure> measures = new ArrayList<>();
     private final double noise;
     private int slipped = -1;
 
@@ -64,9 +66,9 @@ public final class SeededSurvey {
 
     private void tape(int a, int b) {
         double length = truth.get(a).distanceMm(truth.get(b));
-        double sd = Sureness.ofTape(length, null, null);
+        double sd = Instrument.tapeFor(length).lengthSdMm(length);
         double read = noise == 0 ? length : StrictMath.round(length + noise * sd * random.nextGaussian());
-        measures.add(new Measure.TapeLength(
+        measures.add(new GivenMeasure.GivenTapeLength(
                 SurveyExamples.names(name(a) + " " + name(b)), Length.ofMm(read), null, null, null));
     }
 
@@ -79,7 +81,7 @@ public final class SeededSurvey {
         // a gauge shows up to 180 degrees; some people write the reflex angle
         double shown = inside > 180 && random.nextBoolean() ? 360 - inside : inside;
         double read = noise == 0 ? shown : StrictMath.round(10 * (shown + noise * 0.5 * random.nextGaussian())) / 10.0;
-        measures.add(new Measure.GaugeAngle(
+        measures.add(new GivenMeasure.GivenGaugeAngle(
                 SurveyExamples.names(name((at + n - 1) % n) + " " + name(at) + " " + name((at + 1) % n)),
                 Angle.ofDegrees(read),
                 null,
@@ -89,15 +91,15 @@ public final class SeededSurvey {
     /** Puts a slip of a kind that people make into one reading. */
     public SeededSurvey withSlip() {
         slipped = random.nextInt(measures.size());
-        Measure measure = measures.get(slipped);
-        if (measure instanceof Measure.TapeLength tape) {
-            double slip = slip(StrictMath.round(tape.is().mm()));
-            measures.set(slipped, new Measure.TapeLength(tape.tape(), Length.ofMm(slip), null, null, null));
-        } else if (measure instanceof Measure.GaugeAngle gauge) {
-            double read = gauge.is().degrees();
+        GivenMeasure measure = measures.get(slipped);
+        if (measure instanceof GivenMeasure.GivenTapeLength tape) {
+            double slip = slip(StrictMath.round(tape.reads().mm()));
+            measures.set(slipped, new GivenMeasure.GivenTapeLength(tape.tape(), Length.ofMm(slip), null, null, null));
+        } else if (measure instanceof GivenMeasure.GivenGaugeAngle gauge) {
+            double read = gauge.reads().degrees();
             boolean supplement = read < 170 && Math.abs(90 - read) > 5 && random.nextBoolean();
             double slip = supplement ? 180 - read : read > 100 ? read - 10 : read + 10;
-            measures.set(slipped, new Measure.GaugeAngle(gauge.angle(), Angle.ofDegrees(slip), null, null));
+            measures.set(slipped, new GivenMeasure.GivenGaugeAngle(gauge.angle(), Angle.ofDegrees(slip), null, null));
         }
         return this;
     }
@@ -131,7 +133,8 @@ public final class SeededSurvey {
         for (int i = 1; i < truth.size(); i++) {
             corners.append(' ').append(name(i));
         }
-        return new SurveySpec(SurveyExamples.names(corners.toString()), null, null, List.of(), measures, null);
+        return SurveyResolver.survey(
+                new GivenSurvey(SurveyExamples.names(corners.toString()), null, null, List.of(), measures, null));
     }
 
     public List<Point> truth() {

@@ -9,7 +9,6 @@ import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.garden.vocabulary.RingDirection;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
 import borderwright.engine.survey.checks.SurveyReport;
 import borderwright.engine.survey.checks.SurveyReport.Candidate;
@@ -160,7 +159,7 @@ class SeededSurveysTest {
             SurveySpec notes = new SeededSurvey(seed, 1).withSlip().notes();
             List<Measure> shuffled = new ArrayList<>(notes.measures());
             Collections.shuffle(shuffled, new Random(seed));
-            SurveySpec other = new SurveySpec(notes.corners(), null, null, List.of(), shuffled, null);
+            SurveySpec other = notes.withMeasures(shuffled);
             assertCongruent(ring(other).corners(), ring(notes).corners(), 1e-5, seed);
             assertThat(report(other).suspects().named())
                     .isEqualTo(report(notes).suspects().named());
@@ -174,12 +173,11 @@ class SeededSurveysTest {
             SurveySpec notes = new SeededSurvey(seed, 1).notes();
             List<String> turned = new ArrayList<>(notes.corners().list());
             Collections.rotate(turned, 2);
-            SurveySpec fromAnother = new SurveySpec(new Names(turned), null, null, List.of(), notes.measures(), null);
+            SurveySpec fromAnother = notes.withCorners(new Names(turned), RingDirection.ANTICLOCKWISE);
             assertSamePoints(report(notes), report(fromAnother), seed);
             List<String> back = new ArrayList<>(notes.corners().list());
             Collections.reverse(back);
-            SurveySpec clockwise =
-                    new SurveySpec(new Names(back), RingDirection.CLOCKWISE, null, List.of(), notes.measures(), null);
+            SurveySpec clockwise = notes.withCorners(new Names(back), RingDirection.CLOCKWISE);
             assertSamePoints(report(notes), report(clockwise), seed);
         }
 
@@ -188,8 +186,7 @@ class SeededSurveysTest {
         void theMirrorImageIsTheMirrorImage(long seed) {
             // the same lengths and angles with the corners going the other way
             SurveySpec notes = new SeededSurvey(seed, 1).notes();
-            SurveySpec mirrored =
-                    new SurveySpec(notes.corners(), RingDirection.CLOCKWISE, null, List.of(), notes.measures(), null);
+            SurveySpec mirrored = notes.withCorners(notes.corners(), RingDirection.CLOCKWISE);
             Ring one = ring(notes);
             Ring other = ring(mirrored);
             assertThat(other.areaMm2()).as("seed " + seed).isCloseTo(one.areaMm2(), within(1.0));
@@ -203,20 +200,10 @@ class SeededSurveysTest {
         @ValueSource(longs = {51, 52, 53, 54})
         void aBorderTwiceAsLargeIsTwiceAsLarge(long seed) {
             SurveySpec notes = new SeededSurvey(seed, 1).notes();
-            SurveySpec doubled = new SurveySpec(
-                    notes.corners(),
-                    null,
-                    null,
-                    List.of(),
-                    notes.measures().stream().map(m -> scaled(m, 2)).toList(),
-                    null);
-            SurveySpec plain = new SurveySpec(
-                    notes.corners(),
-                    null,
-                    null,
-                    List.of(),
-                    notes.measures().stream().map(m -> scaled(m, 1)).toList(),
-                    null);
+            SurveySpec doubled = notes.withMeasures(
+                    notes.measures().stream().map(m -> scaled(m, 2)).toList());
+            SurveySpec plain = notes.withMeasures(
+                    notes.measures().stream().map(m -> scaled(m, 1)).toList());
             Ring one = ring(plain);
             Ring two = ring(doubled);
             for (int i = 0; i < one.size(); i++) {
@@ -226,11 +213,12 @@ class SeededSurveysTest {
 
         private Measure scaled(Measure measure, int factor) {
             if (measure instanceof Measure.TapeLength tape) {
-                Length length = new Length(factor * tape.is().ticks());
-                return new Measure.TapeLength(tape.tape(), length, null, Length.ofMm(3.0 * factor), null);
+                Length length = new Length(factor * tape.reads().length().ticks());
+                return new Measure.TapeLength(
+                        tape.tape(), new Measure.Reading(length, 3.0 * factor), tape.held(), tape.with());
             }
             Measure.GaugeAngle gauge = (Measure.GaugeAngle) measure;
-            return new Measure.GaugeAngle(gauge.angle(), gauge.is(), Angle.ofDegrees(0.5), null);
+            return new Measure.GaugeAngle(gauge.angle(), gauge.reads(), StrictMath.toRadians(0.5), gauge.with());
         }
 
         @ParameterizedTest

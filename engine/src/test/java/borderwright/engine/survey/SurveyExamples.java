@@ -1,8 +1,10 @@
 package borderwright.engine.survey;
 
-import borderwright.engine.garden.Measure;
 import borderwright.engine.garden.SurveySpec;
-import borderwright.engine.garden.SurveySpec.EdgeSpec;
+import borderwright.engine.garden.given.GivenMeasure;
+import borderwright.engine.garden.given.GivenSurvey;
+import borderwright.engine.garden.given.GivenSurvey.GivenEdge;
+import borderwright.engine.garden.resolve.SurveyResolver;
 import borderwright.engine.garden.vocabulary.ArcBulge;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.LeftOrRight;
@@ -19,8 +21,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Survey notes for the tests, written as short as a person would say them. Lengths in mm, angles in degrees. */
 public final class SurveyExamples {
-    private final List<Measure> measures = new ArrayList<>();
-    private final List<EdgeSpec> edges = new ArrayList<>();
+    private final List<GivenMeasure> measures = new ArrayList<>();
+    private final List<GivenEdge> edges = new ArrayList<>();
     private final Names corners;
     private @Nullable RingDirection round;
     private @Nullable Length strip;
@@ -54,70 +56,72 @@ public final class SurveyExamples {
     }
 
     public SurveyExamples edge(String edge, EdgeKind kind) {
-        edges.add(new EdgeSpec(names(edge), kind, null, null, null));
+        edges.add(new GivenEdge(names(edge), kind, null, null, null));
         return this;
     }
 
     public SurveyExamples tape(String ends, double mm, double sureMm) {
-        measures.add(new Measure.TapeLength(names(ends), Length.ofMm(mm), null, Length.ofMm(sureMm), null));
+        measures.add(new GivenMeasure.GivenTapeLength(names(ends), Length.ofMm(mm), null, Length.ofMm(sureMm), null));
         return this;
     }
 
     public SurveyExamples tape(String ends, double mm) {
-        measures.add(new Measure.TapeLength(names(ends), Length.ofMm(mm), null, null, null));
+        measures.add(new GivenMeasure.GivenTapeLength(names(ends), Length.ofMm(mm), null, null, null));
         return this;
     }
 
     public SurveyExamples slope(String ends, double mm, double sureMm) {
-        measures.add(new Measure.TapeLength(
+        measures.add(new GivenMeasure.GivenTapeLength(
                 names(ends), Length.ofMm(mm), TapeHeld.ALONG_THE_GROUND, Length.ofMm(sureMm), null));
         return this;
     }
 
     public SurveyExamples angle(String points, double deg, double sureDeg) {
-        measures.add(new Measure.GaugeAngle(names(points), Angle.ofDegrees(deg), Angle.ofDegrees(sureDeg), null));
+        measures.add(
+                new GivenMeasure.GivenGaugeAngle(names(points), Angle.ofDegrees(deg), Angle.ofDegrees(sureDeg), null));
         return this;
     }
 
     public SurveyExamples offset(String point, String from, double along, double off, LeftOrRight side, double sureMm) {
-        measures.add(new Measure.BaselineOffset(
+        measures.add(new GivenMeasure.GivenBaselineOffset(
                 point, names(from), Length.ofMm(along), Length.ofMm(off), side, Length.ofMm(sureMm), null));
         return this;
     }
 
     public SurveyExamples chain(String points, double sureMm, double... lengths) {
         List<Length> pieces = Arrays.stream(lengths).mapToObj(Length::ofMm).toList();
-        measures.add(new Measure.TapeChain(names(points), pieces, Length.ofMm(sureMm), null, null));
+        measures.add(new GivenMeasure.GivenTapeChain(names(points), pieces, Length.ofMm(sureMm), null, null));
         return this;
     }
 
     public SurveyExamples level(String point, double mm, double sureMm) {
-        measures.add(new Measure.LevelReading(point, Length.ofMm(mm), Length.ofMm(sureMm), null));
+        measures.add(new GivenMeasure.GivenLevelReading(point, Length.ofMm(mm), Length.ofMm(sureMm), null));
         return this;
     }
 
     public SurveyExamples rise(String points, double mm, double sureMm) {
-        measures.add(new Measure.Rise(names(points), Length.ofMm(mm), Length.ofMm(sureMm), null));
+        measures.add(new GivenMeasure.GivenRise(names(points), Length.ofMm(mm), Length.ofMm(sureMm), null));
         return this;
     }
 
     public SurveyExamples lean(String edge, double topMm, double bottomMm) {
-        measures.add(new Measure.WallLean(names(edge), Length.ofMm(topMm), Length.ofMm(bottomMm), null, null));
+        measures.add(
+                new GivenMeasure.GivenWallLean(names(edge), Length.ofMm(topMm), Length.ofMm(bottomMm), null, null));
         return this;
     }
 
     public SurveyExamples arc(String edge, double riseMm, ArcBulge bulges) {
-        measures.add(new Measure.ArcRise(names(edge), Length.ofMm(riseMm), bulges, null, null));
+        measures.add(new GivenMeasure.GivenArcRise(names(edge), Length.ofMm(riseMm), bulges, null, null));
         return this;
     }
 
-    public SurveyExamples add(Measure measure) {
+    public SurveyExamples add(GivenMeasure measure) {
         measures.add(measure);
         return this;
     }
 
     public SurveySpec notes() {
-        return new SurveySpec(corners, round, strip, edges, measures, risk);
+        return SurveyResolver.survey(new GivenSurvey(corners, round, strip, edges, measures, risk));
     }
 
     public SurveyAnswer answer() {

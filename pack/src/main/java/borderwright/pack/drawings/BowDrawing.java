@@ -161,7 +161,7 @@ public final class BowDrawing {
             draw(sketch, face, left);
             left += widthMm(face) + GAP_MM;
         }
-        String bow = bowScale >= 1 ? "bow drawn " + number(bowScale) + ":1" : "bow drawn 1:" + number(1 / bowScale);
+        String bow = bowScale >= 1 ? "bulge drawn " + number(bowScale) + ":1" : "bulge drawn 1:" + number(1 / bowScale);
         ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
         String key = "thin uprights: posts and braces, " + bow
                 + (limitIsDrawn() ? ", dashed: limit " + lengths.length(report.bowLimitMm()) : "");

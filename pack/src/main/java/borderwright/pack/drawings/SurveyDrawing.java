@@ -94,7 +94,7 @@ public final class SurveyDrawing {
         } else if (measure instanceof Measure.TapeChain chain) {
             lines(chain.chain(), numbers);
         } else if (measure instanceof Measure.BaselineOffset offset) {
-            lines(Names.of(offset.from().first(), offset.offset()), numbers);
+            lines(Names.of(offset.baseline().first(), offset.offset()), numbers);
         } else if (measure instanceof Measure.GaugeAngle gauge
                 && points.containsKey(gauge.angle().get(1))) {
             number(view.at(points.get(gauge.angle().get(1))), numbers);

@@ -6,7 +6,6 @@ import borderwright.pack.paper.Tone;
 import borderwright.pack.paper.TypeFace;
 import borderwright.pack.sheets.Sheet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /** The look of the pages: one grid, one type scale, black on white. */
@@ -56,15 +55,8 @@ final class PageStyle {
     }
 
     private static String foot(Garden garden) {
-        String invented = isInvented(garden) ? "Invented data, not a real garden. " : "";
+        String invented = garden.isInvented() ? "Invented data, not a real garden. " : "";
         return invented + "Guidance, not a licensed engineer's design; local codes and licensed practice decide.";
-    }
-
-    /** Whether the person says that the garden is invented. */
-    static boolean isInvented(Garden garden) {
-        return garden.about()
-                .filter(about -> about.toLowerCase(Locale.ROOT).contains("invented"))
-                .isPresent();
     }
 
     static String shortened(String name) {

@@ -154,7 +154,7 @@ public final class CautionWords {
             case BAGS_AND_DUST -> "Open bags of soil and compost away from your face, damp the dust, wash your hands.";
             case FINISH_RAGS ->
                 "Finish: air the room, keep it off the soil, lay oily rags flat to dry outdoors: heaped they can catch fire.";
-            case YEARLY_LOOK -> "Once a year: measure the bow, probe for rot, look at screws and capping.";
+            case YEARLY_LOOK -> "Once a year: measure the bulge, probe for rot, look at screws and capping.";
             default -> throw new IllegalArgumentException("no sentence for the caution " + code);
         };
     }

@@ -30,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** All sheets of a pack, in the order in which a person needs them. */
 public final class SheetList {
@@ -136,8 +137,9 @@ public final class SheetList {
                         .toList())
                 .map(report -> new StrengthStepsSheet(
                         report,
-                        plan.strengthReports().stream()
-                                .flatMap(r -> r.takenForGranted().stream())
+                        Stream.concat(
+                                        plan.strengthReports().stream().flatMap(r -> r.takenForGranted().stream()),
+                                        Stream.of(plan.garden().soakedWeightOrigin()))
                                 .distinct()
                                 .toList()));
     }

@@ -86,7 +86,7 @@ public final class BoxModel {
                     "POSITION",
                     AccessorModels.createFloat3D(mesh.shiftBuffer((place, height) -> bow.at(piece, place, height))));
             shape.setWeights(new float[] {0});
-            shape.setExtras(Map.of("targetNames", List.of("bow")));
+            shape.setExtras(Map.of("targetNames", List.of("bulge")));
         }
         DefaultMeshPrimitiveModel primitive = builder.build();
         primitive.setMaterialModel(materials.computeIfAbsent(piece.role(), BoxModel::material));

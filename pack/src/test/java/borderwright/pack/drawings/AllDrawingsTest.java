@@ -141,7 +141,7 @@ class AllDrawingsTest {
         for (String name : names) {
             rest = rest.replaceAll("(?<![\\w-])" + java.util.regex.Pattern.quote(name) + "(?![\\w-])", "");
         }
-        return rest.replaceAll("bow drawn \\d+:\\d+", "")
+        return rest.replaceAll("bulge drawn \\d+:\\d+", "")
                 .replaceAll("(Course|course|Board|cut|peg|no\\.|open|and) \\d+( more)?|^\\d+-\\d+$", "")
                 .replaceAll("scale (\\d[\\d/-]*\" to \\d+' \\()?1:\\d+\\)?", "")
                 .replaceAll(

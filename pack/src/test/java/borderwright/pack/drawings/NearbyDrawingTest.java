@@ -3,6 +3,8 @@ package borderwright.pack.drawings;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.garden.NearbyThing;
+import borderwright.engine.garden.given.GivenNearby;
+import borderwright.engine.garden.resolve.NearbyResolver;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.geometry.Point;
@@ -26,8 +28,9 @@ class NearbyDrawingTest {
     private static final double HEIGHT_MM = 80;
 
     private static NearbyPlace place(NearbyKind kind, @Nullable Length trunk, Point from, Point to) {
-        NearbyThing thing =
-                new NearbyThing(kind, Names.of("A", "B"), Length.ofMm(0), null, null, null, trunk, null, null, null);
+        NearbyThing thing = NearbyResolver.thing(GivenNearby.builder(kind, Names.of("A", "B"), Length.ofMm(0))
+                .trunk(trunk)
+                .build());
         return new NearbyPlace(thing, kind.inWords(), from, to);
     }
 

@@ -105,8 +105,9 @@ class PlanJsonTest {
 
     @Test
     void whatWasNotSaidIsLeftOut() throws IOException {
-        assertThat(read().at("/garden/workshop/first").isMissingNode()).isTrue();
-        assertThat(read().at("/garden/heading/about").asText()).startsWith("Invented");
+        assertThat(read().at("/garden/workshop/first_planter").isMissingNode()).isTrue();
+        assertThat(read().at("/garden/heading/about").asText()).startsWith("A garden");
+        assertThat(read().at("/garden/heading/kind").asText()).isEqualTo("invented");
     }
 
     @Test

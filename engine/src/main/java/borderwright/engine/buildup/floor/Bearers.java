@@ -175,7 +175,7 @@ final class Bearers {
             double bed = draft.stack.bottomMm();
             draft.add(maker.upright(part, leg, bed, bed + lay.legMm()));
             draft.fixings.add(
-                    draft.screws.screw(StrictMath.min(lay.heightMm(), 50), StrictMath.max(lay.legMm(), 60), null),
+                    draft.screws.screw(StrictMath.min(lay.heightMm(), 50), StrictMath.max(lay.legMm(), 60)),
                     Hold.OTHER,
                     FixingMessage.BEARERS_TO_LEGS.of(),
                     2);

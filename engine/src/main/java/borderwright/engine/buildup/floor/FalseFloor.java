@@ -22,8 +22,7 @@ import org.jspecify.annotations.Nullable;
  * are made equal, no less than requested.
  */
 public final class FalseFloor {
-    private static final double HABIT_GAP_MM = 12;
-    private static final double HABIT_BEARER_SPACING_MM = 500;
+    private static final double MOST_BEARER_SPACING_MM = 500;
 
     /** Legs shorter than this split when they are screwed (common practice, no source). */
     private static final double SHORTEST_LEG_MM = 60;
@@ -69,7 +68,7 @@ public final class FalseFloor {
             draft.cannot(cannot(wanted, slatMm));
             return 0;
         }
-        Slats slats = new Slats(draft, mmOr(draft.rules.slatGap(), HABIT_GAP_MM), wanted);
+        Slats slats = new Slats(draft, draft.rules.floor().slatGap().mm(), wanted);
         Bearers bearers = new Bearers(draft, lay);
         for (Ring planter : draft.inside) {
             for (Ring part : ConvexParts.of(planter)) {
@@ -170,7 +169,7 @@ public final class FalseFloor {
     }
 
     private List<Double> positions(double from, double to) {
-        double spacing = mmOr(draft.rules.bearerSpacing(), HABIT_BEARER_SPACING_MM);
+        double spacing = draft.rules.floor().bearerSpacing().map(Length::mm).orElse(MOST_BEARER_SPACING_MM);
         double inset = StrictMath.min(OVERHANG_MM, (to - from) / 5);
         double span = to - from - 2 * inset;
         long spaces = StrictMath.max(1, (long) StrictMath.ceil(span / spacing - 1e-6));
@@ -183,9 +182,5 @@ public final class FalseFloor {
 
     private static double thin(SectionSpec section) {
         return StrictMath.min(section.thickness().mm(), section.width().mm());
-    }
-
-    private static double mmOr(@Nullable Length said, double habitMm) {
-        return said == null ? habitMm : said.mm();
     }
 }

@@ -132,9 +132,8 @@ final class Slats {
         List<Notch> notches = slat.notches();
         Prism solid = new Prism(slat.outline(), topMm - thickness(), topMm);
         draft.add(maker.notched(part, strip, slat.outline(), notches, solid.bottomMm(), solid.topMm()));
-        draft.fixings.add(
-                draft.screws.screw(thickness(), 40, null), Hold.OTHER, FixingMessage.SLATS_TO_BEARERS.of(), (int)
-                        (2 * crossings));
+        draft.fixings.add(draft.screws.screw(thickness(), 40), Hold.OTHER, FixingMessage.SLATS_TO_BEARERS.of(), (int)
+                (2 * crossings));
     }
 
     private static double lesser(Strip.End end) {

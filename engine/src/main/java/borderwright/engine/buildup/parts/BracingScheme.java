@@ -4,7 +4,6 @@ import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.measure.Length;
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * How closely a box is held: what the strength stage changes until its walls hold.
@@ -16,7 +15,10 @@ import org.jspecify.annotations.Nullable;
  */
 public record BracingScheme(double braceSpacingMm, double tieSpacingMm, double tieBelowRimMm, List<Integer> bareSides) {
     /** Common practice, no source: deep enough to dig over without striking it. */
-    private static final double HABIT_TIE_BELOW_RIM_MM = 75;
+    private static final double TIE_BELOW_RIM_MM = 75;
+
+    private static final double BRACES_MM = 600;
+    private static final double TIES_MM = 1200;
 
     public BracingScheme {
         bareSides = List.copyOf(bareSides);
@@ -26,10 +28,13 @@ public record BracingScheme(double braceSpacingMm, double tieSpacingMm, double t
         }
     }
 
-    /** What the rules give, with defaults where they give nothing: 600 mm between braces, 1200 mm between ties. */
+    /** What the rules ask for; where they leave it to the strength stage, what its search begins with. */
     public static BracingScheme of(BuildSpec rules) {
         return new BracingScheme(
-                mmOr(rules.braceSpacing(), 600), mmOr(rules.tieSpacing(), 1200), HABIT_TIE_BELOW_RIM_MM, List.of());
+                rules.bracing().braces().map(Length::mm).orElse(BRACES_MM),
+                rules.bracing().ties().map(Length::mm).orElse(TIES_MM),
+                TIE_BELOW_RIM_MM,
+                List.of());
     }
 
     /** The same with other spacings everywhere. */
@@ -47,9 +52,5 @@ public record BracingScheme(double braceSpacingMm, double tieSpacingMm, double t
 
     public double braceSpacingMm(int side) {
         return bareSides.contains(side) ? Double.POSITIVE_INFINITY : braceSpacingMm;
-    }
-
-    private static double mmOr(@Nullable Length said, double habitMm) {
-        return said == null ? habitMm : said.mm();
     }
 }

@@ -1,7 +1,6 @@
 package borderwright.engine.buildup.parts;
 
 import borderwright.engine.garden.BuildSpec;
-import borderwright.engine.garden.vocabulary.FaceOut;
 import borderwright.engine.message.Message;
 
 /** Which face of a board goes out or up: the heart side unless the rules ask for another. */
@@ -10,7 +9,7 @@ public final class FaceWords {
 
     /** For a board on edge. */
     public static Message out(BuildSpec rules) {
-        return switch (asked(rules)) {
+        return switch (rules.faceOut()) {
             case HEART_OUT -> FaceMessage.HEART_SIDE_OUT.of();
             case BARK_OUT -> FaceMessage.BARK_SIDE_OUT.of();
             case BEST_OUT -> FaceMessage.BETTER_FACE_OUT.of();
@@ -19,14 +18,10 @@ public final class FaceWords {
 
     /** For a board lying flat. */
     public static Message up(BuildSpec rules) {
-        return switch (asked(rules)) {
+        return switch (rules.faceOut()) {
             case HEART_OUT -> FaceMessage.HEART_SIDE_UP.of();
             case BARK_OUT -> FaceMessage.BARK_SIDE_UP.of();
             case BEST_OUT -> FaceMessage.BETTER_FACE_UP.of();
         };
-    }
-
-    private static FaceOut asked(BuildSpec rules) {
-        return rules.faceOut() == null ? FaceOut.HEART_OUT : rules.faceOut();
     }
 }

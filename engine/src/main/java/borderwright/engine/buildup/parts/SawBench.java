@@ -49,7 +49,7 @@ public final class SawBench {
         }
         double greatest = 0;
         for (SawSpec saw : saws) {
-            if (saw.crosscutMm() >= section.width().mm()) {
+            if (saw.widestBoardMm() >= section.width().mm()) {
                 greatest = StrictMath.max(greatest, saw.tiltDeg());
             }
         }
@@ -84,15 +84,15 @@ public final class SawBench {
         if (left.isEmpty()) {
             return no(beyondFence(cut.fenceDeg));
         }
-        left = keep(left, saw -> saw.crosscutMm() >= across);
+        left = keep(left, saw -> saw.widestBoardMm() >= across);
         if (left.isEmpty()) {
             return no(CutMessage.CUT_BEYOND_WIDTH.of(across));
         }
-        left = keep(left, saw -> saw.depthMm() >= through);
+        left = keep(left, saw -> saw.thickestBoardMm() >= through);
         if (left.isEmpty()) {
             return no(CutMessage.CUT_BEYOND_DEPTH.of(through));
         }
-        List<SawSpec> held = keep(left, saw -> saw.shortestMm() <= cut.shortMm);
+        List<SawSpec> held = keep(left, saw -> saw.shortestPieceMm() <= cut.shortMm);
         if (held.isEmpty()) {
             return no(tooShort(left.get(0), cut.shortMm));
         }
@@ -126,7 +126,7 @@ public final class SawBench {
 
     private Message tooShort(SawSpec saw, double shortMm) {
         // In whole ticks, so that pieces alike to the saw share one set-up.
-        return CutMessage.PIECE_BELOW_SHORTEST.of(Length.ofMm(shortMm).mm(), saw.name(), saw.shortestMm());
+        return CutMessage.PIECE_BELOW_SHORTEST.of(Length.ofMm(shortMm).mm(), saw.name(), saw.shortestPieceMm());
     }
 
     private static How no(Message words) {

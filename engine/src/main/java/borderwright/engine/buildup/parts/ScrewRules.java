@@ -4,7 +4,7 @@ import borderwright.engine.garden.BuildSpec.ScrewSize;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
 
 /**
  * Which screw holds a board of a given thickness, and the holes it wants.
@@ -66,17 +66,20 @@ public final class ScrewRules {
         }
     }
 
+    /** The screw through a wall: of the size that is requested, else by the wall's thickness. */
+    public Screw screw(double fixedMm, double behindMm, Optional<ScrewSize> requested) {
+        return requested
+                .map(size -> named(size.diameter().mm(), size.length().mm()))
+                .orElseGet(() -> screw(fixedMm, behindMm));
+    }
+
     /**
-     * The screw for a board.
+     * The screw for a board by its thickness.
      *
      * @param fixedMm thickness of the piece under the head
      * @param behindMm wood behind it in the screw's direction
-     * @param said size that the person gives; null to choose
      */
-    public Screw screw(double fixedMm, double behindMm, @Nullable ScrewSize said) {
-        if (said != null) {
-            return named(said.diameter().mm(), said.length().mm());
-        }
+    public Screw screw(double fixedMm, double behindMm) {
         double mostMm = fixedMm + behindMm - COVER_MM;
         if (units == UnitSystem.IMPERIAL) {
             int number = fixedMm <= 20 ? 8 : fixedMm <= 42 ? 10 : 14;

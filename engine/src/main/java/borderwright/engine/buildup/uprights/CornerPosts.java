@@ -73,7 +73,7 @@ public final class CornerPosts {
         if (pair.get(0).bearsOnBoth()) {
             double behind = Stance.of(draft.sections.posts()).faceMm();
             draft.fixings.add(
-                    draft.screws.screw(Stance.of(draft.sections.posts()).depthMm(), behind, null),
+                    draft.screws.screw(Stance.of(draft.sections.posts()).depthMm(), behind),
                     Hold.UPRIGHTS_TOGETHER,
                     FixingMessage.UPRIGHTS_OF_A_CORNER.of(Hold.UPRIGHTS_TOGETHER.perJoint()),
                     Hold.UPRIGHTS_TOGETHER.perJoint() * courses);

@@ -224,8 +224,7 @@ public final class Ties {
         draft.fixings.add(
                 draft.screws.screw(
                         draft.sections.ties().thickness().mm(),
-                        Stance.of(draft.sections.braces()).faceMm(),
-                        null),
+                        Stance.of(draft.sections.braces()).faceMm()),
                 Hold.TIE_TO_BRACE,
                 FixingMessage.TIES_TO_BRACES.of(Hold.TIE_TO_BRACE.perJoint()),
                 ends * Hold.TIE_TO_BRACE.perJoint());

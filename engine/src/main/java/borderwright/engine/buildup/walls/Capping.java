@@ -31,8 +31,6 @@ import java.util.Set;
  */
 public final class Capping {
     /** Common practice, no source. */
-    private static final double HABIT_OVERHANG_MM = 20;
-
     private static final double SCALE_DEG = 0.1;
 
     private final Draft draft;
@@ -43,9 +41,7 @@ public final class Capping {
     public Capping(Draft draft, Supports supports) {
         this.draft = draft;
         this.supports = supports;
-        double overhang = draft.rules.cappingOverhang() == null
-                ? HABIT_OVERHANG_MM
-                : draft.rules.cappingOverhang().mm();
+        double overhang = draft.rules.cappingOverhang().mm();
         this.nearMm = -overhang;
         this.farMm = draft.sections.capping().width().mm() - overhang;
     }
@@ -136,8 +132,7 @@ public final class Capping {
             draft.fixings.add(
                     draft.screws.screw(
                             section.thickness().mm(),
-                            draft.sections.walls().width().mm(),
-                            null),
+                            draft.sections.walls().width().mm()),
                     Hold.CAPPING_TO_WALL,
                     FixingMessage.CAPPING_TO_WALLS.of(CappingScrews.SPACING_MM),
                     CappingScrews.along(board.overallMm()).size());

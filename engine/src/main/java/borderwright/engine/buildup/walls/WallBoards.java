@@ -33,7 +33,7 @@ public final class WallBoards {
 
     public WallBoards(Draft draft) {
         this.draft = draft;
-        CornerStyle wish = draft.rules.corners() == null ? CornerStyle.LAPPED : draft.rules.corners();
+        CornerStyle wish = draft.rules.corners();
         double greatest = draft.bench.greatestTiltDeg(draft.sections.walls());
         for (SideFrame side : draft.sides) {
             CornerChoice choice = CornerChoice.of(side.startAngle(), wish, greatest);

@@ -65,7 +65,7 @@ public final class HeldBoards {
     }
 
     private Bought buy(Budget budget) {
-        int boards = job.rules().holdBack();
+        int boards = job.rules().keepWhole();
         int steps = lengths.values().stream().anyMatch(TreeSet::isEmpty)
                 ? 0
                 : lengths.values().stream().mapToInt(TreeSet::size).max().orElse(0);

@@ -84,9 +84,7 @@ public record GivenBuild(
 
     /** Walls and braces of these sections, and nothing else given. */
     public static GivenBuild of(String walls, String braces) {
-        return new GivenBuild(
-                walls, braces, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-                null);
+        return GivenBuild.builder(walls).braces(braces).build();
     }
 
     /** A screw's size. */
@@ -97,4 +95,135 @@ public record GivenBuild(
 
             @Described(value = "length", example = "70 mm", atLeast = 15, atMost = 300)
             Length length) {}
+
+    /** Begins with what is needed; what is not given is absent. */
+    public static Builder builder(String walls) {
+        return new Builder(walls);
+    }
+
+    /** Gives it key by key. */
+    public static final class Builder {
+        private final String walls;
+        private @Nullable String braces;
+        private @Nullable String posts;
+        private @Nullable String ties;
+        private @Nullable String dividers;
+        private @Nullable String capping;
+        private @Nullable String bearers;
+        private @Nullable String slats;
+        private @Nullable CornerStyle cornerJoint;
+        private @Nullable Length braceSpacing;
+        private @Nullable Length tieSpacing;
+        private @Nullable Length slatGap;
+        private @Nullable Length bearerSpacing;
+        private @Nullable Length cappingOverhang;
+        private @Nullable FaceOut faceOut;
+        private @Nullable GivenScrew screws;
+        private @Nullable Length postFooting;
+
+        private Builder(String walls) {
+            this.walls = walls;
+        }
+
+        public Builder braces(@Nullable String given) {
+            braces = given;
+            return this;
+        }
+
+        public Builder posts(@Nullable String given) {
+            posts = given;
+            return this;
+        }
+
+        public Builder ties(@Nullable String given) {
+            ties = given;
+            return this;
+        }
+
+        public Builder dividers(@Nullable String given) {
+            dividers = given;
+            return this;
+        }
+
+        public Builder capping(@Nullable String given) {
+            capping = given;
+            return this;
+        }
+
+        public Builder bearers(@Nullable String given) {
+            bearers = given;
+            return this;
+        }
+
+        public Builder slats(@Nullable String given) {
+            slats = given;
+            return this;
+        }
+
+        public Builder cornerJoint(@Nullable CornerStyle given) {
+            cornerJoint = given;
+            return this;
+        }
+
+        public Builder braceSpacing(@Nullable Length given) {
+            braceSpacing = given;
+            return this;
+        }
+
+        public Builder tieSpacing(@Nullable Length given) {
+            tieSpacing = given;
+            return this;
+        }
+
+        public Builder slatGap(@Nullable Length given) {
+            slatGap = given;
+            return this;
+        }
+
+        public Builder bearerSpacing(@Nullable Length given) {
+            bearerSpacing = given;
+            return this;
+        }
+
+        public Builder cappingOverhang(@Nullable Length given) {
+            cappingOverhang = given;
+            return this;
+        }
+
+        public Builder faceOut(@Nullable FaceOut given) {
+            faceOut = given;
+            return this;
+        }
+
+        public Builder screws(@Nullable GivenScrew given) {
+            screws = given;
+            return this;
+        }
+
+        public Builder postFooting(@Nullable Length given) {
+            postFooting = given;
+            return this;
+        }
+
+        public GivenBuild build() {
+            return new GivenBuild(
+                    walls,
+                    braces,
+                    posts,
+                    ties,
+                    dividers,
+                    capping,
+                    bearers,
+                    slats,
+                    cornerJoint,
+                    braceSpacing,
+                    tieSpacing,
+                    slatGap,
+                    bearerSpacing,
+                    cappingOverhang,
+                    faceOut,
+                    screws,
+                    postFooting);
+        }
+    }
 }

@@ -71,5 +71,80 @@ public record GivenDays(
             Double fill,
 
             @Described(value = "square metres brushed in an hour", otherwise = "8", atLeast = 0.1) @Nullable
-            Double brush) {}
+            Double brush) {
+        /** Begins with what is needed; what is not given is absent. */
+        public static Builder builder() {
+            return new Builder();
+        }
+
+        /** Gives it key by key. */
+        public static final class Builder {
+            private @Nullable Double cut;
+            private @Nullable Double setUp;
+            private @Nullable Double screw;
+            private @Nullable Double place;
+            private @Nullable Double turf;
+            private @Nullable Double dig;
+            private @Nullable Double gravel;
+            private @Nullable Double sheet;
+            private @Nullable Double fill;
+            private @Nullable Double brush;
+
+            private Builder() {}
+
+            public Builder cut(@Nullable Double given) {
+                cut = given;
+                return this;
+            }
+
+            public Builder setUp(@Nullable Double given) {
+                setUp = given;
+                return this;
+            }
+
+            public Builder screw(@Nullable Double given) {
+                screw = given;
+                return this;
+            }
+
+            public Builder place(@Nullable Double given) {
+                place = given;
+                return this;
+            }
+
+            public Builder turf(@Nullable Double given) {
+                turf = given;
+                return this;
+            }
+
+            public Builder dig(@Nullable Double given) {
+                dig = given;
+                return this;
+            }
+
+            public Builder gravel(@Nullable Double given) {
+                gravel = given;
+                return this;
+            }
+
+            public Builder sheet(@Nullable Double given) {
+                sheet = given;
+                return this;
+            }
+
+            public Builder fill(@Nullable Double given) {
+                fill = given;
+                return this;
+            }
+
+            public Builder brush(@Nullable Double given) {
+                brush = given;
+                return this;
+            }
+
+            public GivenPace build() {
+                return new GivenPace(cut, setUp, screw, place, turf, dig, gravel, sheet, fill, brush);
+            }
+        }
+    }
 }

@@ -97,4 +97,68 @@ public record GivenFilling(
                     atMost = 50)
             @Nullable
             Double coverage) {}
+
+    /** Begins with what is needed; what is not given is absent. */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Gives it key by key. */
+    public static final class Builder {
+        private List<GivenMixPart> mix = List.of();
+        private @Nullable GivenCoarseLayer coarseLayer;
+        private @Nullable Length drainage;
+        private @Nullable Double reusePercent;
+        private @Nullable Double soakedKgPerM3;
+        private @Nullable Length narrowestWayIn;
+        private @Nullable GivenLiner liner;
+        private @Nullable GivenFinish finish;
+
+        private Builder() {}
+
+        public Builder mix(List<GivenMixPart> given) {
+            mix = given;
+            return this;
+        }
+
+        public Builder coarseLayer(@Nullable GivenCoarseLayer given) {
+            coarseLayer = given;
+            return this;
+        }
+
+        public Builder drainage(@Nullable Length given) {
+            drainage = given;
+            return this;
+        }
+
+        public Builder reusePercent(@Nullable Double given) {
+            reusePercent = given;
+            return this;
+        }
+
+        public Builder soakedKgPerM3(@Nullable Double given) {
+            soakedKgPerM3 = given;
+            return this;
+        }
+
+        public Builder narrowestWayIn(@Nullable Length given) {
+            narrowestWayIn = given;
+            return this;
+        }
+
+        public Builder liner(@Nullable GivenLiner given) {
+            liner = given;
+            return this;
+        }
+
+        public Builder finish(@Nullable GivenFinish given) {
+            finish = given;
+            return this;
+        }
+
+        public GivenFilling build() {
+            return new GivenFilling(
+                    mix, coarseLayer, drainage, reusePercent, soakedKgPerM3, narrowestWayIn, liner, finish);
+        }
+    }
 }

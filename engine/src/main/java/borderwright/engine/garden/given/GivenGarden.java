@@ -12,8 +12,14 @@ public record GivenGarden(
         @Described(value = "name of the garden", example = "Fence to shed")
         String name,
 
-        @Described("a few words about it; say here when it is invented") @Nullable
-        String about,
+        @Described("a few words about it") @Nullable String about,
+
+        @Described(
+                value =
+                        "whether garden, suppliers and prices are invented, as in an example; every page then says so. Delete the line for a garden of your own",
+                otherwise = "no")
+        @Nullable
+        Boolean invented,
 
         @Described(value = "how lengths are written in the plan", otherwise = "metric") @Nullable
         UnitSystem units,
@@ -66,5 +72,92 @@ public record GivenGarden(
         owned = List.copyOf(owned);
         saws = List.copyOf(saws);
         substitutes = List.copyOf(substitutes);
+    }
+
+    /** A garden of which no more is given than this, to give more of. */
+    public static Builder builder(String name, String currency, GivenSurvey survey, GivenBuild build) {
+        return new Builder(name, currency, survey, build);
+    }
+
+    /** Gives a garden part by part; what is not given is absent. */
+    public static final class Builder {
+        private final String name;
+        private final String currency;
+        private final GivenSurvey survey;
+        private final GivenBuild build;
+        private @Nullable String about;
+        private @Nullable Boolean invented;
+        private @Nullable UnitSystem units;
+        private @Nullable BigDecimal budget;
+        private List<GivenRun> runs = List.of();
+        private List<GivenSection> sections = List.of();
+        private List<GivenSupplier> suppliers = List.of();
+        private @Nullable GivenGround ground;
+        private @Nullable GivenFilling filling;
+        private @Nullable GivenDays days;
+
+        private Builder(String name, String currency, GivenSurvey survey, GivenBuild build) {
+            this.name = name;
+            this.currency = currency;
+            this.survey = survey;
+            this.build = build;
+        }
+
+        public Builder about(String words) {
+            about = words;
+            return this;
+        }
+
+        /** Marks garden, suppliers and prices as invented. */
+        public Builder invented() {
+            invented = true;
+            return this;
+        }
+
+        public Builder units(UnitSystem system) {
+            units = system;
+            return this;
+        }
+
+        public Builder budget(BigDecimal most) {
+            budget = most;
+            return this;
+        }
+
+        public Builder runs(List<GivenRun> given) {
+            runs = given;
+            return this;
+        }
+
+        public Builder sections(GivenSection... given) {
+            sections = List.of(given);
+            return this;
+        }
+
+        public Builder suppliers(GivenSupplier... given) {
+            suppliers = List.of(given);
+            return this;
+        }
+
+        public Builder ground(@Nullable GivenGround given) {
+            ground = given;
+            return this;
+        }
+
+        public Builder filling(@Nullable GivenFilling given) {
+            filling = given;
+            return this;
+        }
+
+        public Builder days(@Nullable GivenDays given) {
+            days = given;
+            return this;
+        }
+
+        public GivenGarden build() {
+            return new GivenGarden(
+                    name, about, invented, units, currency, budget, survey, runs, build, sections, suppliers, List.of(),
+                    List.of(), null, null, null, ground, filling, null, days, null, null, List.of());
+        }
     }
 }

@@ -109,4 +109,110 @@ public record GivenGround(
             @Described(value = "greatest distance between feet", otherwise = "600 mm", atLeast = 150, atMost = 2000)
             @Nullable
             Length spacing) {}
+
+    /** Begins with what is needed; what is not given is absent. */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Gives it key by key. */
+    public static final class Builder {
+        private @Nullable GroundSurface surface;
+        private @Nullable DugSoil kind;
+        private @Nullable Length turf;
+        private @Nullable GravelBed bed;
+        private @Nullable Length gravel;
+        private @Nullable Length gravelBeyondWalls;
+        private @Nullable Double looseGravelPercent;
+        private @Nullable GivenMembrane membrane;
+        private @Nullable Double barrow;
+        private @Nullable Double skip;
+        private @Nullable GivenFeet feet;
+        private @Nullable Double loadLimit;
+        private List<GivenNearby> keepClearOf = List.of();
+
+        private Builder() {}
+
+        public Builder surface(@Nullable GroundSurface given) {
+            surface = given;
+            return this;
+        }
+
+        public Builder kind(@Nullable DugSoil given) {
+            kind = given;
+            return this;
+        }
+
+        public Builder turf(@Nullable Length given) {
+            turf = given;
+            return this;
+        }
+
+        public Builder bed(@Nullable GravelBed given) {
+            bed = given;
+            return this;
+        }
+
+        public Builder gravel(@Nullable Length given) {
+            gravel = given;
+            return this;
+        }
+
+        public Builder gravelBeyondWalls(@Nullable Length given) {
+            gravelBeyondWalls = given;
+            return this;
+        }
+
+        public Builder looseGravelPercent(@Nullable Double given) {
+            looseGravelPercent = given;
+            return this;
+        }
+
+        public Builder membrane(@Nullable GivenMembrane given) {
+            membrane = given;
+            return this;
+        }
+
+        public Builder barrow(@Nullable Double given) {
+            barrow = given;
+            return this;
+        }
+
+        public Builder skip(@Nullable Double given) {
+            skip = given;
+            return this;
+        }
+
+        public Builder feet(@Nullable GivenFeet given) {
+            feet = given;
+            return this;
+        }
+
+        public Builder loadLimit(@Nullable Double given) {
+            loadLimit = given;
+            return this;
+        }
+
+        public Builder keepClearOf(List<GivenNearby> given) {
+            keepClearOf = given;
+            return this;
+        }
+
+        public GivenGround build() {
+            return new GivenGround(
+                    surface,
+                    kind,
+                    turf,
+                    bed,
+                    gravel,
+                    gravelBeyondWalls,
+                    looseGravelPercent,
+                    membrane,
+                    barrow,
+                    skip,
+                    feet,
+                    loadLimit,
+                    keepClearOf);
+        }
+    }
 }

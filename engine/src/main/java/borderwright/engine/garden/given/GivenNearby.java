@@ -54,4 +54,68 @@ public record GivenNearby(
                 value = "height above the datum of the lower edge of an air brick or of cladding",
                 example = "160 mm")
         @Nullable
-        Length bottom) {}
+        Length bottom) {
+    /** Begins with what is needed; what is not given is absent. */
+    public static Builder builder(NearbyKind what, Names edge, Length along) {
+        return new Builder(what, edge, along);
+    }
+
+    /** Gives it key by key. */
+    public static final class Builder {
+        private final NearbyKind what;
+        private final Names edge;
+        private final Length along;
+        private @Nullable Length endsAt;
+        private @Nullable Length inFromEdge;
+        private @Nullable Length inAtEnd;
+        private @Nullable Length trunk;
+        private @Nullable Length girth;
+        private @Nullable Length depth;
+        private @Nullable Length bottom;
+
+        private Builder(NearbyKind what, Names edge, Length along) {
+            this.what = what;
+            this.edge = edge;
+            this.along = along;
+        }
+
+        public Builder endsAt(@Nullable Length given) {
+            endsAt = given;
+            return this;
+        }
+
+        public Builder inFromEdge(@Nullable Length given) {
+            inFromEdge = given;
+            return this;
+        }
+
+        public Builder inAtEnd(@Nullable Length given) {
+            inAtEnd = given;
+            return this;
+        }
+
+        public Builder trunk(@Nullable Length given) {
+            trunk = given;
+            return this;
+        }
+
+        public Builder girth(@Nullable Length given) {
+            girth = given;
+            return this;
+        }
+
+        public Builder depth(@Nullable Length given) {
+            depth = given;
+            return this;
+        }
+
+        public Builder bottom(@Nullable Length given) {
+            bottom = given;
+            return this;
+        }
+
+        public GivenNearby build() {
+            return new GivenNearby(what, edge, along, endsAt, inFromEdge, inAtEnd, trunk, girth, depth, bottom);
+        }
+    }
+}

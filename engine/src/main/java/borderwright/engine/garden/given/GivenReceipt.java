@@ -40,7 +40,7 @@ public record GivenReceipt(
             @Nullable
             Integer unusable,
 
-            @Described(value = "who sent it, or the mark on it", example = "Alder") @Nullable
+            @Described(value = "who sent it, or the mark on it", example = "Supplier one") @Nullable
             String sentBy,
 
             @Described("pieces cut from it already, by their labels")

@@ -114,4 +114,137 @@ public record GivenRun(
     public record GivenCorner(
             @Described(value = "the corner", example = "B") String corner,
             @Described("what to do there") CornerTurn turn) {}
+
+    /** Begins with what is needed; what is not given is absent. */
+    public static Builder builder(String name, Names along, LengthRange frontToBack, LengthRange height) {
+        return new Builder(name, along, frontToBack, height);
+    }
+
+    /** Gives it key by key. */
+    public static final class Builder {
+        private final String name;
+        private final Names along;
+        private final LengthRange frontToBack;
+        private final LengthRange height;
+        private @Nullable Integer planters;
+        private @Nullable LengthRange length;
+        private @Nullable PlanterJoin join;
+        private @Nullable Length between;
+        private @Nullable Length startGap;
+        private @Nullable Length endGap;
+        private @Nullable Length backGap;
+        private @Nullable CornerTurn turn;
+        private List<GivenCorner> otherTurns = List.of();
+        private @Nullable SlopeForm slope;
+        private @Nullable Length reach;
+        private @Nullable Length offTheCurve;
+        private @Nullable Length falseFloor;
+        private @Nullable Boolean capping;
+        private @Nullable GivenRows rows;
+
+        private Builder(String name, Names along, LengthRange frontToBack, LengthRange height) {
+            this.name = name;
+            this.along = along;
+            this.frontToBack = frontToBack;
+            this.height = height;
+        }
+
+        public Builder planters(@Nullable Integer given) {
+            planters = given;
+            return this;
+        }
+
+        public Builder length(@Nullable LengthRange given) {
+            length = given;
+            return this;
+        }
+
+        public Builder join(@Nullable PlanterJoin given) {
+            join = given;
+            return this;
+        }
+
+        public Builder between(@Nullable Length given) {
+            between = given;
+            return this;
+        }
+
+        public Builder startGap(@Nullable Length given) {
+            startGap = given;
+            return this;
+        }
+
+        public Builder endGap(@Nullable Length given) {
+            endGap = given;
+            return this;
+        }
+
+        public Builder backGap(@Nullable Length given) {
+            backGap = given;
+            return this;
+        }
+
+        public Builder turn(@Nullable CornerTurn given) {
+            turn = given;
+            return this;
+        }
+
+        public Builder otherTurns(List<GivenCorner> given) {
+            otherTurns = given;
+            return this;
+        }
+
+        public Builder slope(@Nullable SlopeForm given) {
+            slope = given;
+            return this;
+        }
+
+        public Builder reach(@Nullable Length given) {
+            reach = given;
+            return this;
+        }
+
+        public Builder offTheCurve(@Nullable Length given) {
+            offTheCurve = given;
+            return this;
+        }
+
+        public Builder falseFloor(@Nullable Length given) {
+            falseFloor = given;
+            return this;
+        }
+
+        public Builder capping(@Nullable Boolean given) {
+            capping = given;
+            return this;
+        }
+
+        public Builder rows(@Nullable GivenRows given) {
+            rows = given;
+            return this;
+        }
+
+        public GivenRun build() {
+            return new GivenRun(
+                    name,
+                    along,
+                    planters,
+                    length,
+                    frontToBack,
+                    height,
+                    join,
+                    between,
+                    startGap,
+                    endGap,
+                    backGap,
+                    turn,
+                    otherTurns,
+                    slope,
+                    reach,
+                    offTheCurve,
+                    falseFloor,
+                    capping,
+                    rows);
+        }
+    }
 }

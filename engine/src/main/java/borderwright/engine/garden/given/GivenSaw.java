@@ -44,4 +44,73 @@ public record GivenSaw(
 
         @Described(value = "whether it may rip along a board", otherwise = "yes for a table saw, no for others")
         @Nullable
-        Boolean rips) {}
+        Boolean rips) {
+    /** Begins with what is needed; what is not given is absent. */
+    public static Builder builder(String name, SawKind kind) {
+        return new Builder(name, kind);
+    }
+
+    /** Gives it key by key. */
+    public static final class Builder {
+        private final String name;
+        private final SawKind kind;
+        private @Nullable Length kerf;
+        private @Nullable Angle tilt;
+        private @Nullable Angle mitre;
+        private @Nullable Length widestBoard;
+        private @Nullable Length thickestBoard;
+        private @Nullable Length shortestPiece;
+        private @Nullable Boolean lengthStop;
+        private @Nullable Boolean rips;
+
+        private Builder(String name, SawKind kind) {
+            this.name = name;
+            this.kind = kind;
+        }
+
+        public Builder kerf(@Nullable Length given) {
+            kerf = given;
+            return this;
+        }
+
+        public Builder tilt(@Nullable Angle given) {
+            tilt = given;
+            return this;
+        }
+
+        public Builder mitre(@Nullable Angle given) {
+            mitre = given;
+            return this;
+        }
+
+        public Builder widestBoard(@Nullable Length given) {
+            widestBoard = given;
+            return this;
+        }
+
+        public Builder thickestBoard(@Nullable Length given) {
+            thickestBoard = given;
+            return this;
+        }
+
+        public Builder shortestPiece(@Nullable Length given) {
+            shortestPiece = given;
+            return this;
+        }
+
+        public Builder lengthStop(@Nullable Boolean given) {
+            lengthStop = given;
+            return this;
+        }
+
+        public Builder rips(@Nullable Boolean given) {
+            rips = given;
+            return this;
+        }
+
+        public GivenSaw build() {
+            return new GivenSaw(
+                    name, kind, kerf, tilt, mitre, widestBoard, thickestBoard, shortestPiece, lengthStop, rips);
+        }
+    }
+}

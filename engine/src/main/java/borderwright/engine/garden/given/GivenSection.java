@@ -51,6 +51,87 @@ public record GivenSection(
 
     /** A section of which only name and size are given. */
     public static GivenSection of(String name, Length thickness, Length width) {
-        return new GivenSection(name, thickness, width, null, null, null, null, null, null, null, null);
+        return GivenSection.builder(name, thickness, width).build();
+    }
+
+    /** Begins with what is needed; what is not given is absent. */
+    public static Builder builder(String name, Length thickness, Length width) {
+        return new Builder(name, thickness, width);
+    }
+
+    /** Gives it key by key. */
+    public static final class Builder {
+        private final String name;
+        private final Length thickness;
+        private final Length width;
+        private @Nullable Length tolerance;
+        private @Nullable BoardSurface surface;
+        private @Nullable String species;
+        private @Nullable Boolean treated;
+        private @Nullable BoardMoisture moisture;
+        private @Nullable Boolean bothFacesGood;
+        private @Nullable String grade;
+        private @Nullable Double density;
+
+        private Builder(String name, Length thickness, Length width) {
+            this.name = name;
+            this.thickness = thickness;
+            this.width = width;
+        }
+
+        public Builder tolerance(@Nullable Length given) {
+            tolerance = given;
+            return this;
+        }
+
+        public Builder surface(@Nullable BoardSurface given) {
+            surface = given;
+            return this;
+        }
+
+        public Builder species(@Nullable String given) {
+            species = given;
+            return this;
+        }
+
+        public Builder treated(@Nullable Boolean given) {
+            treated = given;
+            return this;
+        }
+
+        public Builder moisture(@Nullable BoardMoisture given) {
+            moisture = given;
+            return this;
+        }
+
+        public Builder bothFacesGood(@Nullable Boolean given) {
+            bothFacesGood = given;
+            return this;
+        }
+
+        public Builder grade(@Nullable String given) {
+            grade = given;
+            return this;
+        }
+
+        public Builder density(@Nullable Double given) {
+            density = given;
+            return this;
+        }
+
+        public GivenSection build() {
+            return new GivenSection(
+                    name,
+                    thickness,
+                    width,
+                    tolerance,
+                    surface,
+                    species,
+                    treated,
+                    moisture,
+                    bothFacesGood,
+                    grade,
+                    density);
+        }
     }
 }

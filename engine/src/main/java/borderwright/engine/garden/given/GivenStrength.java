@@ -117,4 +117,138 @@ public record GivenStrength(
                 atLeast = 0.1,
                 atMost = 50)
         @Nullable
-        Double strap) {}
+        Double strap) {
+    /** Begins with what is needed; what is not given is absent. */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Gives it key by key. */
+    public static final class Builder {
+        private @Nullable Length bulgeLimit;
+        private @Nullable TimberRules rules;
+        private @Nullable Double moistSoil;
+        private @Nullable Double soakedSoil;
+        private @Nullable Angle friction;
+        private @Nullable SoilPush push;
+        private @Nullable SoilWater water;
+        private @Nullable Length heaped;
+        private @Nullable Double treading;
+        private @Nullable Double person;
+        private @Nullable Boolean arching;
+        private @Nullable Double bedFriction;
+        private @Nullable FoundationSoil ground;
+        private @Nullable Double withdrawal;
+        private @Nullable Double pullThrough;
+        private @Nullable Double screwStiffness;
+        private @Nullable Double strap;
+
+        private Builder() {}
+
+        public Builder bulgeLimit(@Nullable Length given) {
+            bulgeLimit = given;
+            return this;
+        }
+
+        public Builder rules(@Nullable TimberRules given) {
+            rules = given;
+            return this;
+        }
+
+        public Builder moistSoil(@Nullable Double given) {
+            moistSoil = given;
+            return this;
+        }
+
+        public Builder soakedSoil(@Nullable Double given) {
+            soakedSoil = given;
+            return this;
+        }
+
+        public Builder friction(@Nullable Angle given) {
+            friction = given;
+            return this;
+        }
+
+        public Builder push(@Nullable SoilPush given) {
+            push = given;
+            return this;
+        }
+
+        public Builder water(@Nullable SoilWater given) {
+            water = given;
+            return this;
+        }
+
+        public Builder heaped(@Nullable Length given) {
+            heaped = given;
+            return this;
+        }
+
+        public Builder treading(@Nullable Double given) {
+            treading = given;
+            return this;
+        }
+
+        public Builder person(@Nullable Double given) {
+            person = given;
+            return this;
+        }
+
+        public Builder arching(@Nullable Boolean given) {
+            arching = given;
+            return this;
+        }
+
+        public Builder bedFriction(@Nullable Double given) {
+            bedFriction = given;
+            return this;
+        }
+
+        public Builder ground(@Nullable FoundationSoil given) {
+            ground = given;
+            return this;
+        }
+
+        public Builder withdrawal(@Nullable Double given) {
+            withdrawal = given;
+            return this;
+        }
+
+        public Builder pullThrough(@Nullable Double given) {
+            pullThrough = given;
+            return this;
+        }
+
+        public Builder screwStiffness(@Nullable Double given) {
+            screwStiffness = given;
+            return this;
+        }
+
+        public Builder strap(@Nullable Double given) {
+            strap = given;
+            return this;
+        }
+
+        public GivenStrength build() {
+            return new GivenStrength(
+                    bulgeLimit,
+                    rules,
+                    moistSoil,
+                    soakedSoil,
+                    friction,
+                    push,
+                    water,
+                    heaped,
+                    treading,
+                    person,
+                    arching,
+                    bedFriction,
+                    ground,
+                    withdrawal,
+                    pullThrough,
+                    screwStiffness,
+                    strap);
+        }
+    }
+}

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 /** A supplier's prices and terms, as quoted. */
 @Described("a supplier's prices and terms, as quoted")
 public record GivenSupplier(
-        @Described(value = "name", example = "Alder") String name,
+        @Described(value = "name", example = "Supplier one") String name,
 
         @Described(value = "whether its prices include tax", otherwise = "yes") @Nullable
         Boolean taxIncluded,

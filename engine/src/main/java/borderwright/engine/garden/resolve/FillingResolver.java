@@ -1,7 +1,7 @@
 package borderwright.engine.garden.resolve;
 
 import borderwright.engine.garden.FillingSpec;
-import borderwright.engine.garden.FillingSpec.BaseLayer;
+import borderwright.engine.garden.FillingSpec.CoarseLayer;
 import borderwright.engine.garden.FillingSpec.FinishSpec;
 import borderwright.engine.garden.FillingSpec.LinerSpec;
 import borderwright.engine.garden.FillingSpec.MixPart;
@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What goes into the planters. */
 public final class FillingResolver {
-    private static final GivenFilling NOTHING = new GivenFilling(List.of(), null, null, null, null, null, null, null);
+    private static final GivenFilling NOTHING = GivenFilling.builder().build();
 
     private FillingResolver() {}
 
@@ -33,9 +33,14 @@ public final class FillingResolver {
                 Optional.ofNullable(g.finish()).map(finish -> finish(finish, in)));
     }
 
-    private static BaseLayer coarseLayer(GivenFilling.GivenCoarseLayer g, Ledger filling) {
+    private static CoarseLayer coarseLayer(GivenFilling.GivenCoarseLayer g, Ledger filling) {
         Ledger in = filling.in("coarse layer", g);
-        return new BaseLayer(g.item(), g.depth(), in.or("at hand", g.atHand(), false, "bought"));
+        return new CoarseLayer(
+                g.item(),
+                g.depth(),
+                in.or("at hand", g.atHand(), false, "bought")
+                        ? FillingSpec.LayerSource.AT_HAND
+                        : FillingSpec.LayerSource.BOUGHT);
     }
 
     private static LinerSpec liner(GivenFilling.GivenLiner g, Ledger filling) {

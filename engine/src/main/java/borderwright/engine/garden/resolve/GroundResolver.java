@@ -10,7 +10,6 @@ import borderwright.engine.garden.vocabulary.ground.DugSoil;
 import borderwright.engine.garden.vocabulary.ground.GravelBed;
 import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import borderwright.engine.measure.Length;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -23,8 +22,7 @@ public final class GroundResolver {
     private static final double TALL_GRAVEL_MM = 100;
     private static final double TALL_MM = 450;
 
-    private static final GivenGround NOTHING =
-            new GivenGround(null, null, null, null, null, null, null, null, null, null, null, null, List.of());
+    private static final GivenGround NOTHING = GivenGround.builder().build();
 
     private GroundResolver() {}
 
@@ -55,7 +53,7 @@ public final class GroundResolver {
                 membrane(g.membrane(), in),
                 feet(g.feet(), in),
                 g.loadLimit() == null ? OptionalDouble.empty() : OptionalDouble.of(g.loadLimit()),
-                g.keepClearOf().stream().map(GardenResolver::nearbyThing).toList());
+                GardenResolver.each("keep clear of", g.keepClearOf(), NearbyResolver::thing, in));
     }
 
     private static GravelSpec gravel(GivenGround g, Ledger in) {

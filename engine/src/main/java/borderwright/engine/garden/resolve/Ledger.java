@@ -3,6 +3,7 @@ package borderwright.engine.garden.resolve;
 import borderwright.engine.garden.Origins;
 import borderwright.engine.garden.Origins.Kind;
 import borderwright.engine.garden.Origins.Origin;
+import borderwright.engine.measure.Angle;
 import java.util.Map;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
@@ -37,15 +38,24 @@ final class Ledger {
         return given == null ? byDefault(key, otherwise, source) : given(key, given, "");
     }
 
+    /** An angle in degrees; the default is exact, though an angle is kept in radians. */
+    double degrees(String key, @Nullable Angle given, double otherwise, String source) {
+        if (given == null) {
+            byDefault(key, Angle.ofDegrees(otherwise), source);
+            return otherwise;
+        }
+        return given(key, given, "").degrees();
+    }
+
     /** A value that the document gives, perhaps under another key. */
     <T> T given(String key, T value, String note) {
-        written.put(path(key), new Origin(Kind.GIVEN, String.valueOf(value), note));
+        written.put(path(key), new Origin(Kind.GIVEN, OriginText.of(value), note));
         return value;
     }
 
     /** A value that the document does not give. */
     <T> T byDefault(String key, T value, String source) {
-        written.put(path(key), new Origin(Kind.DEFAULT, String.valueOf(value), source));
+        written.put(path(key), new Origin(Kind.DEFAULT, OriginText.of(value), source));
         return value;
     }
 

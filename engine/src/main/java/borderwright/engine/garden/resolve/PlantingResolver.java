@@ -34,10 +34,10 @@ public final class PlantingResolver {
             return Optional.empty();
         }
         LocalDate spring = LocalDate.of(SEASON_YEAR, latitude < 0 ? 10 : 4, 1);
-        LocalDate from = in.or("from", g.seasonFrom(), spring, "spring: " + Ledger.PRACTICE);
+        LocalDate from = in.or("season from", g.seasonFrom(), spring, "spring: " + Ledger.PRACTICE);
         LocalDate to = g.seasonTo() != null && g.seasonTo().isAfter(from) ? g.seasonTo() : null;
         LocalDate last = from.plusMonths(SEASON_MONTHS).minusDays(1);
         return Optional.of(
-                new SunSpec(latitude, facing, from, in.or("to", to, last, "six months: " + Ledger.PRACTICE)));
+                new SunSpec(latitude, facing, from, in.or("season to", to, last, "six months: " + Ledger.PRACTICE)));
     }
 }

@@ -52,18 +52,24 @@ public final class SoilResolver {
         Double soaked = strength == null ? null : strength.soakedSoil();
         Double wet = filling == null ? null : filling.soakedKgPerM3();
         if (soaked != null) {
-            ledger.given("filling.soaked kg per m3", soaked / Gravity.KN_PER_KG, "by `strength.soaked soil`");
+            ledger.given("filling.soaked kg per m3", tenth(soaked / Gravity.KN_PER_KG), "by `strength.soaked soil`");
             return ledger.given("strength.soaked soil", soaked, "");
         }
         if (wet != null) {
             ledger.given("filling.soaked kg per m3", wet, "");
-            return ledger.given("strength.soaked soil", wet * Gravity.KN_PER_KG, "by `filling.soaked kg per m3`");
+            ledger.given("strength.soaked soil", tenth(wet * Gravity.KN_PER_KG), "by `filling.soaked kg per m3`");
+            return wet * Gravity.KN_PER_KG;
         }
-        ledger.byDefault("filling.soaked kg per m3", SOAKED_KN_PER_M3 / Gravity.KN_PER_KG, SOAKED_SOURCE);
         Double moist = strength == null ? null : strength.moistSoil();
-        return moist != null && moist > SOAKED_KN_PER_M3
-                ? ledger.byDefault("strength.soaked soil", moist, "as heavy as the moist soil given")
-                : ledger.byDefault("strength.soaked soil", SOAKED_KN_PER_M3, SOAKED_SOURCE);
+        double taken = moist == null ? SOAKED_KN_PER_M3 : Math.max(moist, SOAKED_KN_PER_M3);
+        String source = taken > SOAKED_KN_PER_M3 ? "as heavy as the moist soil given" : SOAKED_SOURCE;
+        ledger.byDefault("filling.soaked kg per m3", tenth(taken / Gravity.KN_PER_KG), source);
+        return ledger.byDefault("strength.soaked soil", taken, source);
+    }
+
+    /** A converted weight as it is written down beside the given one; the calculation keeps all of it. */
+    private static double tenth(double weight) {
+        return Math.round(weight * 10) / 10.0;
     }
 
     private static double moist(@Nullable GivenStrength strength, double soaked, Ledger ledger) {

@@ -18,8 +18,7 @@ import org.jspecify.annotations.Nullable;
 /** What the walls must stand. */
 public final class StrengthResolver {
     private static final double N_PER_KN = 1000;
-    private static final GivenStrength NOTHING = new GivenStrength(
-            null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+    private static final GivenStrength NOTHING = GivenStrength.builder().build();
 
     private StrengthResolver() {}
 
@@ -55,7 +54,9 @@ public final class StrengthResolver {
                 in.or("water", g.water(), SoilWater.SOAKED, "rain soaks it, joints let it out"),
                 in.or("heaped", g.heaped(), Length.ZERO, "level soil").mm(),
                 in.or("treading", g.treading(), 2.0, "one person on a shoe's breadth either way: " + Ledger.PRACTICE),
-                in.or("arching", g.arching(), false, "never the default"));
+                in.or("arching", g.arching(), false, "never the default")
+                        ? StrengthSpec.SoilSupport.WALLS
+                        : StrengthSpec.SoilSupport.BED);
     }
 
     /** What is dug lies under the gravel too; earth may be anything down to clay. Paving is dug nowhere. */
@@ -66,7 +67,7 @@ public final class StrengthResolver {
         if (ground.surface().isHard()) {
             return Optional.empty();
         }
-        FoundationSoil dug = ground.soil() == DugSoil.SAND ? FoundationSoil.SAND : FoundationSoil.CLAY;
+        FoundationSoil dug = ground.kind() == DugSoil.SAND ? FoundationSoil.SAND : FoundationSoil.CLAY;
         return Optional.of(in.byDefault("ground", dug, "by `ground.kind`; earth counts as clay, the weakest"));
     }
 

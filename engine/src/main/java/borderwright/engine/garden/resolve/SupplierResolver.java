@@ -27,26 +27,32 @@ public final class SupplierResolver {
         boolean included = in.or("tax included", g.taxIncluded(), true, Ledger.PRACTICE);
         return new SupplierSpec(
                 g.name(),
-                included ? Optional.empty() : Optional.of(orZero(g.taxPercent())),
+                included
+                        ? Optional.empty()
+                        : Optional.of(in.or("tax percent", g.taxPercent(), BigDecimal.ZERO, "none to add")),
                 new SupplierSpec.DeliverySpec(
-                        in.or("collection only", g.collectionOnly(), false, "delivered"),
+                        in.or("collection only", g.collectionOnly(), false, "delivered")
+                                ? SupplierSpec.Way.FETCHED_ONLY
+                                : SupplierSpec.Way.EITHER,
                         in.or("delivery", g.delivery(), BigDecimal.ZERO, "no charge"),
                         Optional.ofNullable(g.freeOver()),
-                        g.deliveryBands().isEmpty() ? Optional.empty() : Optional.of(bandsHere(g)),
+                        g.deliveryBands().isEmpty() ? Optional.empty() : Optional.of(bandsHere(g, in)),
                         Optional.ofNullable(g.longestBoard()),
-                        Optional.ofNullable(g.collection()).map(SupplierResolver::collection)),
+                        Optional.ofNullable(g.collection())
+                                .map(collection -> collection(collection, in.in("collection", collection)))),
                 in.or("minimum order", g.minimumOrder(), BigDecimal.ZERO, "none"),
                 Optional.ofNullable(g.quoted()),
-                g.boards().stream().map(SupplierResolver::board).toList(),
-                g.goods().stream().map(SupplierResolver::goods).toList());
+                GardenResolver.each("boards", g.boards(), SupplierResolver::board, in),
+                GardenResolver.each("goods", g.goods(), SupplierResolver::goods, in));
     }
 
-    private static SupplierSpec.Collection collection(GivenSupplier.GivenCollection g) {
-        return new SupplierSpec.Collection(orZero(g.cost()), Optional.ofNullable(g.longestBoard()));
+    private static SupplierSpec.Collection collection(GivenSupplier.GivenCollection g, Ledger in) {
+        return new SupplierSpec.Collection(
+                in.or("cost", g.cost(), BigDecimal.ZERO, "nothing"), Optional.ofNullable(g.longestBoard()));
     }
 
     /** The bands that hold at the supplier's distance; none where it does not deliver so far. */
-    private static List<DeliveryBand> bandsHere(GivenSupplier g) {
+    private static List<DeliveryBand> bandsHere(GivenSupplier g, Ledger in) {
         BigDecimal distance = g.distance();
         BigDecimal nearest = null;
         for (GivenDeliveryBand band : g.deliveryBands()) {
@@ -58,11 +64,16 @@ public final class SupplierResolver {
                 nearest = within;
             }
         }
-        BigDecimal holds = nearest;
-        return g.deliveryBands().stream()
-                .filter(band -> isWithin(band.within(), holds))
-                .map(band -> new DeliveryBand(orZero(band.orderValueFrom()), band.charge()))
-                .toList();
+        List<DeliveryBand> here = new ArrayList<>();
+        for (int i = 0; i < g.deliveryBands().size(); i++) {
+            GivenDeliveryBand band = g.deliveryBands().get(i);
+            BigDecimal from = in.in("delivery bands[" + i + "]", band)
+                    .or("order value from", band.orderValueFrom(), BigDecimal.ZERO, "any value");
+            if (isWithin(band.within(), nearest)) {
+                here.add(new DeliveryBand(from, band.charge()));
+            }
+        }
+        return here;
     }
 
     private static boolean isWithin(@Nullable BigDecimal within, @Nullable BigDecimal holds) {
@@ -72,13 +83,18 @@ public final class SupplierResolver {
         return within.compareTo(holds) == 0;
     }
 
-    private static SupplierSpec.BoardPrice board(GivenSupplier.GivenBoardPrice g) {
+    private static SupplierSpec.BoardPrice board(GivenSupplier.GivenBoardPrice g, Ledger in) {
         List<Length> lengths = new ArrayList<>(g.lengths());
         if (g.length() != null && !lengths.contains(g.length())) {
             lengths.add(0, g.length());
         }
         return new SupplierSpec.BoardPrice(
-                g.section(), lengths, quote(g), orOne(g.pack()), orAny(g.available()), orOne(g.priceFromCount()));
+                g.section(),
+                lengths,
+                quote(g),
+                in.or("pack", g.pack(), 1, "sold singly"),
+                orAny(g.available()),
+                in.or("price from count", g.priceFromCount(), 1, "any number"));
     }
 
     private static Optional<Quote> quote(GivenSupplier.GivenBoardPrice g) {
@@ -92,22 +108,16 @@ public final class SupplierResolver {
         return Optional.ofNullable(g.perBoardFoot()).map(amount -> new Quote(amount, PriceUnit.BOARD_FOOT));
     }
 
-    private static SupplierSpec.GoodsPrice goods(GivenSupplier.GivenGoodsPrice g) {
+    private static SupplierSpec.GoodsPrice goods(GivenSupplier.GivenGoodsPrice g, Ledger in) {
         return new SupplierSpec.GoodsPrice(
                 g.item(),
                 g.price(),
-                g.contains() == null ? BigDecimal.ONE : g.contains(),
+                in.or("contains", g.contains(), BigDecimal.ONE, "one"),
                 orAny(g.available()),
-                orOne(g.priceFromCount()),
-                Boolean.TRUE.equals(g.deliveredOnly()));
-    }
-
-    private static BigDecimal orZero(@Nullable BigDecimal given) {
-        return given == null ? BigDecimal.ZERO : given;
-    }
-
-    private static int orOne(@Nullable Integer given) {
-        return given == null ? 1 : given;
+                in.or("price from count", g.priceFromCount(), 1, "any number"),
+                in.or("delivered only", g.deliveredOnly(), false, "may be fetched")
+                        ? SupplierSpec.Way.DELIVERED_ONLY
+                        : SupplierSpec.Way.EITHER);
     }
 
     private static OptionalInt orAny(@Nullable Integer given) {

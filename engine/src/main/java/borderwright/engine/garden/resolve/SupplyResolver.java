@@ -35,17 +35,19 @@ public final class SupplyResolver {
     static Receipt receipt(GivenReceipt g, Ledger ledger) {
         Ledger in = ledger.in("received", g);
         return new Receipt(
-                g.boards().stream().map(SupplyResolver::board).toList(),
+                GardenResolver.each("boards", g.boards(), SupplyResolver::board, in),
                 g.goods().stream()
                         .map(goods -> new Receipt.ReceivedGoods(goods.item(), goods.quantity()))
                         .toList(),
-                in.or("all goods", g.allGoods(), false, "not yet"));
+                in.or("all goods", g.allGoods(), false, "not yet")
+                        ? Receipt.GoodsScope.EVERYTHING
+                        : Receipt.GoodsScope.LISTED);
     }
 
     /** Boards that have arrived: one where no count is given, all of them usable where none is called unusable. */
-    private static Receipt.ReceivedBoard board(GivenReceipt.GivenReceivedBoard g) {
-        int count = g.count() == null ? 1 : g.count();
-        int unusable = g.unusable() == null ? 0 : g.unusable();
+    private static Receipt.ReceivedBoard board(GivenReceipt.GivenReceivedBoard g, Ledger in) {
+        int count = in.or("count", g.count(), 1, "one");
+        int unusable = in.or("unusable", g.unusable(), 0, "all of them are sound");
         return new Receipt.ReceivedBoard(
                 g.section(),
                 g.length(),

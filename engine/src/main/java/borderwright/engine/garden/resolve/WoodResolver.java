@@ -9,9 +9,10 @@ import borderwright.engine.garden.given.GivenSection;
 import borderwright.engine.garden.vocabulary.BoardMoisture;
 import borderwright.engine.garden.vocabulary.BoardSurface;
 import borderwright.engine.garden.vocabulary.SawKind;
-import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -21,7 +22,7 @@ public final class WoodResolver {
 
     /** A section of which only name and size are known. */
     public static SectionSpec section(String name, Length thickness, Length width) {
-        return section(new GivenSection(name, thickness, width, null, null, null, null, null, null, null, null));
+        return section(GivenSection.builder(name, thickness, width).build());
     }
 
     /** A section alone. */
@@ -45,12 +46,16 @@ public final class WoodResolver {
                                 "3 mm rough, 1 mm planed: " + Ledger.PRACTICE)
                         .mm(),
                 surface,
-                in.or("both faces good", g.bothFacesGood(), true, "either face may go out"),
+                in.or("both faces good", g.bothFacesGood(), true, "either face may go out")
+                        ? SectionSpec.Faces.EITHER
+                        : SectionSpec.Faces.ONE,
                 new SectionSpec.Wood(
                         Optional.ofNullable(g.species()),
                         Optional.ofNullable(g.grade()),
-                        in.or("treated", g.treated(), false, "untreated"),
-                        wet,
+                        in.or("treated", g.treated(), false, "untreated")
+                                ? SectionSpec.Treatment.TREATED
+                                : SectionSpec.Treatment.UNTREATED,
+                        moisture,
                         in.or("density", g.density(), wet ? 700.0 : 550.0, "700 wet, 550 dry: " + Ledger.PRACTICE)));
     }
 
@@ -66,24 +71,26 @@ public final class WoodResolver {
                 g.kind(),
                 in.or("kerf", g.kerf(), Length.ofMm(3), Ledger.PRACTICE),
                 new SawSpec.Range(
-                        in.or(
-                                "tilt",
-                                degrees(g.tilt()),
-                                hand ? 0.0 : 45.0,
-                                "none for a handsaw guide: " + Ledger.PRACTICE),
-                        in.or("mitre", degrees(g.mitre()), 50.0, Ledger.PRACTICE),
+                        in.degrees("tilt", g.tilt(), hand ? 0 : 45, "none for a handsaw guide: " + Ledger.PRACTICE),
+                        in.degrees("mitre", g.mitre(), 50, Ledger.PRACTICE),
                         in.or("widest board", g.widestBoard(), Length.ofMm(300), Ledger.PRACTICE)
                                 .mm(),
                         in.or("thickest board", g.thickestBoard(), Length.ofMm(60), Ledger.PRACTICE)
                                 .mm(),
                         in.or("shortest piece", g.shortestPiece(), Length.ofMm(150), Ledger.PRACTICE)
                                 .mm()),
-                in.or("length stop", g.lengthStop(), false, "none"),
-                in.or("rips", g.rips(), g.kind() == SawKind.TABLE_SAW, "table saws only"));
+                abilities(g, in));
     }
 
-    private static @Nullable Double degrees(@Nullable Angle given) {
-        return given == null ? null : given.degrees();
+    private static List<SawSpec.Ability> abilities(GivenSaw g, Ledger in) {
+        List<SawSpec.Ability> abilities = new ArrayList<>();
+        if (in.or("length stop", g.lengthStop(), false, "none")) {
+            abilities.add(SawSpec.Ability.STOP);
+        }
+        if (in.or("rips", g.rips(), g.kind() == SawKind.TABLE_SAW, "table saws only")) {
+            abilities.add(SawSpec.Ability.RIP);
+        }
+        return abilities;
     }
 
     /** Cutting of which nothing is given. */

@@ -17,7 +17,7 @@ public final class WorkResolver {
     private static final String AMATEURS = "careful amateurs: " + Ledger.PRACTICE;
 
     private static final GivenDays NOTHING = new GivenDays(null, List.of(), List.of(), null, null, null, null);
-    private static final GivenPace NO_PACE = new GivenPace(null, null, null, null, null, null, null, null, null, null);
+    private static final GivenPace NO_PACE = GivenPace.builder().build();
 
     private WorkResolver() {}
 

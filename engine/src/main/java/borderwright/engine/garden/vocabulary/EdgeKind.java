@@ -17,16 +17,6 @@ public enum EdgeKind {
     @Described("nothing: open ground or planting")
     OPEN;
 
-    /** Gap left between the planter and such an edge when nothing is said, mm (common practice, no source). */
-    public double habitGapMm() {
-        return switch (this) {
-            case HOUSE -> 75;
-            case WALL, FENCE -> 20;
-            case HEDGE -> 100;
-            case PAVING, LAWN, OPEN -> 0;
-        };
-    }
-
     /** Whether a person can stand there to garden. */
     public boolean givesAccess() {
         return this == PAVING || this == LAWN || this == OPEN;

@@ -102,19 +102,20 @@ public final class BayCuts {
         for (int i = first; i <= last; i++) {
             said += chain.leg(i).planters();
         }
-        LengthRange wanted = terms.wish().length();
+        Optional<LengthRange> wanted = terms.length();
         int planters = (int) Math.round(said);
-        if (terms.isFree() && wanted != null && planters > 0) {
-            return ofFixedLength(share, new BayLengths(planters, wanted.from().mm(), List.of()), first);
+        if (terms.isFree() && wanted.isPresent() && planters > 0) {
+            return ofFixedLength(
+                    share, new BayLengths(planters, wanted.get().from().mm(), List.of()), first);
         }
         Optional<BayLengths> fit = planters > 0
                 ? share.among(planters).or(share::most)
-                : wanted != null ? share.nearest(wanted) : share.most();
+                : wanted.isPresent() ? share.nearest(wanted.get()) : share.most();
         BayLengths lengths = fitted(fit, share);
         if (planters > 0 && lengths.planters() < planters) {
             findings.unmet(findings.problemMaker().fewerPlanters(chain.leg(first), planters, lengths, share, terms));
-        } else if (wanted != null && !wanted.isFixed() && !lengths.within(wanted)) {
-            findings.unmet(findings.problemMaker().lengthOutOfRange(chain.leg(first), lengths, wanted, terms));
+        } else if (wanted.isPresent() && !wanted.get().isFixed() && !lengths.within(wanted.get())) {
+            findings.unmet(findings.problemMaker().lengthOutOfRange(chain.leg(first), lengths, wanted.get(), terms));
         }
         return lengths;
     }

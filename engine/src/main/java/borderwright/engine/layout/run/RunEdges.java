@@ -11,6 +11,7 @@ import borderwright.engine.layout.room.Leg;
 import borderwright.engine.layout.room.LegJoint;
 import borderwright.engine.layout.room.RunClearances;
 import borderwright.engine.layout.room.Span;
+import borderwright.engine.measure.Length;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
 import java.util.ArrayList;
@@ -101,10 +102,8 @@ public final class RunEdges {
         List<Double> backs = new ArrayList<>();
         for (int i = 0; i < path.edges().size(); i++) {
             OutlineEdge edge = edge(i);
-            backs.add(
-                    terms.wish().backGap() == null
-                            ? edge.clearanceMm()
-                            : terms.wish().backGap().mm() + (terms.isFree() ? 0 : edge.leanMm()));
+            double leanMm = terms.isFree() ? 0 : edge.leanMm();
+            backs.add(terms.wish().gaps().back().map(gap -> gap.mm() + leanMm).orElse(edge.clearanceMm()));
         }
         for (int pass = 1; pass < backs.size(); pass++) {
             for (int i = 1; i < backs.size(); i++) {
@@ -128,28 +127,22 @@ public final class RunEdges {
         for (int i = 0; i < path.edges().size(); i++) {
             said = said.with(path.edges().get(i), backsMm.get(i));
         }
-        double start = gapMm(path.reversed());
-        double end = gapMm(!path.reversed());
-        if (start >= 0) {
-            said = said.with(path.edgeBefore(outline), start);
+        Optional<Length> first = terms.wish().gaps().start();
+        Optional<Length> last = terms.wish().gaps().end();
+        Optional<Length> before = path.reversed() ? last : first;
+        Optional<Length> after = path.reversed() ? first : last;
+        if (before.isPresent()) {
+            said = said.with(path.edgeBefore(outline), before.get().mm());
         }
-        if (end >= 0) {
-            said = said.with(path.edgeAfter(outline), end);
+        if (after.isPresent()) {
+            said = said.with(path.edgeAfter(outline), after.get().mm());
         }
         return said;
     }
 
-    /** The gap given at one end, mm; negative when none was given. */
-    private double gapMm(boolean atEnd) {
-        if (atEnd) {
-            return terms.wish().endGap() == null ? -1 : terms.wish().endGap().mm();
-        }
-        return terms.wish().startGap() == null ? -1 : terms.wish().startGap().mm();
-    }
-
     private JointKind addLegs(int i, RunClearances said, List<Leg> legs) {
         int edge = path.edges().get(i);
-        double planters = terms.wish().planters() == null ? 0 : terms.wish().planters();
+        double planters = terms.planters().orElse(0);
         if (edge(i).riseMm() == 0) {
             legs.add(new Leg(edge, chord(i).line(), chord(i).lengthMm(), backsMm.get(i), edge(i).kind(), planters, 0));
             return JointKind.NONE;
@@ -236,13 +229,12 @@ public final class RunEdges {
     }
 
     private int planters(CurveFacets curve) {
-        Integer said = terms.wish().planters();
-        LengthRange wanted = terms.wish().length();
-        if (said != null || wanted == null) {
-            return said == null ? 1 : said;
+        Optional<LengthRange> wanted = terms.length();
+        if (terms.planters().isPresent() || wanted.isEmpty()) {
+            return terms.planters().orElse(1);
         }
         return new BayLengths.Share(curve.middleMm(), List.of(), terms.gapMm(), terms.rules())
-                .nearest(wanted)
+                .nearest(wanted.get())
                 .map(BayLengths::planters)
                 .orElse(1);
     }

@@ -2,33 +2,28 @@ package borderwright.engine.layout.run;
 
 import borderwright.engine.garden.RunSpec;
 import borderwright.engine.garden.vocabulary.CornerTurn;
+import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.garden.vocabulary.PlanterJoin;
 import borderwright.engine.garden.vocabulary.ground.SlopeForm;
 import borderwright.engine.layout.plan.LayoutRules;
-import borderwright.engine.measure.Length;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
- * What one run asks for, with the defaults filled in.
+ * One run as it is laid out.
  *
- * @param wish as resolved
+ * @param wish as requested
  * @param where its field path in the document
  * @param depthMm depth of its planters, outside, mm
  * @param rules how boxes are built
  */
 public record RunTerms(RunSpec wish, String where, double depthMm, LayoutRules rules) {
-    /** Defaults where nothing is given (common practice, no source). */
-    private static final double BETWEEN_MM = 20;
-
-    private static final double REACH_MM = 600;
-    private static final double SAG_MM = 40;
-
     RunTerms withDepth(double mm) {
         return new RunTerms(wish, where, mm, rules);
     }
 
     boolean isJoined() {
-        return wish.join() != PlanterJoin.SEPARATE;
+        return wish.bays().join() != PlanterJoin.SEPARATE;
     }
 
     /** Whether it is a row that stands away from the edges. */
@@ -36,19 +31,30 @@ public record RunTerms(RunSpec wish, String where, double depthMm, LayoutRules r
         return wish.isFree();
     }
 
+    /** Planters on each edge; nothing where their length decides. */
+    OptionalInt planters() {
+        return wish.bays().planters();
+    }
+
+    /** Length of a planter; nothing where their number decides. */
+    Optional<LengthRange> length() {
+        return wish.bays().length();
+    }
+
     /** Distance that later rows and runs keep from its boxes, mm: paths between rows may be narrower than those between boxes. */
     public double aroundMm() {
-        return wish.rows() == null
-                ? betweenMm()
-                : Math.min(betweenMm(), wish.rows().pathsOrHabit().mm());
+        return wish.standing()
+                .rows()
+                .map(rows -> Math.min(betweenMm(), rows.paths().mm()))
+                .orElse(betweenMm());
     }
 
     public boolean isStepped() {
-        return wish.slope() == SlopeForm.STEPPED;
+        return wish.standing().slope() == SlopeForm.STEPPED;
     }
 
     public boolean isCapped() {
-        return Boolean.TRUE.equals(wish.capping());
+        return wish.size().rim() == RunSpec.Rim.CAPPED;
     }
 
     /** Distance between neighbouring planters of one stretch, mm: 0 when they share a divider. */
@@ -58,36 +64,31 @@ public record RunTerms(RunSpec wish, String where, double depthMm, LayoutRules r
 
     /** Distance between boxes that do not share a wall, mm. */
     double betweenMm() {
-        return mm(wish.between(), BETWEEN_MM);
+        return wish.gaps().between().mm();
     }
 
     public double reachMm() {
-        return mm(wish.reach(), REACH_MM);
+        return wish.standing().reach().mm();
     }
 
     double sagMm() {
-        return mm(wish.sag(), SAG_MM);
+        return wish.turning().offTheCurve().mm();
     }
 
     public double platformMm() {
-        return mm(wish.platform(), 0);
+        return wish.size().falseFloor().mm();
     }
 
     public double heightMm() {
-        return wish.height().from().mm();
+        return wish.size().height().from().mm();
     }
 
-    /** What was requested at a corner: of that corner itself, else of all. */
+    /** What is requested at a corner: for that corner itself, else for all. */
     CornerTurn turnAt(String corner) {
-        for (RunSpec.CornerSpec said : wish.corners()) {
-            if (said.corner().equals(corner)) {
-                return said.turn();
-            }
-        }
-        return wish.turn() == null ? CornerTurn.MITRED : wish.turn();
-    }
-
-    private static double mm(@Nullable Length said, double habitMm) {
-        return said == null ? habitMm : said.mm();
+        return wish.turning().others().stream()
+                .filter(other -> other.corner().equals(corner))
+                .map(RunSpec.CornerSpec::turn)
+                .findFirst()
+                .orElse(wish.turning().turn());
     }
 }

@@ -44,7 +44,7 @@ public record CuttingJob(
 
     /** Length from which an offcut is kept. */
     public Length keepFrom() {
-        return rules.keep();
+        return rules.shortestOffcut();
     }
 
     /** The section of a piece or board; null when it is not described. */

@@ -97,7 +97,8 @@ public final class BracedBoxes {
         CureAnswer cures = alternatives && plan.planters().size() <= MOST_WITH_ALTERNATIVES
                 ? LeastCure.withAlternatives(plan, floored, means, terms, cost, canDig)
                 : LeastCure.find(plan, floored, means, terms, cost);
-        boolean free = rules.braceSpacing() == null && rules.tieSpacing() == null;
+        boolean free =
+                rules.bracing().braces().isEmpty() && rules.bracing().ties().isEmpty();
         Optional<Cure> built = free ? cures.cheapest() : LeastCure.asWished(plan, floored, means, terms, cost);
         return new Bracing(floored, built.map(Cure::scheme).orElseGet(() -> BracingScheme.of(rules)), cures.all());
     }

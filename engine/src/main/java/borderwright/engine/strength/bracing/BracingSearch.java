@@ -87,8 +87,12 @@ final class BracingSearch {
         }
         double wallMm = first.courses().get(first.courses().size() - 1).topMm()
                 - first.courses().get(0).bottomMm();
-        Bracings bracings =
-                new Bracings(footprint, wallMm, tie.width().mm(), rules.postFooting() != null, asWished ? rules : null);
+        Bracings bracings = new Bracings(
+                footprint,
+                wallMm,
+                tie.width().mm(),
+                rules.isFooted(),
+                asWished ? Optional.of(rules) : Optional.empty());
         @Nullable Found best = null;
         for (int ties = 0; ties < bracings.classes(); ties++) {
             double bestCost = best == null ? mostCost : best.cost;

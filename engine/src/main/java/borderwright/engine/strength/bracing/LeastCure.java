@@ -128,7 +128,7 @@ public final class LeastCure {
      */
     public static BuildSpec withFloorThatHolds(
             FootprintPlan plan, BuildSpec rules, BuildMeans means, StrengthTerms terms) {
-        if (plan.platformMm() == 0 || rules.bearerSpacing() != null) {
+        if (plan.platformMm() == 0 || rules.floor().bearerSpacing().isPresent()) {
             return rules;
         }
         BuildSpec closer = rules;
@@ -165,7 +165,7 @@ public final class LeastCure {
         if (rules.corners() == CornerStyle.MITRED) {
             others.add(new Other(plan, rules.withCorners(CornerStyle.LAPPED), List.of()));
         }
-        if (canDig && rules.postFooting() == null && terms.ground().lateralKnPerM3() > 0) {
+        if (canDig && !rules.isFooted() && terms.ground().lateralKnPerM3() > 0) {
             others.add(new Other(plan, rules.withPostFooting(FOOTING), List.of()));
         }
         raised().ifPresent(raised -> onFloor(raised, others));

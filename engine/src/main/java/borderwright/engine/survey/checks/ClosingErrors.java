@@ -4,7 +4,6 @@ import borderwright.engine.garden.Measure;
 import borderwright.engine.survey.checks.SurveyReport.Closing;
 import borderwright.engine.survey.checks.Tapes.Taped;
 import borderwright.engine.survey.fieldbook.FieldBook;
-import borderwright.engine.survey.fieldbook.Sureness;
 import borderwright.engine.survey.network.Adjustment;
 import borderwright.engine.survey.network.Network;
 import borderwright.engine.survey.network.Observation;
@@ -85,7 +84,7 @@ public final class ClosingErrors {
         double variance = single.sdMm() * single.sdMm();
         for (int j = from; j < to; j++) {
             double length = chain.lengths().get(j).mm();
-            double sd = Sureness.ofTape(length, chain.sure(), chain.by());
+            double sd = chain.lengths().get(j).sdMm();
             sum += length;
             variance += sd * sd;
         }

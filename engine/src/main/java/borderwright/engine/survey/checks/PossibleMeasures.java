@@ -3,7 +3,6 @@ package borderwright.engine.survey.checks;
 import borderwright.engine.measure.Instrument;
 import borderwright.engine.message.Message;
 import borderwright.engine.survey.fieldbook.FieldBook;
-import borderwright.engine.survey.fieldbook.Sureness;
 import borderwright.engine.survey.network.Adjustment;
 import borderwright.engine.survey.network.CornerOrder;
 import borderwright.engine.survey.network.Network;
@@ -57,7 +56,7 @@ final class PossibleMeasures {
                 boolean again = isTaped(a, b);
                 double ease = (again ? AGAIN : 0) + sight.ease(a, b);
                 NextMeasureMessage tape = again ? NextMeasureMessage.NEXT_SECOND_TAPE : NextMeasureMessage.NEXT_TAPE;
-                double sd = Sureness.ofTape(length, null, null);
+                double sd = Instrument.tapeFor(length).lengthSdMm(length);
                 tapes.add(new Possible(new Observation.Distance(a, b, length, sd), between(tape, a, b), ease));
             }
         }

@@ -121,7 +121,7 @@ public final class SurveyRefusals {
 
     /** A strip's line has the same lengths as its mirror image. */
     private Optional<Problem> mirrored(Adjustment one, Adjustment other) {
-        if (book.notes().strip() == null || book.order().corners().size() < 3) {
+        if (!book.notes().isStrip() || book.order().corners().size() < 3) {
             return Optional.empty();
         }
         return book.order().otherBends(one.positions(), other.positions()).stream()

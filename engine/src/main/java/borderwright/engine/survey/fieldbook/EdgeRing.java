@@ -21,7 +21,7 @@ public record EdgeRing(List<String> ring, int measured) {
     static EdgeRing of(SurveySpec notes) {
         List<String> measured = anticlockwise(notes);
         List<String> ring = new ArrayList<>(measured);
-        if (notes.strip() != null) {
+        if (notes.isStrip()) {
             for (int i = measured.size() - 1; i >= 0; i--) {
                 ring.add(front(measured.get(i)));
             }
@@ -40,9 +40,9 @@ public record EdgeRing(List<String> ring, int measured) {
      */
     private static List<String> anticlockwise(SurveySpec notes) {
         List<String> corners = new ArrayList<>(notes.corners().list());
-        if (notes.round() == RingDirection.CLOCKWISE) {
+        if (notes.goingRound() == RingDirection.CLOCKWISE) {
             Collections.reverse(corners);
-            if (notes.strip() == null && corners.size() > 2) {
+            if (!notes.isStrip() && corners.size() > 2) {
                 Collections.rotate(corners, 2);
             }
         }

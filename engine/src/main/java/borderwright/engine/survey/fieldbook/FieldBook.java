@@ -4,7 +4,6 @@ import borderwright.engine.garden.Measure;
 import borderwright.engine.garden.SurveySpec;
 import borderwright.engine.garden.vocabulary.LeftOrRight;
 import borderwright.engine.garden.vocabulary.TapeHeld;
-import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.network.CornerOrder;
@@ -14,13 +13,11 @@ import borderwright.engine.survey.network.Observation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The notes turned into a network, and for each reading the way back to the place in the document where it stands.
  */
 public final class FieldBook {
-    private static final double USUAL_RISK = 0.05;
 
     private final SurveySpec notes;
     private final EdgeRing edges;
@@ -90,7 +87,7 @@ public final class FieldBook {
 
     /** Chance of calling sound readings wrong. */
     public double risk() {
-        return notes.risk() == null ? USUAL_RISK : notes.risk();
+        return notes.falseAlarm();
     }
 
     public EdgeRing edges() {
@@ -116,7 +113,7 @@ public final class FieldBook {
         for (String corner : edges.ring().subList(0, edges.measured())) {
             numbers.add(builder.number(corner));
         }
-        return new CornerOrder(numbers, notes.strip() == null);
+        return new CornerOrder(numbers, !notes.isStrip());
     }
 
     private void entry(String where, Message name, Kind kind, double measured, double sd) {
@@ -133,29 +130,31 @@ public final class FieldBook {
         } else if (measure instanceof Measure.TapeChain chain) {
             chain(chain, where);
         } else if (measure instanceof Measure.LevelReading level) {
-            double sd = Sureness.of(level);
             entry(
                     where + ".reads",
                     ReadingMessage.READING_LEVEL.of(level.level()),
                     Kind.HEIGHT,
-                    level.is().mm(),
-                    sd);
-            builder.height(level.level(), level.is().mm(), sd);
+                    level.height().mm(),
+                    level.height().sdMm());
+            builder.height(level.level(), level.height().mm(), level.height().sdMm());
         } else if (measure instanceof Measure.Rise rise) {
-            double sd = Sureness.of(rise);
             entry(
                     where + ".reads",
                     ReadingMessage.READING_RISE.of(rise.rise().dashed()),
                     Kind.HEIGHT,
-                    rise.is().mm(),
-                    sd);
-            builder.rise(rise.rise().first(), rise.rise().last(), rise.is().mm(), sd);
+                    rise.height().mm(),
+                    rise.height().sdMm());
+            builder.rise(
+                    rise.rise().first(),
+                    rise.rise().last(),
+                    rise.height().mm(),
+                    rise.height().sdMm());
         } else if (measure instanceof Measure.WallLean lean) {
             String wall = lean.lean().dashed();
-            alone(where + ".top", ReadingMessage.READING_WALL_TOP.of(wall), lean.top(), lean.sure(), lean);
-            alone(where + ".bottom", ReadingMessage.READING_WALL_BOTTOM.of(wall), lean.bottom(), lean.sure(), lean);
+            alone(where + ".top", ReadingMessage.READING_WALL_TOP.of(wall), lean.top());
+            alone(where + ".bottom", ReadingMessage.READING_WALL_BOTTOM.of(wall), lean.bottom());
         } else if (measure instanceof Measure.ArcRise arc) {
-            alone(where + ".reads", ReadingMessage.READING_ARC.of(arc.arc().dashed()), arc.is(), arc.sure(), arc);
+            alone(where + ".reads", ReadingMessage.READING_ARC.of(arc.arc().dashed()), arc.rise());
         } else {
             throw new IllegalArgumentException("a measure of a kind that the survey does not know: " + measure);
         }
@@ -164,8 +163,8 @@ public final class FieldBook {
     private void tape(Measure.TapeLength tape, String where) {
         String a = tape.tape().first();
         String b = tape.tape().last();
-        double length = tape.is().mm();
-        double sd = Sureness.ofTape(length, tape.sure(), tape.by());
+        double length = tape.reads().mm();
+        double sd = tape.reads().sdMm();
         entry(where + ".reads", ReadingMessage.READING_TAPE.of(a + "-" + b), Kind.LENGTH, length, sd);
         if (tape.held() != TapeHeld.ALONG_THE_GROUND) {
             builder.distance(a, b, length, sd);
@@ -191,8 +190,8 @@ public final class FieldBook {
 
     private void angle(Measure.GaugeAngle gauge, String where) {
         List<String> names = gauge.angle().list();
-        double sd = Sureness.of(gauge);
-        double degrees = gauge.is().degrees();
+        double sd = gauge.sdRad();
+        double degrees = gauge.reads().degrees();
         entry(
                 where + ".reads",
                 ReadingMessage.READING_ANGLE.of(gauge.angle().dashed()),
@@ -201,7 +200,8 @@ public final class FieldBook {
                 StrictMath.toDegrees(sd));
         boolean inside = degrees > 180 || isBend(names);
         if (!inside) {
-            builder.gauge(names.get(0), names.get(1), names.get(2), gauge.is().radians(), sd);
+            builder.gauge(
+                    names.get(0), names.get(1), names.get(2), gauge.reads().radians(), sd);
             return;
         }
         // inside the border: anticlockwise from the corner that comes next to the one that came before
@@ -214,13 +214,13 @@ public final class FieldBook {
                 firstComesNext ? names.get(0) : names.get(2),
                 names.get(1),
                 firstComesNext ? names.get(2) : names.get(0),
-                gauge.is().radians(),
+                gauge.reads().radians(),
                 sd);
     }
 
     /** Whether an angle is that of a strip at a bend, which no ring could tell from its mirror image. */
     private boolean isBend(List<String> names) {
-        if (notes.strip() == null) {
+        if (!notes.isStrip()) {
             return false;
         }
         List<String> line = edges.ring().subList(0, edges.measured());
@@ -231,12 +231,12 @@ public final class FieldBook {
     }
 
     private void offset(Measure.BaselineOffset offset, String where) {
-        String a = offset.from().first();
-        String b = offset.from().last();
+        String a = offset.baseline().first();
+        String b = offset.baseline().last();
         double along = offset.along().mm();
-        double off = offset.is().mm();
-        double sdAlong = Sureness.ofTape(along, offset.sure(), offset.by());
-        double sdOff = Sureness.ofTape(off, offset.sure(), offset.by());
+        double off = offset.off().mm();
+        double sdAlong = offset.along().sdMm();
+        double sdOff = offset.off().sdMm();
         int sign = offset.side() == LeftOrRight.RIGHT ? -1 : 1;
         String point = offset.offset();
         int number = builder.observed();
@@ -253,7 +253,7 @@ public final class FieldBook {
         List<Double> marks = new ArrayList<>(List.of(0.0));
         for (int j = 0; j < chain.lengths().size(); j++) {
             double length = chain.lengths().get(j).mm();
-            double sd = Sureness.ofTape(length, chain.sure(), chain.by());
+            double sd = chain.lengths().get(j).sdMm();
             String piece = points.get(j) + "-" + points.get(j + 1);
             Message name = ReadingMessage.READING_IN_CHAIN.of(piece, ends);
             entry(where + ".lengths[" + j + "]", name, Kind.LENGTH, length, sd);
@@ -261,7 +261,7 @@ public final class FieldBook {
             marks.add(marks.get(j) + length);
         }
         builder.inLine(points, marks);
-        double sd = Sureness.straight(chain);
+        double sd = chain.straightSdMm();
         for (String between : points.subList(1, points.size() - 1)) {
             Message name = ReadingMessage.READING_STRAIGHT.of(between, ends);
             entry(where + ".straight", name, Kind.STRAIGHT, 0, sd);
@@ -269,8 +269,7 @@ public final class FieldBook {
         }
     }
 
-    private void alone(String where, Message name, Length read, @Nullable Length sure, Measure measure) {
-        double sd = Sureness.ofTape(read.mm(), sure, measure.by());
-        entries.add(new Entry(where, name, Kind.ALONE, read.mm(), sd, -1, 1));
+    private void alone(String where, Message name, Measure.Reading read) {
+        entries.add(new Entry(where, name, Kind.ALONE, read.mm(), read.sdMm(), -1, 1));
     }
 }

@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
 
 /** Faults of the notes that show without any calculation: names that do not fit, counts, instruments. */
 public final class FieldBookFaults {
@@ -40,7 +40,7 @@ public final class FieldBookFaults {
     }
 
     private void corners() {
-        boolean strip = notes.strip() != null;
+        boolean strip = notes.isStrip();
         if (corners.size() < (strip ? 2 : 3)) {
             FieldBookMessage tooFew =
                     strip ? FieldBookMessage.TOO_FEW_CORNERS_OF_A_STRIP : FieldBookMessage.TOO_FEW_CORNERS;
@@ -70,33 +70,33 @@ public final class FieldBookFaults {
     private void measure(Measure measure, String where) {
         if (measure instanceof Measure.TapeLength tape) {
             points(tape.tape(), 2, where + ".tape", FieldBookMessage.POINTS_OF_TAPE_DO_NOT_FIT);
-            lengthBy(measure.by(), where);
+            lengthBy(measure.with(), where);
         } else if (measure instanceof Measure.GaugeAngle gauge) {
             points(gauge.angle(), 3, where + ".angle", FieldBookMessage.POINTS_OF_ANGLE_DO_NOT_FIT);
-            if (gauge.sure() == null && gauge.by() != null && gauge.by().angleSdDeg() == 0) {
-                instrument(gauge.by(), FieldBookMessage.WRONG_INSTRUMENT_FOR_AN_ANGLE, where);
+            if (gauge.sdRad() == 0) {
+                gauge.with().ifPresent(with -> instrument(with, FieldBookMessage.WRONG_INSTRUMENT_FOR_AN_ANGLE, where));
             }
             reflex(gauge, where);
         } else if (measure instanceof Measure.BaselineOffset offset) {
-            if (points(offset.from(), 2, where + ".baseline", FieldBookMessage.POINTS_OF_BASELINE_DO_NOT_FIT)
-                    && offset.from().list().contains(offset.offset())) {
+            if (points(offset.baseline(), 2, where + ".baseline", FieldBookMessage.POINTS_OF_BASELINE_DO_NOT_FIT)
+                    && offset.baseline().list().contains(offset.offset())) {
                 add(where + ".offset", FieldBookMessage.POINT_ON_ITS_OWN_BASELINE.of(offset.offset()));
             }
-            lengthBy(measure.by(), where);
+            lengthBy(measure.with(), where);
         } else if (measure instanceof Measure.TapeChain chain) {
             chain(chain, where);
-            lengthBy(measure.by(), where);
+            lengthBy(measure.with(), where);
         } else if (measure instanceof Measure.LevelReading) {
-            lengthBy(measure.by(), where);
+            lengthBy(measure.with(), where);
         } else if (measure instanceof Measure.Rise rise) {
             points(rise.rise(), 2, where + ".rise", FieldBookMessage.POINTS_OF_RISE_DO_NOT_FIT);
-            lengthBy(measure.by(), where);
+            lengthBy(measure.with(), where);
         } else if (measure instanceof Measure.WallLean lean) {
             edge(lean.lean(), where + ".lean");
-            lengthBy(measure.by(), where);
+            lengthBy(measure.with(), where);
         } else if (measure instanceof Measure.ArcRise arc) {
             edge(arc.arc(), where + ".arc");
-            lengthBy(measure.by(), where);
+            lengthBy(measure.with(), where);
         }
     }
 
@@ -111,7 +111,7 @@ public final class FieldBookFaults {
             add(where + ".lengths", FieldBookMessage.LENGTHS_DO_NOT_FIT.of(ends, points, lengths, points - 1));
         }
         for (int j = 0; j < lengths; j++) {
-            Length length = chain.lengths().get(j);
+            Length length = chain.lengths().get(j).length();
             if (length.ticks() <= 0) {
                 add(where + ".lengths[" + j + "]", FieldBookMessage.LENGTH_NOT_POSITIVE.of(length.mm()));
             }
@@ -119,7 +119,7 @@ public final class FieldBookFaults {
     }
 
     private void reflex(Measure.GaugeAngle gauge, String where) {
-        double degrees = gauge.is().degrees();
+        double degrees = gauge.reads().degrees();
         boolean threeCorners =
                 gauge.angle().size() == 3 && corners.containsAll(gauge.angle().list());
         if (degrees > 180 && !threeCorners) {
@@ -135,10 +135,9 @@ public final class FieldBookFaults {
         return fits;
     }
 
-    private void lengthBy(@Nullable Instrument by, String where) {
-        if (by != null && by.lengthSdMm(1000) == 0) {
-            instrument(by, FieldBookMessage.WRONG_INSTRUMENT_FOR_A_LENGTH, where);
-        }
+    private void lengthBy(Optional<Instrument> with, String where) {
+        with.filter(instrument -> instrument.lengthSdMm(1000) == 0)
+                .ifPresent(wrong -> instrument(wrong, FieldBookMessage.WRONG_INSTRUMENT_FOR_A_LENGTH, where));
     }
 
     private void instrument(Instrument by, FieldBookMessage fault, String where) {

@@ -93,9 +93,14 @@ record HeightNetwork(Map<String, Double> first, Optional<String> heldAtZero, Lis
         held.ifPresent(p -> builder.givenHeight(p, 0));
         for (Measure measure : notes.measures()) {
             if (measure instanceof Measure.LevelReading level) {
-                builder.height(level.level(), level.is().mm(), Sureness.of(level));
+                builder.height(
+                        level.level(), level.height().mm(), level.height().sdMm());
             } else if (measure instanceof Measure.Rise rise) {
-                builder.rise(rise.rise().first(), rise.rise().last(), rise.is().mm(), Sureness.of(rise));
+                builder.rise(
+                        rise.rise().first(),
+                        rise.rise().last(),
+                        rise.height().mm(),
+                        rise.height().sdMm());
             }
         }
         Network network = builder.build();

@@ -13,7 +13,7 @@ class ScrewRulesTest {
     /** NDS 2018, 12.1.5.6: a point less than 6 diameters deep bears nothing sideways; 1 in is 5.3 of a no. 10, 6.1 of a no. 8. */
     @Test
     void aScrewThatCannotReachSixDiametersIsAThinnerOne() {
-        ScrewRules.Screw screw = imperial.screw(1.5 * INCH, 1.5 * INCH, null);
+        ScrewRules.Screw screw = imperial.screw(1.5 * INCH, 1.5 * INCH);
 
         assertThat(screw.item()).isEqualTo("screw #8 x 2-1/2 in");
         assertThat(screw.lengthMm() - 1.5 * INCH).isGreaterThanOrEqualTo(6 * screw.diameterMm());
@@ -21,6 +21,6 @@ class ScrewRulesTest {
 
     @Test
     void aScrewWithRoomBehindItKeepsTheDiameterOfItsBoard() {
-        assertThat(imperial.screw(1.5 * INCH, 3.5 * INCH, null).item()).isEqualTo("screw #10 x 3-1/2 in");
+        assertThat(imperial.screw(1.5 * INCH, 3.5 * INCH).item()).isEqualTo("screw #10 x 3-1/2 in");
     }
 }

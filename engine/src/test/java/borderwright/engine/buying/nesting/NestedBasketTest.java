@@ -33,10 +33,12 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class NestedBasketTest {
-    private static final SectionSpec BAR = WoodResolver.section(
-            new GivenSection("bar", Length.ofMm(40), Length.ofMm(100), null, null, null, null, null, true, null, null));
+    private static final SectionSpec BAR =
+            WoodResolver.section(GivenSection.builder("bar", Length.ofMm(40), Length.ofMm(100))
+                    .bothFacesGood(true)
+                    .build());
     private static final SawSpec SAW = WoodResolver.saw(
-            new GivenSaw("saw", SawKind.MITRE_SAW, Length.ofMm(3), null, null, null, null, null, null, null));
+            GivenSaw.builder("saw", SawKind.MITRE_SAW).kerf(Length.ofMm(3)).build());
     private static final EndCut SQUARE = TestPieces.SQUARE;
     private static final EndCut BEVEL = new EndCut(
             45, 0, EndCut.LongPoint.MARKED_FACE, 40, CutMessage.SQUARE_CUT.of(), CutMessage.NO_SAW_LISTED.of(), true);

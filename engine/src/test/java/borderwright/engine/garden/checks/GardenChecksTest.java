@@ -38,47 +38,28 @@ class GardenChecksTest {
 
     private static GivenRun run(String name, Names along, Integer planters, LengthRange length) {
         LengthRange half = LengthRange.of(Length.ofMm(500));
-        return new GivenRun(
-                name, along, planters, length, half, half, null, null, null, null, null, null, List.of(), null, null,
-                null, null, null, null);
+        return GivenRun.builder(name, along, half, half)
+                .planters(planters)
+                .length(length)
+                .build();
     }
 
     private static GivenSection section(String name) {
-        return new GivenSection(
-                name, Length.ofMm(25), Length.ofMm(150), null, null, null, null, null, null, null, null);
+        return GivenSection.builder(name, Length.ofMm(25), Length.ofMm(150)).build();
     }
 
     private static GivenBuild walls(String walls) {
-        return new GivenBuild(
-                walls, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null);
+        return GivenBuild.builder(walls).build();
     }
 
     private static GivenGarden garden(GivenSurvey survey, List<GivenRun> runs, List<GivenBoardPrice> boards) {
         GivenSupplier alder = new GivenSupplier(
                 "Alder", null, null, null, null, List.of(), null, null, null, null, null, null, boards, List.of());
-        return new GivenGarden(
-                "Test",
-                null,
-                null,
-                "GBP",
-                null,
-                survey,
-                runs,
-                walls("larch"),
-                List.of(section("larch")),
-                List.of(alder),
-                List.of(),
-                List.of(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                List.of());
+        return GivenGarden.builder("Test", "GBP", survey, walls("larch"))
+                .runs(runs)
+                .sections(section("larch"))
+                .suppliers(alder)
+                .build();
     }
 
     private static List<String> said(GivenSurvey survey, GivenRun... runs) {
@@ -203,29 +184,9 @@ class GardenChecksTest {
         void aBlankNameMayBeAnyNameSoNothingIsSaidOfIt() {
             assertThat(said(survey(Names.of(), false), run("", Names.of("X", "Y"), 4, null)))
                     .isEmpty();
-            GivenGarden blankSection = new GivenGarden(
-                    "Test",
-                    null,
-                    null,
-                    "",
-                    null,
-                    STRIP,
-                    List.of(),
-                    walls("oak"),
-                    List.of(section("")),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    null,
-                    List.of());
+            GivenGarden blankSection = GivenGarden.builder("Test", "", STRIP, walls("oak"))
+                    .sections(section(""))
+                    .build();
             assertThat(said(blankSection)).isEmpty();
         }
     }
@@ -252,28 +213,8 @@ class GardenChecksTest {
     }
 
     private static GivenGarden withCurrency(String code) {
-        return new GivenGarden(
-                "Test",
-                null,
-                null,
-                code,
-                null,
-                STRIP,
-                List.of(),
-                walls("larch"),
-                List.of(section("larch")),
-                List.of(),
-                List.of(),
-                List.of(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                List.of());
+        return GivenGarden.builder("Test", code, STRIP, walls("larch"))
+                .sections(section("larch"))
+                .build();
     }
 }

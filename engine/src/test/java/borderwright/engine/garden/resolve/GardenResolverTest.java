@@ -3,6 +3,7 @@ package borderwright.engine.garden.resolve;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.TestBoxes;
 import borderwright.engine.TestGarden;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.Origins;
@@ -15,6 +16,7 @@ import borderwright.engine.garden.given.GivenStrength;
 import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import borderwright.engine.measure.Gravity;
 import borderwright.engine.measure.Length;
+import borderwright.engine.message.English;
 import borderwright.engine.strength.soil.Fill;
 import java.util.List;
 import java.util.Map;
@@ -25,17 +27,14 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 
 class GardenResolverTest {
-    private static final GivenFilling NO_FILLING =
-            new GivenFilling(List.of(), null, null, null, null, null, null, null);
+    private static final GivenFilling NO_FILLING = GivenFilling.builder().build();
 
     private static GivenStrength strength(@Nullable Double moist, @Nullable Double soaked) {
-        return new GivenStrength(
-                null, null, moist, soaked, null, null, null, null, null, null, null, null, null, null, null, null,
-                null);
+        return GivenStrength.builder().moistSoil(moist).soakedSoil(soaked).build();
     }
 
     private static GivenFilling wet(@Nullable Double kgPerM3) {
-        return new GivenFilling(List.of(), null, null, null, kgPerM3, null, null, null);
+        return GivenFilling.builder().soakedKgPerM3(kgPerM3).build();
     }
 
     private static SoilSpec soil(@Nullable GivenStrength strength, @Nullable GivenFilling filling, Ledger ledger) {
@@ -56,76 +55,81 @@ class GardenResolverTest {
             });
             assertThat(values)
                     .containsExactlyInAnyOrderEntriesOf(Map.ofEntries(
+                            Map.entry("build.bearers", TestBoxes.BATTEN.name()),
+                            Map.entry("build.capping overhang", "20 mm"),
+                            Map.entry("build.capping", TestBoxes.LARCH.name()),
+                            Map.entry("build.corner joint", "lapped"),
+                            Map.entry("build.dividers", TestBoxes.LARCH.name()),
+                            Map.entry("build.face out", "heart out"),
+                            Map.entry("build.post footing", "0 mm"),
+                            Map.entry("build.posts", TestBoxes.BATTEN.name()),
+                            Map.entry("build.slat gap", "12 mm"),
+                            Map.entry("build.slats", TestBoxes.LARCH.name()),
+                            Map.entry("build.ties", TestBoxes.LARCH.name()),
+                            Map.entry("cutting.extra for fitting", "10 mm"),
                             Map.entry("cutting.keep whole", "0"),
-                            Map.entry("cutting.shortest offcut", "400.0 mm"),
                             Map.entry("cutting.offcut per metre", "0"),
-                            Map.entry("cutting.rejects percent", "0.0"),
-                            Map.entry("cutting.trim", "10.0 mm"),
-                            Map.entry("cutting.extra for fitting", "10.0 mm"),
+                            Map.entry("cutting.rejects percent", "0"),
+                            Map.entry("cutting.shortest offcut", "400 mm"),
+                            Map.entry("cutting.trim", "10 mm"),
                             Map.entry("days.delivery", "5"),
-                            Map.entry("days.work days", "[SATURDAY, SUNDAY]"),
                             Map.entry("days.helpers", "0"),
-                            Map.entry("days.hours", "6.0"),
-                            Map.entry("days.pace.brush", "8.0"),
-                            Map.entry("days.pace.cut", "2.0"),
+                            Map.entry("days.hours", "6"),
+                            Map.entry("days.pace.brush", "8"),
+                            Map.entry("days.pace.cut", "2"),
                             Map.entry("days.pace.dig", "2.5"),
                             Map.entry("days.pace.fill", "1.5"),
                             Map.entry("days.pace.gravel", "1.4"),
-                            Map.entry("days.pace.place", "3.0"),
+                            Map.entry("days.pace.place", "3"),
                             Map.entry("days.pace.screw", "0.5"),
-                            Map.entry("days.pace.set up", "6.0"),
-                            Map.entry("days.pace.sheet", "12.0"),
-                            Map.entry("days.pace.turf", "3.0"),
-                            Map.entry("filling.drainage", "0.0 mm"),
-                            Map.entry("filling.mix", "[MixPart[item=soil, parts=1.0]]"),
-                            Map.entry("filling.reuse percent", "0.0"),
-                            Map.entry("filling.soaked kg per m3", "1937.4608046580636"),
-                            Map.entry("ground.barrow", "65.0"),
-                            Map.entry("ground.bed", "WHOLE"),
-                            Map.entry("ground.gravel beyond walls", "100.0 mm"),
-                            Map.entry("ground.feet.spacing", "600.0 mm"),
-                            Map.entry("ground.feet.lowest", "10.0 mm"),
+                            Map.entry("days.pace.set up", "6"),
+                            Map.entry("days.pace.sheet", "12"),
+                            Map.entry("days.pace.turf", "3"),
+                            Map.entry("days.work days", "saturday, sunday"),
+                            Map.entry("filling.drainage", "0 mm"),
+                            Map.entry("filling.mix", "1 soil"),
+                            Map.entry("filling.reuse percent", "0"),
+                            Map.entry("filling.soaked kg per m3", "1937.5"),
+                            Map.entry("ground.barrow", "65"),
+                            Map.entry("ground.bed", "whole"),
+                            Map.entry("ground.feet.lowest", "10 mm"),
+                            Map.entry("ground.feet.spacing", "600 mm"),
+                            Map.entry("ground.gravel beyond walls", "100 mm"),
                             Map.entry("ground.gravel", "50 mm, 100 mm under walls higher than 450 mm"),
-                            Map.entry("ground.loose gravel percent", "30.0"),
-                            Map.entry("ground.kind", "EARTH"),
-                            Map.entry("ground.surface", "BARE_EARTH"),
-                            Map.entry("ground.turf", "50.0 mm"),
-                            Map.entry("planting.gardener", "STANDING"),
-                            Map.entry("soil.below rim", "30.0 mm"),
-                            Map.entry("soil.settles percent", "15.0"),
-                            Map.entry("strength.arching", "false"),
-                            Map.entry("strength.bulge limit", "10.0 mm"),
-                            Map.entry("strength.friction", "29.999999999999996 deg"),
-                            Map.entry("strength.ground", "CLAY"),
-                            Map.entry("strength.heaped", "0.0 mm"),
-                            Map.entry("strength.moist soil", "16.0"),
-                            Map.entry("strength.person", "1.0"),
-                            Map.entry("strength.push", "AT_REST"),
-                            Map.entry("strength.rules", "EUROCODE"),
-                            Map.entry("strength.soaked soil", "19.0"),
-                            Map.entry("strength.treading", "2.0"),
-                            Map.entry("strength.water", "SOAKED"),
-                            Map.entry("units", "METRIC")));
+                            Map.entry("ground.kind", "earth"),
+                            Map.entry("ground.loose gravel percent", "30"),
+                            Map.entry("ground.surface", "bare earth"),
+                            Map.entry("ground.turf", "50 mm"),
+                            Map.entry("invented", "no"),
+                            Map.entry("planting.gardener", "standing"),
+                            Map.entry("soil.below rim", "30 mm"),
+                            Map.entry("soil.settles percent", "15"),
+                            Map.entry("strength.arching", "no"),
+                            Map.entry("strength.bulge limit", "10 mm"),
+                            Map.entry("strength.friction", "30 deg"),
+                            Map.entry("strength.ground", "clay"),
+                            Map.entry("strength.heaped", "0 mm"),
+                            Map.entry("strength.moist soil", "16"),
+                            Map.entry("strength.person", "1"),
+                            Map.entry("strength.push", "at rest"),
+                            Map.entry("strength.rules", "eurocode"),
+                            Map.entry("strength.soaked soil", "19"),
+                            Map.entry("strength.treading", "2"),
+                            Map.entry("strength.water", "soaked"),
+                            Map.entry("survey.false alarm", "0.05"),
+                            Map.entry("survey.going round", "anticlockwise"),
+                            Map.entry("units", "metric")));
         }
 
         @Test
         void giveWayToWhatIsGiven() {
             Garden garden = TestGarden.with(
                     null,
-                    new GivenGround(
-                            GroundSurface.LAWN,
-                            null,
-                            Length.ofMm(35),
-                            null,
-                            null,
-                            null,
-                            null,
-                            null,
-                            80.0,
-                            null,
-                            null,
-                            null,
-                            List.of()),
+                    GivenGround.builder()
+                            .surface(GroundSurface.LAWN)
+                            .turf(Length.ofMm(35))
+                            .barrow(80.0)
+                            .build(),
                     new GivenDays(null, List.of(), List.of(), 4.0, 2, null, null));
             assertThat(garden.ground().turfMm()).isEqualTo(35);
             assertThat(garden.ground().dig().barrowLitres()).isEqualTo(80);
@@ -151,6 +155,10 @@ class GardenResolverTest {
             Fill fill = Fill.of(garden.strength().load(), garden.soil());
             assertThat(fill.saturatedKnPerM3()).isEqualTo(19);
             assertThat(garden.soil().soakedKgPerM3() * Gravity.KN_PER_KG).isCloseTo(19, within(1e-12));
+            assertThat(English.METRIC.text(garden.soakedWeightOrigin()))
+                    .isEqualTo(
+                            "The garden document gives no soaked weight of the soil; 19.0 kN/m3 is taken: 18 to 20 kN/m3 is"
+                                    + " usual for saturated soil (common practice, no source).");
         }
 
         @Test

@@ -21,7 +21,7 @@ import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.StrengthTerms;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -53,7 +53,7 @@ class LeastCureTest {
         StrengthReport report = BoxStrength.check(answer.box().orElseThrow(), TERMS);
         assertThat(report.holds()).isTrue();
         assertThat(cure.bowMm()).isCloseTo(report.worstBowMm(), within(1e-9));
-        Bracings all = new Bracings(plan, heightMm, 150, false, null);
+        Bracings all = new Bracings(plan, heightMm, 150, false, Optional.empty());
         for (int ties = 0; ties < all.classes(); ties++) {
             for (BracingScheme scheme : all.of(ties)) {
                 Box box = BoxBuilder.build(plan, RULES, MEANS, scheme);
@@ -109,7 +109,7 @@ class LeastCureTest {
 
         FootprintPlan floored = Footprints.plan(flat.outline(), List.of(), 450, 100, false);
         BuildSpec closer = LeastCure.withFloorThatHolds(floored, RULES, MEANS, TERMS);
-        double spacing = Objects.requireNonNull(closer.bearerSpacing()).mm();
+        double spacing = closer.floor().bearerSpacing().orElseThrow().mm();
 
         assertThat(spacing).isLessThan(500);
         assertThat(floorUse(floored, closer)).isLessThanOrEqualTo(1);

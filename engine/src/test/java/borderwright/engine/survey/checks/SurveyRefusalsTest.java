@@ -4,7 +4,7 @@ import static borderwright.engine.survey.SurveyExamples.border;
 import static borderwright.engine.survey.SurveyExamples.names;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.garden.Measure;
+import borderwright.engine.garden.given.GivenMeasure;
 import borderwright.engine.garden.vocabulary.ArcBulge;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.LeftOrRight;
@@ -319,8 +319,9 @@ class SurveyRefusalsTest {
                     .angle("A P B", 200, 0.5)
                     .lean("B D", 3, 4)
                     .offset("A", "A B", 3, 4, LeftOrRight.LEFT, 3)
-                    .add(new Measure.TapeLength(names("A B"), Length.ofMm(4000), null, null, Instrument.GAUGE))
-                    .add(new Measure.GaugeAngle(names("A B C"), Angle.ofDegrees(40), null, Instrument.TAPE))
+                    .add(new GivenMeasure.GivenTapeLength(
+                            names("A B"), Length.ofMm(4000), null, null, Instrument.GAUGE))
+                    .add(new GivenMeasure.GivenGaugeAngle(names("A B C"), Angle.ofDegrees(40), null, Instrument.TAPE))
                     .answer());
             assertThat(problems)
                     .extracting(p -> p.where() + " " + p.sentence(English.METRIC))
