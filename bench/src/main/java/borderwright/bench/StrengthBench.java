@@ -65,11 +65,7 @@ public class StrengthBench {
         rules = BuildResolver.of("board", "batten");
         means = new BuildMeans(sections, List.of(), Map.of("board", 3600.0), UnitSystem.METRIC);
         terms = StrengthTerms.of(
-                StrengthResolver.usual(UnitSystem.METRIC),
-                SoilResolver.usual(),
-                GroundResolver.usual(),
-                sections,
-                UnitSystem.METRIC);
+                StrengthResolver.usual(UnitSystem.METRIC), SoilResolver.usual(), GroundResolver.usual(), sections);
         rectangle = BoxBuilder.build(plan(1200, 600, 450), rules, means, new BracingScheme(1e5, 0, 75, List.of()));
         sixty = new ArrayList<>();
         for (int i = 0; i < BOXES; i++) {
@@ -89,17 +85,15 @@ public class StrengthBench {
                 end,
                 new SidePlan(SidePlan.Role.BACK, EdgeKind.OPEN, false, 0),
                 end);
-        return new FootprintPlan(
-                "P",
-                "run",
-                Ring.rectangle(0, 0, lengthMm, depthMm),
-                sides,
-                List.of(),
-                List.of("P"),
-                0,
-                heightMm,
-                0,
-                false);
+        return FootprintPlan.builder()
+                .name("P")
+                .run("run")
+                .outline(Ring.rectangle(0, 0, lengthMm, depthMm))
+                .sides(sides)
+                .planters(List.of("P"))
+                .bedMm(0)
+                .heightMm(heightMm)
+                .build();
     }
 
     /** Frame, lasting load, contacts and deflected lines. */

@@ -61,8 +61,17 @@ public final class TestBoxes {
         for (int i = 0; i < outline.size(); i++) {
             sides.add(new SidePlan(i == 0 ? SidePlan.Role.FRONT : SidePlan.Role.END, EdgeKind.OPEN, false, bedMm));
         }
-        FootprintPlan plan =
-                new FootprintPlan(name, "run", outline, sides, dividers, planters, bedMm, heightMm, platformMm, false);
+        FootprintPlan plan = FootprintPlan.builder()
+                .name(name)
+                .run("run")
+                .outline(outline)
+                .sides(sides)
+                .dividers(dividers)
+                .planters(planters)
+                .bedMm(bedMm)
+                .heightMm(heightMm)
+                .platformMm(platformMm)
+                .build();
         BuildSpec rules = BuildResolver.of(LARCH.name(), BATTEN.name());
         return BoxBuilder.build(
                 plan, rules, new BuildMeans(List.of(LARCH, BATTEN), List.of(), longestMm, UnitSystem.METRIC));

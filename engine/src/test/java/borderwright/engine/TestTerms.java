@@ -14,8 +14,7 @@ public final class TestTerms {
     private TestTerms() {}
 
     public static StrengthTerms usual(List<SectionSpec> sections, UnitSystem units) {
-        return StrengthTerms.of(
-                StrengthResolver.usual(units), SoilResolver.usual(), GroundResolver.usual(), sections, units);
+        return StrengthTerms.of(StrengthResolver.usual(units), SoilResolver.usual(), GroundResolver.usual(), sections);
     }
 
     public static Fill fill() {

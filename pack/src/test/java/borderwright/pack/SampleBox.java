@@ -50,26 +50,35 @@ final class SampleBox {
         for (int i = 0; i <= dividersAt.size(); i++) {
             planters.add("F" + (firstPlanter + i));
         }
-        FootprintPlan plan =
-                new FootprintPlan(name, "fence run", outline, sides(), lines, planters, bedMm, COURSES * W, 0, false);
-        return new Box(
-                plan,
-                courses(),
-                pieces,
-                List.of(new Box.Fixing(
-                        "screw 5 x 70",
-                        Box.Hold.WALL_TO_UPRIGHT,
-                        FixingMessage.WALLS_TO_UPRIGHTS.of(2),
-                        84,
-                        5,
-                        70,
-                        3,
-                        5.5,
-                        10)),
-                List.of(inner),
-                COURSES * W,
-                List.of(BuildMessage.TIES_BEFORE_SOIL.of(75)),
-                List.of());
+        FootprintPlan plan = FootprintPlan.builder()
+                .name(name)
+                .run("fence run")
+                .outline(outline)
+                .sides(sides())
+                .dividers(lines)
+                .planters(planters)
+                .bedMm(bedMm)
+                .heightMm(COURSES * W)
+                .build();
+        return Box.builder()
+                .plan(plan)
+                .courses(courses())
+                .pieces(pieces)
+                .fixings(List.of(Box.Fixing.builder()
+                        .item("screw 5 x 70")
+                        .hold(Box.Hold.WALL_TO_UPRIGHT)
+                        .use(FixingMessage.WALLS_TO_UPRIGHTS.of(2))
+                        .count(84)
+                        .diameterMm(5)
+                        .lengthMm(70)
+                        .pilotMm(3)
+                        .clearanceMm(5.5)
+                        .countersinkMm(10)
+                        .build()))
+                .inside(List.of(inner))
+                .soilDepthMm(COURSES * W)
+                .notes(List.of(BuildMessage.TIES_BEFORE_SOIL.of(75)))
+                .build();
     }
 
     private List<SidePlan> sides() {
@@ -276,24 +285,23 @@ final class SampleBox {
             Piece.Axis axis,
             boolean waits) {
         serial++;
-        return new Piece(
-                name + "-" + serial,
-                name,
-                name,
-                role,
-                course,
-                side,
-                section,
-                Length.ofMm(lengthMm),
-                left,
-                right,
-                null,
-                List.of(),
-                FaceMessage.HEART_SIDE_OUT.of(),
-                waits,
-                course == 1,
-                place,
-                axis);
+        return Piece.builder()
+                .label(name + "-" + serial)
+                .box(name)
+                .planter(name)
+                .role(role)
+                .course(course)
+                .side(side)
+                .section(section)
+                .length(Length.ofMm(lengthMm))
+                .left(left)
+                .right(right)
+                .faceOut(FaceMessage.HEART_SIDE_OUT.of())
+                .waits(waits)
+                .touchesGround(course == 1)
+                .place(place)
+                .alongMm(axis)
+                .build();
     }
 
     /** The same outline moved inwards. */

@@ -122,36 +122,47 @@ public final class SamplePlan {
         double metres = pieces.stream().mapToDouble(p -> p.length().mm()).sum() / 1000;
         double boards =
                 cutting.boards().stream().mapToDouble(b -> b.length().mm()).sum() / 1000;
-        Plan.Totals totals = new Plan.Totals(
-                4, pieces.size(), metres, boards, 0.211, 147.6, 2.94, 1.487, basket.total(), Optional.of(gbp("14.35")));
+        Plan.Totals totals = Plan.Totals.builder()
+                .planters(4)
+                .pieces(pieces.size())
+                .pieceMetres(metres)
+                .boardMetres(boards)
+                .timberM3(0.211)
+                .timberKg(147.6)
+                .growingM2(2.94)
+                .soilM3(1.487)
+                .boardsAndFixings(basket.total())
+                .overBudget(Optional.of(gbp("14.35")))
+                .build();
         Garden garden = garden(name, units);
         SiteWork site = SiteStages.of(
                 garden, outline(), boxes, PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currency()));
-        return new Plan(
-                garden,
-                outline(),
-                survey(),
-                new Layout(boxes.stream().map(Box::plan).toList(), List.of(), List.of(), List.of()),
-                boxes,
-                StrengthMessage.VERDICT.of(
+        return Plan.builder()
+                .garden(garden)
+                .outline(outline())
+                .survey(survey())
+                .layout(new Layout(boxes.stream().map(Box::plan).toList(), List.of(), List.of(), List.of()))
+                .boxes(boxes)
+                .strength(StrengthMessage.VERDICT.of(
                         Verdict.Kind.DOES_NOT_HOLD.of(),
-                        List.of(StrengthMessage.SIDE_BOWS_TOO_MUCH.of("c", 14, 1, 10))),
-                boxes.stream().map(SamplePlan::strength).toList(),
-                site,
-                List.of(
+                        List.of(StrengthMessage.SIDE_BOWS_TOO_MUCH.of("c", 14, 1, 10))))
+                .strengthReports(boxes.stream().map(SamplePlan::strength).toList())
+                .site(site)
+                .shopping(List.of(
                         new ShoppingItem(
                                 "screw 5 x 70", new BigDecimal("168"), "pieces", FixingMessage.WALLS_TO_UPRIGHTS.of(2)),
                         new ShoppingItem("liner", new BigDecimal("9.4"), "m2", FixingMessage.STRAP_OVER_A_CORNER.of()),
-                        new ShoppingItem("soil", new BigDecimal("1.487"), "m3", FixingMessage.SLATS_TO_BEARERS.of())),
-                basket,
-                cutting,
-                BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting),
-                totals,
-                List.of(new Problem(
+                        new ShoppingItem("soil", new BigDecimal("1.487"), "m3", FixingMessage.SLATS_TO_BEARERS.of())))
+                .basket(basket)
+                .cutting(cutting)
+                .work(BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting))
+                .totals(totals)
+                .shortfalls(List.of(new Problem(
                         "over-budget",
                         "budget",
                         "Boards, fixings and delivery cost GBP 234.35, GBP 14.35 over the budget of GBP 220.00.",
-                        "The variant \"treated boards\" would cost GBP 198.10.")));
+                        "The variant \"treated boards\" would cost GBP 198.10.")))
+                .build();
     }
 
     private static Garden garden(String name, UnitSystem units) {
@@ -240,8 +251,16 @@ public final class SamplePlan {
     private static SurveyReport.Reading reading(
             int i, Message what, double measured, double adjusted, double sd, String unit, double r) {
         double normalised = (adjusted - measured) / (sd * StrictMath.sqrt(r));
-        return new SurveyReport.Reading(
-                "survey.measures[" + i + "]", what, measured, adjusted, sd, unit, r, normalised);
+        return SurveyReport.Reading.builder()
+                .where("survey.measures[" + i + "]")
+                .what(what)
+                .measured(measured)
+                .adjusted(adjusted)
+                .sd(sd)
+                .unit(unit)
+                .redundancyNumber(r)
+                .normalised(normalised)
+                .build();
     }
 
     private static CuttingPlan cutting(List<Piece> pieces) {
@@ -407,17 +426,18 @@ public final class SamplePlan {
                                 Optional.empty(),
                                 "",
                                 StepMessage.REFERENCE.of("EN 1995-1-1 8.3.2"))));
-        return new StrengthReport(
-                box.plan().name(),
-                new Verdict(Verdict.Kind.DOES_NOT_HOLD, List.of(StrengthMessage.SIDE_BOWS_TOO_MUCH.of("c", 14, 1, 10))),
-                RuleSet.EUROCODE.name(),
-                10,
-                sides,
-                lines,
-                List.of(screws),
-                List.of(StrengthMessage.PERSON_ASSUMED.of(1000)),
-                List.of(StrengthMessage.GROUND_NOT_KNOWN.of()),
-                List.of(
+        return StrengthReport.builder()
+                .box(box.plan().name())
+                .verdict(new Verdict(
+                        Verdict.Kind.DOES_NOT_HOLD, List.of(StrengthMessage.SIDE_BOWS_TOO_MUCH.of("c", 14, 1, 10))))
+                .rules(RuleSet.EUROCODE.name())
+                .bowLimitMm(10)
+                .sides(sides)
+                .lines(lines)
+                .checks(List.of(screws))
+                .takenForGranted(List.of(StrengthMessage.PERSON_ASSUMED.of(1000)))
+                .notSettled(List.of(StrengthMessage.GROUND_NOT_KNOWN.of()))
+                .cures(List.of(
                         new Cure(
                                 CureMessage.BRACING.of("larch 25 x 150", 0, 75, 2),
                                 "larch 25 x 150",
@@ -431,7 +451,8 @@ public final class SamplePlan {
                                 new BracingScheme(600, 1200, 75, List.of()),
                                 68.2,
                                 7.1,
-                                0.9)),
-                StrengthMessage.STRENGTH_GUIDANCE.of());
+                                0.9)))
+                .guidance(StrengthMessage.STRENGTH_GUIDANCE.of())
+                .build();
     }
 }

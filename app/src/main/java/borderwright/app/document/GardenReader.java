@@ -10,7 +10,11 @@ import java.io.InputStream;
 import java.util.List;
 import java.util.Optional;
 
-/** Reads a garden document: all of it, or all of its faults. Time and memory are bounded by the document's size limits. */
+/**
+ * Reads a garden document: all of it, or all of its faults. Time and memory are bounded by the document's size limits.
+ *
+ * <p>See docs/decisions/0003.
+ */
 public final class GardenReader {
     /** The key beside the garden's own under which its variants stand. */
     static final String VARIANTS = "variants";

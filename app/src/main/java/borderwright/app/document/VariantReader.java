@@ -15,7 +15,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** Reads the variants of a garden, each bound as a whole garden. */
+/**
+ * Reads the variants of a garden, each bound as a whole garden.
+ *
+ * <p>See docs/decisions/0004.
+ */
 final class VariantReader {
     static final String NAME = "name";
     static final String CHANGES = "changes";

@@ -32,11 +32,7 @@ final class ConstraintModel {
         }
         int longest = Arrays.stream(capacity).max().orElse(0);
         int dearest = Arrays.stream(price).max().orElse(0);
-        int[] size = new int[plain.demand().stream().mapToInt(d -> d).sum()];
-        int at = 0;
-        for (int i = 0; i < plain.size().size(); i++) {
-            Arrays.fill(size, at, at += plain.demand().get(i), plain.size().get(i));
-        }
+        int[] size = sizes();
         Model model = new Model();
         IntVar[] place = model.intVarArray(size.length, 0, boards - 1);
         IntVar[] load = model.intVarArray(boards, 0, longest);
@@ -62,5 +58,15 @@ final class ConstraintModel {
                 best == null ? Long.MAX_VALUE : best.getIntVal(total),
                 best != null && !solver.isStopCriterionMet(),
                 SideBySide.since(start));
+    }
+
+    /** The sizes of all pieces, one by one. */
+    private int[] sizes() {
+        int[] size = new int[plain.demand().stream().mapToInt(d -> d).sum()];
+        int at = 0;
+        for (int i = 0; i < plain.size().size(); i++) {
+            Arrays.fill(size, at, at += plain.demand().get(i), plain.size().get(i));
+        }
+        return size;
     }
 }

@@ -58,11 +58,17 @@ final class InstanceClasses {
                         .filter(InstanceClasses::isTight)
                         .limit(28)
                         .toList();
+            case "augmented" -> seeds(100).mapToObj(OneLength::augmented).toList();
+            default -> ofSeveralLengths(name);
+        };
+    }
+
+    private static List<Instance> ofSeveralLengths(String name) {
+        return switch (name) {
             case "random" -> random();
             case "variable" -> variable();
             case "seven" -> sevenLengths();
             case "longer" -> longer();
-            case "augmented" -> seeds(100).mapToObj(OneLength::augmented).toList();
             case "garden" -> seeds(200).mapToObj(SeveralLengths::garden).toList();
             case "steps" ->
                 seeds(200)

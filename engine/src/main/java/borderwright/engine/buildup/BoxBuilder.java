@@ -138,6 +138,14 @@ public final class BoxBuilder {
                         plan.name(), sections.walls().thickness().mm()));
         List<Ring> none = new ArrayList<>();
         plan.planters().forEach(planter -> none.add(plan.outline()));
-        return new Box(plan, stack.courses(), List.of(), List.of(), none, 0, List.of(), List.of(tooNarrow));
+        return Box.builder()
+                .plan(plan)
+                .courses(stack.courses())
+                .pieces(List.of())
+                .fixings(List.of())
+                .inside(none)
+                .soilDepthMm(0)
+                .unmet(List.of(tooNarrow))
+                .build();
     }
 }

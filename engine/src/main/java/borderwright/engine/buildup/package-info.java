@@ -16,7 +16,7 @@
  *
  * <ol>
  *   <li>Courses: the count whose dried height is nearest to the height requested ({@code CourseStack}).
- *   <li>Corners: lapped or mitred as requested where the saws tilt that far ({@code CornerChoice}, {@code CornerCut}). With
+ *   <li>Corners: lapped or mitred as requested where the saws tilt that far ({@code CornerChoice}, {@code LapOrMitre}). With
  *       upright walls every board is a strip of its side, each end clipped by one straight line ({@code Strip}).
  *   <li>Posts in the corners ({@code CornerPosts}, {@code NookUprights}), an upright at each end of each divider
  *       ({@code Dividers}), ties with their braces ({@code Ties}), braces in what is then wider than the spacing and

@@ -46,6 +46,8 @@ import java.util.Optional;
  * <p>Both are braced and tied until they hold soil of common weight. The sparing one has long planters and little
  * settlement; the generous one short planters, braces close together, a tenth of the boards rejected and much settlement. What
  * lies between them is what a survey decides.
+ *
+ * <p>See docs/decisions/0005.
  */
 final class DesignEstimate {
     static final String WALL = "wall board";
@@ -107,11 +109,7 @@ final class DesignEstimate {
     /** The bracing with the least wood that holds soil of common weight; nothing where none that was tried holds. */
     private static Optional<BracingScheme> bracing(FootprintPlan footprint, BuildSpec rules, BuildMeans means) {
         StrengthTerms terms = StrengthTerms.of(
-                StrengthResolver.usual(means.units()),
-                SoilResolver.usual(),
-                GroundResolver.usual(),
-                means.sections(),
-                means.units());
+                StrengthResolver.usual(means.units()), SoilResolver.usual(), GroundResolver.usual(), means.sections());
         return LeastCure.find(footprint, rules, means, terms, DesignEstimate::woodMm3)
                 .cheapest()
                 .map(Cure::scheme);
@@ -149,17 +147,16 @@ final class DesignEstimate {
                 dividers.add(new DividerLine(0, new Point(xMm, 0), 2, new Point(xMm, depthMm)));
             }
         }
-        return new FootprintPlan(
-                "E",
-                "estimate",
-                Ring.rectangle(0, 0, runMm, depthMm),
-                List.of(front, end, back, end),
-                dividers,
-                names,
-                0,
-                request.height().mm(),
-                0,
-                false);
+        return FootprintPlan.builder()
+                .name("E")
+                .run("estimate")
+                .outline(Ring.rectangle(0, 0, runMm, depthMm))
+                .sides(List.of(front, end, back, end))
+                .dividers(dividers)
+                .planters(names)
+                .bedMm(0)
+                .heightMm(request.height().mm())
+                .build();
     }
 
     private static BuildMeans means(EstimateRequest request) {

@@ -3,6 +3,8 @@ package borderwright.engine.geometry;
 /**
  * An upright prism: a plan polygon between two heights.
  *
+ * <p>See docs/decisions/0002.
+ *
  * @param plan outline seen from above, mm
  * @param bottomMm height of its underside above the garden's datum, mm
  * @param topMm height of its top, mm, above {@code bottomMm}

@@ -10,9 +10,7 @@
  * end cuts: so overlap and gaps are exact plan questions. The polygon work itself is JTS's.
  *
  * <p>Constructions, each named as in a textbook: {@link borderwright.engine.geometry.Line} (offset, meeting, foot, turn),
- * {@link borderwright.engine.geometry.Segment} (nearest place), {@link borderwright.engine.geometry.HalfPlaneClip},
- * {@link borderwright.engine.geometry.ParallelOffset} (inner faces from outer faces), {@link
- * borderwright.engine.geometry.Arc} (chord and rise).
+ * {@link borderwright.engine.geometry.Segment} (nearest place), {@link borderwright.engine.geometry.Arc} (chord and rise).
  *
  * <p><b>Units.</b> Millimetres, square millimetres, radians.
  *

@@ -3,6 +3,8 @@ package borderwright.engine.ground;
 /**
  * Volume of ground above a level, and of air below it, mm3.
  *
+ * <p>See docs/decisions/0060.
+ *
  * @param cutMm3 ground above the level, to be taken away; not negative
  * @param fillMm3 room between the ground and the level, to be made up; not negative
  */

@@ -5,8 +5,10 @@ import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A garden's plan and its variants side by side.
@@ -54,6 +56,95 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
             changed = List.copyOf(changed);
             unmet = List.copyOf(unmet);
         }
+
+        public static Builder builder() {
+            return new Builder();
+        }
+
+        /** Sets the parts one by one; none may be left out. */
+        public static final class Builder {
+            private @Nullable String name;
+            private @Nullable List<String> changed;
+            private @Nullable Optional<Money> cost;
+            private @Nullable Optional<Money> less;
+            private @Nullable Double boardMetres;
+            private @Nullable Double timberM3;
+            private @Nullable Double growingM2;
+            private @Nullable Double soilM3;
+            private @Nullable Integer planters;
+            private @Nullable List<Problem> unmet;
+
+            private Builder() {}
+
+            public Builder name(String set) {
+                name = set;
+                return this;
+            }
+
+            public Builder changed(List<String> set) {
+                changed = set;
+                return this;
+            }
+
+            public Builder cost(Optional<Money> set) {
+                cost = set;
+                return this;
+            }
+
+            public Builder less(Optional<Money> set) {
+                less = set;
+                return this;
+            }
+
+            public Builder boardMetres(double set) {
+                boardMetres = set;
+                return this;
+            }
+
+            public Builder timberM3(double set) {
+                timberM3 = set;
+                return this;
+            }
+
+            public Builder growingM2(double set) {
+                growingM2 = set;
+                return this;
+            }
+
+            public Builder soilM3(double set) {
+                soilM3 = set;
+                return this;
+            }
+
+            public Builder planters(int set) {
+                planters = set;
+                return this;
+            }
+
+            public Builder unmet(List<Problem> set) {
+                unmet = set;
+                return this;
+            }
+
+            /**
+             * With all that was set.
+             *
+             * @throws NullPointerException where a part without a value is missing; its name is the message
+             */
+            public Row build() {
+                return new Row(
+                        Objects.requireNonNull(name, "name"),
+                        Objects.requireNonNull(changed, "changed"),
+                        Objects.requireNonNull(cost, "cost"),
+                        Objects.requireNonNull(less, "less"),
+                        Objects.requireNonNull(boardMetres, "boardMetres"),
+                        Objects.requireNonNull(timberM3, "timberM3"),
+                        Objects.requireNonNull(growingM2, "growingM2"),
+                        Objects.requireNonNull(soilM3, "soilM3"),
+                        Objects.requireNonNull(planters, "planters"),
+                        Objects.requireNonNull(unmet, "unmet"));
+            }
+        }
     }
 
     /**
@@ -94,21 +185,32 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
         if (design.answer() instanceof PlanAnswer.Planned planned) {
             Plan plan = planned.plan();
             Plan.Totals totals = plan.totals();
-            return new Row(
-                    design.name(),
-                    design.changed(),
-                    Optional.of(totals.boardsAndFixings()),
-                    asSaid.map(money -> money.minus(totals.boardsAndFixings())),
-                    totals.boardMetres(),
-                    totals.timberM3(),
-                    totals.growingM2(),
-                    totals.soilM3(),
-                    totals.planters(),
-                    plan.shortfalls());
+            return Row.builder()
+                    .name(design.name())
+                    .changed(design.changed())
+                    .cost(Optional.of(totals.boardsAndFixings()))
+                    .less(asSaid.map(money -> money.minus(totals.boardsAndFixings())))
+                    .boardMetres(totals.boardMetres())
+                    .timberM3(totals.timberM3())
+                    .growingM2(totals.growingM2())
+                    .soilM3(totals.soilM3())
+                    .planters(totals.planters())
+                    .unmet(plan.shortfalls())
+                    .build();
         }
         PlanAnswer.NotPlanned none = (PlanAnswer.NotPlanned) design.answer();
-        return new Row(
-                design.name(), design.changed(), Optional.empty(), Optional.empty(), 0, 0, 0, 0, 0, none.reasons());
+        return Row.builder()
+                .name(design.name())
+                .changed(design.changed())
+                .cost(Optional.empty())
+                .less(Optional.empty())
+                .boardMetres(0)
+                .timberM3(0)
+                .growingM2(0)
+                .soilM3(0)
+                .planters(0)
+                .unmet(none.reasons())
+                .build();
     }
 
     private static int cheapest(List<Row> rows) {

@@ -13,8 +13,10 @@ import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.checks.SurveyReport;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All that follows from a garden.
@@ -80,5 +82,211 @@ public record Plan(
             double growingM2,
             double soilM3,
             Money boardsAndFixings,
-            Optional<Money> overBudget) {}
+            Optional<Money> overBudget) {
+        public static Builder builder() {
+            return new Builder();
+        }
+
+        /** Sets the parts one by one; none may be left out. */
+        public static final class Builder {
+            private @Nullable Integer planters;
+            private @Nullable Integer pieces;
+            private @Nullable Double pieceMetres;
+            private @Nullable Double boardMetres;
+            private @Nullable Double timberM3;
+            private @Nullable Double timberKg;
+            private @Nullable Double growingM2;
+            private @Nullable Double soilM3;
+            private @Nullable Money boardsAndFixings;
+            private @Nullable Optional<Money> overBudget;
+
+            private Builder() {}
+
+            public Builder planters(int set) {
+                planters = set;
+                return this;
+            }
+
+            public Builder pieces(int set) {
+                pieces = set;
+                return this;
+            }
+
+            public Builder pieceMetres(double set) {
+                pieceMetres = set;
+                return this;
+            }
+
+            public Builder boardMetres(double set) {
+                boardMetres = set;
+                return this;
+            }
+
+            public Builder timberM3(double set) {
+                timberM3 = set;
+                return this;
+            }
+
+            public Builder timberKg(double set) {
+                timberKg = set;
+                return this;
+            }
+
+            public Builder growingM2(double set) {
+                growingM2 = set;
+                return this;
+            }
+
+            public Builder soilM3(double set) {
+                soilM3 = set;
+                return this;
+            }
+
+            public Builder boardsAndFixings(Money set) {
+                boardsAndFixings = set;
+                return this;
+            }
+
+            public Builder overBudget(Optional<Money> set) {
+                overBudget = set;
+                return this;
+            }
+
+            /**
+             * With all that was set.
+             *
+             * @throws NullPointerException where a part without a value is missing; its name is the message
+             */
+            public Totals build() {
+                return new Totals(
+                        Objects.requireNonNull(planters, "planters"),
+                        Objects.requireNonNull(pieces, "pieces"),
+                        Objects.requireNonNull(pieceMetres, "pieceMetres"),
+                        Objects.requireNonNull(boardMetres, "boardMetres"),
+                        Objects.requireNonNull(timberM3, "timberM3"),
+                        Objects.requireNonNull(timberKg, "timberKg"),
+                        Objects.requireNonNull(growingM2, "growingM2"),
+                        Objects.requireNonNull(soilM3, "soilM3"),
+                        Objects.requireNonNull(boardsAndFixings, "boardsAndFixings"),
+                        Objects.requireNonNull(overBudget, "overBudget"));
+            }
+        }
+    }
+
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Sets the parts one by one; what may be left out has a value here. */
+    public static final class Builder {
+        private @Nullable Garden garden;
+        private @Nullable Outline outline;
+        private @Nullable SurveyReport survey;
+        private @Nullable Layout layout;
+        private @Nullable List<Box> boxes;
+        private @Nullable Message strength;
+        private @Nullable List<StrengthReport> strengthReports;
+        private @Nullable SiteWork site;
+        private @Nullable List<ShoppingItem> shopping;
+        private @Nullable Basket basket;
+        private @Nullable CuttingPlan cutting;
+        private @Nullable WorkPlan work;
+        private @Nullable Totals totals;
+        private List<Problem> shortfalls = List.of();
+
+        private Builder() {}
+
+        public Builder garden(Garden set) {
+            garden = set;
+            return this;
+        }
+
+        public Builder outline(Outline set) {
+            outline = set;
+            return this;
+        }
+
+        public Builder survey(SurveyReport set) {
+            survey = set;
+            return this;
+        }
+
+        public Builder layout(Layout set) {
+            layout = set;
+            return this;
+        }
+
+        public Builder boxes(List<Box> set) {
+            boxes = set;
+            return this;
+        }
+
+        public Builder strength(Message set) {
+            strength = set;
+            return this;
+        }
+
+        public Builder strengthReports(List<StrengthReport> set) {
+            strengthReports = set;
+            return this;
+        }
+
+        public Builder site(SiteWork set) {
+            site = set;
+            return this;
+        }
+
+        public Builder shopping(List<ShoppingItem> set) {
+            shopping = set;
+            return this;
+        }
+
+        public Builder basket(Basket set) {
+            basket = set;
+            return this;
+        }
+
+        public Builder cutting(CuttingPlan set) {
+            cutting = set;
+            return this;
+        }
+
+        public Builder work(WorkPlan set) {
+            work = set;
+            return this;
+        }
+
+        public Builder totals(Totals set) {
+            totals = set;
+            return this;
+        }
+
+        public Builder shortfalls(List<Problem> set) {
+            shortfalls = set;
+            return this;
+        }
+
+        /**
+         * With all that was set.
+         *
+         * @throws NullPointerException where a part without a value is missing; its name is the message
+         */
+        public Plan build() {
+            return new Plan(
+                    Objects.requireNonNull(garden, "garden"),
+                    Objects.requireNonNull(outline, "outline"),
+                    Objects.requireNonNull(survey, "survey"),
+                    Objects.requireNonNull(layout, "layout"),
+                    Objects.requireNonNull(boxes, "boxes"),
+                    Objects.requireNonNull(strength, "strength"),
+                    Objects.requireNonNull(strengthReports, "strengthReports"),
+                    Objects.requireNonNull(site, "site"),
+                    Objects.requireNonNull(shopping, "shopping"),
+                    Objects.requireNonNull(basket, "basket"),
+                    Objects.requireNonNull(cutting, "cutting"),
+                    Objects.requireNonNull(work, "work"),
+                    Objects.requireNonNull(totals, "totals"),
+                    shortfalls);
+        }
+    }
 }

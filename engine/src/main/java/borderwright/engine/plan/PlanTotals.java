@@ -21,21 +21,26 @@ record PlanTotals(Garden garden, Layout layout, List<Piece> pieces, SiteWork sit
         Money cost = Money.ofMinor(garden.currency(), costMinor);
         Optional<Money> over =
                 garden.budget().map(budget -> cost.minus(Money.of(garden.currency(), budget, RoundingMode.HALF_UP)));
-        return new Plan.Totals(
-                layout.boxes().stream()
+        return Plan.Totals.builder()
+                .planters(layout.boxes().stream()
                         .mapToInt((FootprintPlan box) -> box.planters().size())
-                        .sum(),
-                pieces.size(),
-                pieces.stream().mapToDouble(p -> p.length().mm()).sum() / MM_PER_M,
-                cutting.boards().stream().mapToDouble(b -> b.length().mm()).sum() / MM_PER_M,
-                pieces.stream().mapToDouble(p -> p.place().volumeMm3()).sum() / MM3_PER_M3,
-                pieces.stream().mapToDouble(this::kg).sum(),
-                site.filling().planters().stream()
+                        .sum())
+                .pieces(pieces.size())
+                .pieceMetres(pieces.stream().mapToDouble(p -> p.length().mm()).sum() / MM_PER_M)
+                .boardMetres(cutting.boards().stream()
+                                .mapToDouble(b -> b.length().mm())
+                                .sum()
+                        / MM_PER_M)
+                .timberM3(
+                        pieces.stream().mapToDouble(p -> p.place().volumeMm3()).sum() / MM3_PER_M3)
+                .timberKg(pieces.stream().mapToDouble(this::kg).sum())
+                .growingM2(site.filling().planters().stream()
                         .mapToDouble(SoilVolume::growingM2)
-                        .sum(),
-                site.filling().orderedM3(),
-                cost,
-                over);
+                        .sum())
+                .soilM3(site.filling().orderedM3())
+                .boardsAndFixings(cost)
+                .overBudget(over)
+                .build();
     }
 
     private double kg(Piece piece) {

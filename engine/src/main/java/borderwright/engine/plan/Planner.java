@@ -220,22 +220,24 @@ public final class Planner {
                 : site.withPlatforms(FloorBaskets.of(
                         garden, site.platforms(), sums.boardsAndFixings(), unmet, budget.separate(FLOOR_WORK)));
         begins.accept(PlanStage.SEQUENCE);
-        return new Plan(
-                garden,
-                border.outline(),
-                border.report(),
-                layout,
-                boxes,
-                StrengthStage.summary(strength),
-                strength,
-                floored,
-                shopping,
-                BasketMaker.of(answer, why.withNesting(bought.saved()), garden.currency(), rejectPercent()),
-                cutting,
-                BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting)
-                        .withNotes(taught.sentences(boxes, strength)),
-                sums,
-                unmet);
+        return Plan.builder()
+                .garden(garden)
+                .outline(border.outline())
+                .survey(border.report())
+                .layout(layout)
+                .boxes(boxes)
+                .strength(StrengthStage.summary(strength))
+                .strengthReports(strength)
+                .site(floored)
+                .shopping(shopping)
+                .basket(BasketMaker.of(
+                        answer, why.withNesting(bought.saved()), garden.currency(), rejectPercent()))
+                .cutting(cutting)
+                .work(BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting)
+                        .withNotes(taught.sentences(boxes, strength)))
+                .totals(sums)
+                .shortfalls(unmet)
+                .build();
     }
 
     private CuttingJob job(List<BoardInHand> boards, List<Piece> pieces) {

@@ -29,6 +29,8 @@
  * <p><b>Does not cover</b> clouds, trees, neighbours' houses beyond the border's edges, varieties, or when to sow.
  *
  * <p><b>Start reading</b> at {@link borderwright.engine.planting.Planting}.
+ *
+ * <p>See docs/decisions/0062.
  */
 @NullMarked
 package borderwright.engine.planting;

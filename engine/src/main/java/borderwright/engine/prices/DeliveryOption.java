@@ -3,6 +3,12 @@ package borderwright.engine.prices;
 /**
  * A way of getting an order home.
  *
+ * <p>Delivery becomes free at the {@code fromValue} of a delivered option whose {@code charge} is 0: once the goods as priced,
+ * before tax is added, come to that value. The options of a supplier stand in {@link SupplierTerms}, read from the garden
+ * document by {@link PriceLists}.
+ *
+ * <p>See docs/decisions/0058.
+ *
  * @param fetched whether the buyer fetches it; else the supplier delivers
  * @param fromValue least value of goods as priced, minor units, at least 0
  * @param charge what it costs, minor units, at least 0: a delivery charge as priced, taxed as goods are, or the buyer's own

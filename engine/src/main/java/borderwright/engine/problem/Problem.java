@@ -8,6 +8,8 @@ import borderwright.engine.message.Sentences;
  * template tells what is wrong, with the value found and its unit; a template of the same key with {@code .right} tells what
  * would be right, where the first does not.
  *
+ * <p>See docs/decisions/0001.
+ *
  * @param where field path in the garden document, such as {@code survey.measures[3].is}; empty for the whole document
  * @param message what is wrong
  */

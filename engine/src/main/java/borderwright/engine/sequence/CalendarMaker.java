@@ -13,6 +13,8 @@ import java.util.Map;
 /**
  * Lays tasks on days: at each moment the ready task that must start soonest has as many people as are there and it takes, the next
  * has those who are left over, and so on, until one is done or the day is over. A task that is not done goes on the next day.
+ *
+ * <p>See docs/decisions/0063.
  */
 final class CalendarMaker {
     /** A start so far off that nobody can work for a year is a mistake. */

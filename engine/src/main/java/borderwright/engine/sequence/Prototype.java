@@ -8,6 +8,8 @@ import java.util.List;
  * What is built first, alone, to learn from: the first box with a single planter; where all are joined, the first bay of the first
  * run if its boards end at its divider, else that box whole.
  *
+ * <p>See docs/decisions/0065.
+ *
  * @param box index of the box
  * @param name what it is called
  * @param share of the box's cutting and building that it takes

@@ -4,6 +4,8 @@ package borderwright.engine.stock;
  * What cutting into a board costs in offcuts that could have been kept: what the whole board is worth as an offcut, less
  * what is left of it. It grows with the length used, and an offcut never counts more than its board costs, so that no board
  * is bought to be kept.
+ *
+ * <p>See docs/decisions/0057.
  */
 final class OffcutValue {
     private final OffcutWorth worth;

@@ -12,6 +12,7 @@ import borderwright.engine.strength.loads.BoxLoads;
 import borderwright.engine.strength.loads.LoadCase;
 import borderwright.engine.strength.loads.OutsideLoads;
 import borderwright.engine.strength.rules.RuleSet;
+import borderwright.engine.strength.timber.TimberAge;
 import borderwright.engine.strength.worked.Check;
 import java.util.ArrayList;
 import java.util.List;
@@ -110,18 +111,18 @@ public final class BoxStrength {
         List<Message> taken = new ArrayList<>(VerdictMaker.assumed(terms, frame));
         platform.pads().ifPresent(taken::add);
         empty().ifPresent(taken::add);
-        return new StrengthReport(
-                box.plan().name(),
-                VerdictMaker.of(terms, sides, checks, open, mechanism),
-                terms.rules().name(),
-                terms.bowLimitMm(),
-                sides,
-                lines,
-                checks,
-                taken,
-                open,
-                List.of(),
-                StrengthMessage.STRENGTH_GUIDANCE.of());
+        return StrengthReport.builder()
+                .box(box.plan().name())
+                .verdict(VerdictMaker.of(terms, sides, checks, open, mechanism))
+                .rules(terms.rules().name())
+                .bowLimitMm(terms.bowLimitMm())
+                .sides(sides)
+                .lines(lines)
+                .checks(checks)
+                .takenForGranted(taken)
+                .notSettled(open)
+                .guidance(StrengthMessage.STRENGTH_GUIDANCE.of())
+                .build();
     }
 
     /** How the empty box stands against higher ground: never the way to leave it, so not held against it. */
@@ -131,7 +132,7 @@ public final class BoxStrength {
             return Optional.empty();
         }
         UnknownScales scales =
-                frame.emptied(frame.forStrength(false), ground.get().empty());
+                frame.emptied(frame.forStrength(TimberAge.NEW), ground.get().empty());
         FrameAnswer answer = new FrameSolver(frame.frame(), scales)
                 .solve(ground.get().factored(terms.rules().permanentFactor(), 0));
         WorstUses alone = new WorstUses(terms.rules());
@@ -150,13 +151,13 @@ public final class BoxStrength {
      */
     private void checkAll(Box box, List<LoadCase> cases, boolean whole) {
         RuleSet rules = terms.rules();
-        FrameSolver crept = new FrameSolver(frame.frame(), frame.forStrength(true));
-        FrameSolver fresh = new FrameSolver(frame.frame(), frame.forStrength(false));
+        FrameSolver crept = new FrameSolver(frame.frame(), frame.forStrength(TimberAge.CREPT));
+        FrameSolver fresh = new FrameSolver(frame.frame(), frame.forStrength(TimberAge.NEW));
         @Nullable FrameAnswer lasting = null;
         for (LoadCase one : cases) {
-            FrameSolver solver = one.afterCreep() ? crept : fresh;
+            FrameSolver solver = one.age() == TimberAge.CREPT ? crept : fresh;
             if (!one.isFull()) {
-                solver = new FrameSolver(frame.frame(), frame.emptied(frame.forStrength(false), one.empty()));
+                solver = new FrameSolver(frame.frame(), frame.emptied(frame.forStrength(TimberAge.NEW), one.empty()));
             }
             if (lasting != null) {
                 solver.startFrom(lasting);

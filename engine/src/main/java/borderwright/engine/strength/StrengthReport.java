@@ -7,6 +7,8 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is known of the strength of one box: every figure that a page needs.
@@ -49,8 +51,19 @@ public record StrengthReport(
 
     /** The same with the ways that a search found. */
     public StrengthReport withCures(List<Cure> found) {
-        return new StrengthReport(
-                box, verdict, rules, bowLimitMm, sides, lines, checks, takenForGranted, notSettled, found, guidance);
+        return StrengthReport.builder()
+                .box(box)
+                .verdict(verdict)
+                .rules(rules)
+                .bowLimitMm(bowLimitMm)
+                .sides(sides)
+                .lines(lines)
+                .checks(checks)
+                .takenForGranted(takenForGranted)
+                .notSettled(notSettled)
+                .cures(found)
+                .guidance(guidance)
+                .build();
     }
 
     /** The report on the weakest box: one that does not hold before any other, then that of which most is used. */
@@ -73,5 +86,101 @@ public record StrengthReport(
 
     public boolean holds() {
         return verdict.kind() == Verdict.Kind.HOLDS;
+    }
+
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Sets the parts one by one; what may be left out has a value here. */
+    public static final class Builder {
+        private @Nullable String box;
+        private @Nullable Verdict verdict;
+        private @Nullable Message rules;
+        private @Nullable Double bowLimitMm;
+        private @Nullable List<SideBow> sides;
+        private @Nullable List<BowLine> lines;
+        private @Nullable List<Check> checks;
+        private @Nullable List<Message> takenForGranted;
+        private List<Message> notSettled = List.of();
+        private List<Cure> cures = List.of();
+        private @Nullable Message guidance;
+
+        private Builder() {}
+
+        public Builder box(String set) {
+            box = set;
+            return this;
+        }
+
+        public Builder verdict(Verdict set) {
+            verdict = set;
+            return this;
+        }
+
+        public Builder rules(Message set) {
+            rules = set;
+            return this;
+        }
+
+        public Builder bowLimitMm(double set) {
+            bowLimitMm = set;
+            return this;
+        }
+
+        public Builder sides(List<SideBow> set) {
+            sides = set;
+            return this;
+        }
+
+        public Builder lines(List<BowLine> set) {
+            lines = set;
+            return this;
+        }
+
+        public Builder checks(List<Check> set) {
+            checks = set;
+            return this;
+        }
+
+        public Builder takenForGranted(List<Message> set) {
+            takenForGranted = set;
+            return this;
+        }
+
+        public Builder notSettled(List<Message> set) {
+            notSettled = set;
+            return this;
+        }
+
+        public Builder cures(List<Cure> set) {
+            cures = set;
+            return this;
+        }
+
+        public Builder guidance(Message set) {
+            guidance = set;
+            return this;
+        }
+
+        /**
+         * With all that was set.
+         *
+         * @throws NullPointerException where a part without a value is missing; its name is the message
+         */
+        public StrengthReport build() {
+            return new StrengthReport(
+                    Objects.requireNonNull(box, "box"),
+                    Objects.requireNonNull(verdict, "verdict"),
+                    Objects.requireNonNull(rules, "rules"),
+                    Objects.requireNonNull(bowLimitMm, "bowLimitMm"),
+                    Objects.requireNonNull(sides, "sides"),
+                    Objects.requireNonNull(lines, "lines"),
+                    Objects.requireNonNull(checks, "checks"),
+                    Objects.requireNonNull(takenForGranted, "takenForGranted"),
+                    notSettled,
+                    cures,
+                    Objects.requireNonNull(guidance, "guidance"));
+        }
     }
 }

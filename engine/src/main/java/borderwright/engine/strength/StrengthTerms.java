@@ -4,12 +4,13 @@ import borderwright.engine.garden.GroundSpec;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.SoilSpec;
 import borderwright.engine.garden.StrengthSpec;
-import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.strength.box.MemberMaterials;
 import borderwright.engine.strength.rules.RuleSet;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.soil.GroundKind;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a box is checked for.
@@ -22,7 +23,6 @@ import java.util.List;
  * @param ground what lies under the gravel bed
  * @param gravelMm depth of the gravel bed, mm
  * @param strapN what one corner strap is declared to carry, N, for good; 0 where nothing is declared
- * @param units in which the report's sentences are written; its numbers are N and mm
  */
 public record StrengthTerms(
         MemberMaterials materials,
@@ -32,8 +32,7 @@ public record StrengthTerms(
         double bedFriction,
         GroundKind ground,
         double gravelMm,
-        double strapN,
-        UnitSystem units) {
+        double strapN) {
     public StrengthTerms {
         if (!(bowLimitMm > 0 && kneelingN >= 0 && bedFriction >= 0 && gravelMm >= 0 && strapN >= 0)) {
             throw new IllegalArgumentException("a bow limit above 0 and no load below 0 wanted, got " + bowLimitMm
@@ -43,26 +42,101 @@ public record StrengthTerms(
 
     /** The terms of a garden, all sections under its rules. */
     public static StrengthTerms of(
-            StrengthSpec strength, SoilSpec soil, GroundSpec ground, List<SectionSpec> sections, UnitSystem units) {
+            StrengthSpec strength, SoilSpec soil, GroundSpec ground, List<SectionSpec> sections) {
         StrengthSpec.Declared declared = strength.fasteners();
-        return new StrengthTerms(
-                new MemberMaterials(
+        return StrengthTerms.builder()
+                .materials(new MemberMaterials(
                         RuleSet.of(strength.rules()),
                         sections,
                         declared.withdrawalNPerMm2().orElse(0),
                         declared.pullThroughNPerMm2().orElse(0),
-                        declared.screwStiffnessNPerMm().orElse(0)),
-                Fill.of(strength.load(), soil),
-                strength.kneelingN(),
-                strength.bulgeLimitMm(),
-                strength.bedFriction().orElse(0),
-                strength.foundation().map(GroundKind::of).orElse(GroundKind.PAVED),
-                ground.isHard() ? 0 : ground.gravelMm(0),
-                declared.strapN().orElse(0),
-                units);
+                        declared.screwStiffnessNPerMm().orElse(0)))
+                .fill(Fill.of(strength.load(), soil))
+                .kneelingN(strength.kneelingN())
+                .bowLimitMm(strength.bulgeLimitMm())
+                .bedFriction(strength.bedFriction().orElse(0))
+                .ground(strength.foundation().map(GroundKind::of).orElse(GroundKind.PAVED))
+                .gravelMm(ground.isHard() ? 0 : ground.gravelMm(0))
+                .strapN(declared.strapN().orElse(0))
+                .build();
     }
 
     RuleSet rules() {
         return materials.rules();
+    }
+
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Sets the parts one by one; what may be left out has a value here. */
+    public static final class Builder {
+        private @Nullable MemberMaterials materials;
+        private @Nullable Fill fill;
+        private double kneelingN = 0;
+        private @Nullable Double bowLimitMm;
+        private double bedFriction = 0;
+        private @Nullable GroundKind ground;
+        private double gravelMm = 0;
+        private double strapN = 0;
+
+        private Builder() {}
+
+        public Builder materials(MemberMaterials set) {
+            materials = set;
+            return this;
+        }
+
+        public Builder fill(Fill set) {
+            fill = set;
+            return this;
+        }
+
+        public Builder kneelingN(double set) {
+            kneelingN = set;
+            return this;
+        }
+
+        public Builder bowLimitMm(double set) {
+            bowLimitMm = set;
+            return this;
+        }
+
+        public Builder bedFriction(double set) {
+            bedFriction = set;
+            return this;
+        }
+
+        public Builder ground(GroundKind set) {
+            ground = set;
+            return this;
+        }
+
+        public Builder gravelMm(double set) {
+            gravelMm = set;
+            return this;
+        }
+
+        public Builder strapN(double set) {
+            strapN = set;
+            return this;
+        }
+
+        /**
+         * With all that was set.
+         *
+         * @throws NullPointerException where a part without a value is missing; its name is the message
+         */
+        public StrengthTerms build() {
+            return new StrengthTerms(
+                    Objects.requireNonNull(materials, "materials"),
+                    Objects.requireNonNull(fill, "fill"),
+                    kneelingN,
+                    Objects.requireNonNull(bowLimitMm, "bowLimitMm"),
+                    bedFriction,
+                    Objects.requireNonNull(ground, "ground"),
+                    gravelMm,
+                    strapN);
+        }
     }
 }

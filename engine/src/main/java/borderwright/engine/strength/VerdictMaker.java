@@ -1,9 +1,7 @@
 package borderwright.engine.strength;
 
 import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.buildup.parts.BuildMessage;
 import borderwright.engine.message.Message;
-import borderwright.engine.problem.Problem;
 import borderwright.engine.strength.box.BoxFrame;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.soil.GroundKind;
@@ -22,18 +20,18 @@ final class VerdictMaker {
 
     static StrengthReport notBuilt(Box box, StrengthTerms terms) {
         Message reason = StrengthMessage.BOX_NOT_BUILT.of();
-        return new StrengthReport(
-                box.plan().name(),
-                new Verdict(Verdict.Kind.NOT_SHOWN_TO_HOLD, List.of(reason)),
-                terms.rules().name(),
-                terms.bowLimitMm(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(reason),
-                List.of(),
-                StrengthMessage.STRENGTH_GUIDANCE.of());
+        return StrengthReport.builder()
+                .box(box.plan().name())
+                .verdict(new Verdict(Verdict.Kind.NOT_SHOWN_TO_HOLD, List.of(reason)))
+                .rules(terms.rules().name())
+                .bowLimitMm(terms.bowLimitMm())
+                .sides(List.of())
+                .lines(List.of())
+                .checks(List.of())
+                .takenForGranted(List.of())
+                .notSettled(List.of(reason))
+                .guidance(StrengthMessage.STRENGTH_GUIDANCE.of())
+                .build();
     }
 
     static Verdict of(
@@ -92,11 +90,7 @@ final class VerdictMaker {
         if (terms.ground() == GroundKind.UNKNOWN) {
             open.add(StrengthMessage.GROUND_NOT_KNOWN.of());
         }
-        box.unmet().stream()
-                .map(Problem::message)
-                .filter(message -> message.code() == BuildMessage.SIDE_LONGER_THAN_BOARDS
-                        || message.code() == BuildMessage.DIVIDER_LONGER_THAN_BOARDS)
-                .forEach(message -> open.add(StrengthMessage.BOARD_MISSING.of(message)));
+        box.missingBoards().forEach(missing -> open.add(StrengthMessage.BOARD_MISSING.of(missing)));
         return List.copyOf(open);
     }
 

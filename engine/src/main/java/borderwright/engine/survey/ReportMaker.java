@@ -104,21 +104,30 @@ final class ReportMaker {
 
     private Reading reading(FieldBook.Entry entry) {
         if (entry.observation() < 0) {
-            return new Reading(
-                    entry.where(), entry.name(), entry.measured(), entry.measured(), entry.sd(), entry.unit(), 0, 0);
+            return Reading.builder()
+                    .where(entry.where())
+                    .what(entry.name())
+                    .measured(entry.measured())
+                    .adjusted(entry.measured())
+                    .sd(entry.sd())
+                    .unit(entry.unit())
+                    .redundancyNumber(0)
+                    .normalised(0)
+                    .build();
         }
         Observation observation = adjustment.network().observations().get(entry.observation());
         double residual = entry.inItsUnit(observation, adjustment.residual(entry.observation()));
         double sign = entry.inItsUnit(observation, 1) < 0 ? -1 : 1;
-        return new Reading(
-                entry.where(),
-                entry.name(),
-                entry.measured(),
-                entry.measured() + residual,
-                entry.sd(),
-                entry.unit(),
-                adjustment.redundancyNumber(entry.observation()),
-                sign * adjustment.normalised(entry.observation()));
+        return Reading.builder()
+                .where(entry.where())
+                .what(entry.name())
+                .measured(entry.measured())
+                .adjusted(entry.measured() + residual)
+                .sd(entry.sd())
+                .unit(entry.unit())
+                .redundancyNumber(adjustment.redundancyNumber(entry.observation()))
+                .normalised(sign * adjustment.normalised(entry.observation()))
+                .build();
     }
 
     private Optional<GlobalTest> globalTest() {

@@ -330,17 +330,16 @@ class BoxBuilderTest {
         /** As the layout draws boxes: the back first, dividers from front to back, the run's first planter first. */
         @Test
         void withOneDividerTheFirstPlanterIsAtTheStartOfTheBack() {
-            FootprintPlan plan = new FootprintPlan(
-                    "F1-F2",
-                    "run",
-                    Ring.rectangle(0, 0, 2000, 600),
-                    sides(SidePlan.Role.BACK, SidePlan.Role.END, SidePlan.Role.FRONT, SidePlan.Role.END),
-                    List.of(new DividerLine(2, new Point(700, 600), 0, new Point(700, 0))),
-                    List.of("F1", "F2"),
-                    100,
-                    300,
-                    0,
-                    false);
+            FootprintPlan plan = FootprintPlan.builder()
+                    .name("F1-F2")
+                    .run("run")
+                    .outline(Ring.rectangle(0, 0, 2000, 600))
+                    .sides(sides(SidePlan.Role.BACK, SidePlan.Role.END, SidePlan.Role.FRONT, SidePlan.Role.END))
+                    .dividers(List.of(new DividerLine(2, new Point(700, 600), 0, new Point(700, 0))))
+                    .planters(List.of("F1", "F2"))
+                    .bedMm(100)
+                    .heightMm(300)
+                    .build();
             Box two = build(plan, null);
             assertThat(two.inside().get(0).areaMm2()).isCloseTo((700 - 25 - 12.5) * 550, within(1e-3));
             assertThat(two.courses().get(0).bottomMm()).isEqualTo(100);
@@ -357,17 +356,15 @@ class BoxBuilderTest {
 
         @Test
         void boardsOfASideThatWaitsWait() {
-            FootprintPlan plan = new FootprintPlan(
-                    "F1",
-                    "run",
-                    Ring.rectangle(0, 0, 1200, 600),
-                    sides(SidePlan.Role.BACK, SidePlan.Role.END, SidePlan.Role.FRONT, SidePlan.Role.END),
-                    List.of(),
-                    List.of("F1"),
-                    0,
-                    300,
-                    0,
-                    false);
+            FootprintPlan plan = FootprintPlan.builder()
+                    .name("F1")
+                    .run("run")
+                    .outline(Ring.rectangle(0, 0, 1200, 600))
+                    .sides(sides(SidePlan.Role.BACK, SidePlan.Role.END, SidePlan.Role.FRONT, SidePlan.Role.END))
+                    .planters(List.of("F1"))
+                    .bedMm(0)
+                    .heightMm(300)
+                    .build();
             Box one = build(plan, null);
             assertThat(of(one, Role.WALL))
                     .allSatisfy(piece -> assertThat(piece.waits()).isEqualTo(piece.side() == 1 || piece.side() == 3));

@@ -94,7 +94,10 @@ public final class Footprints {
             planters.add("F" + (i + 1));
         }
         String name = dividers.isEmpty() ? "F1" : "F1-F" + planters.size();
-        return new FootprintPlan(name, "run", outline, sides, dividers, planters, 0, heightMm, platformMm, capped);
+        FootprintPlan.Builder plan =
+                FootprintPlan.builder().name(name).run("run").outline(outline).sides(sides);
+        plan.dividers(dividers).planters(planters).bedMm(0).heightMm(heightMm);
+        return plan.platformMm(platformMm).capped(capped).build();
     }
 
     /** A rectangle with its front as side 0 and dividers at the given distances from its left end. */

@@ -32,17 +32,16 @@ class WaitingBoardsTest {
     private static Box run(double longestMm, boolean closes) {
         SidePlan front = new SidePlan(SidePlan.Role.FRONT, EdgeKind.OPEN, closes, 0);
         SidePlan end = new SidePlan(SidePlan.Role.END, EdgeKind.WALL, false, 0);
-        FootprintPlan plan = new FootprintPlan(
-                "R1-R4",
-                "run",
-                Ring.rectangle(0, 0, 4800, 600),
-                List.of(front, end, front, end),
-                List.of(divider(1200), divider(2400), divider(3600)),
-                List.of("R1", "R2", "R3", "R4"),
-                0,
-                300,
-                0,
-                false);
+        FootprintPlan plan = FootprintPlan.builder()
+                .name("R1-R4")
+                .run("run")
+                .outline(Ring.rectangle(0, 0, 4800, 600))
+                .sides(List.of(front, end, front, end))
+                .dividers(List.of(divider(1200), divider(2400), divider(3600)))
+                .planters(List.of("R1", "R2", "R3", "R4"))
+                .bedMm(0)
+                .heightMm(300)
+                .build();
         BuildSpec rules = BuildResolver.of("wall", "batten");
         return BoxBuilder.build(
                 plan,

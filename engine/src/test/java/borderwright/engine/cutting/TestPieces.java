@@ -24,23 +24,22 @@ public final class TestPieces {
 
     public static Piece piece(
             String section, String label, double mm, EndCut left, EndCut right, boolean waits, boolean ground) {
-        return new Piece(
-                label,
-                "F1",
-                "F1",
-                Piece.Role.WALL,
-                1,
-                0,
-                section,
-                Length.ofMm(mm),
-                left,
-                right,
-                null,
-                List.of(),
-                FaceMessage.ANY_FACE_UP.of(),
-                waits,
-                ground,
-                new Prism(new Ring(List.of(new Point(0, 0), new Point(1, 0), new Point(1, 1))), 0, 1),
-                new Piece.Axis(1, 0, 0));
+        return Piece.builder()
+                .label(label)
+                .box("F1")
+                .planter("F1")
+                .role(Piece.Role.WALL)
+                .course(1)
+                .side(0)
+                .section(section)
+                .length(Length.ofMm(mm))
+                .left(left)
+                .right(right)
+                .faceOut(FaceMessage.ANY_FACE_UP.of())
+                .waits(waits)
+                .touchesGround(ground)
+                .place(new Prism(new Ring(List.of(new Point(0, 0), new Point(1, 0), new Point(1, 1))), 0, 1))
+                .alongMm(new Piece.Axis(1, 0, 0))
+                .build();
     }
 }

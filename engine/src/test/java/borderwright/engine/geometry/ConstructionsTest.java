@@ -10,11 +10,8 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.locationtech.jts.geom.Geometry;
 
 class ConstructionsTest {
-    private static final Ring SQUARE = Ring.rectangle(0, 0, 100, 100);
-
     @Nested
     class Published {
         /** Common practice notes, worked value: a chord of 6 m on a radius of 4.2 m in 6 facets sags 37 mm, in 8 21 mm. */
@@ -71,48 +68,6 @@ class ConstructionsTest {
     }
 
     @Nested
-    class Clips {
-        @Test
-        void aSquareCutAcrossKeepsItsLeftHalf() {
-            Line up = Line.between(new Point(40, 0), new Point(40, 1));
-            assertThat(HalfPlaneClip.keepLeft(SQUARE, up).orElseThrow().areaMm2())
-                    .isEqualTo(4000);
-            assertThat(HalfPlaneClip.keepRight(SQUARE, up).orElseThrow().areaMm2())
-                    .isEqualTo(6000);
-        }
-
-        @Test
-        void nothingLeftIsNothing() {
-            Line up = Line.between(new Point(0, 0), new Point(0, 1));
-            assertThat(HalfPlaneClip.keepLeft(SQUARE, up)).isEmpty();
-            assertThat(HalfPlaneClip.keepRight(SQUARE, up)).contains(SQUARE);
-        }
-    }
-
-    @Nested
-    class Offsets {
-        @Test
-        void wallsOfDifferentThicknessLeaveTheirInside() {
-            Ring inside = ParallelOffset.inwards(SQUARE, List.of(10.0, 20.0, 30.0, 5.0))
-                    .orElseThrow();
-            assertThat(inside).isEqualTo(Ring.rectangle(5, 10, 80, 70));
-        }
-
-        @Test
-        void wallsThatMeetLeaveNoInside() {
-            assertThat(ParallelOffset.inwards(SQUARE, 50)).isEmpty();
-            assertThat(ParallelOffset.inwards(SQUARE, 49)).isPresent();
-        }
-
-        @Test
-        void anObliqueCornerMovesAlongItsBisector() {
-            Ring triangle = new Ring(List.of(new Point(0, 0), new Point(1000, 0), new Point(500, 866.0254037844386)));
-            Point corner = ParallelOffset.inwards(triangle, 25).orElseThrow().corner(0);
-            assertThat(corner.lengthMm()).isCloseTo(50, within(1e-9));
-        }
-    }
-
-    @Nested
     class Arcs {
         @Test
         void anArcRisesToTheRightOfItsChord() {
@@ -135,32 +90,6 @@ class ConstructionsTest {
 
     @Nested
     class Properties {
-        @ParameterizedTest
-        @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
-        void clippingAgreesWithJts(long seed) {
-            Random random = new Random(seed);
-            for (int round = 0; round < 50; round++) {
-                Ring ring = new Ring(List.of(
-                        new Point(-random.nextDouble() * 100 - 1, 0),
-                        new Point(0, -random.nextDouble() * 100 - 1),
-                        new Point(random.nextDouble() * 100 + 1, 0),
-                        new Point(0, random.nextDouble() * 100 + 1)));
-                double bearing = random.nextDouble() * 7;
-                Line line = new Line(
-                        new Point(random.nextDouble() * 100 - 50, random.nextDouble() * 100 - 50),
-                        new Point(StrictMath.cos(bearing), StrictMath.sin(bearing)));
-                Ring half = new Ring(List.of(
-                        line.at(-1000),
-                        line.at(1000),
-                        line.offset(1000).at(1000),
-                        line.offset(1000).at(-1000)));
-                Geometry expected = ring.toJts().intersection(half.toJts());
-                double area =
-                        HalfPlaneClip.keepLeft(ring, line).map(Ring::areaMm2).orElse(0.0);
-                assertThat(area).as("seed %d round %d", seed, round).isCloseTo(expected.getArea(), within(1e-6));
-            }
-        }
-
         @ParameterizedTest
         @ValueSource(longs = {11, 12, 13})
         void insideAgreesWithJts(long seed) {

@@ -12,17 +12,20 @@ import org.junit.jupiter.api.Test;
 
 class ComparisonTest {
     private static Comparison.Row row(String name, String cost, double growingM2, String... unmet) {
-        return new Comparison.Row(
-                name,
-                List.of(),
-                Optional.of(Money.parse(cost)),
-                Optional.empty(),
-                80,
-                0.3,
-                growingM2,
-                2,
-                8,
-                Arrays.stream(unmet).map(what -> new Problem("x", "", what, "")).toList());
+        return Comparison.Row.builder()
+                .name(name)
+                .changed(List.of())
+                .cost(Optional.of(Money.parse(cost)))
+                .less(Optional.empty())
+                .boardMetres(80)
+                .timberM3(0.3)
+                .growingM2(growingM2)
+                .soilM3(2)
+                .planters(8)
+                .unmet(Arrays.stream(unmet)
+                        .map(what -> new Problem("x", "", what, ""))
+                        .toList())
+                .build();
     }
 
     @Test

@@ -33,18 +33,17 @@ class TaughtTest {
     }
 
     private static StrengthReport report(String box, double bowMm) {
-        return new StrengthReport(
-                box,
-                new Verdict(Verdict.Kind.HOLDS, List.of(StrengthMessage.BOX_NOT_BUILT.of())),
-                RuleSet.EUROCODE.name(),
-                10,
-                List.of(new SideBow(0, "a", bowMm, 2, 700, 1, true)),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                StrengthMessage.STRENGTH_GUIDANCE.of());
+        return StrengthReport.builder()
+                .box(box)
+                .verdict(new Verdict(Verdict.Kind.HOLDS, List.of(StrengthMessage.BOX_NOT_BUILT.of())))
+                .rules(RuleSet.EUROCODE.name())
+                .bowLimitMm(10)
+                .sides(List.of(new SideBow(0, "a", bowMm, 2, 700, 1, true)))
+                .lines(List.of())
+                .checks(List.of())
+                .takenForGranted(List.of())
+                .guidance(StrengthMessage.STRENGTH_GUIDANCE.of())
+                .build();
     }
 
     private static Taught taught(@Nullable FirstPlanter first) {

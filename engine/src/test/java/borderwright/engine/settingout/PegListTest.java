@@ -59,17 +59,15 @@ class PegListTest {
 
     private static FootprintPlan box(Ring outline) {
         SidePlan side = new SidePlan(SidePlan.Role.FRONT, EdgeKind.OPEN, false, 0);
-        return new FootprintPlan(
-                "F1",
-                "run",
-                outline,
-                Collections.nCopies(outline.size(), side),
-                List.of(),
-                List.of("F1"),
-                0,
-                450,
-                0,
-                false);
+        return FootprintPlan.builder()
+                .name("F1")
+                .run("run")
+                .outline(outline)
+                .sides(Collections.nCopies(outline.size(), side))
+                .planters(List.of("F1"))
+                .bedMm(0)
+                .heightMm(450)
+                .build();
     }
 
     /** The right triangle of sides 3, 4 and 5 (Euclid, Elements I.48: the converse of the theorem of Pythagoras). */

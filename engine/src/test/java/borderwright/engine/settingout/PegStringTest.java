@@ -18,8 +18,15 @@ class PegStringTest {
     private static final SidePlan SIDE = new SidePlan(SidePlan.Role.FRONT, EdgeKind.OPEN, false, 0);
 
     private static FootprintPlan box(String name, String run, Ring outline) {
-        return new FootprintPlan(
-                name, run, outline, Collections.nCopies(4, SIDE), List.of(), List.of(name), 0, 300, 0, false);
+        return FootprintPlan.builder()
+                .name(name)
+                .run(run)
+                .outline(outline)
+                .sides(Collections.nCopies(4, SIDE))
+                .planters(List.of(name))
+                .bedMm(0)
+                .heightMm(300)
+                .build();
     }
 
     /** Boxes 2 m by 1 m, 1 m apart, along the x axis. */

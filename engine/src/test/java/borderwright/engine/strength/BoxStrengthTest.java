@@ -121,16 +121,15 @@ class BoxStrengthTest {
         assertThat(English.METRIC.text(screws.clause())).isEqualTo("EN 1995-1-1 8.2.3");
         assertThat(screws.utilisation()).isBetween(0.01, 1.0);
 
-        StrengthTerms declared = new StrengthTerms(
-                TERMS.materials(),
-                TERMS.fill(),
-                TERMS.kneelingN(),
-                TERMS.bowLimitMm(),
-                0,
-                TERMS.ground(),
-                TERMS.gravelMm(),
-                500,
-                TERMS.units());
+        StrengthTerms declared = StrengthTerms.builder()
+                .materials(TERMS.materials())
+                .fill(TERMS.fill())
+                .kneelingN(TERMS.kneelingN())
+                .bowLimitMm(TERMS.bowLimitMm())
+                .ground(TERMS.ground())
+                .gravelMm(TERMS.gravelMm())
+                .strapN(500)
+                .build();
         assertThat(English.METRIC.text(
                         strapCheck(BoxStrength.check(box, declared)).clause()))
                 .isEqualTo("declared by its maker");
@@ -190,24 +189,40 @@ class BoxStrengthTest {
     void wetterHeavierOrHeapedSoilBowsMore() {
         Box box = run(scheme(600, 600, 250), 1500, 450);
         double plain = check(box).worstBowMm();
-        StrengthTerms heaped = with(new Fill(
-                16, 19, TERMS.fill().phi(), TERMS.fill().push(), TERMS.fill().water(), 150, 2, 30, false));
-        StrengthTerms active = with(new Fill(
-                16, 19, TERMS.fill().phi(), SoilPush.ACTIVE, TERMS.fill().water(), 0, 2, 30, false));
+        StrengthTerms heaped = with(Fill.builder()
+                .moistKnPerM3(16)
+                .saturatedKnPerM3(19)
+                .phi(TERMS.fill().phi())
+                .push(TERMS.fill().push())
+                .water(TERMS.fill().water())
+                .heapedMm(150)
+                .treadingKnPerM2(2)
+                .belowRimMm(30)
+                .build());
+        StrengthTerms active = with(Fill.builder()
+                .moistKnPerM3(16)
+                .saturatedKnPerM3(19)
+                .phi(TERMS.fill().phi())
+                .push(SoilPush.ACTIVE)
+                .water(TERMS.fill().water())
+                .heapedMm(0)
+                .treadingKnPerM2(2)
+                .belowRimMm(30)
+                .build());
         assertThat(BoxStrength.check(box, heaped).worstBowMm()).isGreaterThan(1.2 * plain);
         assertThat(BoxStrength.check(box, active).worstBowMm()).isLessThan(0.8 * plain);
     }
 
     private static StrengthTerms with(Fill fill) {
-        return new StrengthTerms(
-                TERMS.materials(),
-                fill,
-                TERMS.kneelingN(),
-                TERMS.bowLimitMm(),
-                TERMS.bedFriction(),
-                TERMS.ground(),
-                TERMS.gravelMm(),
-                TERMS.strapN(),
-                TERMS.units());
+        return StrengthTerms.builder()
+                .materials(TERMS.materials())
+                .fill(fill)
+                .kneelingN(TERMS.kneelingN())
+                .bowLimitMm(TERMS.bowLimitMm())
+                .bedFriction(TERMS.bedFriction())
+                .ground(TERMS.ground())
+                .gravelMm(TERMS.gravelMm())
+                .strapN(TERMS.strapN())
+                .build();
     }
 }

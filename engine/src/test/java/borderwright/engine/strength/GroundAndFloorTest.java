@@ -28,8 +28,16 @@ class GroundAndFloorTest {
         FootprintPlan flat = Footprints.run(1200, 600, 450);
         List<SidePlan> sides = new ArrayList<>(flat.sides());
         sides.set(2, new SidePlan(SidePlan.Role.BACK, facing, false, groundMm));
-        FootprintPlan plan = new FootprintPlan(
-                flat.name(), flat.run(), flat.outline(), sides, flat.dividers(), flat.planters(), 0, 450, 0, false);
+        FootprintPlan plan = FootprintPlan.builder()
+                .name(flat.name())
+                .run(flat.run())
+                .outline(flat.outline())
+                .sides(sides)
+                .dividers(flat.dividers())
+                .planters(flat.planters())
+                .bedMm(0)
+                .heightMm(450)
+                .build();
         return BoxStrength.check(Planters.box(plan, scheme(400, 400, 200)), TERMS);
     }
 

@@ -19,7 +19,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** One all-day event for each day of work: what is done, how long it takes, what wants dry weather, what to do in rain. */
+/**
+ * One all-day event for each day of work: what is done, how long it takes, what wants dry weather, what to do in rain.
+ *
+ * <p>See docs/decisions/0064.
+ */
 public final class BuildCalendar {
     /** Lines hold at most 75 octets (RFC 5545, section 3.1); the library counts characters, and not the blank of a fold. */
     private static final int FOLD = 70;

@@ -11,6 +11,7 @@ import borderwright.pack.paper.Pen;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.TypeFace;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -69,7 +70,7 @@ public final class AngleTemplate {
     }
 
     private void title(String title) {
-        sketch.text(title, new Spot(0, 3.6), TextSize.NAME, Mark.Anchor.START, true);
+        sketch.text(title, new Spot(0, 3.6), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
     }
 
     /** A level bar along the bottom and an upright one at the right: a printer may stretch one way only. */
@@ -83,7 +84,7 @@ public final class AngleTemplate {
                 left.plus(bar / 2, -1.6),
                 TextSize.NORMAL,
                 Mark.Anchor.MIDDLE,
-                false);
+                TypeFace.REGULAR);
         Spot low = new Spot(sketch.widthMm() - 4, HEIGHT_MM - 4);
         bar(low, low.plus(0, -bar));
         sketch.text(
@@ -91,7 +92,7 @@ public final class AngleTemplate {
                 low.plus(-1.6, -bar / 2),
                 TextSize.NORMAL,
                 Mark.Anchor.MIDDLE,
-                false,
+                TypeFace.REGULAR,
                 90,
                 Tone.BLACK);
     }
@@ -122,12 +123,12 @@ public final class AngleTemplate {
                 text,
                 above,
                 TextSize.NAME,
-                true,
+                TypeFace.BOLD,
                 Tone.BLACK,
                 List.of(new DrawingBuilder.Place(above, Mark.Anchor.MIDDLE)),
                 0);
-        sketch.label("outer face of a wall", left.towards(vertex, 0.3), TextSize.NORMAL, false, Tone.BLACK);
-        sketch.label("outer face of a wall", right.towards(vertex, 0.3), TextSize.NORMAL, false, Tone.BLACK);
+        sketch.label("outer face of a wall", left.towards(vertex, 0.3), TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
+        sketch.label("outer face of a wall", right.towards(vertex, 0.3), TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
     }
 
     private static List<Spot> wedge(Spot vertex, double half, double radius) {
@@ -152,9 +153,9 @@ public final class AngleTemplate {
         sketch.line(Pen.EDGE, foot, base);
         sketch.line(Pen.EDGE, foot, top);
         Spot beside = foot.towards(top, 0.6).plus(5, 1);
-        sketch.text(lengths.angle(tilt) + " from square", beside, TextSize.NAME, Mark.Anchor.START, true);
-        sketch.text("saw table, or fence", base.plus(2, 1), TextSize.NORMAL, Mark.Anchor.START, false);
-        sketch.text("square", square.plus(-2, 4), TextSize.NORMAL, Mark.Anchor.END, false);
-        sketch.text("blade", top.plus(2, 1), TextSize.NORMAL, Mark.Anchor.START, false);
+        sketch.text(lengths.angle(tilt) + " from square", beside, TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
+        sketch.text("saw table, or fence", base.plus(2, 1), TextSize.NORMAL, Mark.Anchor.START, TypeFace.REGULAR);
+        sketch.text("square", square.plus(-2, 4), TextSize.NORMAL, Mark.Anchor.END, TypeFace.REGULAR);
+        sketch.text("blade", top.plus(2, 1), TextSize.NORMAL, Mark.Anchor.START, TypeFace.REGULAR);
     }
 }

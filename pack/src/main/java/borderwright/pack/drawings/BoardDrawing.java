@@ -114,8 +114,8 @@ public final class BoardDrawing {
     private void piece(CuttingPlan.Cut cut, String name, double from, double to, boolean waits) {
         String label = name + (waits ? " waits" : "") + (cut.turnedOver() ? " face down" : "");
         Tone tone = waits ? Tone.ACCENT : Tone.BLACK;
-        inside(label, from, to, 2.9, true, tone);
-        inside(lengths.piece(cut.length().mm()), from, to, 5.8, false, tone);
+        inside(label, from, to, 2.9, TypeFace.BOLD, tone);
+        inside(lengths.piece(cut.length().mm()), from, to, 5.8, TypeFace.REGULAR, tone);
     }
 
     private void rest(double from, double to, boolean keep) {
@@ -124,18 +124,19 @@ public final class BoardDrawing {
         String text = (keep ? "keep " : "waste ") + lengths.piece(to - from);
         double width = TypeFace.REGULAR.widthEm(text) * TextSize.FINE.emMm();
         if (width + 1.5 < x(to) - x(from)) {
-            sketch.textOnWhite(text, new Spot(middle, ABOVE_MM + 4.3), TextSize.FINE, Mark.Anchor.MIDDLE, false);
+            sketch.textOnWhite(
+                    text, new Spot(middle, ABOVE_MM + 4.3), TextSize.FINE, Mark.Anchor.MIDDLE, TypeFace.REGULAR);
         } else {
-            inside(text, from, to, 5.8, false, Tone.BLACK);
+            inside(text, from, to, 5.8, TypeFace.REGULAR, Tone.BLACK);
         }
     }
 
     /** A text inside its part of the board when it fits there, above or below the board with a leader when not. */
-    private void inside(String text, double from, double to, double down, boolean bold, Tone tone) {
+    private void inside(String text, double from, double to, double down, TypeFace face, Tone tone) {
         double middle = (x(from) + x(to)) / 2;
-        double width = TypeFace.of(bold).widthEm(text) * TextSize.FINE.emMm();
+        double width = face.widthEm(text) * TextSize.FINE.emMm();
         if (width + 1 < x(to) - x(from)) {
-            sketch.text(text, new Spot(middle, ABOVE_MM + down), TextSize.FINE, Mark.Anchor.MIDDLE, bold, 0, tone);
+            sketch.text(text, new Spot(middle, ABOVE_MM + down), TextSize.FINE, Mark.Anchor.MIDDLE, face, 0, tone);
             return;
         }
         double y = down < 4 ? ABOVE_MM - 1.1 : ABOVE_MM + BOARD_MM + 2.6;
@@ -144,6 +145,6 @@ public final class BoardDrawing {
             places.add(new DrawingBuilder.Place(new Spot(middle + shift, y), Mark.Anchor.MIDDLE));
             places.add(new DrawingBuilder.Place(new Spot(middle - shift, y), Mark.Anchor.MIDDLE));
         }
-        sketch.label(text, new Spot(middle, ABOVE_MM + down - 0.8), TextSize.FINE, bold, tone, places, 0);
+        sketch.label(text, new Spot(middle, ABOVE_MM + down - 0.8), TextSize.FINE, face, tone, places, 0);
     }
 }

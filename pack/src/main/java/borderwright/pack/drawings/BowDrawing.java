@@ -16,6 +16,7 @@ import borderwright.pack.paper.Scale;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.TypeFace;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -165,7 +166,12 @@ public final class BowDrawing {
         ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
         String key = "thin uprights: posts and braces, " + bow
                 + (limitIsDrawn() ? ", dashed: limit " + lengths.length(report.bowLimitMm()) : "");
-        sketch.text(key, new Spot(sketch.widthMm(), sketch.heightMm() - 1.7), TextSize.NORMAL, Mark.Anchor.END, false);
+        sketch.text(
+                key,
+                new Spot(sketch.widthMm(), sketch.heightMm() - 1.7),
+                TextSize.NORMAL,
+                Mark.Anchor.END,
+                TypeFace.REGULAR);
         String sides = row.stream()
                 .map(face -> name(face) + ": " + small.apply(face.first().finalMm()) + " at most")
                 .collect(Collectors.joining(", "));
@@ -174,7 +180,7 @@ public final class BowDrawing {
     }
 
     private void draw(DrawingBuilder sketch, Face face, double left) {
-        sketch.text(name(face), new Spot(left, 3.2), TextSize.NAME, Mark.Anchor.START, true);
+        sketch.text(name(face), new Spot(left, 3.2), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
         double right = left + widthMm(face);
         double bottom = ABOVE_MM + (face.lines.size() - 1) * PITCH_MM + MOST_BOW_MM / 2;
         for (double along : uprights(face.first().side())) {
@@ -226,14 +232,19 @@ public final class BowDrawing {
         BowLine.At greatest = line.greatest();
         boolean over = greatest.outMm() > report.bowLimitMm();
         sketch.line(over ? Pen.ALERT : Pen.BOLD, curve);
-        sketch.text("course " + line.course(), new Spot(left, y + 0.9), TextSize.NORMAL, Mark.Anchor.START, false);
+        sketch.text(
+                "course " + line.course(),
+                new Spot(left, y + 0.9),
+                TextSize.NORMAL,
+                Mark.Anchor.START,
+                TypeFace.REGULAR);
         // Beside the end of the line, so that no number lies on a curve.
         sketch.text(
                 small.apply(StrictMath.max(0, greatest.outMm())),
                 new Spot(right, y + 0.9),
                 TextSize.NORMAL,
                 Mark.Anchor.END,
-                over,
+                over ? TypeFace.BOLD : TypeFace.REGULAR,
                 0,
                 over ? Tone.ACCENT : Tone.BLACK);
         Spot peak = new Spot(x(left, greatest.alongMm()), y + greatest.outMm() * bowScale);

@@ -14,6 +14,7 @@ import borderwright.pack.paper.Scale;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.TypeFace;
 import borderwright.pack.paper.View;
 import java.util.ArrayList;
 import java.util.List;
@@ -104,14 +105,14 @@ public final class CourseDrawing {
         double left = (widthMm - scale.paper(extent.width())) / 2;
         CourseDrawing drawing = new CourseDrawing(box, sketch, View.of(scale, turn, extent, new Spot(left, ABOVE_MM)));
         drawing.layer(layer);
-        sketch.text(layer.title(), new Spot(0, 3.2), TextSize.NAME, Mark.Anchor.START, true);
+        sketch.text(layer.title(), new Spot(0, 3.2), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
         sketch.text(
                 "from above, scale " + scale.words()
                         + (layer.title().startsWith("Course") ? ", boards drawn apart" : ""),
                 new Spot(widthMm, 3.2),
                 TextSize.NORMAL,
                 Mark.Anchor.END,
-                false);
+                TypeFace.REGULAR);
         return sketch.finish(layer.title() + " of box " + box.plan().name() + " from above");
     }
 
@@ -152,7 +153,7 @@ public final class CourseDrawing {
     private void label(Piece piece) {
         Spot middle = middle(shape(piece));
         String text = piece.label() + (piece.waits() ? " waits" : "");
-        sketch.label(text, middle, TextSize.FINE, false, piece.waits() ? Tone.ACCENT : Tone.BLACK);
+        sketch.label(text, middle, TextSize.FINE, TypeFace.REGULAR, piece.waits() ? Tone.ACCENT : Tone.BLACK);
     }
 
     private static Spot middle(List<Spot> shape) {

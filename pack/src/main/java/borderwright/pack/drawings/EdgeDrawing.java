@@ -12,6 +12,7 @@ import borderwright.pack.paper.Pen;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.TypeFace;
 import borderwright.pack.paper.View;
 import java.util.ArrayList;
 import java.util.List;
@@ -132,6 +133,7 @@ final class EdgeDrawing {
             Spot on = line.size() == 2 ? a.towards(b, share) : line.get((int) (share * (line.size() - 1)));
             places.add(new DrawingBuilder.Place(on.plus(out.times(clear + drop)), Mark.Anchor.MIDDLE));
         }
-        sketch.label(PartWords.edge(kind), a.towards(b, 0.5), TextSize.NORMAL, false, Tone.BLACK, places, turn);
+        sketch.label(
+                PartWords.edge(kind), a.towards(b, 0.5), TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK, places, turn);
     }
 }

@@ -17,6 +17,7 @@ import borderwright.pack.paper.Scale;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.TypeFace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -85,7 +86,7 @@ public final class ElevationDrawing {
         ElevationDrawing drawing = new ElevationDrawing(line, plan.outline().ground(), units, sketch, scale, zero);
         drawing.everything();
         String title = "Front of " + line.names() + line.more();
-        sketch.text(title, new Spot(0, 3.2), TextSize.NAME, Mark.Anchor.START, true);
+        sketch.text(title, new Spot(0, 3.2), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
         ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
         return sketch.finish(title + " seen from outside, scale " + scale.words());
     }
@@ -133,7 +134,7 @@ public final class ElevationDrawing {
             heights(side);
             String name = side.box().plan().name();
             Spot middle = at((line.at(side.left()) + line.at(side.right())) / 2, highest(side.box()));
-            sketch.label(name, middle.plus(0, -1), TextSize.NAME, true, Tone.BLACK);
+            sketch.label(name, middle.plus(0, -1), TextSize.NAME, TypeFace.BOLD, Tone.BLACK);
             Dimension.between(
                     sketch,
                     at(line.at(side.left()), lowest(line, ground)).plus(0, GROUND_BAND_MM),
@@ -262,7 +263,7 @@ public final class ElevationDrawing {
         if (index > 0) {
             Spot rim = at(left, box.plan().bedMm() + box.plan().heightMm());
             String text = "bed " + lengths.length(box.plan().bedMm());
-            sketch.label(text, rim, TextSize.NORMAL, false, Tone.BLACK);
+            sketch.label(text, rim, TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
             return;
         }
         List<Spot> spots = new ArrayList<>();

@@ -72,12 +72,12 @@ public final class LabelPage {
         CodeDrawing.draw(sketch, label.coded(), at.plus(PAD_MM, (height - CODE_MM) / 2), CODE_MM);
         double left = CODE_MM + PAD_MM + 1;
         double room = width - left - PAD_MM;
-        sketch.text(label.name(), at.plus(left, PAD_MM + 5), TextSize.HEAD, Mark.Anchor.START, true);
+        sketch.text(label.name(), at.plus(left, PAD_MM + 5), TextSize.HEAD, Mark.Anchor.START, TypeFace.BOLD);
         double y = PAD_MM + 10;
         for (String line : label.lines()) {
             for (String part : wrapped(line, room)) {
                 if (y < height - PAD_MM) {
-                    sketch.text(part, at.plus(left, y), TextSize.NORMAL, Mark.Anchor.START, false);
+                    sketch.text(part, at.plus(left, y), TextSize.NORMAL, Mark.Anchor.START, TypeFace.REGULAR);
                     y += LINE_MM;
                 }
             }

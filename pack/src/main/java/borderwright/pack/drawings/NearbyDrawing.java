@@ -10,6 +10,7 @@ import borderwright.pack.paper.Pen;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.TypeFace;
 import borderwright.pack.paper.View;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,7 +70,7 @@ final class NearbyDrawing {
                     List.of(from.plus(across), to.plus(across), to.minus(across), from.minus(across)),
                     Pen.EDGE,
                     Tone.WHITE);
-            sketch.label(name, from.towards(to, 0.5), TextSize.NORMAL, false, Tone.BLACK);
+            sketch.label(name, from.towards(to, 0.5), TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
         }
     }
 
@@ -77,7 +78,7 @@ final class NearbyDrawing {
         Spot spot = view.at(at);
         if (isOnPaper(spot)) {
             sketch.dot(spot, 0.8, Pen.EDGE, Tone.BLACK);
-            sketch.label(name, spot, TextSize.NORMAL, false, Tone.BLACK);
+            sketch.label(name, spot, TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
         }
     }
 
@@ -119,7 +120,7 @@ final class NearbyDrawing {
             }
         }
         if (!longest.isEmpty()) {
-            sketch.label(name, longest.get(longest.size() / 2), TextSize.NORMAL, false, Tone.BLACK);
+            sketch.label(name, longest.get(longest.size() / 2), TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
         }
     }
 

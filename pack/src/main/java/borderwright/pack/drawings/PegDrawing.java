@@ -14,6 +14,7 @@ import borderwright.pack.paper.Scale;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.TypeFace;
 import borderwright.pack.paper.View;
 import java.util.ArrayList;
 import java.util.List;
@@ -60,7 +61,7 @@ public final class PegDrawing {
         plan.survey().points().forEach(p -> {
             Spot at = view.at(p.at());
             sketch.dot(at, 0.9, Pen.EDGE, Tone.WHITE);
-            sketch.label(p.name(), at, TextSize.NAME, true, Tone.BLACK);
+            sketch.label(p.name(), at, TextSize.NAME, TypeFace.BOLD, Tone.BLACK);
         });
         ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
         return sketch.finish("Peg numbers at the corners of the boxes, and the known points");
@@ -85,10 +86,10 @@ public final class PegDrawing {
                 places.add(new DrawingBuilder.Place(at.plus(acrossMm, downMm + 0.27 * em), Mark.Anchor.MIDDLE));
             }
         }
-        sketch.label(range, at, TextSize.FINE, false, Tone.BLACK, places, 0);
+        sketch.label(range, at, TextSize.FINE, TypeFace.REGULAR, Tone.BLACK, places, 0);
     }
 
     private static void label(DrawingBuilder sketch, String text, Spot at) {
-        sketch.label(text, at, TextSize.NORMAL, false, Tone.BLACK);
+        sketch.label(text, at, TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
     }
 }

@@ -112,7 +112,7 @@ public final class PlanDrawing {
         sketch.hatch(shape, Hatch.WASTE);
         sketch.shape(shape, Pen.HIDDEN, null);
         int number = plan.layout().openings().indexOf(opening) + 1;
-        sketch.label("open " + number, view.at(inside(opening.ring())), TextSize.NORMAL, false, Tone.BLACK);
+        sketch.label("open " + number, view.at(inside(opening.ring())), TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
     }
 
     private void box(Box box) {
@@ -127,7 +127,14 @@ public final class PlanDrawing {
                     : box.plan().name();
             Spot middle = view.at(inside(box.inside().get(i)));
             Fit fit = Fit.of(name, view.at(box.inside().get(i)));
-            sketch.label(name, middle, fit.size, true, Tone.BLACK, centred(middle, fit.size, fit.turnDeg), fit.turnDeg);
+            sketch.label(
+                    name,
+                    middle,
+                    fit.size,
+                    TypeFace.BOLD,
+                    Tone.BLACK,
+                    centred(middle, fit.size, fit.turnDeg),
+                    fit.turnDeg);
         }
     }
 
@@ -227,7 +234,8 @@ public final class PlanDrawing {
         for (int i = 0; i < ring.size(); i++) {
             Angle angle = new Angle(ring.insideAngle(i));
             if (StrictMath.abs(angle.degrees() - 90) > 0.05) {
-                sketch.label(lengths.angle(angle), view.at(ring.corner(i)), TextSize.NORMAL, false, Tone.BLACK);
+                sketch.label(
+                        lengths.angle(angle), view.at(ring.corner(i)), TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
             }
         }
     }
@@ -238,7 +246,7 @@ public final class PlanDrawing {
             Spot at = view.at(plan.outline().ring().corner(i));
             if (!name.endsWith("'")) {
                 sketch.dot(at, 0.9, Pen.EDGE, Tone.WHITE);
-                sketch.label(name, at, TextSize.NAME, true, Tone.BLACK);
+                sketch.label(name, at, TextSize.NAME, TypeFace.BOLD, Tone.BLACK);
             }
         }
     }

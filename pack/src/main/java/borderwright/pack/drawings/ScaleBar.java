@@ -10,6 +10,7 @@ import borderwright.pack.paper.Scale;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.TypeFace;
 import java.util.List;
 
 /** The scale in words and as a bar, so that a drawing copied smaller can still be measured. */
@@ -41,6 +42,6 @@ final class ScaleBar {
                 bar.plus(paper + 2, 1.5),
                 TextSize.NORMAL,
                 Mark.Anchor.START,
-                false);
+                TypeFace.REGULAR);
     }
 }

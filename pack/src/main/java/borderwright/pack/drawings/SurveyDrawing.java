@@ -17,6 +17,7 @@ import borderwright.pack.paper.Scale;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.TypeFace;
 import borderwright.pack.paper.View;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -118,7 +119,7 @@ public final class SurveyDrawing {
         if (!numbers.isEmpty()) {
             String text =
                     String.join(", ", numbers.stream().map(n -> "no. " + n).toList());
-            sketch.label(text, at, TextSize.FINE, false, Tone.BLACK);
+            sketch.label(text, at, TextSize.FINE, TypeFace.REGULAR, Tone.BLACK);
         }
     }
 
@@ -151,7 +152,12 @@ public final class SurveyDrawing {
         Spot at = view.at(point.at());
         sketch.dot(at, 0.6, null, Tone.BLACK);
         boolean corner = plan.outline().cornerNames().contains(point.name());
-        sketch.label(point.name(), at, corner ? TextSize.NAME : TextSize.NORMAL, corner, Tone.BLACK);
+        sketch.label(
+                point.name(),
+                at,
+                corner ? TextSize.NAME : TextSize.NORMAL,
+                corner ? TypeFace.BOLD : TypeFace.REGULAR,
+                Tone.BLACK);
     }
 
     private void legend(UnitSystem units, double ellipseScale) {
@@ -164,6 +170,6 @@ public final class SurveyDrawing {
                 start.plus(groundMm * ellipseScale + 1.5, 0.9),
                 TextSize.NORMAL,
                 Mark.Anchor.START,
-                false);
+                TypeFace.REGULAR);
     }
 }

@@ -111,7 +111,7 @@ final class DrawingPainter {
         float s = (float) StrictMath.sin(turn);
         Spot start = text.start();
         out.beginText();
-        out.setFont(fonts.of(text.bold()), (float) text.size().emMm());
+        out.setFont(fonts.of(text.face()), (float) text.size().emMm());
         out.setNonStrokingColor(
                 text.tone().red(), text.tone().green(), text.tone().blue());
         out.setTextMatrix(new Matrix(c, s, -s, c, (float) start.x(), (float) (heightMm - start.y())));

@@ -23,8 +23,8 @@ record PackFonts(PDFont regular, PDFont bold) {
         return new PackFonts(load(document, TypeFace.REGULAR), load(document, TypeFace.BOLD));
     }
 
-    PDFont of(boolean isBold) {
-        return isBold ? bold : regular;
+    PDFont of(TypeFace face) {
+        return face == TypeFace.BOLD ? bold : regular;
     }
 
     private static PDFont load(PDDocument document, TypeFace face) throws IOException {

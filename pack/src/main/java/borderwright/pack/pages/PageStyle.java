@@ -1,6 +1,7 @@
 package borderwright.pack.pages;
 
 import borderwright.engine.garden.Garden;
+import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
 import borderwright.pack.paper.Tone;
 import borderwright.pack.paper.TypeFace;
@@ -21,14 +22,14 @@ final class PageStyle {
     static String css(Garden garden, List<Sheet> sheets, PaperSize paper) {
         StringBuilder out = new StringBuilder(COMMON.formatted(TypeFace.FAMILY, Tone.ACCENT.hex()));
         out.append("@page { size: %smm %smm; margin: 0; }\n"
-                .formatted(number(paper.widthMm(false)), number(paper.heightMm(false))));
+                .formatted(number(paper.widthMm(Orientation.PORTRAIT)), number(paper.heightMm(Orientation.PORTRAIT))));
         for (int i = 0; i < sheets.size(); i++) {
             Sheet sheet = sheets.get(i);
             out.append("@page sheet%d { size: %smm %smm; margin: %smm %smm %smm %smm;\n"
                     .formatted(
                             i,
-                            number(paper.widthMm(sheet.wide())),
-                            number(paper.heightMm(sheet.wide())),
+                            number(paper.widthMm(sheet.orientation())),
+                            number(paper.heightMm(sheet.orientation())),
                             number(PaperSize.TOP_MM),
                             number(paper.sideMm()),
                             number(PaperSize.BOTTOM_MM),
@@ -39,7 +40,7 @@ final class PageStyle {
             margin(out, "bottom-right", "\"page \" counter(page) \" of \" counter(pages)", "right");
             // A block takes its width from the first page, so that each sheet must say its own.
             out.append("}\n#sheet%d { page: sheet%d; width: %smm; }\n"
-                    .formatted(i, i, number(paper.roomWidthMm(sheet.wide()))));
+                    .formatted(i, i, number(paper.roomWidthMm(sheet.orientation()))));
         }
         return out.toString();
     }

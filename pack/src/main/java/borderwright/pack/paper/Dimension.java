@@ -70,7 +70,7 @@ public final class Dimension {
         places.add(new DrawingBuilder.Place(from.plus(along.times(-2)).plus(drop), Mark.Anchor.END));
         places.add(new DrawingBuilder.Place(middle.plus(up.times(0.5 * em)), Mark.Anchor.MIDDLE));
         places.add(new DrawingBuilder.Place(middle.plus(up.times(-1.05 * em)), Mark.Anchor.MIDDLE));
-        sketch.label(text, middle, SIZE, false, Tone.BLACK, places, turnDeg);
+        sketch.label(text, middle, SIZE, TypeFace.REGULAR, Tone.BLACK, places, turnDeg);
     }
 
     /**
@@ -113,7 +113,7 @@ public final class Dimension {
         Spot baseline = start.plus(along.left().times(-0.36 * SIZE.emMm()));
         // At a bend the texts of two lines meet: the later one then looks for a place of its own.
         DrawingBuilder.Place first = new DrawingBuilder.Place(baseline, flip ? Mark.Anchor.END : Mark.Anchor.START);
-        sketch.label(text, start, SIZE, false, Tone.BLACK, List.of(first), turnDeg);
+        sketch.label(text, start, SIZE, TypeFace.REGULAR, Tone.BLACK, List.of(first), turnDeg);
     }
 
     /** Places along the line so that no two texts touch: pushed apart forwards, then back from the end by half. */

@@ -28,7 +28,7 @@ public final class DrawingBuilder {
      *
      * @param text what it says
      * @param size its size
-     * @param bold whether it is bold
+     * @param face of the font
      * @param tone its tone
      * @param turnDeg turned anticlockwise by, degrees
      * @param places places to try, the best first
@@ -38,7 +38,7 @@ public final class DrawingBuilder {
     record Wanted(
             String text,
             TextSize size,
-            boolean bold,
+            TypeFace face,
             Tone tone,
             double turnDeg,
             List<Place> places,
@@ -90,41 +90,41 @@ public final class DrawingBuilder {
     }
 
     /** A text at a fixed place. */
-    public DrawingBuilder text(String text, Spot at, TextSize size, Mark.Anchor anchor, boolean bold) {
-        return text(text, at, size, anchor, bold, 0, Tone.BLACK);
+    public DrawingBuilder text(String text, Spot at, TextSize size, Mark.Anchor anchor, TypeFace face) {
+        return text(text, at, size, anchor, face, 0, Tone.BLACK);
     }
 
     /** A text at a fixed place, turned, in a tone. */
     public DrawingBuilder text(
-            String text, Spot at, TextSize size, Mark.Anchor anchor, boolean bold, double turnDeg, Tone tone) {
-        texts.add(new Mark.Text(TypeFace.of(bold).writable(text), at, size, anchor, turnDeg, bold, tone));
+            String text, Spot at, TextSize size, Mark.Anchor anchor, TypeFace face, double turnDeg, Tone tone) {
+        texts.add(new Mark.Text(face.writable(text), at, size, anchor, turnDeg, face, tone));
         return this;
     }
 
     /** A text at a fixed place on a white ground, for places that are hatched. */
-    public DrawingBuilder textOnWhite(String text, Spot at, TextSize size, Mark.Anchor anchor, boolean bold) {
+    public DrawingBuilder textOnWhite(String text, Spot at, TextSize size, Mark.Anchor anchor, TypeFace face) {
         TextBox box =
-                new Mark.Text(text, at, size, anchor, 0, bold, Tone.BLACK).box().grown(0.25);
+                new Mark.Text(text, at, size, anchor, 0, face, Tone.BLACK).box().grown(0.25);
         marks.add(new Mark.Path(
                 List.of(box.corner(0), box.corner(1), box.corner(2), box.corner(3)), true, null, Tone.WHITE));
-        return text(text, at, size, anchor, bold);
+        return text(text, at, size, anchor, face);
     }
 
     /** A label for something at {@code target}: as near to it as there is room, with a leader line when not beside it. */
-    public DrawingBuilder label(String text, Spot target, TextSize size, boolean bold, Tone tone) {
-        return label(text, target, size, bold, tone, List.of(), 0);
+    public DrawingBuilder label(String text, Spot target, TextSize size, TypeFace face, Tone tone) {
+        return label(text, target, size, face, tone, List.of(), 0);
     }
 
     /** A label that first tries some places of its own. */
     public DrawingBuilder label(
-            String text, Spot target, TextSize size, boolean bold, Tone tone, List<Place> first, double turnDeg) {
-        wanted.add(new Wanted(TypeFace.of(bold).writable(text), size, bold, tone, turnDeg, first, target));
+            String text, Spot target, TextSize size, TypeFace face, Tone tone, List<Place> first, double turnDeg) {
+        wanted.add(new Wanted(face.writable(text), size, face, tone, turnDeg, first, target));
         return this;
     }
 
     /** A label that is drawn at the first of some places that is free, and left out when none is: it is said elsewhere too. */
     public DrawingBuilder labelIfRoom(String text, TextSize size, Tone tone, List<Place> places) {
-        wanted.add(new Wanted(TypeFace.REGULAR.writable(text), size, false, tone, 0, places, null));
+        wanted.add(new Wanted(TypeFace.REGULAR.writable(text), size, TypeFace.REGULAR, tone, 0, places, null));
         return this;
     }
 

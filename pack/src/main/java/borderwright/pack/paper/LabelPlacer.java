@@ -174,7 +174,7 @@ final class LabelPlacer {
 
     private static Mark.Text text(DrawingBuilder.Wanted label, DrawingBuilder.Place place) {
         return new Mark.Text(
-                label.text(), place.at(), label.size(), place.anchor(), label.turnDeg(), label.bold(), label.tone());
+                label.text(), place.at(), label.size(), place.anchor(), label.turnDeg(), label.face(), label.tone());
     }
 
     /** Strokes that a label could ever reach. */

@@ -35,14 +35,14 @@ public sealed interface Mark {
      * @param size its size
      * @param anchor which part of the text the anchor is
      * @param turnDeg turned anticlockwise by, degrees
-     * @param bold whether it is bold
+     * @param face of the font
      * @param tone its tone
      */
-    record Text(String text, Spot at, TextSize size, Anchor anchor, double turnDeg, boolean bold, Tone tone)
+    record Text(String text, Spot at, TextSize size, Anchor anchor, double turnDeg, TypeFace face, Tone tone)
             implements Mark {
         /** Where its baseline starts. */
         public Spot start() {
-            double width = TypeFace.of(bold).widthEm(text) * size.emMm();
+            double width = face.widthEm(text) * size.emMm();
             double back = switch (anchor) {
                 case START -> 0;
                 case MIDDLE -> width / 2;

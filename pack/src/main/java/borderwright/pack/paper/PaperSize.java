@@ -22,13 +22,13 @@ public enum PaperSize {
         this.sideMm = sideMm;
     }
 
-    /** Width of a page, mm; {@code wide} lays it on its long side. */
-    public double widthMm(boolean wide) {
-        return wide ? longMm : shortMm;
+    /** Width of a page, mm. */
+    public double widthMm(Orientation way) {
+        return way == Orientation.LANDSCAPE ? longMm : shortMm;
     }
 
-    public double heightMm(boolean wide) {
-        return wide ? shortMm : longMm;
+    public double heightMm(Orientation way) {
+        return way == Orientation.LANDSCAPE ? shortMm : longMm;
     }
 
     /** Margin left and right, mm. */
@@ -37,12 +37,12 @@ public enum PaperSize {
     }
 
     /** Room between the margins, mm. */
-    public double roomWidthMm(boolean wide) {
-        return widthMm(wide) - 2 * sideMm;
+    public double roomWidthMm(Orientation way) {
+        return widthMm(way) - 2 * sideMm;
     }
 
     /** Room between head and foot, mm. */
-    public double roomHeightMm(boolean wide) {
-        return heightMm(wide) - TOP_MM - BOTTOM_MM;
+    public double roomHeightMm(Orientation way) {
+        return heightMm(way) - TOP_MM - BOTTOM_MM;
     }
 }

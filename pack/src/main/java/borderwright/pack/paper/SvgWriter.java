@@ -66,7 +66,7 @@ public final class SvgWriter {
                     .append(text.anchor() == Mark.Anchor.END ? "end" : "middle")
                     .append('"');
         }
-        if (text.bold()) {
+        if (text.face() == TypeFace.BOLD) {
             out.append(" font-weight=\"bold\"");
         }
         if (text.turnDeg() != 0) {

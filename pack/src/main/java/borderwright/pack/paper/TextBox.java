@@ -16,7 +16,7 @@ public record TextBox(Spot middle, double halfWidthMm, double halfHeightMm, Spot
 
     static TextBox of(Mark.Text text) {
         double em = text.size().emMm();
-        double width = TypeFace.of(text.bold()).widthEm(text.text()) * em;
+        double width = text.face().widthEm(text.text()) * em;
         Spot along = along(text.turnDeg());
         Spot up = along.left();
         Spot middle = text.start().plus(along.times(width / 2)).plus(up.times((ABOVE - BELOW) / 2 * em));

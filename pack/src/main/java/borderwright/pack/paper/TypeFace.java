@@ -26,10 +26,6 @@ public final class TypeFace {
         this.file = file;
     }
 
-    public static TypeFace of(boolean bold) {
-        return bold ? BOLD : REGULAR;
-    }
-
     /** The font file. */
     public InputStream open() {
         InputStream stream = TypeFace.class.getResourceAsStream("/borderwright/pack/fonts/" + file);

@@ -10,6 +10,7 @@ import borderwright.pack.alike.PieceGroup;
 import borderwright.pack.figures.PartWords;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.Orientation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,10 +20,10 @@ import java.util.Map;
  *
  * @param alike the boxes, the first stands for all
  * @param layers one drawing for each layer
- * @param wide whether the box is so long that it needs the long side of the paper
+ * @param orientation landscape where the box is so long that it needs the long side of the paper
  * @param lifts who lifts each piece, by its label
  */
-public record BoxSheet(List<Box> alike, List<Drawing> layers, boolean wide, Map<String, PieceLift> lifts)
+public record BoxSheet(List<Box> alike, List<Drawing> layers, Orientation orientation, Map<String, PieceLift> lifts)
         implements Sheet {
     public BoxSheet {
         alike = List.copyOf(alike);

@@ -6,6 +6,7 @@ import borderwright.engine.plan.Plan;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.Orientation;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -41,8 +42,8 @@ public record PlanSheet(Plan plan, Drawing drawing, List<Drawing> fronts) implem
     }
 
     @Override
-    public boolean wide() {
-        return true;
+    public Orientation orientation() {
+        return Orientation.LANDSCAPE;
     }
 
     /** Lengths of a box's fronts. */

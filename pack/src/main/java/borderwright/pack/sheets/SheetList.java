@@ -23,6 +23,7 @@ import borderwright.pack.drawings.SurveyDrawing;
 import borderwright.pack.drawings.TemplateAngles;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -81,19 +82,19 @@ public final class SheetList {
     }
 
     private Sheet survey() {
-        return new SurveySheet(plan, SurveyDrawing.draw(plan, paper.roomWidthMm(false), 80));
+        return new SurveySheet(plan, SurveyDrawing.draw(plan, paper.roomWidthMm(Orientation.PORTRAIT), 80));
     }
 
     private Sheet planView() {
-        double width = paper.roomWidthMm(true);
-        double height = paper.roomHeightMm(true);
+        double width = paper.roomWidthMm(Orientation.LANDSCAPE);
+        double height = paper.roomHeightMm(Orientation.LANDSCAPE);
         return new PlanSheet(
                 plan, PlanDrawing.draw(plan, width, height - 8), ElevationDrawing.all(plan, width, height / 2 - 4));
     }
 
     private Optional<Sheet> angles() {
         List<Drawing> drawings = TemplateAngles.of(plan).stream()
-                .map(t -> t.draw(units, paper.roomWidthMm(false)))
+                .map(t -> t.draw(units, paper.roomWidthMm(Orientation.PORTRAIT)))
                 .toList();
         return drawings.isEmpty() ? Optional.empty() : Optional.of(new AngleSheet(drawings));
     }
@@ -101,19 +102,20 @@ public final class SheetList {
     private Sheet pegs(PegList list) {
         List<PegString> strings =
                 PegString.of(list, plan.boxes().stream().map(Box::plan).toList());
-        return new PegSheet(list, strings, PegDrawing.draw(plan, list, strings, paper.roomWidthMm(false), 110));
+        return new PegSheet(
+                list, strings, PegDrawing.draw(plan, list, strings, paper.roomWidthMm(Orientation.PORTRAIT), 110));
     }
 
     private Sheet boxSheet(List<Box> alike) {
         Box box = alike.get(0);
-        boolean wide = CourseDrawing.isLong(box);
+        Orientation way = CourseDrawing.isLong(box) ? Orientation.LANDSCAPE : Orientation.PORTRAIT;
         List<Drawing> layers = CourseDrawing.layers(box).stream()
-                .map(layer -> CourseDrawing.draw(
-                        box, layer, units, paper.roomWidthMm(wide), paper.roomHeightMm(wide) / 3 - 4))
+                .map(layer ->
+                        CourseDrawing.draw(box, layer, units, paper.roomWidthMm(way), paper.roomHeightMm(way) / 3 - 4))
                 .toList();
         Map<String, PieceLift> lifts = new TreeMap<>();
         plan.site().cautions().lifts().forEach(lift -> lifts.put(lift.piece(), lift));
-        return new BoxSheet(alike, layers, wide, lifts);
+        return new BoxSheet(alike, layers, way, lifts);
     }
 
     /** Boxes alike in their pieces may differ in what stands behind them: the weakest speaks for all. */
@@ -126,7 +128,11 @@ public final class SheetList {
                         alike,
                         report,
                         BowDrawing.all(
-                                alike.get(0), report, units, PrintedFigures.in(units)::error, paper.roomWidthMm(false)),
+                                alike.get(0),
+                                report,
+                                units,
+                                PrintedFigures.in(units)::error,
+                                paper.roomWidthMm(Orientation.PORTRAIT)),
                         plan.garden().currency().getCode()));
     }
 
@@ -159,7 +165,7 @@ public final class SheetList {
                                 longest,
                                 cutting.waiting(),
                                 lengths,
-                                paper.roomWidthMm(false))))
+                                paper.roomWidthMm(Orientation.PORTRAIT))))
                 .toList();
         return new CuttingSheet(boards, plan);
     }

@@ -5,6 +5,7 @@ import borderwright.engine.settingout.PegList;
 import borderwright.pack.drawings.BedSection;
 import borderwright.pack.drawings.LabelPage;
 import borderwright.pack.figures.PrintedFigures;
+import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,12 +27,14 @@ final class SiteSheetList {
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(new WorkSheet(plan));
         sheets.add(new WallChartSheet(plan));
-        sheets.add(new GroundSheet(plan, pegs, BedSection.draw(plan, paper.roomWidthMm(false))));
+        sheets.add(new GroundSheet(plan, pegs, BedSection.draw(plan, paper.roomWidthMm(Orientation.PORTRAIT))));
         sheets.add(new FillSheet(plan));
         sheets.add(new PlantingSheet(plan));
         sheets.add(new CautionSheet(CautionWords.of(plan, f)));
-        sheets.add(new LabelSheet(
-                LabelPage.pages(LabelSheets.of(plan, f), paper.roomWidthMm(false), paper.roomHeightMm(false) - 2)));
+        sheets.add(new LabelSheet(LabelPage.pages(
+                LabelSheets.of(plan, f),
+                paper.roomWidthMm(Orientation.PORTRAIT),
+                paper.roomHeightMm(Orientation.PORTRAIT) - 2)));
         return sheets;
     }
 }

@@ -18,6 +18,34 @@ import org.jspecify.annotations.Nullable;
 
 /** The cutting list and the shopping list as tables for a spreadsheet. */
 public final class PlanTables {
+    private static final String[] CUTTING_COLUMNS = {
+        "board",
+        "section",
+        "board_length_mm",
+        "board_from",
+        "order",
+        "label",
+        "length_mm",
+        "length_in",
+        "starts_at_mm",
+        "left_end",
+        "left_tilt_deg",
+        "left_fence_deg",
+        "right_end",
+        "right_tilt_deg",
+        "right_fence_deg",
+        "set_up",
+        "saw",
+        "turned_over",
+        "end_for_end",
+        "shares_cut",
+        "waits",
+        "what",
+        "box",
+        "planter",
+        "course"
+    };
+
     private PlanTables() {}
 
     /** One row for each piece on each board, in the order of cutting; then the pieces that no board gives. */
@@ -26,32 +54,7 @@ public final class PlanTables {
         for (Box box : plan.boxes()) {
             box.pieces().forEach(p -> pieces.put(p.label(), p));
         }
-        CsvWriter table = new CsvWriter(
-                "board",
-                "section",
-                "board_length_mm",
-                "board_from",
-                "order",
-                "label",
-                "length_mm",
-                "length_in",
-                "starts_at_mm",
-                "left_end",
-                "left_tilt_deg",
-                "left_fence_deg",
-                "right_end",
-                "right_tilt_deg",
-                "right_fence_deg",
-                "set_up",
-                "saw",
-                "turned_over",
-                "end_for_end",
-                "shares_cut",
-                "waits",
-                "what",
-                "box",
-                "planter",
-                "course");
+        CsvWriter table = new CsvWriter(CUTTING_COLUMNS);
         for (CuttingPlan.BoardCuts board : plan.cutting().boards()) {
             int order = 1;
             for (CuttingPlan.Cut cut : board.cuts()) {

@@ -9,6 +9,7 @@ import borderwright.pack.AllDrawings;
 import borderwright.pack.SamplePlan;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.Mark;
+import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -96,10 +97,11 @@ class AllDrawingsTest {
     @MethodSource("packs")
     void everyDrawingFitsItsPageAndLeavesNoLabelOut(String name, Plan plan, PaperSize paper, List<Drawing> drawings) {
         for (Drawing drawing : drawings) {
-            assertThat(drawing.widthMm()).isLessThanOrEqualTo(paper.roomWidthMm(true) + 1e-6);
+            assertThat(drawing.widthMm()).isLessThanOrEqualTo(paper.roomWidthMm(Orientation.LANDSCAPE) + 1e-6);
             assertThat(drawing.heightMm())
                     .as(drawing.says())
-                    .isLessThanOrEqualTo(paper.roomHeightMm(drawing.widthMm() > paper.roomWidthMm(false) + 1) + 1e-6);
+                    .isLessThanOrEqualTo(
+                            paper.roomHeightMm(drawing.widthMm() > paper.roomWidthMm(Orientation.PORTRAIT) + 1 ? Orientation.LANDSCAPE : Orientation.PORTRAIT) + 1e-6);
             assertThat(drawing.leftOut()).as(drawing.says()).isEmpty();
         }
     }

@@ -7,6 +7,7 @@ import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.SamplePlan;
 import borderwright.pack.language.Language;
+import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
 import java.io.IOException;
 import java.time.LocalDate;
@@ -109,8 +110,10 @@ class PackPagesTest {
         try (PDDocument document = Loader.loadPDF(pdf(SamplePlan.small("Small"), paper))) {
             double width = document.getPage(0).getMediaBox().getWidth() * 25.4 / 72;
             double height = document.getPage(0).getMediaBox().getHeight() * 25.4 / 72;
-            assertThat(width).isBetween(paper.widthMm(false) - 0.1, paper.widthMm(false) + 0.1);
-            assertThat(height).isBetween(paper.heightMm(false) - 0.1, paper.heightMm(false) + 0.1);
+            assertThat(width)
+                    .isBetween(paper.widthMm(Orientation.PORTRAIT) - 0.1, paper.widthMm(Orientation.PORTRAIT) + 0.1);
+            assertThat(height)
+                    .isBetween(paper.heightMm(Orientation.PORTRAIT) - 0.1, paper.heightMm(Orientation.PORTRAIT) + 0.1);
         }
     }
 

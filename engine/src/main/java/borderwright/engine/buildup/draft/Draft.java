@@ -143,7 +143,15 @@ public final class Draft {
     /** The box, its pieces in the order in which they are put up. */
     public Box box(double soilDepthMm) {
         pieces.sort(Comparator.comparingInt(Draft::turn).thenComparingInt(Piece::course));
-        return new Box(
-                plan, stack.courses(), pieces, fixings.fixings(), inside, soilDepthMm, List.copyOf(notes), unmet);
+        return Box.builder()
+                .plan(plan)
+                .courses(stack.courses())
+                .pieces(pieces)
+                .fixings(fixings.fixings())
+                .inside(inside)
+                .soilDepthMm(soilDepthMm)
+                .notes(List.copyOf(notes))
+                .unmet(unmet)
+                .build();
     }
 }

@@ -13,6 +13,8 @@ import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** Turns placed solids into pieces with their cuts. */
 public final class PieceMaker {
@@ -46,7 +48,96 @@ public final class PieceMaker {
             SideNames names,
             Message faceOut,
             boolean waits,
-            boolean touchesGround) {}
+            boolean touchesGround) {
+        public static Builder builder() {
+            return new Builder();
+        }
+
+        /** Sets the parts one by one; what may be left out has a value here. */
+        public static final class Builder {
+            private @Nullable String label;
+            private @Nullable String planter;
+            private @Nullable Role role;
+            private int course = 0;
+            private int side = -1;
+            private @Nullable SectionSpec section;
+            private @Nullable SideNames names;
+            private @Nullable Message faceOut;
+            private boolean waits;
+            private boolean touchesGround;
+
+            private Builder() {}
+
+            public Builder label(String set) {
+                label = set;
+                return this;
+            }
+
+            public Builder planter(String set) {
+                planter = set;
+                return this;
+            }
+
+            public Builder role(Role set) {
+                role = set;
+                return this;
+            }
+
+            public Builder course(int set) {
+                course = set;
+                return this;
+            }
+
+            public Builder side(int set) {
+                side = set;
+                return this;
+            }
+
+            public Builder section(SectionSpec set) {
+                section = set;
+                return this;
+            }
+
+            public Builder names(SideNames set) {
+                names = set;
+                return this;
+            }
+
+            public Builder faceOut(Message set) {
+                faceOut = set;
+                return this;
+            }
+
+            public Builder waits(boolean set) {
+                waits = set;
+                return this;
+            }
+
+            public Builder touchesGround(boolean set) {
+                touchesGround = set;
+                return this;
+            }
+
+            /**
+             * With all that was set.
+             *
+             * @throws NullPointerException where a part without a value is missing; its name is the message
+             */
+            public Part build() {
+                return new Part(
+                        Objects.requireNonNull(label, "label"),
+                        Objects.requireNonNull(planter, "planter"),
+                        Objects.requireNonNull(role, "role"),
+                        course,
+                        side,
+                        Objects.requireNonNull(section, "section"),
+                        Objects.requireNonNull(names, "names"),
+                        Objects.requireNonNull(faceOut, "faceOut"),
+                        waits,
+                        touchesGround);
+            }
+        }
+    }
 
     /** A board on edge. */
     public Piece onEdge(Part part, Strip strip, double bottomMm, double topMm) {
@@ -67,46 +158,46 @@ public final class PieceMaker {
 
     private Piece lying(
             Part part, Strip strip, Ring outline, List<Notch> notches, boolean flat, double bottomMm, double topMm) {
-        return new Piece(
-                part.label,
-                draft.plan.name(),
-                part.planter,
-                part.role,
-                part.course,
-                part.side,
-                part.section.name(),
-                Length.ofMm(strip.overallMm()),
-                draft.words.left(strip, part.section, flat, part.names),
-                draft.words.right(strip, part.section, flat, part.names),
-                null,
-                notches,
-                part.faceOut,
-                part.waits,
-                part.touchesGround,
-                new Prism(outline, bottomMm, topMm),
-                new Axis(strip.along().xMm(), strip.along().yMm(), 0));
+        return Piece.builder()
+                .label(part.label)
+                .box(draft.plan.name())
+                .planter(part.planter)
+                .role(part.role)
+                .course(part.course)
+                .side(part.side)
+                .section(part.section.name())
+                .length(Length.ofMm(strip.overallMm()))
+                .left(draft.words.left(strip, part.section, flat, part.names))
+                .right(draft.words.right(strip, part.section, flat, part.names))
+                .notches(notches)
+                .faceOut(part.faceOut)
+                .waits(part.waits)
+                .touchesGround(part.touchesGround)
+                .place(new Prism(outline, bottomMm, topMm))
+                .alongMm(new Axis(strip.along().xMm(), strip.along().yMm(), 0))
+                .build();
     }
 
     /** An upright piece: its left end is its foot. */
     public Piece upright(Part part, UprightPlan upright, double bottomMm, double topMm) {
         EndCut square = draft.words.square(part.section, topMm - bottomMm);
-        return new Piece(
-                part.label,
-                draft.plan.name(),
-                part.planter,
-                part.role,
-                part.course,
-                part.side,
-                part.section.name(),
-                Length.ofMm(topMm - bottomMm),
-                square,
-                square,
-                upright.rip(),
-                List.of(),
-                part.faceOut,
-                part.waits,
-                part.touchesGround,
-                new Prism(upright.plan(), bottomMm, topMm),
-                new Axis(0, 0, 1));
+        return Piece.builder()
+                .label(part.label)
+                .box(draft.plan.name())
+                .planter(part.planter)
+                .role(part.role)
+                .course(part.course)
+                .side(part.side)
+                .section(part.section.name())
+                .length(Length.ofMm(topMm - bottomMm))
+                .left(square)
+                .right(square)
+                .rip(upright.rip())
+                .faceOut(part.faceOut)
+                .waits(part.waits)
+                .touchesGround(part.touchesGround)
+                .place(new Prism(upright.plan(), bottomMm, topMm))
+                .alongMm(new Axis(0, 0, 1))
+                .build();
     }
 }

@@ -62,12 +62,12 @@ public record SideFrame(int side, Point start, Point along, double lengthMm, dou
 
     /** Where the inner corner at its start lies along it, for a wall {@code w} thick. */
     public double innerStart(double w) {
-        return CornerCut.setbackMm(CornerCut.MITRED, startAngle, w, 0, w);
+        return LapOrMitre.setbackMm(LapOrMitre.MITRED, startAngle, w, 0, w);
     }
 
     /** Where the inner corner at its end lies along it, for a wall {@code w} thick. */
     public double innerEnd(double w) {
-        return lengthMm - CornerCut.setbackMm(CornerCut.MITRED, endAngle, w, 0, w);
+        return lengthMm - LapOrMitre.setbackMm(LapOrMitre.MITRED, endAngle, w, 0, w);
     }
 
     /**

@@ -121,17 +121,15 @@ final class Bearers {
     private void build(PieceMaker maker, Strip strip) {
         String planter = draft.planterAt(
                 strip.at(StrictMath.max(strip.left().nearMm(), strip.left().farMm()) + 10, 0));
-        PieceMaker.Part part = new PieceMaker.Part(
-                draft.labels.next(planter, Role.BEARER),
-                planter,
-                Role.BEARER,
-                0,
-                -1,
-                draft.sections.bearers(),
-                lay.flat() ? SideNames.FLAT : SideNames.MARKED,
-                lay.flat() ? FaceMessage.ANY_FACE_UP.of() : FaceMessage.ANY_FACE_RISING_EDGE_UP.of(),
-                false,
-                lay.legMm() == 0);
+        PieceMaker.Part part = PieceMaker.Part.builder()
+                .label(draft.labels.next(planter, Role.BEARER))
+                .planter(planter)
+                .role(Role.BEARER)
+                .section(draft.sections.bearers())
+                .names(lay.flat() ? SideNames.FLAT : SideNames.MARKED)
+                .faceOut(lay.flat() ? FaceMessage.ANY_FACE_UP.of() : FaceMessage.ANY_FACE_RISING_EDGE_UP.of())
+                .touchesGround(lay.legMm() == 0)
+                .build();
         Prism solid = solid(strip);
         draft.add(
                 lay.flat()
@@ -161,17 +159,15 @@ final class Bearers {
                     Strip.End.square(at - lengthwise / 2),
                     Strip.End.square(at + lengthwise / 2));
             UprightPlan leg = new UprightPlan(foot.outline(), section, null, false);
-            PieceMaker.Part part = new PieceMaker.Part(
-                    draft.labels.next(planter, Role.LEG),
-                    planter,
-                    Role.LEG,
-                    0,
-                    -1,
-                    section,
-                    SideNames.MARKED,
-                    FaceMessage.ANY_FACE_OF_UPRIGHT.of(),
-                    false,
-                    true);
+            PieceMaker.Part part = PieceMaker.Part.builder()
+                    .label(draft.labels.next(planter, Role.LEG))
+                    .planter(planter)
+                    .role(Role.LEG)
+                    .section(section)
+                    .names(SideNames.MARKED)
+                    .faceOut(FaceMessage.ANY_FACE_OF_UPRIGHT.of())
+                    .touchesGround(true)
+                    .build();
             double bed = draft.stack.bottomMm();
             draft.add(maker.upright(part, leg, bed, bed + lay.legMm()));
             draft.fixings.add(

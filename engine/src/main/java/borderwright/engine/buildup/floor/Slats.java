@@ -118,17 +118,14 @@ final class Slats {
                 .filter(at -> at >= lesser(strip.left()) && at <= greater(strip.right()))
                 .count();
         String planter = draft.planterAt(strip.at(greater(strip.left()) + 10, (strip.nearMm() + strip.farMm()) / 2));
-        PieceMaker.Part part = new PieceMaker.Part(
-                draft.labels.next(planter, Role.SLAT),
-                planter,
-                Role.SLAT,
-                0,
-                -1,
-                section,
-                SideNames.FLAT,
-                FaceWords.up(draft.rules),
-                false,
-                false);
+        PieceMaker.Part part = PieceMaker.Part.builder()
+                .label(draft.labels.next(planter, Role.SLAT))
+                .planter(planter)
+                .role(Role.SLAT)
+                .section(section)
+                .names(SideNames.FLAT)
+                .faceOut(FaceWords.up(draft.rules))
+                .build();
         List<Notch> notches = slat.notches();
         Prism solid = new Prism(slat.outline(), topMm - thickness(), topMm);
         draft.add(maker.notched(part, strip, slat.outline(), notches, solid.bottomMm(), solid.topMm()));

@@ -5,6 +5,8 @@ import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One box with all its pieces.
@@ -34,6 +36,15 @@ public record Box(
         inside = List.copyOf(inside);
         notes = List.copyOf(notes);
         unmet = List.copyOf(unmet);
+    }
+
+    /** Which sides and dividers no board is long enough for. */
+    public List<Message> missingBoards() {
+        return unmet.stream()
+                .map(Problem::message)
+                .filter(message -> message.code() == BuildMessage.SIDE_LONGER_THAN_BOARDS
+                        || message.code() == BuildMessage.DIVIDER_LONGER_THAN_BOARDS)
+                .toList();
     }
 
     /**
@@ -68,7 +79,89 @@ public record Box(
             double lengthMm,
             double pilotMm,
             double clearanceMm,
-            double countersinkMm) {}
+            double countersinkMm) {
+        public static Builder builder() {
+            return new Builder();
+        }
+
+        /** Sets the parts one by one; what may be left out has a value here. */
+        public static final class Builder {
+            private @Nullable String item;
+            private @Nullable Hold hold;
+            private @Nullable Message use;
+            private @Nullable Integer count;
+            private double diameterMm = 0;
+            private double lengthMm = 0;
+            private double pilotMm = 0;
+            private double clearanceMm = 0;
+            private double countersinkMm = 0;
+
+            private Builder() {}
+
+            public Builder item(String set) {
+                item = set;
+                return this;
+            }
+
+            public Builder hold(Hold set) {
+                hold = set;
+                return this;
+            }
+
+            public Builder use(Message set) {
+                use = set;
+                return this;
+            }
+
+            public Builder count(int set) {
+                count = set;
+                return this;
+            }
+
+            public Builder diameterMm(double set) {
+                diameterMm = set;
+                return this;
+            }
+
+            public Builder lengthMm(double set) {
+                lengthMm = set;
+                return this;
+            }
+
+            public Builder pilotMm(double set) {
+                pilotMm = set;
+                return this;
+            }
+
+            public Builder clearanceMm(double set) {
+                clearanceMm = set;
+                return this;
+            }
+
+            public Builder countersinkMm(double set) {
+                countersinkMm = set;
+                return this;
+            }
+
+            /**
+             * With all that was set.
+             *
+             * @throws NullPointerException where a part without a value is missing; its name is the message
+             */
+            public Fixing build() {
+                return new Fixing(
+                        Objects.requireNonNull(item, "item"),
+                        Objects.requireNonNull(hold, "hold"),
+                        Objects.requireNonNull(use, "use"),
+                        Objects.requireNonNull(count, "count"),
+                        diameterMm,
+                        lengthMm,
+                        pilotMm,
+                        clearanceMm,
+                        countersinkMm);
+            }
+        }
+    }
 
     /** Which joint of a box fixings make. */
     public enum Hold {
@@ -102,6 +195,81 @@ public record Box(
         /** How many one joint has, as the builder sets them (common practice, no source). */
         public int perJoint() {
             return perJoint;
+        }
+    }
+
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Sets the parts one by one; what may be left out has a value here. */
+    public static final class Builder {
+        private @Nullable FootprintPlan plan;
+        private @Nullable List<Course> courses;
+        private @Nullable List<Piece> pieces;
+        private @Nullable List<Fixing> fixings;
+        private @Nullable List<Ring> inside;
+        private @Nullable Double soilDepthMm;
+        private List<Message> notes = List.of();
+        private List<Problem> unmet = List.of();
+
+        private Builder() {}
+
+        public Builder plan(FootprintPlan set) {
+            plan = set;
+            return this;
+        }
+
+        public Builder courses(List<Course> set) {
+            courses = set;
+            return this;
+        }
+
+        public Builder pieces(List<Piece> set) {
+            pieces = set;
+            return this;
+        }
+
+        public Builder fixings(List<Fixing> set) {
+            fixings = set;
+            return this;
+        }
+
+        public Builder inside(List<Ring> set) {
+            inside = set;
+            return this;
+        }
+
+        public Builder soilDepthMm(double set) {
+            soilDepthMm = set;
+            return this;
+        }
+
+        public Builder notes(List<Message> set) {
+            notes = set;
+            return this;
+        }
+
+        public Builder unmet(List<Problem> set) {
+            unmet = set;
+            return this;
+        }
+
+        /**
+         * With all that was set.
+         *
+         * @throws NullPointerException where a part without a value is missing; its name is the message
+         */
+        public Box build() {
+            return new Box(
+                    Objects.requireNonNull(plan, "plan"),
+                    Objects.requireNonNull(courses, "courses"),
+                    Objects.requireNonNull(pieces, "pieces"),
+                    Objects.requireNonNull(fixings, "fixings"),
+                    Objects.requireNonNull(inside, "inside"),
+                    Objects.requireNonNull(soilDepthMm, "soilDepthMm"),
+                    notes,
+                    unmet);
         }
     }
 }

@@ -25,16 +25,17 @@ public final class FixingTally {
 
     public List<Box.Fixing> fixings() {
         List<Box.Fixing> list = new ArrayList<>();
-        counts.forEach((key, count) -> list.add(new Box.Fixing(
-                key.screw.item(),
-                key.hold,
-                key.use,
-                count,
-                key.screw.diameterMm(),
-                key.screw.lengthMm(),
-                key.screw.pilotMm(),
-                key.screw.clearanceMm(),
-                key.screw.countersinkMm())));
+        counts.forEach((key, count) -> list.add(Box.Fixing.builder()
+                .item(key.screw.item())
+                .hold(key.hold)
+                .use(key.use)
+                .count(count)
+                .diameterMm(key.screw.diameterMm())
+                .lengthMm(key.screw.lengthMm())
+                .pilotMm(key.screw.pilotMm())
+                .clearanceMm(key.screw.clearanceMm())
+                .countersinkMm(key.screw.countersinkMm())
+                .build()));
         return list;
     }
 }

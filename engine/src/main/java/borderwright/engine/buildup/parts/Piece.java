@@ -4,6 +4,7 @@ import borderwright.engine.geometry.Prism;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -102,4 +103,142 @@ public record Piece(
      * @param edge which edge it is cut from
      */
     public record Notch(Length fromLeft, Length width, Length depth, Message edge) {}
+
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Sets the parts one by one; what may be left out has a value here. */
+    public static final class Builder {
+        private @Nullable String label;
+        private @Nullable String box;
+        private @Nullable String planter;
+        private @Nullable Role role;
+        private int course = 0;
+        private int side = -1;
+        private @Nullable String section;
+        private @Nullable Length length;
+        private @Nullable EndCut left;
+        private @Nullable EndCut right;
+        private @Nullable Rip rip;
+        private List<Notch> notches = List.of();
+        private @Nullable Message faceOut;
+        private boolean waits;
+        private boolean touchesGround;
+        private @Nullable Prism place;
+        private @Nullable Axis alongMm;
+
+        private Builder() {}
+
+        public Builder label(String set) {
+            label = set;
+            return this;
+        }
+
+        public Builder box(String set) {
+            box = set;
+            return this;
+        }
+
+        public Builder planter(String set) {
+            planter = set;
+            return this;
+        }
+
+        public Builder role(Role set) {
+            role = set;
+            return this;
+        }
+
+        public Builder course(int set) {
+            course = set;
+            return this;
+        }
+
+        public Builder side(int set) {
+            side = set;
+            return this;
+        }
+
+        public Builder section(String set) {
+            section = set;
+            return this;
+        }
+
+        public Builder length(Length set) {
+            length = set;
+            return this;
+        }
+
+        public Builder left(EndCut set) {
+            left = set;
+            return this;
+        }
+
+        public Builder right(EndCut set) {
+            right = set;
+            return this;
+        }
+
+        public Builder rip(@Nullable Rip set) {
+            rip = set;
+            return this;
+        }
+
+        public Builder notches(List<Notch> set) {
+            notches = set;
+            return this;
+        }
+
+        public Builder faceOut(Message set) {
+            faceOut = set;
+            return this;
+        }
+
+        public Builder waits(boolean set) {
+            waits = set;
+            return this;
+        }
+
+        public Builder touchesGround(boolean set) {
+            touchesGround = set;
+            return this;
+        }
+
+        public Builder place(Prism set) {
+            place = set;
+            return this;
+        }
+
+        public Builder alongMm(Axis set) {
+            alongMm = set;
+            return this;
+        }
+
+        /**
+         * With all that was set.
+         *
+         * @throws NullPointerException where a part without a value is missing; its name is the message
+         */
+        public Piece build() {
+            return new Piece(
+                    Objects.requireNonNull(label, "label"),
+                    Objects.requireNonNull(box, "box"),
+                    Objects.requireNonNull(planter, "planter"),
+                    Objects.requireNonNull(role, "role"),
+                    course,
+                    side,
+                    Objects.requireNonNull(section, "section"),
+                    Objects.requireNonNull(length, "length"),
+                    Objects.requireNonNull(left, "left"),
+                    Objects.requireNonNull(right, "right"),
+                    rip,
+                    notches,
+                    Objects.requireNonNull(faceOut, "faceOut"),
+                    waits,
+                    touchesGround,
+                    Objects.requireNonNull(place, "place"),
+                    Objects.requireNonNull(alongMm, "alongMm"));
+        }
+    }
 }

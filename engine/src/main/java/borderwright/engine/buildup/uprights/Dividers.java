@@ -150,17 +150,16 @@ public final class Dividers {
             for (int course = 1; course <= dividerCourses(); course++) {
                 double bottom =
                         draft.stack.bottomMm() + (course - 1) * section.width().mm();
-                PieceMaker.Part part = new PieceMaker.Part(
-                        PieceLabels.divider(planter, course),
-                        planter,
-                        Role.DIVIDER,
-                        course,
-                        -1,
-                        section,
-                        SideNames.MARKED,
-                        FaceMessage.MARKED_FACE_TOWARDS.of(towards(divider)),
-                        false,
-                        course == 1);
+                PieceMaker.Part part = PieceMaker.Part.builder()
+                        .label(PieceLabels.divider(planter, course))
+                        .planter(planter)
+                        .role(Role.DIVIDER)
+                        .course(course)
+                        .section(section)
+                        .names(SideNames.MARKED)
+                        .faceOut(FaceMessage.MARKED_FACE_TOWARDS.of(towards(divider)))
+                        .touchesGround(course == 1)
+                        .build();
                 draft.add(maker.onEdge(
                         part, divider.strip(), bottom, bottom + section.width().mm()));
             }

@@ -20,6 +20,8 @@ import java.util.List;
  *   <li>Two uprights, one on each board, as close into the corner as they come. At a square corner they touch and are
  *       screwed to each other.
  * </ol>
+ *
+ * <p>See docs/decisions/0031.
  */
 public final class NookUprights {
     /** Taken up by pulling the screws tight; less than the tolerance of planed boards. */

@@ -237,17 +237,15 @@ public final class Ties {
         SectionSpec section = draft.sections.ties();
         for (Tie tie : ties) {
             String planter = draft.planterAt(tie.strip.at(1, 0));
-            PieceMaker.Part part = new PieceMaker.Part(
-                    draft.labels.next(planter, Role.TIE),
-                    planter,
-                    Role.TIE,
-                    0,
-                    tie.front.side(),
-                    section,
-                    SideNames.MARKED,
-                    FaceMessage.ANY_FACE_OF_TIE.of(PieceLabels.letter(tie.front.side())),
-                    false,
-                    false);
+            PieceMaker.Part part = PieceMaker.Part.builder()
+                    .label(draft.labels.next(planter, Role.TIE))
+                    .planter(planter)
+                    .role(Role.TIE)
+                    .side(tie.front.side())
+                    .section(section)
+                    .names(SideNames.MARKED)
+                    .faceOut(FaceMessage.ANY_FACE_OF_TIE.of(PieceLabels.letter(tie.front.side())))
+                    .build();
             draft.add(maker.onEdge(part, tie.strip, tie.topMm - section.width().mm(), tie.topMm));
         }
         if (!ties.isEmpty()) {

@@ -63,17 +63,16 @@ public final class UprightBuilder {
         Prism solid = solid(upright);
         draft.clearance.take(solid);
         String planter = draft.planterAt(middle(upright));
-        PieceMaker.Part part = new PieceMaker.Part(
-                draft.labels.next(planter, role),
-                planter,
-                role,
-                0,
-                side,
-                upright.section(),
-                SideNames.MARKED,
-                FaceMessage.ANY_FACE_OF_UPRIGHT.of(),
-                false,
-                true);
+        PieceMaker.Part part = PieceMaker.Part.builder()
+                .label(draft.labels.next(planter, role))
+                .planter(planter)
+                .role(role)
+                .side(side)
+                .section(upright.section())
+                .names(SideNames.MARKED)
+                .faceOut(FaceMessage.ANY_FACE_OF_UPRIGHT.of())
+                .touchesGround(true)
+                .build();
         draft.add(maker.upright(part, upright, solid.bottomMm(), solid.topMm()));
         List<SideFrame> borne = draft.sides.stream()
                 .filter(s -> supports.add(s, upright.plan()))

@@ -9,6 +9,8 @@ import java.util.Set;
 /**
  * Where a side longer than the longest board is joined: on supports, with the fewest pieces, and among those the most
  * even lengths (shortest path over the supports in order).
+ *
+ * <p>See docs/decisions/0032.
  */
 public final class BoardJoining {
     /** A joint nearer to an end would meet its bevel, or leave a piece too short to hold. */

@@ -1,7 +1,7 @@
 package borderwright.engine.buildup.walls;
 
-import borderwright.engine.buildup.draft.CornerCut;
 import borderwright.engine.buildup.draft.Draft;
+import borderwright.engine.buildup.draft.LapOrMitre;
 import borderwright.engine.buildup.draft.PieceMaker;
 import borderwright.engine.buildup.draft.PlanterRings;
 import borderwright.engine.buildup.draft.SideFrame;
@@ -76,8 +76,8 @@ public final class Capping {
     }
 
     private Strip strip(SideFrame side) {
-        Strip.End left = setback(side.startAngle(), CornerCut.BUTTING);
-        Strip.End right = setback(side.endAngle(), CornerCut.THROUGH);
+        Strip.End left = setback(side.startAngle(), LapOrMitre.BUTTING);
+        Strip.End right = setback(side.endAngle(), LapOrMitre.THROUGH);
         return new Strip(
                 side.start(),
                 side.along(),
@@ -87,14 +87,14 @@ public final class Capping {
                 new Strip.End(side.lengthMm() - right.nearMm(), side.lengthMm() - right.farMm()));
     }
 
-    private Strip.End setback(double angle, CornerCut lapped) {
+    private Strip.End setback(double angle, LapOrMitre lapped) {
         double greatest = draft.bench.greatestFenceDeg();
-        double mitre = CornerCut.mitredTiltDeg(angle);
-        CornerCut cut =
-                mitre <= greatest + SCALE_DEG || mitre <= CornerCut.lappedTiltDeg(angle) ? CornerCut.MITRED : lapped;
+        double mitre = LapOrMitre.mitredTiltDeg(angle);
+        LapOrMitre cut =
+                mitre <= greatest + SCALE_DEG || mitre <= LapOrMitre.lappedTiltDeg(angle) ? LapOrMitre.MITRED : lapped;
         return new Strip.End(
-                CornerCut.setbackMm(cut, angle, nearMm, nearMm, farMm),
-                CornerCut.setbackMm(cut, angle, farMm, nearMm, farMm));
+                LapOrMitre.setbackMm(cut, angle, nearMm, nearMm, farMm),
+                LapOrMitre.setbackMm(cut, angle, farMm, nearMm, farMm));
     }
 
     private Prism solid(Strip strip) {
@@ -115,17 +115,16 @@ public final class Capping {
         }
         List<String> labels = PieceLabels.cappings(planters, side.side());
         for (int i = 0; i < boards.size(); i++) {
-            PieceMaker.Part part = new PieceMaker.Part(
-                    labels.get(i),
-                    planters.get(i),
-                    Role.CAPPING,
-                    0,
-                    side.side(),
-                    section,
-                    SideNames.RING,
-                    FaceWords.up(draft.rules),
-                    draft.waits(side, boards.get(i)),
-                    false);
+            PieceMaker.Part part = PieceMaker.Part.builder()
+                    .label(labels.get(i))
+                    .planter(planters.get(i))
+                    .role(Role.CAPPING)
+                    .side(side.side())
+                    .section(section)
+                    .names(SideNames.RING)
+                    .faceOut(FaceWords.up(draft.rules))
+                    .waits(draft.waits(side, boards.get(i)))
+                    .build();
             Strip board = boards.get(i);
             Prism solid = solid(board);
             draft.add(maker.flat(part, board, solid.bottomMm(), solid.topMm()));

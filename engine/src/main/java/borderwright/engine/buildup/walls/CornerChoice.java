@@ -1,6 +1,6 @@
 package borderwright.engine.buildup.walls;
 
-import borderwright.engine.buildup.draft.CornerCut;
+import borderwright.engine.buildup.draft.LapOrMitre;
 import borderwright.engine.garden.vocabulary.CornerStyle;
 
 /**
@@ -25,8 +25,8 @@ record CornerChoice(CornerStyle style, double tiltDeg, boolean inRange) {
      * @param greatestTiltDeg greatest tilt of the saws at hand, degrees
      */
     static CornerChoice of(double angle, CornerStyle wish, double greatestTiltDeg) {
-        double mitred = CornerCut.mitredTiltDeg(angle);
-        double lapped = CornerCut.lappedTiltDeg(angle);
+        double mitred = LapOrMitre.mitredTiltDeg(angle);
+        double lapped = LapOrMitre.lappedTiltDeg(angle);
         boolean mitreFits = mitred <= greatestTiltDeg + SCALE_DEG;
         boolean lapFits = lapped <= greatestTiltDeg + SCALE_DEG;
         CornerStyle style;

@@ -1,7 +1,7 @@
 package borderwright.engine.buildup.walls;
 
-import borderwright.engine.buildup.draft.CornerCut;
 import borderwright.engine.buildup.draft.Draft;
+import borderwright.engine.buildup.draft.LapOrMitre;
 import borderwright.engine.buildup.draft.PieceMaker;
 import borderwright.engine.buildup.draft.SideFrame;
 import borderwright.engine.buildup.draft.UprightPlan.Stance;
@@ -26,6 +26,8 @@ import java.util.List;
  * <p>Laps turn with the courses like a pinwheel: in odd courses every board butts at its left end and runs through at
  * its right, in even courses the other way round. So laps alternate at any number of corners, odd or even, and at a
  * square box all courses have boards of the same lengths, which needs fewer stops at the saw.
+ *
+ * <p>See docs/decisions/0030.
  */
 public final class WallBoards {
     private final Draft draft;
@@ -87,28 +89,29 @@ public final class WallBoards {
         }
         List<String> labels = PieceLabels.walls(planters, course.number(), side.side());
         for (int i = 0; i < boards.size(); i++) {
-            PieceMaker.Part part = new PieceMaker.Part(
-                    labels.get(i),
-                    planters.get(i),
-                    Role.WALL,
-                    course.number(),
-                    side.side(),
-                    draft.sections.walls(),
-                    SideNames.WALL,
-                    FaceWords.out(draft.rules),
-                    draft.waits(side, boards.get(i)),
-                    course.number() == 1);
+            PieceMaker.Part part = PieceMaker.Part.builder()
+                    .label(labels.get(i))
+                    .planter(planters.get(i))
+                    .role(Role.WALL)
+                    .course(course.number())
+                    .side(side.side())
+                    .section(draft.sections.walls())
+                    .names(SideNames.WALL)
+                    .faceOut(FaceWords.out(draft.rules))
+                    .waits(draft.waits(side, boards.get(i)))
+                    .touchesGround(course.number() == 1)
+                    .build();
             draft.add(maker.onEdge(part, boards.get(i), course.bottomMm(), course.topMm()));
         }
     }
 
     /** How far behind its corner a board ends, on its outer and inner face. */
     private static Strip.End end(int course, double angle, CornerChoice choice, boolean leftEnd, double wall) {
-        CornerCut cut = choice.style() == CornerStyle.MITRED
-                ? CornerCut.MITRED
-                : leftEnd == (course % 2 == 1) ? CornerCut.BUTTING : CornerCut.THROUGH;
+        LapOrMitre cut = choice.style() == CornerStyle.MITRED
+                ? LapOrMitre.MITRED
+                : leftEnd == (course % 2 == 1) ? LapOrMitre.BUTTING : LapOrMitre.THROUGH;
         return new Strip.End(
-                CornerCut.setbackMm(cut, angle, 0, 0, wall), CornerCut.setbackMm(cut, angle, wall, 0, wall));
+                LapOrMitre.setbackMm(cut, angle, 0, 0, wall), LapOrMitre.setbackMm(cut, angle, wall, 0, wall));
     }
 
     private static Strip.End endAt(double lengthMm, Strip.End setback) {

@@ -7,7 +7,7 @@
  *
  * <p><b>Units.</b> Millimetres; degrees in cuts.
  *
- * <p><b>Length of a mitred side board.</b> {@link borderwright.engine.buildup.draft.CornerCut} gives how far behind its corner
+ * <p><b>Length of a mitred side board.</b> {@link borderwright.engine.buildup.draft.LapOrMitre} gives how far behind its corner
  * each end of a board lies; {@link borderwright.engine.buildup.walls.WallBoards#strip} takes both from the side's length.
  *
  * <p><b>Start reading</b> at {@link borderwright.engine.buildup.walls.WallBoards}.

@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Patterns are priced at every node, so that its bound is true for every way to cut. A node whose counts are whole is a
  * leaf: its boards are cut by dives; where these fail, the leaf is left open and its bound kept, and the counts around it
  * are searched on.
+ *
+ * <p>See docs/decisions/0050.
  */
 public final class CountTree {
     private static final double WHOLE = 1e-6;

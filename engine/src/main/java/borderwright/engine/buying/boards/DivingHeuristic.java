@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * From a solved master programme to whole numbers of boards: whole parts are taken at once, then the fullest fractions are
  * rounded up one after another, and the programme is solved again for what is left. At every step the rest is also packed
  * by a heuristic.
+ *
+ * <p>See docs/decisions/0053.
  */
 public final class DivingHeuristic {
     private static final double WHOLE = 1e-5;

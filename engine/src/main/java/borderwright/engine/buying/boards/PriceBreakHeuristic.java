@@ -10,6 +10,8 @@ import java.util.List;
 /**
  * Consolidates boards to reach a quantity price break, topping up with uncut boards, or gives the break up. A heuristic, one
  * break after another.
+ *
+ * <p>See docs/decisions/0059.
  */
 public final class PriceBreakHeuristic {
     private final StockCase stock;

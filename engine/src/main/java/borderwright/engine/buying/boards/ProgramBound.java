@@ -8,6 +8,8 @@ import java.util.OptionalLong;
 /**
  * The best whole-number bound of a programme: at the present bounds of its counts, and at whatever counts, with the prices
  * that prove it.
+ *
+ * <p>See docs/decisions/0051.
  */
 public final class ProgramBound {
     private final PatternPricing pricing;

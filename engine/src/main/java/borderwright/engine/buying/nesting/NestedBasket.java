@@ -28,6 +28,8 @@ import java.util.Optional;
  * what the bare list costs is a bound for every way to nest. A basket of the bare list is laid out board by board, and
  * pieces change places until all fit; those that do not fit get length back, and the list is bought again. What is left open
  * then is searched once more, each board laid out before a basket may cut it so.
+ *
+ * <p>See docs/decisions/0055.
  */
 public final class NestedBasket {
     private static final int MOST_ROUNDS = 6;

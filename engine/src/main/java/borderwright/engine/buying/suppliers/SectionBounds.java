@@ -15,6 +15,8 @@ import java.util.List;
  * <p>A row that asks an order for a value makes boards of that supplier cheaper by what the value is worth. At these lower
  * costs a section is searched on its own, in whole boards; no boards that serve it come to less, with the row or without
  * (Lagrange relaxation of the rows that couple, its bounds kept as rows; Geoffrion 1974, from memory).
+ *
+ * <p>See docs/decisions/0056.
  */
 final class SectionBounds {
     /** Parts of a grain in which lowered costs are counted. */

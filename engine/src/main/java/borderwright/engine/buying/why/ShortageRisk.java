@@ -15,6 +15,8 @@ import java.util.Map;
  * stand in for any board. The boards then run short exactly when more of them, spares included, are unusable than there
  * are spares: a binomial tail, summed term by term, so no simulation is needed.
  *
+ * <p>See docs/decisions/0052.
+ *
  * @param section the section
  * @param boards boards that are cut, owned ones left out
  * @param spares boards bought but not cut that are as long as the longest that is cut

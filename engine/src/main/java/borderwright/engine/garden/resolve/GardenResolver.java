@@ -13,7 +13,11 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import org.joda.money.CurrencyUnit;
 
-/** Turns what a garden document gives into the garden that every later stage takes. */
+/**
+ * Turns what a garden document gives into the garden that every later stage takes.
+ *
+ * <p>See docs/decisions/0070.
+ */
 public final class GardenResolver {
     private GardenResolver() {}
 

@@ -9,7 +9,12 @@ import borderwright.engine.measure.Length;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** The soil: one moist and one soaked weight for strength, filling and roof alike. */
+/**
+ * The soil: one moist and one soaked weight for strength, filling and roof alike.
+ *
+ * <p>The soaked weight is the one given, under {@code strength.soaked soil} or {@code filling.wet}, or the default here. The
+ * ledger keeps which. What it presses with is {@code wettest} of {@code strength.soil.Fill}.
+ */
 public final class SoilResolver {
     /** Topsoil with compost. */
     private static final double MOIST_KN_PER_M3 = 16;

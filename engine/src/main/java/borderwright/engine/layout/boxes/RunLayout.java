@@ -173,17 +173,18 @@ public final class RunLayout {
                 names.add(letters + (firstNumber + i));
             }
             String name = names.size() == 1 ? names.get(0) : names.get(0) + "-" + names.get(names.size() - 1);
-            FootprintPlan plan = new FootprintPlan(
-                    name,
-                    terms.wish().name(),
-                    BoxSide.ring(sides),
-                    sidePlans(),
-                    dividers,
-                    names,
-                    level.bedMm(),
-                    level.heightMm(),
-                    terms.platformMm(),
-                    terms.isCapped());
+            FootprintPlan plan = FootprintPlan.builder()
+                    .name(name)
+                    .run(terms.wish().name())
+                    .outline(BoxSide.ring(sides))
+                    .sides(sidePlans())
+                    .dividers(dividers)
+                    .planters(names)
+                    .bedMm(level.bedMm())
+                    .heightMm(level.heightMm())
+                    .platformMm(terms.platformMm())
+                    .capped(terms.isCapped())
+                    .build();
             return new LaidBox(plan, cells, terms);
         }
 

@@ -2,6 +2,8 @@ package borderwright.engine.layout.plan;
 
 import borderwright.engine.geometry.Ring;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One box on the plan: a simple polygon of walls, divided into one or more planters by dividers.
@@ -47,6 +49,106 @@ public record FootprintPlan(
 
     /** The same box with a false floor at another height, mm above the bed; 0 for none. */
     public FootprintPlan withPlatform(double otherMm) {
-        return new FootprintPlan(name, run, outline, sides, dividers, planters, bedMm, heightMm, otherMm, capped);
+        return FootprintPlan.builder()
+                .name(name)
+                .run(run)
+                .outline(outline)
+                .sides(sides)
+                .dividers(dividers)
+                .planters(planters)
+                .bedMm(bedMm)
+                .heightMm(heightMm)
+                .platformMm(otherMm)
+                .capped(capped)
+                .build();
+    }
+
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Sets the parts one by one; what may be left out has a value here. */
+    public static final class Builder {
+        private @Nullable String name;
+        private @Nullable String run;
+        private @Nullable Ring outline;
+        private @Nullable List<SidePlan> sides;
+        private List<DividerLine> dividers = List.of();
+        private @Nullable List<String> planters;
+        private @Nullable Double bedMm;
+        private @Nullable Double heightMm;
+        private double platformMm = 0;
+        private boolean capped;
+
+        private Builder() {}
+
+        public Builder name(String set) {
+            name = set;
+            return this;
+        }
+
+        public Builder run(String set) {
+            run = set;
+            return this;
+        }
+
+        public Builder outline(Ring set) {
+            outline = set;
+            return this;
+        }
+
+        public Builder sides(List<SidePlan> set) {
+            sides = set;
+            return this;
+        }
+
+        public Builder dividers(List<DividerLine> set) {
+            dividers = set;
+            return this;
+        }
+
+        public Builder planters(List<String> set) {
+            planters = set;
+            return this;
+        }
+
+        public Builder bedMm(double set) {
+            bedMm = set;
+            return this;
+        }
+
+        public Builder heightMm(double set) {
+            heightMm = set;
+            return this;
+        }
+
+        public Builder platformMm(double set) {
+            platformMm = set;
+            return this;
+        }
+
+        public Builder capped(boolean set) {
+            capped = set;
+            return this;
+        }
+
+        /**
+         * With all that was set.
+         *
+         * @throws NullPointerException where a part without a value is missing; its name is the message
+         */
+        public FootprintPlan build() {
+            return new FootprintPlan(
+                    Objects.requireNonNull(name, "name"),
+                    Objects.requireNonNull(run, "run"),
+                    Objects.requireNonNull(outline, "outline"),
+                    Objects.requireNonNull(sides, "sides"),
+                    dividers,
+                    Objects.requireNonNull(planters, "planters"),
+                    Objects.requireNonNull(bedMm, "bedMm"),
+                    Objects.requireNonNull(heightMm, "heightMm"),
+                    platformMm,
+                    capped);
+        }
     }
 }

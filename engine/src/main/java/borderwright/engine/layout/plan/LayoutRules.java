@@ -5,6 +5,8 @@ import java.util.OptionalDouble;
 /**
  * What the layout needs to know of how boxes are built.
  *
+ * <p>See docs/decisions/0061.
+ *
  * @param wallMm thickness of the wall boards, mm
  * @param courseMm height of one course (width of the wall boards), mm
  * @param longestBoardMm the longest board to be had, mm; planters longer than this are pointed out

@@ -18,6 +18,8 @@ import org.locationtech.jts.geom.Polygon;
  *
  * <p>A curved edge is taken as straight lengths on the border's side of it, within half a millimetre, so that keeping
  * clear of them keeps clear of the curve.
+ *
+ * <p>See docs/decisions/0020.
  */
 public final class FreeRoom {
     /** Clearances are kept to within this, mm. */

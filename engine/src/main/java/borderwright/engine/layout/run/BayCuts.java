@@ -56,13 +56,7 @@ public final class BayCuts {
     private void row(int first, int last) {
         boolean wingBefore = chain.kindAfter(first - 1) == JointKind.MITRED;
         boolean wingAfter = chain.kindAfter(last) == JointKind.MITRED;
-        List<BayLengths.Wing> wings = new ArrayList<>();
-        if (wingBefore) {
-            wings.add(BayLengths.Wing.of(chain.joint(first - 1), terms.rules()));
-        }
-        if (wingAfter) {
-            wings.add(BayLengths.Wing.of(chain.joint(last), terms.rules()));
-        }
+        List<BayLengths.Wing> wings = wings(first, last);
         MiddleLine middle = new MiddleLine(chain, first, last, terms.rules().leastEdgeMm() + terms.gapMm() / 2);
         BayLengths.Share share = new BayLengths.Share(middle.lengthMm(), wings, terms.gapMm(), terms.rules());
         BayLengths lengths = chosen(share, first, last);
@@ -95,6 +89,17 @@ public final class BayCuts {
             cuts.clear();
             start = null;
         }
+    }
+
+    /** The wings of planters that go round a mitred corner at either end of the legs. */
+    private List<BayLengths.Wing> wings(int first, int last) {
+        List<BayLengths.Wing> wings = new ArrayList<>();
+        for (int joint : List.of(first - 1, last)) {
+            if (chain.kindAfter(joint) == JointKind.MITRED) {
+                wings.add(BayLengths.Wing.of(chain.joint(joint), terms.rules()));
+            }
+        }
+        return wings;
     }
 
     private BayLengths chosen(BayLengths.Share share, int first, int last) {

@@ -14,6 +14,8 @@ import java.util.Optional;
  * as the others; it is never shorter than the least edge along its shorter side. With n planters of length p, gaps g
  * between neighbours and wings of half a planter less their spare x: n p + sum(p/2 - x) + gaps = free length.
  *
+ * <p>See docs/decisions/0023.
+ *
  * @param planters number of planters between the wings
  * @param planterMm length of each, mm: between the middles of dividers where joined, outside where separate
  * @param wingsMm lengths of the wings along their shorter side, mm, in order along the run

@@ -18,6 +18,8 @@ import java.util.stream.DoubleStream;
  * courses; among the heights that allow this, the one that buries least is taken. Neighbours with the same bed share a
  * box, and a box that falls within itself gets as many courses more as keep the requested height at its high end, to within
  * a quarter of a course.
+ *
+ * <p>See docs/decisions/0021.
  */
 public final class BedLevels {
     private static final double SAMPLE_MM = 500;

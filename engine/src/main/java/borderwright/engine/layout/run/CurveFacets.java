@@ -21,6 +21,8 @@ import java.util.Optional;
  * the bends; the two end facets are half as long. Separate planters stand whole on whole facets where there are enough
  * planters for that.
  *
+ * <p>See docs/decisions/0022.
+ *
  * @param edge index of the edge
  * @param arc the edge
  * @param backMm clearance of the planters' back, mm

@@ -15,6 +15,8 @@ import java.util.TreeSet;
  *
  * <p>It starts from what was requested and gives way step by step: a leg without room takes no planters, a joint without
  * room for what was requested there becomes a gap. Each step gives up something for good, so the fitting ends.
+ *
+ * <p>See docs/decisions/0024.
  */
 public final class RunChain {
     /** A loss of length that a person would see, mm. */

@@ -12,7 +12,9 @@ import java.util.OptionalInt;
 /**
  * One run as it is laid out.
  *
- * @param wish as requested
+ * <p>See docs/decisions/0025.
+ *
+ * @param wish as resolved
  * @param where its field path in the document
  * @param depthMm depth of its planters, outside, mm
  * @param rules how boxes are built

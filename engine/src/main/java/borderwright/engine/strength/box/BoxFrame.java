@@ -7,7 +7,9 @@ import borderwright.engine.strength.frame.UnknownScales;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.timber.FastenerJoint;
+import borderwright.engine.strength.timber.TimberAge;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
@@ -100,7 +102,7 @@ public record BoxFrame(
 
     /** Stiffnesses after creep under a lasting load (EN 1995-1-1 2.3.2.2, or what the rule set takes for it). */
     public UnknownScales crept() {
-        return scales(true, joint -> 1);
+        return scales(TimberAge.CREPT, joint -> 1);
     }
 
     /** Takes the fill away from behind the walls of the planters that are still empty. */
@@ -113,14 +115,14 @@ public record BoxFrame(
         return scales;
     }
 
-    /** Stiffnesses for strength, at first or after creep. */
-    public UnknownScales forStrength(boolean afterCreep) {
-        return scales(afterCreep, FastenerJoint::ultimateShare);
+    /** Stiffnesses for strength. */
+    public UnknownScales forStrength(TimberAge age) {
+        return scales(age, FastenerJoint::ultimateShare);
     }
 
-    private UnknownScales scales(boolean afterCreep, ToDoubleFunction<FastenerJoint> share) {
+    private UnknownScales scales(TimberAge age, ToDoubleFunction<FastenerJoint> share) {
         UnknownScales scales = UnknownScales.of(frame);
-        if (afterCreep) {
+        if (age == TimberAge.CREPT) {
             creep(walls, scales);
             creep(dividers, scales);
             creep(ties, scales);
@@ -131,25 +133,25 @@ public record BoxFrame(
             }
         }
         for (ScrewGroup hold : holds) {
-            double factor = factor(hold.joint(), afterCreep, share);
+            double factor = factor(hold.joint(), age, share);
             scales.spring(hold.across(), factor).spring(hold.along(), factor);
             if (hold.turn() >= 0) {
                 scales.spring(hold.turn(), factor);
             }
         }
         for (Strap strap : straps) {
-            double factor = factor(strap.leg(), afterCreep, share);
+            double factor = factor(strap.leg(), age, share);
             scales.spring(strap.first(), factor).spring(strap.second(), factor);
         }
         for (Help help : helps) {
-            double factor = factor(help.joint(), afterCreep, share);
+            double factor = factor(help.joint(), age, share);
             help.springs().forEach(spring -> scales.spring(spring, factor));
         }
         return scales;
     }
 
-    private static double factor(FastenerJoint joint, boolean afterCreep, ToDoubleFunction<FastenerJoint> share) {
-        return share.applyAsDouble(joint) / (afterCreep ? joint.creepFactor() : 1);
+    private static double factor(FastenerJoint joint, TimberAge age, ToDoubleFunction<FastenerJoint> share) {
+        return share.applyAsDouble(joint) / (age == TimberAge.CREPT ? joint.creepFactor() : 1);
     }
 
     private void creep(List<Board> boards, UnknownScales scales) {
@@ -163,6 +165,130 @@ public record BoxFrame(
             for (Board.Part part : board.parts()) {
                 scales.member(part.member(), factor);
             }
+        }
+    }
+
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Sets the parts one by one; none may be left out. */
+    public static final class Builder {
+        private @Nullable Box box;
+        private @Nullable MemberMaterials materials;
+        private @Nullable Frame frame;
+        private @Nullable List<Board> walls;
+        private @Nullable List<Board> dividers;
+        private @Nullable List<Board> ties;
+        private @Nullable List<Board> capping;
+        private @Nullable List<Stem> stems;
+        private @Nullable List<ScrewGroup> holds;
+        private @Nullable List<Strap> straps;
+        private @Nullable List<Help> helps;
+        private @Nullable List<Foot> feet;
+        private @Nullable List<Integer> bed;
+        private @Nullable List<Backing> backings;
+        private @Nullable List<Message> unheld;
+
+        private Builder() {}
+
+        public Builder box(Box set) {
+            box = set;
+            return this;
+        }
+
+        public Builder materials(MemberMaterials set) {
+            materials = set;
+            return this;
+        }
+
+        public Builder frame(Frame set) {
+            frame = set;
+            return this;
+        }
+
+        public Builder walls(List<Board> set) {
+            walls = set;
+            return this;
+        }
+
+        public Builder dividers(List<Board> set) {
+            dividers = set;
+            return this;
+        }
+
+        public Builder ties(List<Board> set) {
+            ties = set;
+            return this;
+        }
+
+        public Builder capping(List<Board> set) {
+            capping = set;
+            return this;
+        }
+
+        public Builder stems(List<Stem> set) {
+            stems = set;
+            return this;
+        }
+
+        public Builder holds(List<ScrewGroup> set) {
+            holds = set;
+            return this;
+        }
+
+        public Builder straps(List<Strap> set) {
+            straps = set;
+            return this;
+        }
+
+        public Builder helps(List<Help> set) {
+            helps = set;
+            return this;
+        }
+
+        public Builder feet(List<Foot> set) {
+            feet = set;
+            return this;
+        }
+
+        public Builder bed(List<Integer> set) {
+            bed = set;
+            return this;
+        }
+
+        public Builder backings(List<Backing> set) {
+            backings = set;
+            return this;
+        }
+
+        public Builder unheld(List<Message> set) {
+            unheld = set;
+            return this;
+        }
+
+        /**
+         * With all that was set.
+         *
+         * @throws NullPointerException where a part without a value is missing; its name is the message
+         */
+        public BoxFrame build() {
+            return new BoxFrame(
+                    Objects.requireNonNull(box, "box"),
+                    Objects.requireNonNull(materials, "materials"),
+                    Objects.requireNonNull(frame, "frame"),
+                    Objects.requireNonNull(walls, "walls"),
+                    Objects.requireNonNull(dividers, "dividers"),
+                    Objects.requireNonNull(ties, "ties"),
+                    Objects.requireNonNull(capping, "capping"),
+                    Objects.requireNonNull(stems, "stems"),
+                    Objects.requireNonNull(holds, "holds"),
+                    Objects.requireNonNull(straps, "straps"),
+                    Objects.requireNonNull(helps, "helps"),
+                    Objects.requireNonNull(feet, "feet"),
+                    Objects.requireNonNull(bed, "bed"),
+                    Objects.requireNonNull(backings, "backings"),
+                    Objects.requireNonNull(unheld, "unheld"));
         }
     }
 }

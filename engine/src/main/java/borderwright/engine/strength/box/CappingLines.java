@@ -102,21 +102,30 @@ final class CappingLines {
     }
 
     private Board draw(Piece piece, List<Board> walls) {
-        Timber timber = frame.materials.timber(piece.section());
         TimberSection section = new TimberSection(
                 frame.materials.section(piece.section()).thickness().mm(),
                 frame.materials.section(piece.section()).width().mm());
+        return Board.builder()
+                .label(piece.label())
+                .sectionName(piece.section())
+                .side(piece.side())
+                .course(0)
+                .bottomMm(piece.place().bottomMm())
+                .topMm(piece.place().topMm())
+                .section(section)
+                .outward(frame.lines.outward(piece.side()))
+                .heldMm(List.of())
+                .parts(parts(piece, section, walls))
+                .build();
+    }
+
+    /** Its bars from screw to screw, each hung on the top course by that screw. */
+    private List<Board.Part> parts(Piece piece, TimberSection section, List<Board> walls) {
+        Timber timber = frame.materials.timber(piece.section());
         JointRigidity rigidity =
                 new JointRigidity(timber.e0Mean() * section.areaMm2(), 0, timber.e0Mean() * section.edgeMm4(), 0);
-        Fixing fixing = screw.orElseThrow();
-        FastenerJoint joint = frame.materials.joint(
-                frame.materials.screw(fixing.diameterMm(), fixing.lengthMm()),
-                section.thicknessMm(),
-                piece.section(),
-                walls.get(0).section().widthMm(),
-                walls.get(0).sectionName());
-        Vector outward = frame.lines.outward(piece.side());
-        Vector along = frame.lines.along(piece.side());
+        FastenerJoint joint = joint(piece, section, walls.get(0));
+        List<Vector> level = List.of(frame.lines.outward(piece.side()), frame.lines.along(piece.side()));
         List<Board.Part> parts = new ArrayList<>();
         Under before = new Under(-1, 0, Vector.ZERO);
         int beforeNode = -1;
@@ -126,26 +135,33 @@ final class CappingLines {
                 continue;
             }
             int node = frame.boardNode(under.at);
-            frame.screws.help(
-                    joint, Box.Hold.CAPPING_TO_WALL.perJoint(), under.node, node, under.at, List.of(outward, along));
+            frame.screws.help(joint, Box.Hold.CAPPING_TO_WALL.perJoint(), under.node, node, under.at, level);
             if (beforeNode >= 0) {
-                int member = frame.builder.member(beforeNode, node, rigidity, Vector.Z);
-                parts.add(new Board.Part(
-                        member, beforeNode, node, before.alongMm, under.alongMm, before.at, under.at, -1, -1));
+                parts.add(Board.Part.builder()
+                        .member(frame.builder.member(beforeNode, node, rigidity, Vector.Z))
+                        .startNode(beforeNode)
+                        .endNode(node)
+                        .fromMm(before.alongMm)
+                        .toMm(under.alongMm)
+                        .start(before.at)
+                        .end(under.at)
+                        .rightPlanter(-1)
+                        .leftPlanter(-1)
+                        .build());
             }
             before = under;
             beforeNode = node;
         }
-        return new Board(
-                piece.label(),
+        return parts;
+    }
+
+    private FastenerJoint joint(Piece piece, TimberSection section, Board wall) {
+        Fixing fixing = screw.orElseThrow();
+        return frame.materials.joint(
+                frame.materials.screw(fixing.diameterMm(), fixing.lengthMm()),
+                section.thicknessMm(),
                 piece.section(),
-                piece.side(),
-                0,
-                piece.place().bottomMm(),
-                piece.place().topMm(),
-                section,
-                outward,
-                List.of(),
-                parts);
+                wall.section().widthMm(),
+                wall.sectionName());
     }
 }

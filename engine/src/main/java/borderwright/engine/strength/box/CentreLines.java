@@ -6,7 +6,11 @@ import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.strength.frame.Vector;
 import java.util.List;
 
-/** The lines half-way through the walls, on which all bars of the model lie. */
+/**
+ * The lines half-way through the walls, on which all bars of the model lie.
+ *
+ * <p>See docs/decisions/0040.
+ */
 final class CentreLines {
     final List<SideFrame> sides;
     final double wallMm;

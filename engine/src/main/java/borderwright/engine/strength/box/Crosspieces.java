@@ -10,6 +10,8 @@ import borderwright.engine.strength.frame.Vector;
 import borderwright.engine.strength.timber.TimberSection;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Dividers and ties: what goes across the box from wall to wall, screwed sideways to an upright at either end. Their ends
@@ -44,6 +46,81 @@ final class Crosspieces {
             List<UprightLine> atEnd) {
         double heightMm() {
             return (piece.place().bottomMm() + piece.place().topMm()) / 2;
+        }
+
+        static Builder builder() {
+            return new Builder();
+        }
+
+        /** Sets the parts one by one; none may be left out. */
+        static final class Builder {
+            private @Nullable Piece piece;
+            private @Nullable Point along;
+            private @Nullable Integer startSide;
+            private @Nullable Integer endSide;
+            private @Nullable Point start;
+            private @Nullable Point end;
+            private @Nullable List<UprightLine> atStart;
+            private @Nullable List<UprightLine> atEnd;
+
+            private Builder() {}
+
+            Builder piece(Piece set) {
+                piece = set;
+                return this;
+            }
+
+            Builder along(Point set) {
+                along = set;
+                return this;
+            }
+
+            Builder startSide(int set) {
+                startSide = set;
+                return this;
+            }
+
+            Builder endSide(int set) {
+                endSide = set;
+                return this;
+            }
+
+            Builder start(Point set) {
+                start = set;
+                return this;
+            }
+
+            Builder end(Point set) {
+                end = set;
+                return this;
+            }
+
+            Builder atStart(List<UprightLine> set) {
+                atStart = set;
+                return this;
+            }
+
+            Builder atEnd(List<UprightLine> set) {
+                atEnd = set;
+                return this;
+            }
+
+            /**
+             * With all that was set.
+             *
+             * @throws NullPointerException where a part without a value is missing; its name is the message
+             */
+            Crosspiece build() {
+                return new Crosspiece(
+                        Objects.requireNonNull(piece, "piece"),
+                        Objects.requireNonNull(along, "along"),
+                        Objects.requireNonNull(startSide, "startSide"),
+                        Objects.requireNonNull(endSide, "endSide"),
+                        Objects.requireNonNull(start, "start"),
+                        Objects.requireNonNull(end, "end"),
+                        Objects.requireNonNull(atStart, "atStart"),
+                        Objects.requireNonNull(atEnd, "atEnd"));
+            }
         }
     }
 
@@ -95,13 +172,22 @@ final class Crosspieces {
         for (UprightLine line : uprights.all) {
             boolean beside = line.piece.role() == Role.BRACE && line.reaches(height);
             if (beside && Touch.faces(line.piece.place().plan(), piece.place().plan())) {
-                boolean nearStart = line.at.distanceMm(start) < line.at.distanceMm(end);
-                line.at = nearStart ? start : end;
+                boolean nearStart = line.at().distanceMm(start) < line.at().distanceMm(end);
+                line.stand(nearStart ? start : end);
                 line.want(height);
                 (nearStart ? atStart : atEnd).add(line);
             }
         }
-        return new Crosspiece(piece, along, startSide, endSide, start, end, atStart, atEnd);
+        return Crosspiece.builder()
+                .piece(piece)
+                .along(along)
+                .startSide(startSide)
+                .endSide(endSide)
+                .start(start)
+                .end(end)
+                .atStart(atStart)
+                .atEnd(atEnd)
+                .build();
     }
 
     /** Where dividers meet a side, along it: boards are divided there, since the soil may differ on either hand. */
@@ -149,18 +235,28 @@ final class Crosspieces {
         int right = tie ? -1 : index(piece.piece);
         Vector from = CentreLines.at(piece.start, piece.heightMm());
         Vector to = CentreLines.at(piece.end, piece.heightMm());
-        return new Board(
-                piece.piece.label(),
-                piece.piece.section(),
-                -1,
-                piece.piece.course(),
-                piece.piece.place().bottomMm(),
-                piece.piece.place().topMm(),
-                section,
-                CentreLines.level(piece.along.left()),
-                List.of(),
-                List.of(new Board.Part(
-                        member, start, end, 0, to.minus(from).length(), from, to, right, tie ? -1 : right + 1)));
+        return Board.builder()
+                .label(piece.piece.label())
+                .sectionName(piece.piece.section())
+                .side(-1)
+                .course(piece.piece.course())
+                .bottomMm(piece.piece.place().bottomMm())
+                .topMm(piece.piece.place().topMm())
+                .section(section)
+                .outward(CentreLines.level(piece.along.left()))
+                .heldMm(List.of())
+                .parts(List.of(Board.Part.builder()
+                        .member(member)
+                        .startNode(start)
+                        .endNode(end)
+                        .fromMm(0)
+                        .toMm(to.minus(from).length())
+                        .start(from)
+                        .end(to)
+                        .rightPlanter(right)
+                        .leftPlanter(tie ? -1 : right + 1)
+                        .build()))
+                .build();
     }
 
     private void fix(Crosspiece piece, List<UprightLine> to, int node, TimberSection section, Box.Hold kind) {
@@ -172,18 +268,19 @@ final class Crosspieces {
             Point off = UprightLine.middle(piece.piece).minus(UprightLine.middle(line.piece));
             Vector left = CentreLines.level(piece.along.left());
             Vector pull = CentreLines.level(off).dot(left) > 0 ? left : left.times(-1);
-            Screws.Faces faces = new Screws.Faces(
-                    kind,
-                    piece.piece.label(),
-                    line.piece.label(),
-                    piece.piece.section(),
-                    section.thicknessMm(),
-                    line.piece.section(),
-                    UprightStems.extent(line.piece, piece.along.left()),
-                    line.depthMm,
-                    section.widthMm(),
-                    0);
-            Vector place = CentreLines.at(line.at, piece.heightMm());
+            Screws.Faces faces = Screws.Faces.builder()
+                    .kind(kind)
+                    .label(piece.piece.label())
+                    .receiverLabel(line.piece.label())
+                    .fixed(piece.piece.section())
+                    .fixedMm(section.thicknessMm())
+                    .receiver(line.piece.section())
+                    .receiverMm(UprightStems.extent(line.piece, piece.along.left()))
+                    .widthMm(line.crossSection().depthMm())
+                    .heightMm(section.widthMm())
+                    .leverMm(0)
+                    .build();
+            Vector place = CentreLines.at(line.at(), piece.heightMm());
             frame.screws.join(faces, line.node(piece.heightMm()), node, place, pull, shear);
         }
     }

@@ -70,22 +70,23 @@ final class FrameOfBox {
         List<Board> dividers = crosspieces.drawDividers();
         List<Board> ties = crosspieces.drawTies();
         uprights.joinPairs();
-        return new BoxFrame(
-                box,
-                materials,
-                builder.build(LOOSE),
-                courses,
-                dividers,
-                ties,
-                capping,
-                stems,
-                screws.holds,
-                screws.straps,
-                screws.helps,
-                uprights.feet,
-                walls.supports().bed(),
-                walls.supports().backings(),
-                unheld);
+        return BoxFrame.builder()
+                .box(box)
+                .materials(materials)
+                .frame(builder.build(LOOSE))
+                .walls(courses)
+                .dividers(dividers)
+                .ties(ties)
+                .capping(capping)
+                .stems(stems)
+                .holds(screws.holds)
+                .straps(screws.straps)
+                .helps(screws.helps)
+                .feet(uprights.feet)
+                .bed(walls.supports().bed())
+                .backings(walls.supports().backings())
+                .unheld(unheld)
+                .build();
     }
 
     List<Piece> pieces(Role role) {

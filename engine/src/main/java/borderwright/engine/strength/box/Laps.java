@@ -14,6 +14,8 @@ import java.util.Optional;
  * Lapped corners: the end of one board against the inner face of the other, in compression only, and the screws through
  * the lap, sheared across the grain's end. These count only where they keep the rule set's distance from the board's faces,
  * and never against being pulled out.
+ *
+ * <p>See docs/decisions/0042.
  */
 final class Laps {
     private static final double NEAR_MM = 1;

@@ -59,18 +59,19 @@ public record MemberMaterials(
     /** A screw of that size with what is declared of it. */
     Fastener screw(double diameterMm, double lengthMm) {
         Fastener plain = Fastener.screw(diameterMm, lengthMm);
-        return new Fastener(
-                plain.kind(),
-                plain.diameterMm(),
-                plain.rootMm(),
-                plain.lengthMm(),
-                plain.threadMm(),
-                plain.headMm(),
-                plain.fuNPerMm2(),
-                plain.predrilled(),
-                withdrawalNPerMm2,
-                pullThroughNPerMm2,
-                plain.declaredRhoKgPerM3());
+        return Fastener.builder()
+                .kind(plain.kind())
+                .diameterMm(plain.diameterMm())
+                .rootMm(plain.rootMm())
+                .lengthMm(plain.lengthMm())
+                .threadMm(plain.threadMm())
+                .headMm(plain.headMm())
+                .fuNPerMm2(plain.fuNPerMm2())
+                .predrilled(plain.predrilled())
+                .withdrawalNPerMm2(withdrawalNPerMm2)
+                .pullThroughNPerMm2(pullThroughNPerMm2)
+                .declaredRhoKgPerM3(plain.declaredRhoKgPerM3())
+                .build();
     }
 
     FastenerJoint joint(Fastener screw, double fixedMm, String fixed, double receiverMm, String receiver) {

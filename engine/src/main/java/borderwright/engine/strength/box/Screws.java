@@ -11,7 +11,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Turns the screws of a box into springs: in shear, pulled, and the contact of the faces that they draw together. */
 final class Screws {
@@ -52,7 +54,96 @@ final class Screws {
             double receiverMm,
             double widthMm,
             double heightMm,
-            double leverMm) {}
+            double leverMm) {
+        static Builder builder() {
+            return new Builder();
+        }
+
+        /** Sets the parts one by one; none may be left out. */
+        static final class Builder {
+            private Box.@Nullable Hold kind;
+            private @Nullable String label;
+            private @Nullable String receiverLabel;
+            private @Nullable String fixed;
+            private @Nullable Double fixedMm;
+            private @Nullable String receiver;
+            private @Nullable Double receiverMm;
+            private @Nullable Double widthMm;
+            private @Nullable Double heightMm;
+            private @Nullable Double leverMm;
+
+            private Builder() {}
+
+            Builder kind(Box.Hold set) {
+                kind = set;
+                return this;
+            }
+
+            Builder label(String set) {
+                label = set;
+                return this;
+            }
+
+            Builder receiverLabel(String set) {
+                receiverLabel = set;
+                return this;
+            }
+
+            Builder fixed(String set) {
+                fixed = set;
+                return this;
+            }
+
+            Builder fixedMm(double set) {
+                fixedMm = set;
+                return this;
+            }
+
+            Builder receiver(String set) {
+                receiver = set;
+                return this;
+            }
+
+            Builder receiverMm(double set) {
+                receiverMm = set;
+                return this;
+            }
+
+            Builder widthMm(double set) {
+                widthMm = set;
+                return this;
+            }
+
+            Builder heightMm(double set) {
+                heightMm = set;
+                return this;
+            }
+
+            Builder leverMm(double set) {
+                leverMm = set;
+                return this;
+            }
+
+            /**
+             * With all that was set.
+             *
+             * @throws NullPointerException where a part without a value is missing; its name is the message
+             */
+            Faces build() {
+                return new Faces(
+                        Objects.requireNonNull(kind, "kind"),
+                        Objects.requireNonNull(label, "label"),
+                        Objects.requireNonNull(receiverLabel, "receiverLabel"),
+                        Objects.requireNonNull(fixed, "fixed"),
+                        Objects.requireNonNull(fixedMm, "fixedMm"),
+                        Objects.requireNonNull(receiver, "receiver"),
+                        Objects.requireNonNull(receiverMm, "receiverMm"),
+                        Objects.requireNonNull(widthMm, "widthMm"),
+                        Objects.requireNonNull(heightMm, "heightMm"),
+                        Objects.requireNonNull(leverMm, "leverMm"));
+            }
+        }
+    }
 
     /**
      * Joins a node of what the screws end in to a node of what lies under their heads.
@@ -84,17 +175,18 @@ final class Screws {
             double lever = faces.leverMm / 2;
             turn = frame.builder.turningToGround(receiver, pull, count * joint.slipModulus() * lever * lever);
         }
-        holds.add(new ScrewGroup(
-                faces.kind,
-                faces.label,
-                faces.receiverLabel,
-                fixing.item(),
-                joint,
-                count,
-                across,
-                along,
-                turn,
-                faces.leverMm));
+        holds.add(ScrewGroup.builder()
+                .kind(faces.kind)
+                .fixed(faces.label)
+                .receiver(faces.receiverLabel)
+                .item(fixing.item())
+                .joint(joint)
+                .count(count)
+                .across(across)
+                .along(along)
+                .turn(turn)
+                .leverMm(faces.leverMm)
+                .build());
     }
 
     /** The faces on each other, as two contacts at the edges of the upright: they also keep the board from turning. */

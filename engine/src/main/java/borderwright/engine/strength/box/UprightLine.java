@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** A post or brace while the frame is drawn up: where it stands, which walls it bears on, its nodes by height. */
 final class UprightLine {
@@ -16,10 +17,8 @@ final class UprightLine {
     final Piece piece;
     final List<Meeting> meetings = new ArrayList<>(2);
     final NavigableMap<Double, Integer> nodes = new TreeMap<>();
-    Point at;
-    Vector outward = Vector.X;
-    double faceMm;
-    double depthMm;
+    private Point at;
+    private CrossSection crossSection = new CrossSection(Vector.X, 0, 0);
 
     /**
      * Where it bears on a wall.
@@ -34,9 +33,35 @@ final class UprightLine {
         }
     }
 
+    /**
+     * Its cross-section.
+     *
+     * @param outward out of the first wall that it bears on
+     * @param faceMm its width on that wall
+     * @param depthMm from that wall inwards
+     */
+    record CrossSection(Vector outward, double faceMm, double depthMm) {}
+
     UprightLine(Piece piece) {
         this.piece = piece;
         this.at = middle(piece);
+    }
+
+    Point at() {
+        return at;
+    }
+
+    CrossSection crossSection() {
+        return crossSection;
+    }
+
+    /** Draws it where the middle lines that it holds meet, beside its own middle. */
+    void stand(Point place) {
+        at = place;
+    }
+
+    void measured(CrossSection found) {
+        crossSection = found;
     }
 
     static Point middle(Piece piece) {
@@ -72,7 +97,7 @@ final class UprightLine {
         return nodes.getOrDefault(key, -1);
     }
 
-    private @org.jspecify.annotations.Nullable Double key(double heightMm) {
+    private @Nullable Double key(double heightMm) {
         Double above = nodes.ceilingKey(heightMm - SAME_MM);
         return above != null && above <= heightMm + SAME_MM ? above : null;
     }

@@ -48,7 +48,7 @@ final class UprightStems {
         if (piece.role() == Role.POST) {
             int before = StrictMath.floorMod(piece.side() - 1, frame.lines.sides.size());
             line.meetings.removeIf(m -> m.side() != piece.side() && m.side() != before);
-            line.at = frame.lines.corner(piece.side());
+            line.stand(frame.lines.corner(piece.side()));
         } else if (!line.meetings.isEmpty()) {
             Meeting widest = line.meetings.get(0);
             for (Meeting meeting : line.meetings) {
@@ -56,7 +56,7 @@ final class UprightStems {
             }
             line.meetings.clear();
             line.meetings.add(widest);
-            line.at = frame.lines.at(widest.side(), widest.middleMm());
+            line.stand(frame.lines.at(widest.side(), widest.middleMm()));
         }
         measure(line);
         for (Course course : frame.box.courses()) {
@@ -81,7 +81,7 @@ final class UprightStems {
         double stiffness = footing.stiffnessNPerMm2() * hole.depthMm() / depths.size();
         List<Foot.Spring> springs = new ArrayList<>();
         for (double depth : depths) {
-            Vector at = CentreLines.at(line.at, bedMm() - depth);
+            Vector at = CentreLines.at(line.at(), bedMm() - depth);
             int node = line.node(bedMm() - depth);
             for (boolean across : new boolean[] {false, true}) {
                 int index =
@@ -97,9 +97,8 @@ final class UprightStems {
         int side = line.meetings.isEmpty() ? 0 : line.meetings.get(0).side();
         SideFrame wall = frame.lines.sides.get(side);
         double depth = extent(line.piece, wall.inwards());
-        line.outward = frame.lines.outward(side);
-        line.depthMm = depth;
-        line.faceMm = line.piece.place().plan().areaMm2() / depth;
+        line.measured(new UprightLine.CrossSection(
+                frame.lines.outward(side), line.piece.place().plan().areaMm2() / depth, depth));
     }
 
     static double extent(Piece piece, Point along) {
@@ -116,7 +115,7 @@ final class UprightStems {
     void stand() {
         for (UprightLine line : all) {
             for (Map.Entry<Double, Integer> entry : line.nodes.entrySet()) {
-                Vector at = CentreLines.at(line.at, entry.getKey());
+                Vector at = CentreLines.at(line.at(), entry.getKey());
                 entry.setValue(
                         line.bends()
                                 ? frame.builder.node(at, Freedom.UX, Freedom.UY, Freedom.RX, Freedom.RY, Freedom.RZ)
@@ -131,7 +130,8 @@ final class UprightStems {
         List<Stem> stems = new ArrayList<>();
         for (UprightLine line : all) {
             Timber timber = frame.materials.timber(line.piece.section());
-            TimberSection section = new TimberSection(line.faceMm, line.depthMm);
+            TimberSection section = new TimberSection(
+                    line.crossSection().faceMm(), line.crossSection().depthMm());
             double e = timber.e0Mean();
             JointRigidity rigidity = new JointRigidity(
                     e * section.areaMm2(),
@@ -141,7 +141,11 @@ final class UprightStems {
             List<Integer> nodes = List.copyOf(line.nodes.values());
             List<Integer> members = new ArrayList<>();
             for (int i = 1; i < nodes.size(); i++) {
-                members.add(frame.builder.member(nodes.get(i - 1), nodes.get(i), rigidity, line.outward));
+                members.add(frame.builder.member(
+                        nodes.get(i - 1),
+                        nodes.get(i),
+                        rigidity,
+                        line.crossSection().outward()));
             }
             stems.add(new Stem(line.piece.label(), line.piece.section(), section, members));
         }
@@ -170,26 +174,27 @@ final class UprightStems {
             if (height < bedMm() || !second.reaches(height)) {
                 continue;
             }
-            Vector place = CentreLines.at(first.at, height);
+            Vector place = CentreLines.at(first.at(), height);
             int a = first.node(height);
             int b = second.node(height);
             if (touch) {
                 Vector apart = apart(first, second);
-                Screws.Faces faces = new Screws.Faces(
-                        Box.Hold.UPRIGHTS_TOGETHER,
-                        first.piece.label(),
-                        second.piece.label(),
-                        second.piece.section(),
-                        second.depthMm,
-                        first.piece.section(),
-                        first.faceMm,
-                        second.faceMm,
-                        frame.box.courses().get(0).topMm()
-                                - frame.box.courses().get(0).bottomMm(),
-                        0);
+                Screws.Faces faces = Screws.Faces.builder()
+                        .kind(Box.Hold.UPRIGHTS_TOGETHER)
+                        .label(first.piece.label())
+                        .receiverLabel(second.piece.label())
+                        .fixed(second.piece.section())
+                        .fixedMm(second.crossSection().depthMm())
+                        .receiver(first.piece.section())
+                        .receiverMm(first.crossSection().faceMm())
+                        .widthMm(second.crossSection().faceMm())
+                        .heightMm(frame.box.courses().get(0).topMm()
+                                - frame.box.courses().get(0).bottomMm())
+                        .leverMm(0)
+                        .build();
                 frame.screws.join(faces, a, b, place, apart, Vector.Z.cross(apart));
             } else {
-                frame.screws.strap(corner, a, b, place, first.piece.section(), first.depthMm);
+                frame.screws.strap(corner, a, b, place, first.piece.section(), first.crossSection().depthMm());
             }
         }
     }
@@ -198,8 +203,8 @@ final class UprightStems {
     private static Vector apart(UprightLine first, UprightLine second) {
         Point off = UprightLine.middle(second.piece).minus(UprightLine.middle(first.piece));
         Vector towards = new Vector(off.xMm(), off.yMm(), 0);
-        Vector side = Vector.Z.cross(first.outward);
-        Vector axis = Math.abs(towards.dot(side)) > Math.abs(towards.dot(first.outward)) ? side : first.outward;
+        Vector side = Vector.Z.cross(first.crossSection().outward());
+        Vector axis = Math.abs(towards.dot(side)) > Math.abs(towards.dot(first.crossSection().outward())) ? side : first.crossSection().outward();
         return towards.dot(axis) > 0 ? axis : axis.times(-1);
     }
 }

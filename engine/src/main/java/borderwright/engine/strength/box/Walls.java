@@ -123,34 +123,39 @@ final class Walls {
         }
         List<Board.Part> parts = new ArrayList<>();
         for (int i = 1; i < nodes.size(); i++) {
-            double from = places.get(i - 1);
-            double to = places.get(i);
-            parts.add(new Board.Part(
-                    frame.builder.member(nodes.get(i - 1), nodes.get(i), rigidity, Vector.Z),
-                    nodes.get(i - 1),
-                    nodes.get(i),
-                    from,
-                    to,
-                    CentreLines.at(frame.lines.at(side.side(), from), height),
-                    CentreLines.at(frame.lines.at(side.side(), to), height),
-                    planter(side, (from + to) / 2),
-                    -1));
+            int member = frame.builder.member(nodes.get(i - 1), nodes.get(i), rigidity, Vector.Z);
+            parts.add(part(member, side, height, places.get(i - 1), places.get(i))
+                    .startNode(nodes.get(i - 1))
+                    .endNode(nodes.get(i))
+                    .build());
         }
         supports.back(piece, nodes, parts);
         if (piece.course() == 1 && frame.bedFriction > 0) {
             supports.rub(piece, nodes, parts);
         }
-        return new Board(
-                piece.label(),
-                piece.section(),
-                side.side(),
-                piece.course(),
-                piece.place().bottomMm(),
-                piece.place().topMm(),
-                section,
-                frame.lines.outward(side.side()),
-                held,
-                parts);
+        return Board.builder()
+                .label(piece.label())
+                .sectionName(piece.section())
+                .side(side.side())
+                .course(piece.course())
+                .bottomMm(piece.place().bottomMm())
+                .topMm(piece.place().topMm())
+                .section(section)
+                .outward(frame.lines.outward(side.side()))
+                .heldMm(held)
+                .parts(parts)
+                .build();
+    }
+
+    private Board.Part.Builder part(int member, SideFrame side, double height, double fromMm, double toMm) {
+        return Board.Part.builder()
+                .member(member)
+                .fromMm(fromMm)
+                .toMm(toMm)
+                .start(CentreLines.at(frame.lines.at(side.side(), fromMm), height))
+                .end(CentreLines.at(frame.lines.at(side.side(), toMm), height))
+                .rightPlanter(planter(side, (fromMm + toMm) / 2))
+                .leftPlanter(-1);
     }
 
     private List<Crossing> crossings(SideFrame side, double height, double fromMm, double toMm) {
@@ -159,7 +164,7 @@ final class Walls {
             for (Meeting meeting : upright.meetings) {
                 double overlap = Math.min(meeting.toMm(), toMm) - Math.max(meeting.fromMm(), fromMm);
                 if (meeting.side() == side.side() && overlap > LEAST_OVERLAP_MM && upright.reaches(height)) {
-                    double s = Math.max(fromMm, Math.min(toMm, side.s(upright.at)));
+                    double s = Math.max(fromMm, Math.min(toMm, side.s(upright.at())));
                     found.add(new Crossing(s, upright, meeting));
                 }
             }
@@ -222,17 +227,19 @@ final class Walls {
     private void fix(Piece piece, Crossing crossing, TimberSection section, double height, int node) {
         int side = crossing.meeting.side();
         UprightLine upright = crossing.upright;
-        Screws.Faces faces = new Screws.Faces(
-                Box.Hold.WALL_TO_UPRIGHT,
-                piece.label(),
-                upright.piece.label(),
-                piece.section(),
-                section.thicknessMm(),
-                upright.piece.section(),
-                UprightStems.extent(upright.piece, frame.lines.sides.get(side).inwards()),
-                crossing.meeting.toMm() - crossing.meeting.fromMm(),
-                section.widthMm(),
-                upright.bends() ? section.widthMm() / 2 : 0);
+        Screws.Faces faces = Screws.Faces.builder()
+                .kind(Box.Hold.WALL_TO_UPRIGHT)
+                .label(piece.label())
+                .receiverLabel(upright.piece.label())
+                .fixed(piece.section())
+                .fixedMm(section.thicknessMm())
+                .receiver(upright.piece.section())
+                .receiverMm(UprightStems.extent(
+                        upright.piece, frame.lines.sides.get(side).inwards()))
+                .widthMm(crossing.meeting.toMm() - crossing.meeting.fromMm())
+                .heightMm(section.widthMm())
+                .leverMm(upright.bends() ? section.widthMm() / 2 : 0)
+                .build();
         frame.screws.join(
                 faces,
                 upright.node(height),

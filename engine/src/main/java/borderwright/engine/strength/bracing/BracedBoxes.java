@@ -82,6 +82,12 @@ public final class BracedBoxes {
         }
     }
 
+    /**
+     * Each box with its bracing.
+     *
+     * <p>Boxes are worked out side by side and none sees another's answer: {@code cost} must be a pure function. The list
+     * keeps the order of the plans, and the map is only asked by key, so the answer does not depend on the threads.
+     */
     public List<Checked> build(List<FootprintPlan> plans) {
         Map<Setting, FootprintPlan> first = new LinkedHashMap<>();
         plans.forEach(plan -> first.putIfAbsent(Setting.of(plan), plan));

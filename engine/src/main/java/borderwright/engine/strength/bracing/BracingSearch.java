@@ -27,6 +27,8 @@ import org.jspecify.annotations.Nullable;
  * braces are then taken away side by side as long as it still holds and costs less. The search ends with a class whose
  * cheapest way costs no less than the best: classes of more ties cost more. So the answer is the cheapest of all ways tried,
  * and those passed over are no cheaper.
+ *
+ * <p>See docs/decisions/0041.
  */
 final class BracingSearch {
     private final BuildMeans means;
@@ -76,10 +78,10 @@ final class BracingSearch {
     /**
      * The cheapest that holds.
      *
-     * @param asWished whether spacings that the rules say are kept
+     * @param spacing whether spacings that the rules give are kept
      * @param mostCost ways that cost this or more are passed over
      */
-    Optional<Found> cheapest(FootprintPlan footprint, BuildSpec rules, boolean asWished, double mostCost) {
+    Optional<Found> cheapest(FootprintPlan footprint, BuildSpec rules, SpacingChoice spacing, double mostCost) {
         SectionSpec tie = PartSections.of(rules, means).ties();
         Box first = BoxBuilder.build(footprint, rules, means, Bracings.BARE);
         if (first.pieces().isEmpty()) {
@@ -92,7 +94,7 @@ final class BracingSearch {
                 wallMm,
                 tie.width().mm(),
                 rules.isFooted(),
-                asWished ? Optional.of(rules) : Optional.empty());
+                spacing == SpacingChoice.AS_GIVEN ? Optional.of(rules) : Optional.empty());
         @Nullable Found best = null;
         for (int ties = 0; ties < bracings.classes(); ties++) {
             double bestCost = best == null ? mostCost : best.cost;

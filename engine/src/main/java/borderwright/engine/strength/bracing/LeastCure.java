@@ -72,7 +72,8 @@ public final class LeastCure {
     public static CureAnswer find(
             FootprintPlan plan, BuildSpec rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
         LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
-        return cure.answer(cure.search.cheapest(plan, rules, false, Double.POSITIVE_INFINITY), List.of());
+        return cure.answer(
+                cure.search.cheapest(plan, rules, SpacingChoice.SEARCHED, Double.POSITIVE_INFINITY), List.of());
     }
 
     /**
@@ -83,7 +84,7 @@ public final class LeastCure {
             FootprintPlan plan, BuildSpec rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
         LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
         return cure.search
-                .cheapest(plan, rules, true, Double.POSITIVE_INFINITY)
+                .cheapest(plan, rules, SpacingChoice.AS_GIVEN, Double.POSITIVE_INFINITY)
                 .or(cure.search::nearest)
                 .map(found -> cure.cure(found, List.of()));
     }
@@ -101,8 +102,9 @@ public final class LeastCure {
             ToDoubleFunction<Box> cost,
             boolean canDig) {
         LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
-        Optional<Found> found = cure.search.cheapest(plan, rules, false, Double.POSITIVE_INFINITY);
+        Optional<Found> found = cure.search.cheapest(plan, rules, SpacingChoice.SEARCHED, Double.POSITIVE_INFINITY);
         double most = found.map(way -> MOST_TIMES * way.cost()).orElse(Double.POSITIVE_INFINITY);
+        // Deterministic: each way has a search of its own, the stream keeps their order, and the sort is stable.
         List<Cure> alternatives = cure.others(canDig).parallelStream()
                 .map(other -> other.sought(new BracingSearch(means, terms, cost), most)
                         .map(way -> cure.cure(way, other.changes)))
@@ -115,7 +117,7 @@ public final class LeastCure {
     /** Something built in another way: other rules, or another footprint. */
     private record Other(FootprintPlan plan, BuildSpec rules, List<Message> changes) {
         Optional<Found> sought(BracingSearch search, double mostCost) {
-            return search.cheapest(plan, rules, false, mostCost);
+            return search.cheapest(plan, rules, SpacingChoice.SEARCHED, mostCost);
         }
     }
 

@@ -7,6 +7,7 @@ import borderwright.engine.strength.box.BoxFrame;
 import borderwright.engine.strength.frame.Loads;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.timber.LoadDuration;
+import borderwright.engine.strength.timber.TimberAge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -22,7 +23,7 @@ public final class BoxLoads {
     /** The fill for good: moist, settled, in all planters. */
     public static LoadCase lasting(BoxFrame frame, Fill fill) {
         Loads soil = new SoilLoads(frame, fill).push(fill.lasting(), planter -> true);
-        return LoadCase.full(LoadEvent.LASTING_FILL, LoadDuration.PERMANENT, true, soil, new Loads());
+        return LoadCase.full(LoadEvent.LASTING_FILL, LoadDuration.PERMANENT, TimberAge.CREPT, soil, new Loads());
     }
 
     /**
@@ -37,11 +38,13 @@ public final class BoxLoads {
         cases.add(lasting);
         if (fill.water() != SoilWater.MOIST) {
             Loads wetter = Loads.sum(soil.push(fill.wettest(), p -> true), 1, lasting.lasting(), -1);
-            cases.add(LoadCase.full(wet(fill.water()), LoadDuration.MEDIUM, true, lasting.lasting(), wetter));
+            cases.add(
+                    LoadCase.full(wet(fill.water()), LoadDuration.MEDIUM, TimberAge.CREPT, lasting.lasting(), wetter));
         }
         if (fill.treadingKnPerM2() > 0) {
             Loads treading = soil.push(fill.treading(), p -> true);
-            cases.add(LoadCase.full(LoadEvent.TREADING, LoadDuration.SHORT, false, lasting.lasting(), treading));
+            cases.add(
+                    LoadCase.full(LoadEvent.TREADING, LoadDuration.SHORT, TimberAge.NEW, lasting.lasting(), treading));
         }
         if (!frame.dividers().isEmpty()) {
             cases.add(everyOther(frame, soil, fill, 0, LoadEvent.ODD_PLANTERS_FIRST));
@@ -59,7 +62,7 @@ public final class BoxLoads {
             empty.add(planter);
         }
         Loads push = soil.push(fill.lasting(), planter -> !empty.contains(planter));
-        return new LoadCase(event, -1, LoadDuration.SHORT, false, push, new Loads(), empty);
+        return new LoadCase(event, -1, LoadDuration.SHORT, TimberAge.NEW, push, new Loads(), empty);
     }
 
     private static LoadEvent wet(SoilWater water) {

@@ -4,6 +4,7 @@ import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.message.Message;
 import borderwright.engine.strength.frame.Loads;
 import borderwright.engine.strength.timber.LoadDuration;
+import borderwright.engine.strength.timber.TimberAge;
 import java.util.Set;
 
 /**
@@ -12,7 +13,7 @@ import java.util.Set;
  * @param event what happens
  * @param side side on which it happens; -1 for all
  * @param duration of its shortest load
- * @param afterCreep whether the box has crept by then
+ * @param age of the timber by then
  * @param lasting loads that stay
  * @param passing loads that come and go
  * @param empty indices of the planters that are not filled yet
@@ -21,7 +22,7 @@ public record LoadCase(
         LoadEvent event,
         int side,
         LoadDuration duration,
-        boolean afterCreep,
+        TimberAge age,
         Loads lasting,
         Loads passing,
         Set<Integer> empty) {
@@ -30,13 +31,14 @@ public record LoadCase(
     }
 
     /** All planters full. */
-    static LoadCase full(LoadEvent event, LoadDuration duration, boolean afterCreep, Loads lasting, Loads passing) {
-        return new LoadCase(event, -1, duration, afterCreep, lasting, passing, Set.of());
+    static LoadCase full(LoadEvent event, LoadDuration duration, TimberAge age, Loads lasting, Loads passing) {
+        return new LoadCase(event, -1, duration, age, lasting, passing, Set.of());
     }
 
     /** A person on the edge of a side, all planters full. */
     static LoadCase onEdge(int side, Loads lasting, Loads push) {
-        return new LoadCase(LoadEvent.PERSON_ON_EDGE, side, LoadDuration.SHORT, true, lasting, push, Set.of());
+        return new LoadCase(
+                LoadEvent.PERSON_ON_EDGE, side, LoadDuration.SHORT, TimberAge.CREPT, lasting, push, Set.of());
     }
 
     /** What happens, for people. */

@@ -8,6 +8,7 @@ import borderwright.engine.strength.soil.EarthCoefficient;
 import borderwright.engine.strength.soil.Fill;
 import borderwright.engine.strength.soil.PressureProfile;
 import borderwright.engine.strength.timber.LoadDuration;
+import borderwright.engine.strength.timber.TimberAge;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -47,7 +48,13 @@ public final class OutsideLoads {
         }
         return any
                 ? Optional.of(new LoadCase(
-                        LoadEvent.GROUND_AGAINST_EMPTY_BOX, -1, LoadDuration.MEDIUM, false, loads, new Loads(), empty))
+                        LoadEvent.GROUND_AGAINST_EMPTY_BOX,
+                        -1,
+                        LoadDuration.MEDIUM,
+                        TimberAge.NEW,
+                        loads,
+                        new Loads(),
+                        empty))
                 : Optional.empty();
     }
 }

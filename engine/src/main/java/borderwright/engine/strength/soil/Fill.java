@@ -5,6 +5,8 @@ import borderwright.engine.garden.StrengthSpec;
 import borderwright.engine.garden.vocabulary.ground.SoilPush;
 import borderwright.engine.garden.vocabulary.ground.SoilWater;
 import borderwright.engine.measure.Gravity;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a planter is filled with, and how it pushes on the walls.
@@ -49,16 +51,17 @@ public record Fill(
 
     /** Soil as it pushes on the walls. */
     public static Fill of(StrengthSpec.SoilLoad load, SoilSpec soil) {
-        return new Fill(
-                soil.moistKnPerM3(),
-                soil.soakedKnPerM3(),
-                load.frictionRad(),
-                load.push(),
-                load.water(),
-                load.heapedMm(),
-                load.treadingKnPerM2(),
-                soil.belowRimMm(),
-                load.arching());
+        return Fill.builder()
+                .moistKnPerM3(soil.moistKnPerM3())
+                .saturatedKnPerM3(soil.soakedKnPerM3())
+                .phi(load.frictionRad())
+                .push(load.push())
+                .water(load.water())
+                .heapedMm(load.heapedMm())
+                .treadingKnPerM2(load.treadingKnPerM2())
+                .belowRimMm(soil.belowRimMm())
+                .arching(load.arching())
+                .build();
     }
 
     /** Coefficient of the push. */
@@ -108,5 +111,87 @@ public record Fill(
 
     private double heapedKnPerM2(double weight) {
         return weight * heapedMm / MM_PER_M;
+    }
+
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Sets the parts one by one; what may be left out has a value here. */
+    public static final class Builder {
+        private @Nullable Double moistKnPerM3;
+        private @Nullable Double saturatedKnPerM3;
+        private @Nullable Double phi;
+        private @Nullable SoilPush push;
+        private @Nullable SoilWater water;
+        private @Nullable Double heapedMm;
+        private @Nullable Double treadingKnPerM2;
+        private @Nullable Double belowRimMm;
+        private boolean arching;
+
+        private Builder() {}
+
+        public Builder moistKnPerM3(double set) {
+            moistKnPerM3 = set;
+            return this;
+        }
+
+        public Builder saturatedKnPerM3(double set) {
+            saturatedKnPerM3 = set;
+            return this;
+        }
+
+        public Builder phi(double set) {
+            phi = set;
+            return this;
+        }
+
+        public Builder push(SoilPush set) {
+            push = set;
+            return this;
+        }
+
+        public Builder water(SoilWater set) {
+            water = set;
+            return this;
+        }
+
+        public Builder heapedMm(double set) {
+            heapedMm = set;
+            return this;
+        }
+
+        public Builder treadingKnPerM2(double set) {
+            treadingKnPerM2 = set;
+            return this;
+        }
+
+        public Builder belowRimMm(double set) {
+            belowRimMm = set;
+            return this;
+        }
+
+        public Builder arching(boolean set) {
+            arching = set;
+            return this;
+        }
+
+        /**
+         * With all that was set.
+         *
+         * @throws NullPointerException where a part without a value is missing; its name is the message
+         */
+        public Fill build() {
+            return new Fill(
+                    Objects.requireNonNull(moistKnPerM3, "moistKnPerM3"),
+                    Objects.requireNonNull(saturatedKnPerM3, "saturatedKnPerM3"),
+                    Objects.requireNonNull(phi, "phi"),
+                    Objects.requireNonNull(push, "push"),
+                    Objects.requireNonNull(water, "water"),
+                    Objects.requireNonNull(heapedMm, "heapedMm"),
+                    Objects.requireNonNull(treadingKnPerM2, "treadingKnPerM2"),
+                    Objects.requireNonNull(belowRimMm, "belowRimMm"),
+                    arching);
+        }
     }
 }

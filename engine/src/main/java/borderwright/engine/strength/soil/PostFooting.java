@@ -6,6 +6,8 @@ import borderwright.engine.strength.worked.Working;
  * A post let into the ground without being held at its surface: IBC 2012 1807.3.2.1, equation 18-1 (from memory), turned
  * round to the load that a given depth bears.
  *
+ * <p>See docs/decisions/0043.
+ *
  * @param depthM how deep it is let in
  * @param widthM width of the concrete round it
  * @param ground what it stands in

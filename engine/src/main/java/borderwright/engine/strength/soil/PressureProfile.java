@@ -1,7 +1,8 @@
 package borderwright.engine.strength.soil;
 
 /**
- * Soil, water and surcharge against one face of a wall, by depth below the top of the fill.
+ * Soil, water and surcharge against one face of a wall, by depth below the top of the fill. {@link Fill} makes those of moist
+ * and of wet soil.
  *
  * @param coefficient horizontal over vertical pressure of the soil
  * @param aboveWaterKnPerM3 unit weight above the water

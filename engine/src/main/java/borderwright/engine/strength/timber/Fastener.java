@@ -1,5 +1,8 @@
 package borderwright.engine.strength.timber;
 
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
 /**
  * A screw or nail.
  *
@@ -52,24 +55,35 @@ public record Fastener(
      * length, 600 N/mm2, predrilled (careful defaults, common practice, no source).
      */
     public static Fastener screw(double diameterMm, double lengthMm) {
-        return new Fastener(
-                Kind.SCREW,
-                diameterMm,
-                0.64 * diameterMm,
-                lengthMm,
-                0.6 * lengthMm,
-                2 * diameterMm,
-                600,
-                true,
-                0,
-                0,
-                350);
+        return Fastener.builder()
+                .kind(Kind.SCREW)
+                .diameterMm(diameterMm)
+                .rootMm(0.64 * diameterMm)
+                .lengthMm(lengthMm)
+                .threadMm(0.6 * lengthMm)
+                .headMm(2 * diameterMm)
+                .fuNPerMm2(600)
+                .predrilled(true)
+                .withdrawalNPerMm2(0)
+                .pullThroughNPerMm2(0)
+                .declaredRhoKgPerM3(350)
+                .build();
     }
 
     /** A smooth round wire nail, head 2 d, 600 N/mm2, not predrilled. */
     public static Fastener smoothNail(double diameterMm, double lengthMm) {
-        return new Fastener(
-                Kind.SMOOTH_NAIL, diameterMm, diameterMm, lengthMm, 0, 2 * diameterMm, 600, false, 0, 0, 350);
+        return Fastener.builder()
+                .kind(Kind.SMOOTH_NAIL)
+                .diameterMm(diameterMm)
+                .rootMm(diameterMm)
+                .lengthMm(lengthMm)
+                .threadMm(0)
+                .headMm(2 * diameterMm)
+                .fuNPerMm2(600)
+                .withdrawalNPerMm2(0)
+                .pullThroughNPerMm2(0)
+                .declaredRhoKgPerM3(350)
+                .build();
     }
 
     public boolean isScrew() {
@@ -84,5 +98,101 @@ public record Fastener(
     /** How far it stands in the second timber when driven flush through the first. */
     public double penetrationMm(double fixedMm) {
         return Math.max(0, lengthMm - fixedMm);
+    }
+
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Sets the parts one by one; what may be left out has a value here. */
+    public static final class Builder {
+        private @Nullable Kind kind;
+        private @Nullable Double diameterMm;
+        private @Nullable Double rootMm;
+        private @Nullable Double lengthMm;
+        private @Nullable Double threadMm;
+        private @Nullable Double headMm;
+        private @Nullable Double fuNPerMm2;
+        private boolean predrilled;
+        private @Nullable Double withdrawalNPerMm2;
+        private @Nullable Double pullThroughNPerMm2;
+        private @Nullable Double declaredRhoKgPerM3;
+
+        private Builder() {}
+
+        public Builder kind(Kind set) {
+            kind = set;
+            return this;
+        }
+
+        public Builder diameterMm(double set) {
+            diameterMm = set;
+            return this;
+        }
+
+        public Builder rootMm(double set) {
+            rootMm = set;
+            return this;
+        }
+
+        public Builder lengthMm(double set) {
+            lengthMm = set;
+            return this;
+        }
+
+        public Builder threadMm(double set) {
+            threadMm = set;
+            return this;
+        }
+
+        public Builder headMm(double set) {
+            headMm = set;
+            return this;
+        }
+
+        public Builder fuNPerMm2(double set) {
+            fuNPerMm2 = set;
+            return this;
+        }
+
+        public Builder predrilled(boolean set) {
+            predrilled = set;
+            return this;
+        }
+
+        public Builder withdrawalNPerMm2(double set) {
+            withdrawalNPerMm2 = set;
+            return this;
+        }
+
+        public Builder pullThroughNPerMm2(double set) {
+            pullThroughNPerMm2 = set;
+            return this;
+        }
+
+        public Builder declaredRhoKgPerM3(double set) {
+            declaredRhoKgPerM3 = set;
+            return this;
+        }
+
+        /**
+         * With all that was set.
+         *
+         * @throws NullPointerException where a part without a value is missing; its name is the message
+         */
+        public Fastener build() {
+            return new Fastener(
+                    Objects.requireNonNull(kind, "kind"),
+                    Objects.requireNonNull(diameterMm, "diameterMm"),
+                    Objects.requireNonNull(rootMm, "rootMm"),
+                    Objects.requireNonNull(lengthMm, "lengthMm"),
+                    Objects.requireNonNull(threadMm, "threadMm"),
+                    Objects.requireNonNull(headMm, "headMm"),
+                    Objects.requireNonNull(fuNPerMm2, "fuNPerMm2"),
+                    predrilled,
+                    Objects.requireNonNull(withdrawalNPerMm2, "withdrawalNPerMm2"),
+                    Objects.requireNonNull(pullThroughNPerMm2, "pullThroughNPerMm2"),
+                    Objects.requireNonNull(declaredRhoKgPerM3, "declaredRhoKgPerM3"));
+        }
     }
 }

@@ -4,7 +4,9 @@ import borderwright.engine.geometry.Point;
 import borderwright.engine.message.Message;
 import borderwright.engine.survey.network.ErrorEllipse;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How well the measures agree, and how far the positions may be out.
@@ -66,6 +68,81 @@ public record SurveyReport(
         /** Adjusted minus measured, in the reading's unit. */
         public double residual() {
             return adjusted - measured;
+        }
+
+        public static Builder builder() {
+            return new Builder();
+        }
+
+        /** Sets the parts one by one; none may be left out. */
+        public static final class Builder {
+            private @Nullable String where;
+            private @Nullable Message what;
+            private @Nullable Double measured;
+            private @Nullable Double adjusted;
+            private @Nullable Double sd;
+            private @Nullable String unit;
+            private @Nullable Double redundancyNumber;
+            private @Nullable Double normalised;
+
+            private Builder() {}
+
+            public Builder where(String set) {
+                where = set;
+                return this;
+            }
+
+            public Builder what(Message set) {
+                what = set;
+                return this;
+            }
+
+            public Builder measured(double set) {
+                measured = set;
+                return this;
+            }
+
+            public Builder adjusted(double set) {
+                adjusted = set;
+                return this;
+            }
+
+            public Builder sd(double set) {
+                sd = set;
+                return this;
+            }
+
+            public Builder unit(String set) {
+                unit = set;
+                return this;
+            }
+
+            public Builder redundancyNumber(double set) {
+                redundancyNumber = set;
+                return this;
+            }
+
+            public Builder normalised(double set) {
+                normalised = set;
+                return this;
+            }
+
+            /**
+             * With all that was set.
+             *
+             * @throws NullPointerException where a part without a value is missing; its name is the message
+             */
+            public Reading build() {
+                return new Reading(
+                        Objects.requireNonNull(where, "where"),
+                        Objects.requireNonNull(what, "what"),
+                        Objects.requireNonNull(measured, "measured"),
+                        Objects.requireNonNull(adjusted, "adjusted"),
+                        Objects.requireNonNull(sd, "sd"),
+                        Objects.requireNonNull(unit, "unit"),
+                        Objects.requireNonNull(redundancyNumber, "redundancyNumber"),
+                        Objects.requireNonNull(normalised, "normalised"));
+            }
         }
     }
 

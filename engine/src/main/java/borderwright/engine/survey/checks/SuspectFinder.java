@@ -25,6 +25,8 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * is wrong" explains the readings (to first order the sum falls by the square of the normalised residual; a gross slip
  * bends the shape beyond first order, hence the new adjustments). With readings equally likely to be wrong a priori,
  * each gets a share; one that holds nearly all of it is named, otherwise all that hold some are listed.
+ *
+ * <p>See docs/decisions/0011.
  */
 public final class SuspectFinder {
     /** Share of the risk spent on single residuals, so that both alarms together stay near the risk. */

@@ -6,6 +6,8 @@ import org.ejml.data.DMatrixRMaj;
 /**
  * The plan movements that no length or angle can know: a shift along x, along y, and a turn about the middle of the
  * datum points. One column each, one row per unknown; the columns are orthogonal over the datum points.
+ *
+ * <p>See docs/decisions/0010.
  */
 final class DatumMovements {
     private DatumMovements() {}

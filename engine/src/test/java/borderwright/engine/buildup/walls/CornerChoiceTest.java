@@ -3,7 +3,7 @@ package borderwright.engine.buildup.walls;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import borderwright.engine.buildup.draft.CornerCut;
+import borderwright.engine.buildup.draft.LapOrMitre;
 import borderwright.engine.garden.vocabulary.CornerStyle;
 import java.util.EnumSet;
 import java.util.Set;
@@ -55,8 +55,8 @@ class CornerChoiceTest {
         })
         void tiltsFromSquare(double corner, double lapped, double mitred) {
             double angle = StrictMath.toRadians(corner);
-            assertThat(CornerCut.lappedTiltDeg(angle)).isCloseTo(lapped, within(1e-9));
-            assertThat(CornerCut.mitredTiltDeg(angle)).isCloseTo(mitred, within(1e-9));
+            assertThat(LapOrMitre.lappedTiltDeg(angle)).isCloseTo(lapped, within(1e-9));
+            assertThat(LapOrMitre.mitredTiltDeg(angle)).isCloseTo(mitred, within(1e-9));
         }
     }
 

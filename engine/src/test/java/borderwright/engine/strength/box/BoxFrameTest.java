@@ -59,7 +59,7 @@ class BoxFrameTest {
         BoxFrame frame = BoxFrame.of(box, MATERIALS, FILL);
         for (LoadCase one : BoxLoads.all(frame, FILL, 1000)) {
             Balance balance = frame.frame()
-                    .solve(one.factored(1.35, 1.5), frame.forStrength(one.afterCreep()))
+                    .solve(one.factored(1.35, 1.5), frame.forStrength(one.age()))
                     .balance();
             assertThat(balance.force().length()).isLessThan(1e-9 * balance.size());
             assertThat(balance.moment().length()).isLessThan(1e-9 * balance.size() * 1000);

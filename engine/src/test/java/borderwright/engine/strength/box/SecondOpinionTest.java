@@ -30,7 +30,7 @@ class SecondOpinionTest {
             BoxFrame frame = BoxFrame.coarse(box, Planters.MATERIALS, Planters.FILL, 0, GroundKind.CLAY);
             List<LoadCase> cases = BoxLoads.all(frame, Planters.FILL, 1000);
             LoadCase one = cases.get(random.nextInt(cases.size()));
-            UnknownScales scales = frame.emptied(frame.forStrength(one.afterCreep()), one.empty());
+            UnknownScales scales = frame.emptied(frame.forStrength(one.age()), one.empty());
             FrameAnswer answer = frame.frame().solve(one.factored(1.35, 1.5), scales);
             double[] second = DenseFrame.solve(frame.frame(), one.factored(1.35, 1.5), scales);
             nodes += agree(frame, answer, second, "seed " + seed + ", " + English.METRIC.text(one.name()));

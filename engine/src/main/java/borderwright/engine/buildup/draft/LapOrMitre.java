@@ -7,8 +7,12 @@ package borderwright.engine.buildup.draft;
  * a corner of inside angle C its end is one straight line: through the corner and halving it (mitred), or along one of
  * the two faces of the neighbour (lapped). Where C is below 180 degrees the butting end lies on the neighbour's inner
  * face and the through end runs out to its outer face; above 180 it is the other way round.
+ *
+ * <p>So the outer face of a board is as long as its side of the outline less the setbacks of its two ends. Those of a mitre
+ * are 0 on the outer face: a mitred side board is as long as the side, from long point to long point. {@code
+ * WallBoards#strip} takes them off.
  */
-public enum CornerCut {
+public enum LapOrMitre {
     MITRED,
     THROUGH,
     BUTTING;
@@ -23,7 +27,7 @@ public enum CornerCut {
      * @param farMm offset of the ring's inner face
      * @return mm; negative beyond the corner
      */
-    public static double setbackMm(CornerCut cut, double angle, double w, double nearMm, double farMm) {
+    public static double setbackMm(LapOrMitre cut, double angle, double w, double nearMm, double farMm) {
         if (cut == MITRED) {
             return w * cot(angle / 2);
         }
