@@ -48,6 +48,7 @@ import borderwright.engine.strength.worked.StepMessage;
 import borderwright.engine.survey.GroundHeights;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
+import borderwright.engine.survey.SurveyAnswer;
 import borderwright.engine.survey.checks.ClosingMessage;
 import borderwright.engine.survey.checks.DisagreementMessage;
 import borderwright.engine.survey.checks.NextMeasureMessage;
@@ -136,7 +137,7 @@ public final class SamplePlan {
                 .build();
         Garden garden = garden(name, units);
         SiteWork site = SiteStages.of(
-                garden, outline(), boxes, PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currency()));
+                garden, new SurveyAnswer.Adjusted(outline(), survey()), boxes, PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currency()));
         return Plan.builder()
                 .garden(garden)
                 .outline(outline())

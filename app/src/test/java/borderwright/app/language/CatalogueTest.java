@@ -92,6 +92,7 @@ class CatalogueTest {
             case TEXT -> "F3";
             case MESSAGE, FAULT -> Inner.INNER.of();
             case FURTHER -> Optional.of(Inner.INNER.of());
+            case CHOICE -> UnitSystem.METRIC;
             case LIST, COMMAS, SEMICOLONS ->
                 List.of("F1", "F2", "F3").subList(0, (int) Math.max(1, Math.min(3, count)));
             case COUNT -> count;

@@ -67,6 +67,7 @@ final class Examples {
             Map.entry("separating", "separates-by-repeating"),
             Map.entry("measure", "next-tape"),
             Map.entry("perhaps", "perhaps-you-meant"),
+            Map.entry("place", "nearby-at-edge"),
             Map.entry("fault", "corner-twice"));
 
     private Examples() {}
@@ -88,6 +89,7 @@ final class Examples {
     private static Object value(Slot slot, int place) {
         return switch (slot.kind()) {
             case TEXT -> TEXTS.getOrDefault(slot.name(), "ABCDEFGHIJ".substring(place, place + 1));
+            case CHOICE -> Choice.OTHER;
             case MESSAGE, FAULT -> message(slot);
             case FURTHER -> Optional.of(message(slot));
             case LIST, COMMAS, SEMICOLONS -> List.of("A", "B", "C");
@@ -99,6 +101,7 @@ final class Examples {
             case ANGLE, DEGREES -> 88.5;
             case FORCE -> 1200.0;
             case WEIGHT -> 60.0;
+            case AREA_LOAD -> 700.0;
             case UNIT_WEIGHT -> 19.0 - place;
             case USE -> 1.2;
             case PERCENT -> 0.05;
@@ -109,6 +112,11 @@ final class Examples {
     private static Message message(Slot slot) {
         String key = MESSAGES.get(slot.name());
         return key == null ? Unnamed.ANY.of("‹" + slot.name() + "›") : of(Codes.of(key));
+    }
+
+    /** The branch that every select has. */
+    private enum Choice {
+        OTHER
     }
 
     /** Stands for a message of which no example is given: the name of its slot. */

@@ -35,17 +35,17 @@ class FloorBasketsTest {
         Garden garden = patio();
         Plan plan = plan(garden);
         List<FloorOption> rows = plan.site().platforms();
-        assertThat(rows.stream().filter(FloorOption::asWished))
+        assertThat(rows.stream().filter(FloorOption::asGiven))
                 .hasSize(1)
                 .allSatisfy(
                         row -> assertThat(row.basket()).contains(plan.totals().boardsAndFixings()));
         List<FloorOption> others = rows.stream()
-                .filter(row -> !row.asWished() && row.basket().isPresent())
+                .filter(row -> !row.asGiven() && row.basket().isPresent())
                 .toList();
         assertThat(others).hasSize(1);
         FloorOption other = others.get(0);
         // It is the one that the cheapest prices favour.
-        assertThat(rows.stream().filter(row -> !row.asWished()))
+        assertThat(rows.stream().filter(row -> !row.asGiven()))
                 .allMatch(row -> row.total().compareTo(other.total()) >= 0);
         Plan floored = plan(garden.withRuns(garden.runs().stream()
                 .map(run -> run.withPlatform(Length.ofMm(other.heightMm())))

@@ -1,22 +1,30 @@
 package borderwright.engine.cautions;
 
+import static borderwright.engine.message.Slot.length;
+import static borderwright.engine.message.Slot.message;
+import static borderwright.engine.message.Slot.weight;
+
+import borderwright.engine.message.MessageCode;
+import borderwright.engine.message.Slot;
+import java.util.List;
+
 /** What is to be careful of. */
-public enum CautionCode {
+public enum CautionCode implements MessageCode {
     BOUNDARY_AND_PERMITS,
-    /** Stop: walls are higher than the limit, and any wall that retains is for an engineer. Found: the tallest, mm. */
-    ENGINEER_FOR_TALL_WALLS,
+    /** Stop: walls are higher than the limit, and any wall that retains is for an engineer. */
+    ENGINEER_FOR_TALL_WALLS(length("tallest"), length("limit")),
     /** Stop: any wall that retains is for an engineer. */
     ENGINEER_FOR_RETAINING_WALLS,
-    /** Limit: how far soil stays below the damp-proof course, mm. */
-    SOIL_BELOW_DAMP_COURSE,
+    SOIL_BELOW_DAMP_COURSE(length("least")),
     FENCE_CARRIES_NO_SOIL,
     ROOF_LOAD_LIMIT,
-    RUN_OFF,
+    KEEP_RUN_OFF_AWAY,
     DIG_ENQUIRY,
-    /** A service in the ground. Found: its depth, mm, where it was given. */
-    SERVICE_NEAR,
-    /** A tree. Limit: how far around its trunk the ground is left, mm. */
-    TREE_ROOTS,
+    /** A service in the ground. */
+    TRACE_SERVICE(message("service"), length("depth")),
+    TRACE_SERVICE_OF_UNKNOWN_DEPTH(message("service")),
+    /** Around a tree's trunk the ground is left as it is. */
+    LEAVE_ROOTS_ALONE(message("tree"), length("reach")),
     FOOTINGS_AND_ROOTS,
     STRUCK_MAIN,
     TAMPER,
@@ -28,14 +36,25 @@ public enum CautionCode {
     FREEHAND_CUTS,
     NAILER,
     SCREW_POINTS,
-    /** Some piece is heavier than one person lifts. Limit: that weight, kg. */
-    TWO_PEOPLE_LIFT,
-    /** No piece is heavier than one person lifts. Limit: that weight, kg. */
-    ASK_FOR_HELP,
+    /** Some piece is heavier than one person lifts. */
+    TWO_PEOPLE_LIFT(weight("lift")),
+    /** No piece is heavier than one person lifts. */
+    ASK_FOR_HELP(weight("lift")),
     PROP_WALLS,
     ON_THE_ROAD,
-    TIES_BEFORE_SOIL,
+    FIT_TIES_FIRST,
     BAGS_AND_DUST,
     FINISH_RAGS,
-    YEARLY_LOOK
+    YEARLY_LOOK;
+
+    private final List<Slot> slots;
+
+    CautionCode(Slot... slots) {
+        this.slots = List.of(slots);
+    }
+
+    @Override
+    public List<Slot> slots() {
+        return slots;
+    }
 }

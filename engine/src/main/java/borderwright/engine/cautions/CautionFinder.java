@@ -15,8 +15,9 @@ import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import borderwright.engine.ground.GroundWork;
-import borderwright.engine.measure.Length;
+import borderwright.engine.ground.NearbyPlace;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
 import borderwright.engine.survey.Outline;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,52 +64,53 @@ public final class CautionFinder {
     }
 
     private StageCautions before() {
-        List<Caution> cautions = new ArrayList<>();
-        cautions.add(Caution.of(BOUNDARY_AND_PERMITS));
+        List<Message> cautions = new ArrayList<>();
+        cautions.add(BOUNDARY_AND_PERMITS.of());
         cautions.add(engineer());
         if (faces(EdgeKind.HOUSE)) {
             double below = new LengthFormat(garden.units()).rule(GroundWork.BELOW_DAMP_COURSE_MM);
-            cautions.add(Caution.limited(SOIL_BELOW_DAMP_COURSE, below));
+            cautions.add(SOIL_BELOW_DAMP_COURSE.of(below));
         }
         if (faces(EdgeKind.FENCE)) {
-            cautions.add(Caution.of(FENCE_CARRIES_NO_SOIL));
+            cautions.add(FENCE_CARRIES_NO_SOIL.of());
         }
         if (surface() == GroundSurface.ROOF) {
-            cautions.add(Caution.of(ROOF_LOAD_LIMIT));
+            cautions.add(ROOF_LOAD_LIMIT.of());
         }
         return new StageCautions(CautionStage.BEFORE, cautions);
     }
 
-    private Caution engineer() {
+    private Message engineer() {
         double tallest =
                 boxes.stream().mapToDouble(box -> box.plan().heightMm()).max().orElse(0);
         return tallest > ENGINEER_WALL_MM
-                ? new Caution(
-                        ENGINEER_FOR_TALL_WALLS, Optional.empty(), Optional.of(tallest), Optional.of(ENGINEER_WALL_MM))
-                : Caution.of(ENGINEER_FOR_RETAINING_WALLS);
+                ? ENGINEER_FOR_TALL_WALLS.of(tallest, ENGINEER_WALL_MM)
+                : ENGINEER_FOR_RETAINING_WALLS.of();
     }
 
     private StageCautions ground() {
         if (surface().isHard()) {
-            return stage(CautionStage.HARD_GROUND, RUN_OFF);
+            return stage(CautionStage.HARD_GROUND, KEEP_RUN_OFF_AWAY);
         }
-        List<Caution> cautions = new ArrayList<>();
-        cautions.add(Caution.of(DIG_ENQUIRY));
+        List<Message> cautions = new ArrayList<>();
+        cautions.add(DIG_ENQUIRY.of());
         garden.ground().keepClearOf().forEach(thing -> near(thing).ifPresent(cautions::add));
         cautions.addAll(stage(CautionStage.DIGGING, FOOTINGS_AND_ROOTS, STRUCK_MAIN, TAMPER)
                 .cautions());
         return new StageCautions(CautionStage.DIGGING, cautions);
     }
 
-    /** What was stated to lie here; others may lie here too. */
-    private static Optional<Caution> near(NearbyThing thing) {
-        Optional<String> place = Optional.of(thing.what().inWords() + " at " + thing.edge());
+    /** What is given as lying here; others may lie here too. */
+    private static Optional<Message> near(NearbyThing thing) {
+        Message place = NearbyPlace.name(thing);
         if (thing.what().isService()) {
-            Optional<Double> depth = thing.depth().map(Length::mm);
-            return Optional.of(new Caution(SERVICE_NEAR, place, depth, Optional.empty()));
+            return Optional.of(
+                    thing.depth().isEmpty()
+                            ? TRACE_SERVICE_OF_UNKNOWN_DEPTH.of(place)
+                            : TRACE_SERVICE.of(place, thing.depth().get().mm()));
         }
         return thing.what() == NearbyKind.TREE
-                ? Optional.of(new Caution(TREE_ROOTS, place, Optional.empty(), Optional.of(thing.rootsMm())))
+                ? Optional.of(LEAVE_ROOTS_ALONE.of(place, thing.rootsMm()))
                 : Optional.empty();
     }
 
@@ -124,18 +126,17 @@ public final class CautionFinder {
                 .mapToDouble(BoxWeight::heaviestKg)
                 .max()
                 .orElse(0);
-        return new StageCautions(
-                CautionStage.LIFTING,
-                List.of(
-                        Caution.limited(people(heaviest) > 1 ? TWO_PEOPLE_LIFT : ASK_FOR_HELP, Filling.LIFT_KG),
-                        Caution.of(PROP_WALLS),
-                        Caution.of(ON_THE_ROAD)));
+        List<Message> cautions = new ArrayList<>(filling.notes());
+        cautions.add((people(heaviest) > 1 ? TWO_PEOPLE_LIFT : ASK_FOR_HELP).of(Filling.LIFT_KG));
+        cautions.add(PROP_WALLS.of());
+        cautions.add(ON_THE_ROAD.of());
+        return new StageCautions(CautionStage.LIFTING, cautions);
     }
 
     private StageCautions after() {
         return filling.finish().coats() > 0
-                ? stage(CautionStage.AFTER, TIES_BEFORE_SOIL, BAGS_AND_DUST, FINISH_RAGS, YEARLY_LOOK)
-                : stage(CautionStage.AFTER, TIES_BEFORE_SOIL, BAGS_AND_DUST, YEARLY_LOOK);
+                ? stage(CautionStage.AFTER, FIT_TIES_FIRST, BAGS_AND_DUST, FINISH_RAGS, YEARLY_LOOK)
+                : stage(CautionStage.AFTER, FIT_TIES_FIRST, BAGS_AND_DUST, YEARLY_LOOK);
     }
 
     private List<PieceLift> lifts() {
@@ -166,9 +167,9 @@ public final class CautionFinder {
     }
 
     private static StageCautions stage(CautionStage stage, CautionCode... codes) {
-        List<Caution> cautions = new ArrayList<>();
+        List<Message> cautions = new ArrayList<>();
         for (CautionCode code : codes) {
-            cautions.add(Caution.of(code));
+            cautions.add(code.of());
         }
         return new StageCautions(stage, cautions);
     }

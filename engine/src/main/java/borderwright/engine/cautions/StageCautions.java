@@ -1,5 +1,6 @@
 package borderwright.engine.cautions;
 
+import borderwright.engine.message.Message;
 import java.util.List;
 
 /**
@@ -8,7 +9,7 @@ import java.util.List;
  * @param stage of the work
  * @param cautions the gravest first
  */
-public record StageCautions(CautionStage stage, List<Caution> cautions) {
+public record StageCautions(CautionStage stage, List<Message> cautions) {
     public StageCautions {
         cautions = List.copyOf(cautions);
     }

@@ -5,7 +5,7 @@
  * people lift each piece.
  *
  * <p><b>Demands</b> the garden, its border and {@link borderwright.engine.buildup.parts.Box}es, and their filling.
- * <b>Promises</b> codes with typed values and no sentence: fronts and sheets write those.
+ * <b>Promises</b> messages: codes with typed values, without words.
  *
  * <p><b>Units.</b> mm, kg.
  *

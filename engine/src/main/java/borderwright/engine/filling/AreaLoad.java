@@ -1,31 +1,26 @@
 package borderwright.engine.filling;
 
 import borderwright.engine.measure.Gravity;
+import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
-import java.util.Locale;
 
 /** Loads on an area in the unit that an engineer writes. */
 public enum AreaLoad {
-    KN_PER_M2(Gravity.KN_PER_KG, "%.1f kN/m2"),
-    PSF(0.2048161436, "%.0f lb/sq ft");
+    KN_PER_M2(Gravity.KN_PER_KG),
+    PSF(UnitFactors.M2_PER_SQUARE_FOOT / UnitFactors.KG_PER_POUND);
 
     private final double perKgPerM2;
-    private final String format;
 
-    AreaLoad(double perKgPerM2, String format) {
+    AreaLoad(double perKgPerM2) {
         this.perKgPerM2 = perKgPerM2;
-        this.format = format;
     }
 
     public static AreaLoad in(UnitSystem units) {
         return units == UnitSystem.IMPERIAL ? PSF : KN_PER_M2;
     }
 
-    public double ofKgPerM2(double kgPerM2) {
-        return kgPerM2 * perKgPerM2;
-    }
-
-    public String words(double load) {
-        return String.format(Locale.ROOT, format, load);
+    /** A load given in this unit, kg/m2. */
+    public double toKgPerM2(double load) {
+        return load / perKgPerM2;
     }
 }

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Areas and litres of what is brushed on. */
-record Brushwork(Map<String, SectionSpec> sections, Optional<FinishSpec> wish) {
+record Brushwork(Map<String, SectionSpec> sections, Optional<FinishSpec> spec) {
     /** m2 of end grain that a litre of preservative wets in one coat, and coats (common practice, no source). */
     private static final double END_GRAIN_M2_PER_LITRE = 4;
 
@@ -29,8 +29,8 @@ record Brushwork(Map<String, SectionSpec> sections, Optional<FinishSpec> wish) {
                 }
                 double outer = outerM2(piece, section);
                 area += outer;
-                if (wish.isPresent()) {
-                    litresOneCoat += outer / wish.get().m2PerLitre(section.surface());
+                if (spec.isPresent()) {
+                    litresOneCoat += outer / spec.get().m2PerLitre(section.surface());
                 }
                 if (section.isTreated()) {
                     ends += 2;
@@ -38,7 +38,7 @@ record Brushwork(Map<String, SectionSpec> sections, Optional<FinishSpec> wish) {
                 }
             }
         }
-        int coats = wish.map(FinishSpec::coats).orElse(0);
+        int coats = spec.map(FinishSpec::coats).orElse(0);
         return new FinishPlan(
                 area, coats, litresOneCoat * coats, ends, endsMm2 / MM2_PER_M2 * END_COATS / END_GRAIN_M2_PER_LITRE);
     }

@@ -1,6 +1,7 @@
 package borderwright.engine.filling;
 
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.filling.FillMessage.Shape;
 import borderwright.engine.garden.FillingSpec;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.SectionSpec;
@@ -8,7 +9,7 @@ import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.GroundPlan;
 import borderwright.engine.ground.GroundPlan.StandsOver;
-import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +19,7 @@ import java.util.TreeMap;
 
 /** From boxes as built to what fills and covers them: the one question that this stage answers. */
 public final class Filling {
-    /** What one person lifts, kg (common practice: a filter, not a safe limit). */
+    /** What one person lifts, kg (common practice: a screening figure, not a safe limit). */
     public static final double LIFT_KG = 25;
 
     /** Share of a roof's limit that is used at most (common practice: a tenth in hand). */
@@ -28,21 +29,19 @@ public final class Filling {
     private static final double MM2_PER_M2 = 1e6;
 
     private final Garden garden;
-    private final FillingSpec wish;
-    private final LengthFormat format;
+    private final FillingSpec spec;
     private final Map<String, SectionSpec> sections = new TreeMap<>();
 
     private Filling(Garden garden) {
         this.garden = garden;
-        this.wish = garden.filling();
-        this.format = new LengthFormat(garden.units());
+        this.spec = garden.filling();
         garden.sections().forEach(s -> sections.put(s.name(), s));
     }
 
     /**
      * The filling of some boxes.
      *
-     * @param garden what was said of soil, filling and sections
+     * @param garden soil, filling and sections
      * @param boxes as built up
      * @param ground made ready for the same boxes, in the same order
      */
@@ -59,29 +58,29 @@ public final class Filling {
             planters.addAll(SoilVolume.of(boxes.get(i), garden.soil(), left));
         }
         List<Material> materials =
-                new Layers(garden.soil(), wish).of(planters, ground.spoil().looseM3());
+                new Layers(garden.soil(), spec).of(planters, ground.spoil().looseM3());
         double filled = planters.stream().mapToDouble(SoilVolume::filledM3).sum();
         double growing = planters.stream().mapToDouble(SoilVolume::growingM2).sum();
         List<BoxWeight> weights =
                 Weights.of(boxes, planters, sections, garden.soil().soakedKgPerM3(), LIFT_KG);
-        List<String> notes = new ArrayList<>();
+        List<Message> notes = new ArrayList<>();
         List<Problem> unmet = new ArrayList<>();
         roof(weights, notes, unmet);
         heavy(weights, notes);
         standsOver(weights, ground.standsOver(), notes);
-        return new FillPlan(
-                planters,
-                materials,
-                Settlement.of(garden.soil().settlement(), filled, growing),
-                floorFabricM2(boxes),
-                wish.liner().map(liner -> new LinerCutter(liner).cut(boxes)),
-                new Brushwork(sections, wish.finish()).of(boxes),
-                weights,
-                notes,
-                unmet);
+        return new FillPlan.Builder(
+                        planters,
+                        materials,
+                        Settlement.of(garden.soil().settlement(), filled, growing),
+                        new Brushwork(sections, spec.finish()).of(boxes))
+                .floorFabric(floorFabricM2(boxes))
+                .liner(spec.liner().map(liner -> new LinerCutter(liner).cut(boxes)))
+                .weights(weights)
+                .notes(notes, unmet)
+                .build();
     }
 
-    private void roof(List<BoxWeight> weights, List<String> notes, List<Problem> unmet) {
+    private void roof(List<BoxWeight> weights, List<Message> notes, List<Problem> unmet) {
         if (garden.ground().surface() != GroundSurface.ROOF) {
             return;
         }
@@ -89,57 +88,50 @@ public final class Filling {
         BoxWeight worst = weights.stream()
                 .max((a, b) -> Double.compare(a.kgPerM2(), b.kgPerM2()))
                 .orElseThrow();
-        AreaLoad load = AreaLoad.in(garden.units());
-        double reached = load.ofKgPerM2(worst.kgPerM2());
-        String said = "Filled and soaked, " + worst.box() + " loads the roof with " + load.words(reached)
-                + ", people and snow not counted";
+        double reached = worst.kgPerM2();
         if (limit.isEmpty()) {
-            unmet.add(new Problem(
-                    "roof-limit-missing",
-                    "ground.load limit",
-                    said + "; what the roof may carry is not said.",
-                    "Get its limit in writing from the building's engineer and say `load limit`."));
-        } else if (reached > ROOF_SHARE * limit.getAsDouble()) {
-            unmet.add(new Problem(
-                    "roof-overloaded",
-                    "ground.load limit",
-                    said + "; its limit is " + load.words(limit.getAsDouble()) + ", of which a tenth is kept in hand.",
-                    "Wish a platform, a lighter filling or lower walls; the building's engineer decides."));
+            unmet.add(new Problem("ground.load limit", FillMessage.ROOF_LIMIT_MISSING.of(worst.box(), reached)));
+            return;
+        }
+        double borne = AreaLoad.in(garden.units()).toKgPerM2(limit.getAsDouble());
+        if (reached > ROOF_SHARE * borne) {
+            unmet.add(new Problem("ground.load limit", FillMessage.ROOF_OVERLOADED.of(worst.box(), reached, borne)));
         } else {
-            notes.add(said + ", under nine tenths of its limit of " + load.words(limit.getAsDouble()) + ".");
+            notes.add(FillMessage.ROOF_BEARS.of(worst.box(), reached, borne));
         }
     }
 
-    private void standsOver(List<BoxWeight> weights, List<StandsOver> over, List<String> notes) {
-        AreaLoad load = AreaLoad.in(garden.units());
+    private static void standsOver(List<BoxWeight> weights, List<StandsOver> over, List<Message> notes) {
         for (StandsOver one : over) {
             double kgPerM2 = weights.stream()
                     .filter(weight -> weight.box().equals(one.box()))
                     .mapToDouble(BoxWeight::kgPerM2)
                     .findFirst()
                     .orElseThrow();
-            notes.add("Not shown to hold: " + one.box() + " stands over "
-                    + (one.lengthMm() > 0 ? format.site(one.lengthMm()) + " of " : "") + one.service()
-                    + " and presses on the ground with " + load.words(load.ofKgPerM2(kgPerM2))
-                    + ", filled and soaked; its owner may have to dig it up. Ask before you build.");
+            notes.add(FillMessage.STANDS_OVER_SERVICE.of(
+                    one.box(),
+                    one.service(),
+                    one.lengthMm() > 0 ? Shape.LENGTH : Shape.POINT,
+                    one.lengthMm(),
+                    kgPerM2));
         }
     }
 
-    private void heavy(List<BoxWeight> weights, List<String> notes) {
+    private static void heavy(List<BoxWeight> weights, List<Message> notes) {
         List<BoxWeight> two =
                 weights.stream().filter(w -> w.heaviestKg() > LIFT_KG).toList();
         if (!two.isEmpty()) {
             BoxWeight worst = two.get(0);
-            notes.add("Piece " + worst.heaviestPiece() + " weighs " + format.weight(worst.heaviestKg())
-                    + ": two people, over " + format.weight(LIFT_KG) + ".");
+            notes.add(FillMessage.HEAVY_PIECE.of(worst.heaviestPiece(), worst.heaviestKg(), LIFT_KG));
         }
         int inPlace = (int) weights.stream().filter(w -> w.carriers() > 2).count();
         if (inPlace > 0) {
             double heaviest =
                     weights.stream().mapToDouble(BoxWeight::woodKg).max().orElse(0);
-            notes.add((inPlace == weights.size() ? "Every box" : inPlace + " of " + weights.size() + " boxes")
-                    + " would take three people or more to carry, the heaviest " + format.weight(heaviest)
-                    + " empty: build in place.");
+            notes.add(
+                    inPlace == weights.size()
+                            ? FillMessage.EVERY_BOX_TOO_HEAVY_TO_CARRY.of(inPlace, heaviest)
+                            : FillMessage.BOXES_TOO_HEAVY_TO_CARRY.of(inPlace, weights.size(), heaviest));
         }
     }
 

@@ -3,6 +3,7 @@ package borderwright.engine.filling;
 import borderwright.engine.garden.FillingSpec;
 import borderwright.engine.garden.FillingSpec.MixPart;
 import borderwright.engine.garden.SoilSpec;
+import borderwright.engine.message.Message;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,7 +13,7 @@ import java.util.List;
  *
  * <p>Gravel does not settle; every other material is ordered with the settlement allowed for.
  */
-record Layers(SoilSpec soil, FillingSpec wish) {
+record Layers(SoilSpec soil, FillingSpec spec) {
     /**
      * The materials, bottom first.
      *
@@ -24,32 +25,36 @@ record Layers(SoilSpec soil, FillingSpec wish) {
         double baseM3 = 0;
         double filledM3 = 0;
         for (SoilVolume planter : planters) {
-            double gravel = share(planter, 0, wish.drainageMm());
-            double base = share(planter, wish.drainageMm(), wish.baseMm());
+            double gravel = share(planter, 0, spec.drainageMm());
+            double base = share(planter, spec.drainageMm(), spec.baseMm());
             gravelM3 += gravel;
             baseM3 += base;
             filledM3 += planter.filledM3();
         }
         double settled = 1 + soil.settlement();
         double topM3 = filledM3 - gravelM3 - baseM3;
-        double reusedM3 = Math.min(topM3 * settled, dugLooseM3 * wish.reused());
+        double reusedM3 = Math.min(topM3 * settled, dugLooseM3 * spec.reused());
         List<Material> materials = new ArrayList<>();
-        add(materials, "gravel", "drainage at the bottom", gravelM3, gravelM3, true);
-        if (wish.coarseLayer().isPresent()) {
-            FillingSpec.CoarseLayer base = wish.coarseLayer().get();
-            add(materials, base.item(), "coarse layer", baseM3, baseM3 * settled, !base.isAtHand());
+        add(materials, new Material("gravel", FillMessage.LAYER_OF_DRAINAGE.of(), gravelM3, gravelM3, true));
+        if (spec.coarseLayer().isPresent()) {
+            FillingSpec.CoarseLayer base = spec.coarseLayer().get();
+            Message coarse = FillMessage.LAYER_OF_COARSE_FILL.of();
+            add(materials, new Material(base.item(), coarse, baseM3, baseM3 * settled, !base.isAtHand()));
         }
-        add(materials, "earth dug here", "used again", reusedM3 / settled, reusedM3, false);
+        add(
+                materials,
+                new Material("dug earth", FillMessage.LAYER_OF_DUG_EARTH.of(), reusedM3 / settled, reusedM3, false));
         mix(materials, topM3 - reusedM3 / settled, settled);
         return materials;
     }
 
     private void mix(List<Material> materials, double filledM3, double settled) {
-        List<MixPart> parts = wish.mix();
+        List<MixPart> parts = spec.mix();
         double sum = parts.stream().mapToDouble(MixPart::parts).sum();
         for (MixPart part : parts) {
             double m3 = filledM3 * part.parts() / sum;
-            add(materials, part.item(), parts.size() == 1 ? "soil" : "part of the mix", m3, m3 * settled, true);
+            FillMessage layer = parts.size() == 1 ? FillMessage.LAYER_OF_SOIL : FillMessage.LAYER_OF_MIX;
+            add(materials, new Material(part.item(), layer.of(), m3, m3 * settled, true));
         }
     }
 
@@ -59,10 +64,9 @@ record Layers(SoilSpec soil, FillingSpec wish) {
         return planter.depthMm() <= 0 ? 0 : planter.filledM3() * left / planter.depthMm();
     }
 
-    private static void add(
-            List<Material> materials, String item, String layer, double filledM3, double orderedM3, boolean bought) {
-        if (orderedM3 > 1e-9) {
-            materials.add(new Material(item, layer, filledM3, orderedM3, bought));
+    private static void add(List<Material> materials, Material material) {
+        if (material.orderedM3() > 1e-9) {
+            materials.add(material);
         }
     }
 }

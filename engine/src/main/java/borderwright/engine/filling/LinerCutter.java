@@ -19,27 +19,27 @@ final class LinerCutter {
 
     private static final double TURN_IN_MM = 100;
 
-    private final LinerSpec wish;
+    private final LinerSpec spec;
     private final List<String> names = new ArrayList<>();
     private final List<Long> lengths = new ArrayList<>();
     private final List<Double> widths = new ArrayList<>();
 
-    LinerCutter(LinerSpec wish) {
-        this.wish = wish;
+    LinerCutter(LinerSpec spec) {
+        this.spec = spec;
     }
 
     LinerPlan cut(List<Box> boxes) {
         double staples = 0;
         for (Box box : boxes) {
             double high = box.soilDepthMm() + TURN_IN_MM;
-            int tiers = high <= wish.widthMm()
+            int tiers = high <= spec.widthMm()
                     ? 1
-                    : (int) Math.ceil((high - OVERLAP_MM) / (wish.widthMm() - OVERLAP_MM) - 1e-9);
+                    : (int) Math.ceil((high - OVERLAP_MM) / (spec.widthMm() - OVERLAP_MM) - 1e-9);
             double width = tiers == 1 ? high : (high + (tiers - 1) * OVERLAP_MM) / tiers;
             for (int i = 0; i < box.inside().size(); i++) {
                 double round = box.inside().get(i).perimeterMm();
                 // A row under the rim and one at the bottom, and one between for each further tier.
-                staples += (tiers + 1) * Math.ceil(round / wish.staplesMm());
+                staples += (tiers + 1) * Math.ceil(round / spec.staplesMm());
                 for (int tier = 0; tier < tiers; tier++) {
                     add(box.plan().planters().get(i), width, (long) Math.ceil(round + OVERLAP_MM));
                 }
@@ -49,7 +49,7 @@ final class LinerCutter {
     }
 
     private void add(String planter, double widthMm, long lengthMm) {
-        for (long part : RollPacking.joined(lengthMm, (long) wish.lengthMm(), (long) OVERLAP_MM)) {
+        for (long part : RollPacking.joined(lengthMm, (long) spec.lengthMm(), (long) OVERLAP_MM)) {
             names.add(planter);
             widths.add(widthMm);
             lengths.add(part);
@@ -57,9 +57,9 @@ final class LinerCutter {
     }
 
     private LinerPlan plan(int staples) {
-        double widest = widths.stream().mapToDouble(Double::doubleValue).max().orElse(wish.widthMm());
-        int lanes = (int) Math.max(1, Math.floor(wish.widthMm() / widest + 1e-9));
-        RollPacking packing = RollPacking.of(lengths, (long) wish.lengthMm());
+        double widest = widths.stream().mapToDouble(Double::doubleValue).max().orElse(spec.widthMm());
+        int lanes = (int) Math.max(1, Math.floor(spec.widthMm() / widest + 1e-9));
+        RollPacking packing = RollPacking.of(lengths, (long) spec.lengthMm());
         List<Strip> strips = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
             int lane = packing.rolls().get(i);

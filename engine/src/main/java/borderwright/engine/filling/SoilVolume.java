@@ -27,9 +27,9 @@ public record SoilVolume(
      *
      * @param leftM3 ground left standing inside its walls, m3; shared out by area
      */
-    public static List<SoilVolume> of(Box box, SoilSpec wish, double leftM3) {
+    public static List<SoilVolume> of(Box box, SoilSpec spec, double leftM3) {
         double allMm2 = box.inside().stream().mapToDouble(Ring::areaMm2).sum();
-        double depthMm = Math.max(0, box.soilDepthMm() - wish.belowRimMm());
+        double depthMm = Math.max(0, box.soilDepthMm() - spec.belowRimMm());
         double bottomMm = box.plan().bedMm() + box.plan().platformMm();
         List<SoilVolume> planters = new ArrayList<>();
         for (int i = 0; i < box.inside().size(); i++) {
@@ -47,7 +47,7 @@ public record SoilVolume(
                     areaMm2 / MM2_PER_M2,
                     depthMm,
                     filledM3,
-                    filledM3 * (1 + wish.settlement())));
+                    filledM3 * (1 + spec.settlement())));
         }
         return planters;
     }

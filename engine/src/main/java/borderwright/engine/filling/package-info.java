@@ -4,7 +4,7 @@
  * <p><b>Settles</b> volumes planter by planter as built, what to order of each material, how far it settles, how the liner is
  * cut, litres of finish and preservative, weights of pieces and boxes dry and filled wet, and loads on a roof.
  *
- * <p><b>Demands</b> {@link borderwright.engine.buildup.parts.Box}es, their ground made ready, sections, and the wishes for soil,
+ * <p><b>Demands</b> {@link borderwright.engine.buildup.parts.Box}es, their ground made ready, sections, and what is given for soil,
  * filling and ground. <b>Promises</b> that planters' volumes add up to their boxes' and these to the totals.
  *
  * <p><b>Units.</b> m2, m3 (filled: once settled; ordered: loose as delivered), litres, kg.
@@ -24,9 +24,9 @@
  *
  * <p><b>Sources.</b> Volume of bags: 1 ft3 is 28.3168 litres, exact. Densities: appendix with DOI 10.1201/b12981-45. Settlement
  * of fresh mixes 10 to 25 % in the first season and 50 to 75 mm of top-up a year, coverage of finishes, staples, 25 kg as
- * what one person lifts: common practice, no source. The lift is a filter, not a safe limit.
+ * what one person lifts: common practice, no source. The lift is a screening figure, not a safe limit.
  *
- * <p><b>Does not cover</b> irrigation pipes, chemistry of soil, or what a roof can bear: its engineer says that.
+ * <p><b>Does not cover</b> irrigation pipes, chemistry of soil, or what a roof can bear: that is for its engineer.
  *
  * <p><b>Start reading</b> at {@link borderwright.engine.filling.Filling}.
  */

@@ -4,12 +4,13 @@ import borderwright.engine.problem.Problem;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All boxes with a false floor of one height.
  *
  * @param heightMm height of the floor above the bed, mm; 0 for none
- * @param asWished whether every box is wished with just this floor
+ * @param asGiven whether every box is given just this floor
  * @param soilDepthMm least depth of soil over it, mm
  * @param orderedM3 filling to order, m3
  * @param filling its cost at the cheapest price in the lists
@@ -21,7 +22,7 @@ import org.joda.money.Money;
  */
 public record FloorOption(
         double heightMm,
-        boolean asWished,
+        boolean asGiven,
         double soilDepthMm,
         double orderedM3,
         Money filling,
@@ -36,20 +37,71 @@ public record FloorOption(
 
     /** The same with the whole garden's basket. */
     public FloorOption with(Money cost, List<Problem> problems) {
-        return new FloorOption(
-                heightMm,
-                asWished,
-                soilDepthMm,
-                orderedM3,
-                filling,
-                floorMetres,
-                floor,
-                soakedKg,
-                Optional.of(cost),
-                problems);
+        return new Builder(heightMm, asGiven)
+                .soil(soilDepthMm, orderedM3, soakedKg)
+                .costs(filling, floorMetres, floor)
+                .basket(Optional.of(cost), problems)
+                .build();
+    }
+
+    /** What does not hold or cannot be met with one floor and does so with the floor as given. */
+    public static List<Problem> newShortfalls(FloorOption option, List<FloorOption> all) {
+        List<Problem> already = all.stream()
+                .filter(FloorOption::asGiven)
+                .flatMap(own -> own.unmet().stream())
+                .toList();
+        return option.unmet().stream().filter(s -> !already.contains(s)).toList();
     }
 
     public Money total() {
         return filling.plus(floor);
+    }
+
+    /** A floor, set part by part; the basket is left out until it is searched for. */
+    static final class Builder {
+        private final double heightMm;
+        private final boolean asGiven;
+        private double soilDepthMm;
+        private double orderedM3;
+        private double soakedKg;
+        private @Nullable Money filling;
+        private double floorMetres;
+        private @Nullable Money floor;
+        private Optional<Money> basket = Optional.empty();
+        private List<Problem> unmet = List.of();
+
+        Builder(double heightMm, boolean asGiven) {
+            this.heightMm = heightMm;
+            this.asGiven = asGiven;
+        }
+
+        Builder soil(double depthMm, double looseM3, double kgSoaked) {
+            soilDepthMm = depthMm;
+            orderedM3 = looseM3;
+            soakedKg = kgSoaked;
+            return this;
+        }
+
+        /** Cost of the filling, and metres and cost of the floor. */
+        Builder costs(Money ofFilling, double metres, Money ofFloor) {
+            filling = ofFilling;
+            floorMetres = metres;
+            floor = ofFloor;
+            return this;
+        }
+
+        Builder basket(Optional<Money> cost, List<Problem> problems) {
+            basket = cost;
+            unmet = problems;
+            return this;
+        }
+
+        FloorOption build() {
+            if (filling == null || floor == null) {
+                throw new IllegalStateException("a floor needs the costs of its filling and of itself");
+            }
+            return new FloorOption(
+                    heightMm, asGiven, soilDepthMm, orderedM3, filling, floorMetres, floor, soakedKg, basket, unmet);
+        }
     }
 }

@@ -76,11 +76,12 @@ public final class FloorOptionFinder {
         boxes.forEach(box -> heights.add(box.plan().platformMm()));
         List<FloorOption> rows = new ArrayList<>();
         for (double height : heights) {
-            boolean wished = boxes.stream().allMatch(b -> b.plan().platformMm() == height);
+            boolean given = boxes.stream().allMatch(b -> b.plan().platformMm() == height);
             Row row = new Row(height);
             if (alike.values().stream().allMatch(group -> row.add(group.get(0), group.size()))
-                    && (wished || row.leastDepthMm >= LEAST_SOIL_MM)) {
-                rows.add(row.choice(wished, soilPerM3));
+                    && (given || row.leastDepthMm >= LEAST_SOIL_MM)) {
+                rows.add(row.summedUp(new FloorOption.Builder(height, given), soilPerM3)
+                        .build());
             }
         }
         return rows;
@@ -134,18 +135,9 @@ public final class FloorOptionFinder {
                     .toList();
         }
 
-        FloorOption choice(boolean wished, double soilPerM3) {
-            return new FloorOption(
-                    heightMm,
-                    wished,
-                    leastDepthMm,
-                    orderedM3,
-                    money(orderedM3 * soilPerM3),
-                    metres,
-                    money(minor),
-                    filledM3 * garden.soil().soakedKgPerM3(),
-                    Optional.empty(),
-                    List.of());
+        FloorOption.Builder summedUp(FloorOption.Builder option, double soilPerM3) {
+            return option.soil(leastDepthMm, orderedM3, filledM3 * garden.soil().soakedKgPerM3())
+                    .costs(money(orderedM3 * soilPerM3), metres, money(minor));
         }
 
         private Money money(double minorUnits) {
@@ -164,18 +156,18 @@ public final class FloorOptionFinder {
                     .mapToDouble(offer -> perM3(offer))
                     .min();
             if (cheapest.isEmpty()) {
-                return said();
+                return given();
             }
             sum += cheapest.getAsDouble() * part.parts() / all;
         }
         return OptionalDouble.of(sum);
     }
 
-    private OptionalDouble said() {
-        Optional<BigDecimal> said = garden.soil().perCubicMetre();
-        return said.isEmpty()
+    private OptionalDouble given() {
+        Optional<BigDecimal> given = garden.soil().perCubicMetre();
+        return given.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(said.get()
+                : OptionalDouble.of(given.get()
                         .movePointRight(garden.currency().getDecimalPlaces())
                         .setScale(0, RoundingMode.HALF_UP)
                         .doubleValue());

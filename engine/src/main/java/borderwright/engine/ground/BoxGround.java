@@ -40,6 +40,81 @@ public record BoxGround(
         feet = List.copyOf(feet);
     }
 
+    /** Depth of the gravel under the bottom course, mm compacted; 0 where none is laid. */
+    public double gravelMm() {
+        return bedMm - dugToMm;
+    }
+
+    /** What the ground of a box comes to, set one by one; what is left out is nought or empty. */
+    static final class Builder {
+        private final String box;
+        private double areaM2;
+        private double bedMm;
+        private double dugToMm;
+        private double turfM3;
+        private double dugM3;
+        private double gravelM3;
+        private double madeUpM3;
+        private double leftM3;
+        private int layers;
+        private List<CornerLevel> corners = List.of();
+        private List<SideLevel> sides = List.of();
+        private List<Foot> feet = List.of();
+
+        Builder(String box) {
+            this.box = box;
+        }
+
+        Builder area(double m2) {
+            areaM2 = m2;
+            return this;
+        }
+
+        /** Levels of the bed and of the ground as dug, mm. */
+        Builder levels(double bed, double dugTo) {
+            bedMm = bed;
+            dugToMm = dugTo;
+            return this;
+        }
+
+        /** Turf and earth taken away, m3. */
+        Builder taken(double turf, double earth) {
+            turfM3 = turf;
+            dugM3 = earth;
+            return this;
+        }
+
+        /** All gravel and the part of it that makes up hollows, m3, and the layers it is compacted in. */
+        Builder gravel(double m3, double makesUpM3, int inLayers) {
+            gravelM3 = m3;
+            madeUpM3 = makesUpM3;
+            layers = inLayers;
+            return this;
+        }
+
+        Builder left(double m3) {
+            leftM3 = m3;
+            return this;
+        }
+
+        Builder stands(List<CornerLevel> atCorners, List<SideLevel> alongSides) {
+            corners = atCorners;
+            sides = alongSides;
+            return this;
+        }
+
+        Builder feet(List<Foot> under) {
+            feet = under;
+            return this;
+        }
+
+        BoxGround build() {
+            return new BoxGround(
+                    box, areaM2, bedMm, dugToMm, turfM3, dugM3, gravelM3, madeUpM3, leftM3, layers, corners, sides,
+                    feet);
+        }
+    }
+
     /**
      * Ground at a corner.
      *

@@ -25,40 +25,38 @@ final class BoxGroundMaker {
     private static final double MM3_PER_M3 = 1e9;
 
     private final GroundHeights ground;
-    private final GroundSpec wish;
+    private final GroundSpec spec;
 
-    BoxGroundMaker(GroundHeights ground, GroundSpec wish) {
+    BoxGroundMaker(GroundHeights ground, GroundSpec spec) {
         this.ground = ground;
-        this.wish = wish;
+        this.spec = spec;
     }
 
     BoxGround make(Box box, Geometry area, Geometry dugArea) {
         double bed = box.plan().bedMm();
-        boolean hard = wish.surface().isHard();
-        double gravel = hard ? 0 : wish.gravelMm(box.plan().heightMm());
+        boolean hard = spec.surface().isHard();
+        double gravel = hard ? 0 : spec.gravelMm(box.plan().heightMm());
         double dugTo = bed - gravel;
         // Where only the walls stand on gravel the ground inside is left as it is, its turf stripped.
-        CutAndFill dug = hard ? CutAndFill.NONE : mesh(dugArea).against(dugTo, wish.turfMm());
+        CutAndFill dug = hard ? CutAndFill.NONE : mesh(dugArea).against(dugTo, spec.turfMm());
         double holesMm3 = hard
                 ? 0
                 : PostHole.of(box.pieces(), bed).stream()
                         .mapToDouble(PostHole::dugMm3)
                         .sum();
         double gravelMm3 = gravel > 0 ? dugArea.getArea() * gravel + dug.fillMm3() : 0;
-        return new BoxGround(
-                box.plan().name(),
-                area.getArea() / MM2_PER_M2,
-                bed,
-                dugTo,
-                hard ? 0 : area.getArea() * wish.turfMm() / MM3_PER_M3,
-                (dug.cutMm3() + holesMm3) / MM3_PER_M3,
-                gravelMm3 / MM3_PER_M3,
-                dug.fillMm3() / MM3_PER_M3,
-                hard ? 0 : leftMm3(area, dugArea, bed) / MM3_PER_M3,
-                gravel > 0 ? (int) Math.ceil(gravel / LAYER_MM - SAME_MM) : 0,
-                corners(box.plan().outline(), dugTo, hard),
-                sides(box),
-                hard ? feet(box.plan().outline(), bed) : List.of());
+        return new BoxGround.Builder(box.plan().name())
+                .area(area.getArea() / MM2_PER_M2)
+                .levels(bed, dugTo)
+                .taken(hard ? 0 : area.getArea() * spec.turfMm() / MM3_PER_M3, (dug.cutMm3() + holesMm3) / MM3_PER_M3)
+                .gravel(
+                        gravelMm3 / MM3_PER_M3,
+                        dug.fillMm3() / MM3_PER_M3,
+                        gravel > 0 ? (int) Math.ceil(gravel / LAYER_MM - SAME_MM) : 0)
+                .left(hard ? 0 : leftMm3(area, dugArea, bed) / MM3_PER_M3)
+                .stands(corners(box.plan().outline(), dugTo), sides(box))
+                .feet(hard ? feet(box.plan().outline(), bed) : List.of())
+                .build();
     }
 
     private double leftMm3(Geometry area, Geometry dugArea, double bed) {
@@ -66,7 +64,7 @@ final class BoxGroundMaker {
         if (undug.getArea() < MM2_PER_M2 * SAME_MM) {
             return 0;
         }
-        CutAndFill left = mesh(undug).against(bed, wish.turfMm());
+        CutAndFill left = mesh(undug).against(bed, spec.turfMm());
         return left.cutMm3() - left.fillMm3();
     }
 
@@ -74,7 +72,8 @@ final class BoxGroundMaker {
         return SurfaceMesh.over(area, ground::heightMm, LONGEST_FACET_MM);
     }
 
-    private List<CornerLevel> corners(Ring outline, double dugTo, boolean hard) {
+    private List<CornerLevel> corners(Ring outline, double dugTo) {
+        boolean hard = spec.surface().isHard();
         List<CornerLevel> levels = new ArrayList<>();
         for (Point corner : outline.corners()) {
             double level = ground.heightMm(corner);
@@ -110,12 +109,12 @@ final class BoxGroundMaker {
         return sides;
     }
 
-    /** A foot at each corner and no farther apart than wished between. */
+    /** A foot at each corner and no farther apart than given between. */
     private List<Foot> feet(Ring outline, double bed) {
         List<Foot> feet = new ArrayList<>();
         for (int i = 0; i < outline.size(); i++) {
             double side = outline.sideMm(i);
-            int spans = (int) Math.max(1, Math.ceil(side / wish.feet().spacingMm() - SAME_MM));
+            int spans = (int) Math.max(1, Math.ceil(side / spec.feet().spacingMm() - SAME_MM));
             for (int k = 0; k < spans; k++) {
                 Point at = outline.corner(i).towards(outline.corner(i + 1), k / (double) spans);
                 feet.add(new Foot(i, side * k / spans, bed - ground.heightMm(at)));

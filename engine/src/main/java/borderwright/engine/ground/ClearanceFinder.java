@@ -5,6 +5,7 @@ import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.ground.SiteClearance.Verdict;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
@@ -12,7 +13,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
@@ -28,7 +28,7 @@ final class ClearanceFinder {
     private final LengthFormat format;
     private final List<BoxWork> works;
     private final List<SiteClearance> found = new ArrayList<>();
-    private final List<String> notes;
+    private final List<Message> notes;
     private final List<Problem> unmet;
     private final List<GroundPlan.StandsOver> standing = new ArrayList<>();
 
@@ -40,7 +40,7 @@ final class ClearanceFinder {
      * @param unmet where what does not hold is added
      */
     ClearanceFinder(
-            Outline outline, LengthFormat format, List<BoxWork> works, List<String> notes, List<Problem> unmet) {
+            Outline outline, LengthFormat format, List<BoxWork> works, List<Message> notes, List<Problem> unmet) {
         this.outline = outline;
         this.format = format;
         this.works = works;
@@ -71,7 +71,7 @@ final class ClearanceFinder {
 
     /** Adds those of some rows that do not hold, and where all of one part do, the nearest. */
     void keep(List<SiteClearance> rows) {
-        Map<String, List<SiteClearance>> parts = new LinkedHashMap<>();
+        Map<Message, List<SiteClearance>> parts = new LinkedHashMap<>();
         rows.forEach(row ->
                 parts.computeIfAbsent(row.what(), part -> new ArrayList<>()).add(row));
         for (List<SiteClearance> part : parts.values()) {
@@ -90,11 +90,11 @@ final class ClearanceFinder {
         List<SiteClearance> rows = new ArrayList<>();
         NearbyThing thing = nearby.thing();
         Geometry place = nearby.shape();
-        String name = nearby.name();
+        Message name = nearby.name();
         WallClearances walls = new WallClearances(format, unmet);
         for (BoxWork work : works) {
             if (thing.what() == NearbyKind.TREE) {
-                new RootClearances(format, notes, unmet).measure(thing.rootsMm(), where, name, place, work, rows);
+                new RootClearances(notes, unmet).measure(thing.rootsMm(), where, name, place, work, rows);
             } else if (thing.what().isService()) {
                 new ServiceClearances(thing, name, format, notes, unmet).measure(where, place, work, rows);
                 if (work.outline().intersects(place)) {
@@ -128,20 +128,21 @@ final class ClearanceFinder {
             BoxWork.coordinate(outline.ring().corner(e + 1))
         });
         boolean fence = edge.kind() == EdgeKind.FENCE;
-        String name = "the " + edge.kind().name().toLowerCase(Locale.ROOT) + " " + outline.edgeName(e);
+        Message name = ClearanceMessage.CLEARANCE_FROM_EDGE.of(edge.kind(), outline.edgeName(e));
         double wanted = fence ? Math.max(bowMm, edge.gapMm()) : edge.gapMm();
         for (BoxWork work : works) {
             double got = work.outline().distance(line);
-            SiteClearance row =
-                    new SiteClearance(work.name(), name, "wall", wanted, got, SiteClearance.of(wanted, got));
+            SiteClearance row = new SiteClearance(
+                    work.name(),
+                    name,
+                    ClearanceMessage.CLEARANCE_OF_WALL.of(),
+                    wanted,
+                    got,
+                    SiteClearance.of(wanted, got));
             rows.add(row);
             if (fence && SiteClearance.of(bowMm, got) == Verdict.DOES_NOT_HOLD) {
                 unmet.add(new Problem(
-                        "fence-bears",
-                        "survey.edges",
-                        work.name() + " stands " + format.length(got) + " from " + name + ", and its walls may bulge "
-                                + format.length(bowMm) + ", so the fence would carry soil.",
-                        "Leave a `gap` of " + format.length(Math.ceil(bowMm)) + " or more at that edge."));
+                        "survey.edges", NearbyFinding.FENCE_BEARS.of(work.name(), got, name, bowMm, Math.ceil(bowMm))));
             }
         }
         return rows;

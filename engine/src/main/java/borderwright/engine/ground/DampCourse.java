@@ -3,9 +3,11 @@ package borderwright.engine.ground;
 import borderwright.engine.garden.SurveySpec.EdgeSpec;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Segment;
+import borderwright.engine.ground.NearbyFinding.Way;
 import borderwright.engine.ground.SiteClearance.Verdict;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.Outline;
 import java.util.ArrayList;
@@ -25,7 +27,7 @@ import org.locationtech.jts.geom.GeometryFactory;
  * @param notes where what should be known is added
  * @param unmet where what does not hold is added
  */
-record DampCourse(Outline outline, LengthFormat format, List<String> notes, List<Problem> unmet) {
+record DampCourse(Outline outline, LengthFormat format, List<Message> notes, List<Problem> unmet) {
 
     /** Edge by edge, how far soil in the boxes near it stays below the course. */
     List<List<SiteClearance>> check(List<EdgeSpec> edges, List<BoxWork> works) {
@@ -56,31 +58,35 @@ record DampCourse(Outline outline, LengthFormat format, List<String> notes, List
             }
         }
         if (course.isEmpty() && !near.isEmpty()) {
-            notes.add("Not shown to hold: soil in " + String.join(", ", near) + " stands within "
-                    + format.length(nearMm()) + " of the house " + edge.edge()
-                    + ". Find its damp-proof course and air bricks, keep soil " + format.length(belowMm())
-                    + " below the one and clear of the others, and say `damp course` at that edge.");
+            notes.add(GroundMessage.DAMP_COURSE_UNKNOWN.of(
+                    near, nearMm(), edge.edge().toString(), belowMm()));
         }
         return rows;
     }
 
     private SiteClearance row(EdgeSpec edge, String where, BoxWork work, double gapMm, double courseMm) {
-        double below = courseMm - work.soilMm();
+        double below = courseMm - work.levels().soilMm();
         Verdict verdict = SiteClearance.of(belowMm(), below);
         if (verdict == Verdict.DOES_NOT_HOLD) {
             unmet.add(new Problem(
-                    "damp-course",
                     where,
-                    "Soil in " + work.name() + " would stand " + format.length(Math.abs(below))
-                            + (below < 0 ? " above" : " below") + " the damp-proof course of " + edge.edge() + ", "
-                            + format.length(gapMm) + " from the wall; " + format.length(belowMm())
-                            + " below it is the usual least.",
-                    "Make the wall " + format.length(Math.ceil(belowMm() - below))
-                            + " lower, fill it less, or keep the box " + format.length(nearMm())
-                            + " off; ask a builder who knows the house."));
+                    GroundMessage.DAMP_COURSE.of(
+                            work.name(),
+                            Math.abs(below),
+                            Way.of(below),
+                            edge.edge().toString(),
+                            gapMm,
+                            belowMm(),
+                            Math.ceil(belowMm() - below),
+                            nearMm())));
         }
         return new SiteClearance(
-                work.name(), "the damp-proof course of " + edge.edge(), "soil, below", belowMm(), below, verdict);
+                work.name(),
+                ClearanceMessage.CLEARANCE_FROM_DAMP_COURSE.of(edge.edge().toString()),
+                ClearanceMessage.CLEARANCE_OF_SOIL_BELOW.of(),
+                belowMm(),
+                below,
+                verdict);
     }
 
     private static Geometry wall(Segment line) {

@@ -22,14 +22,14 @@ final class DugAreas {
     private DugAreas() {}
 
     /** One area for each box, in order; a polygon, or several, with or without holes. */
-    static List<Geometry> of(List<Box> boxes, Ring border, GroundSpec wish) {
+    static List<Geometry> of(List<Box> boxes, Ring border, GroundSpec spec) {
         List<Geometry> outlines = boxes.stream()
                 .map(box -> (Geometry) box.plan().outline().toJts())
                 .toList();
         Geometry inside = border.toJts();
         List<Geometry> wide = outlines.stream()
                 .map(outline -> OverlayNGRobust.overlay(
-                        grown(outline, wish.gravel().beyondMm()), inside, OverlayNG.INTERSECTION))
+                        grown(outline, spec.gravel().beyondMm()), inside, OverlayNG.INTERSECTION))
                 .toList();
         List<Geometry> areas = new ArrayList<>();
         for (int i = 0; i < boxes.size(); i++) {
@@ -46,13 +46,13 @@ final class DugAreas {
     }
 
     /** The part of an area that is dug: all of it, or the strip under the walls and as far inside them. */
-    static Geometry dug(Box box, Geometry area, GroundSpec wish) {
-        if (wish.bed() == GravelBed.WHOLE) {
+    static Geometry dug(Box box, Geometry area, GroundSpec spec) {
+        if (spec.bed() == GravelBed.WHOLE) {
             return area;
         }
         Geometry left = area;
         for (Ring inside : box.inside()) {
-            left = less(left, grown(inside.toJts(), -wish.gravel().beyondMm()));
+            left = less(left, grown(inside.toJts(), -spec.gravel().beyondMm()));
         }
         return left;
     }

@@ -8,6 +8,7 @@ import borderwright.engine.garden.SoilSpec;
 import borderwright.engine.garden.SurveySpec;
 import borderwright.engine.garden.vocabulary.ground.GravelBed;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.Outline;
 import java.util.ArrayList;
@@ -21,12 +22,12 @@ public final class GroundWork {
     public static final double BELOW_DAMP_COURSE_MM = 150;
 
     private final Outline outline;
-    private final GroundSpec wish;
+    private final GroundSpec spec;
     private final LengthFormat format;
 
-    private GroundWork(Outline outline, GroundSpec wish, LengthFormat format) {
+    private GroundWork(Outline outline, GroundSpec spec, LengthFormat format) {
         this.outline = outline;
-        this.wish = wish;
+        this.spec = spec;
         this.format = format;
     }
 
@@ -35,78 +36,79 @@ public final class GroundWork {
      *
      * @param boxes as built up; none overlaps another
      * @param outline the border with its ground
-     * @param survey what was said of its edges, for damp-proof courses
-     * @param wish how the ground is made ready
+     * @param survey what was given of its edges, for damp-proof courses
+     * @param spec how the ground is made ready
      * @param soil for how far soil stays below the rim
      * @param bowMm how far a wall may bow out, for fences, mm
-     * @param format for sentences
+     * @param format for rules of the trade in whole units
      */
     public static GroundPlan plan(
             List<Box> boxes,
             Outline outline,
             SurveySpec survey,
-            GroundSpec wish,
+            GroundSpec spec,
             SoilSpec soil,
             double bowMm,
             LengthFormat format) {
-        return new GroundWork(outline, wish, format).plan(boxes, survey, soil, bowMm);
+        return new GroundWork(outline, spec, format).plan(boxes, survey, soil, bowMm);
     }
 
     private GroundPlan plan(List<Box> boxes, SurveySpec survey, SoilSpec soil, double bowMm) {
-        List<Geometry> areas = DugAreas.of(boxes, outline.ring(), wish);
-        BoxGroundMaker maker = new BoxGroundMaker(outline.ground(), wish);
-        List<BoxGround> grounds = new ArrayList<>();
-        for (int i = 0; i < boxes.size(); i++) {
-            Geometry dug = DugAreas.dug(boxes.get(i), areas.get(i), wish);
-            grounds.add(maker.make(boxes.get(i), areas.get(i), dug));
-        }
+        List<Geometry> areas = DugAreas.of(boxes, outline.ring(), spec);
+        List<BoxGround> grounds = grounds(boxes, areas);
         Spoil spoil = Spoil.of(
                 grounds.stream().mapToDouble(BoxGround::turfM3).sum(),
                 grounds.stream().mapToDouble(BoxGround::dugM3).sum(),
-                wish);
+                spec);
         double gravel = grounds.stream().mapToDouble(BoxGround::gravelM3).sum();
         Optional<SheetPlan> sheet =
-                wish.surface().isHard() ? Optional.empty() : wish.membrane().map(m -> sheet(boxes, areas, m));
-        List<String> notes = new ArrayList<>();
+                spec.surface().isHard() ? Optional.empty() : spec.membrane().map(m -> sheet(boxes, areas, m));
+        List<Message> notes = new ArrayList<>();
         List<Problem> unmet = new ArrayList<>();
-        tell(boxes, notes);
+        note(boxes, notes);
         List<SiteClearance> clearances = new ArrayList<>();
-        if (wish.surface().isHard()) {
-            clearances.addAll(new RunOff(outline, format, wish.feet().lowestMm()).of(boxes, grounds, notes, unmet));
+        if (spec.surface().isHard()) {
+            clearances.addAll(
+                    new RunOff(outline, format.units(), spec.feet().lowestMm()).of(boxes, grounds, notes, unmet));
         }
-        List<BoxWork> works = BoxWork.of(boxes, grounds, areas, wish, soil.belowRimMm());
+        List<BoxWork> works = BoxWork.of(boxes, grounds, areas, spec, soil.belowRimMm());
         ClearanceFinder keeps = new ClearanceFinder(outline, format, works, notes, unmet);
         new DampCourse(outline, format, notes, unmet)
                 .check(survey.edges(), works)
                 .forEach(keeps::keep);
-        List<Optional<NearbyPlace>> near = NearbyPlace.of(wish.keepClearOf(), outline, format);
+        List<Optional<NearbyPlace>> near = NearbyPlace.of(spec.keepClearOf(), outline);
         clearances.addAll(keeps.of(near, bowMm));
-        return new GroundPlan(
-                grounds,
-                spoil,
-                gravel,
-                gravel * wish.gravel().looseFactor(),
-                sheet,
-                near.stream().flatMap(Optional::stream).toList(),
-                clearances,
-                keeps.standing(),
-                notes,
-                unmet);
+        return new GroundPlan.Builder(grounds, spoil)
+                .gravel(gravel, gravel * spec.gravel().looseFactor())
+                .sheet(sheet)
+                .near(near.stream().flatMap(Optional::stream).toList(), clearances, keeps.standing())
+                .notes(notes, unmet)
+                .build();
+    }
+
+    private List<BoxGround> grounds(List<Box> boxes, List<Geometry> areas) {
+        BoxGroundMaker maker = new BoxGroundMaker(outline.ground(), spec);
+        List<BoxGround> grounds = new ArrayList<>();
+        for (int i = 0; i < boxes.size(); i++) {
+            Geometry dug = DugAreas.dug(boxes.get(i), areas.get(i), spec);
+            grounds.add(maker.make(boxes.get(i), areas.get(i), dug));
+        }
+        return grounds;
     }
 
     /** With fewest seams, unless least sheet saves a roll. */
     private static SheetPlan sheet(List<Box> boxes, List<Geometry> areas, MembraneSpec membrane) {
-        SheetPlan fewSeams = sheet(boxes, areas, membrane, true);
-        SheetPlan leastSheet = sheet(boxes, areas, membrane, false);
+        SheetPlan fewSeams = sheet(boxes, areas, membrane, SheetStrips.Aim.FEWEST_SEAMS);
+        SheetPlan leastSheet = sheet(boxes, areas, membrane, SheetStrips.Aim.LEAST_SHEET);
         return leastSheet.rolls() < fewSeams.rolls() ? leastSheet : fewSeams;
     }
 
-    private static SheetPlan sheet(List<Box> boxes, List<Geometry> areas, MembraneSpec membrane, boolean fewest) {
+    private static SheetPlan sheet(List<Box> boxes, List<Geometry> areas, MembraneSpec membrane, SheetStrips.Aim aim) {
         SheetCutter cutter = new SheetCutter(membrane.widthMm(), membrane.lengthMm(), membrane.overlapMm());
         int pins = 0;
         for (int i = 0; i < boxes.size(); i++) {
             SheetStrips strips = SheetStrips.over(
-                    areas.get(i), boxes.get(i).plan().outline(), membrane.widthMm(), membrane.overlapMm(), fewest);
+                    areas.get(i), boxes.get(i).plan().outline(), membrane.widthMm(), membrane.overlapMm(), aim);
             String box = boxes.get(i).plan().name();
             strips.stripsMm().forEach(length -> cutter.strip(box, membrane.widthMm(), length));
             pins += pins(areas.get(i), strips.seamMm(), membrane.pinsMm());
@@ -114,40 +116,32 @@ public final class GroundWork {
         return cutter.plan(pins);
     }
 
-    /** Round the edge and along seams at the spacing, in the field at twice the spacing each way. */
+    /** Round the edge and along seams at the spacing, across the middle at twice the spacing each way. */
     private static int pins(Geometry area, double seamMm, double apartMm) {
         return (int) (Math.ceil(area.getLength() / apartMm)
                 + Math.ceil(seamMm / apartMm)
                 + Math.floor(area.getArea() / (4 * apartMm * apartMm)));
     }
 
-    private void tell(List<Box> boxes, List<String> notes) {
+    private void note(List<Box> boxes, List<Message> notes) {
         List<PostHole> holes = boxes.stream()
                 .flatMap(box -> PostHole.of(box.pieces(), box.plan().bedMm()).stream())
                 .toList();
         if (!holes.isEmpty()) {
-            notes.add("The earth counts " + holes.size() + " holes for posts and braces, up to "
-                    + format.length(
-                            holes.stream().mapToDouble(PostHole::widthMm).max().orElse(0))
-                    + " across and "
-                    + format.length(
-                            holes.stream().mapToDouble(PostHole::depthMm).max().orElse(0))
-                    + " below the bed; look for cables and pipes before you dig.");
+            notes.add(GroundMessage.DIG_INCLUDES_POST_HOLES.of(
+                    holes.size(),
+                    holes.stream().mapToDouble(PostHole::widthMm).max().orElse(0),
+                    holes.stream().mapToDouble(PostHole::depthMm).max().orElse(0)));
         }
         boolean floored = boxes.stream().anyMatch(b -> b.plan().platformMm() > 0);
-        if (wish.surface().isHard() && boxes.stream().anyMatch(b -> b.plan().platformMm() == 0)) {
-            notes.add(
-                    "A box without a floor on hard ground lets soil and water out under its boards: wish a platform, or"
-                            + " line it and expect the stain.");
+        if (spec.surface().isHard() && boxes.stream().anyMatch(b -> b.plan().platformMm() == 0)) {
+            notes.add(GroundMessage.NO_FLOOR_ON_HARD_GROUND.of());
         }
-        if (!wish.surface().isHard() && floored && wish.bed() != GravelBed.WHOLE) {
-            notes.add("The legs of a platform stand on the compacted gravel, but gravel is wished "
-                    + (wish.bed() == GravelBed.NONE ? "nowhere" : "under the walls only")
-                    + ": lay a slab or a pad of gravel under each leg, or say `bed: whole`.");
+        if (!spec.surface().isHard() && floored && spec.bed() != GravelBed.WHOLE) {
+            notes.add(GroundMessage.FLOOR_LEGS_WITHOUT_GRAVEL.of(spec.bed()));
         }
         if (outline.ground().spots().isEmpty()) {
-            notes.add("No levels were taken, so the ground is taken as level at the datum: take levels at the corners"
-                    + " before ordering gravel or a skip.");
+            notes.add(GroundMessage.NO_LEVELS_TAKEN.of());
         }
     }
 }

@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  *
  * <p>First fit, longest first; where that takes more rolls than the lower bound of Martello and Toth (1990, their L2), a
  * search puts strip after strip, longest first, into each roll with a different rest, and stops after a fixed number of
- * steps. Whether the answer is proven least is said.
+ * steps. The answer tells whether it is proven least.
  *
  * @param rolls index of the roll of each strip, from 0, in the strips' order
  * @param count rolls needed

@@ -4,8 +4,8 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.ground.SiteClearance.Verdict;
-import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.survey.Outline;
 import java.util.ArrayList;
@@ -25,17 +25,17 @@ final class RunOff {
     private static final double LEVEL = 0.0005;
 
     private final Outline outline;
-    private final LengthFormat format;
+    private final UnitSystem units;
     private final double leastFootMm;
 
     /** @param leastFootMm least room wanted under the boards, mm */
-    RunOff(Outline outline, LengthFormat format, double leastFootMm) {
+    RunOff(Outline outline, UnitSystem units, double leastFootMm) {
         this.outline = outline;
-        this.format = format;
+        this.units = units;
         this.leastFootMm = leastFootMm;
     }
 
-    List<SiteClearance> of(List<Box> boxes, List<BoxGround> grounds, List<String> notes, List<Problem> unmet) {
+    List<SiteClearance> of(List<Box> boxes, List<BoxGround> grounds, List<Message> notes, List<Problem> unmet) {
         List<SiteClearance> rows = new ArrayList<>();
         boolean levelled = !outline.ground().spots().isEmpty();
         for (int b = 0; b < boxes.size(); b++) {
@@ -46,20 +46,20 @@ final class RunOff {
                     .orElse(0);
             rows.add(new SiteClearance(
                     name,
-                    "water under its boards",
-                    "room left by its feet",
+                    ClearanceMessage.CLEARANCE_FROM_WATER_BELOW.of(),
+                    ClearanceMessage.CLEARANCE_OF_FEET.of(),
                     leastFootMm,
                     room,
                     SiteClearance.of(leastFootMm, room)));
             Point downhill = downhill(middle(boxes.get(b)));
             double fall = downhill.lengthMm();
-            double over = format.units() == UnitSystem.METRIC ? 1000 : FEET_4_MM;
+            double over = units == UnitSystem.METRIC ? 1000 : FEET_4_MM;
             rows.add(new SiteClearance(
                     name,
-                    "standing water",
+                    ClearanceMessage.CLEARANCE_FROM_STANDING_WATER.of(),
                     levelled
-                            ? "fall of the ground over " + format.length(over)
-                            : "fall of the ground, which was not levelled,",
+                            ? ClearanceMessage.CLEARANCE_OF_FALL.of(over)
+                            : ClearanceMessage.CLEARANCE_OF_UNKNOWN_FALL.of(),
                     LEAST_FALL * over,
                     fall * over,
                     levelled && fall >= LEAST_FALL - LEVEL / 10 ? Verdict.HOLDS : Verdict.NOT_SHOWN));
@@ -68,9 +68,7 @@ final class RunOff {
             }
         }
         if (!levelled && !boxes.isEmpty()) {
-            notes.add(
-                    "Not shown to hold: no levels were taken, so nobody knows where water from the planters runs. Pour a"
-                            + " bucket out before you choose where outlets go, and take levels.");
+            notes.add(GroundMessage.RUN_OFF_UNKNOWN.of());
         }
         return rows;
     }
@@ -89,8 +87,8 @@ final class RunOff {
         return new Point(-x / (2 * STEP_MM), -y / (2 * STEP_MM));
     }
 
-    /** Says which edge the water runs to: the one that lies most squarely downhill. */
-    private void towards(String box, Point downhill, double fall, List<String> notes, List<Problem> unmet) {
+    /** Notes which edge the water runs to: the one that lies most squarely downhill. */
+    private void towards(String box, Point downhill, double fall, List<Message> notes, List<Problem> unmet) {
         int edge = 0;
         double most = Double.NEGATIVE_INFINITY;
         for (int e = 0; e < outline.edges().size(); e++) {
@@ -102,16 +100,10 @@ final class RunOff {
             }
         }
         String name = outline.edgeName(edge);
-        String falls = "The ground under " + box + " falls 1 in " + Math.round(1 / fall) + " towards " + name;
         if (outline.edges().get(edge).kind() == EdgeKind.HOUSE) {
-            unmet.add(new Problem(
-                    "run-off",
-                    "ground.surface",
-                    falls + ", which is the house: water from the planter would run against it.",
-                    "Put outlets on the other side, keep a channel or a drain along the house, and have somebody who"
-                            + " knows the building look before you build."));
+            unmet.add(new Problem("ground.surface", GroundMessage.RUN_OFF.of(box, 1 / fall, name)));
         } else {
-            notes.add(falls + ": put its outlets on that side, and leave the gaps under its boards open.");
+            notes.add(GroundMessage.RUN_OFF_SIDE.of(box, 1 / fall, name));
         }
     }
 }

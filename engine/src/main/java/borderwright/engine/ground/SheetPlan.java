@@ -8,7 +8,7 @@ import java.util.List;
  * @param strips every strip, box by box
  * @param rolls rolls needed
  * @param proven whether no fewer rolls hold these strips
- * @param pins pins along edges and seams, and in the field
+ * @param pins pins along edges and seams, and across the middle
  */
 public record SheetPlan(List<Strip> strips, int rolls, boolean proven, int pins) {
     public SheetPlan {

@@ -30,6 +30,12 @@ record SheetStrips(List<Long> stripsMm, double seamMm) {
 
     private static final GeometryFactory JTS = new GeometryFactory();
 
+    /** What is best. */
+    enum Aim {
+        FEWEST_SEAMS,
+        LEAST_SHEET
+    }
+
     SheetStrips {
         stripsMm = List.copyOf(stripsMm);
     }
@@ -42,12 +48,13 @@ record SheetStrips(List<Long> stripsMm, double seamMm) {
     /**
      * The strips for an area under a box with that outline.
      *
-     * @param fewest whether fewest strips count before least sheet
+     * @param aim what counts first
      */
-    static SheetStrips over(Geometry area, Ring outline, double widthMm, double overlapMm, boolean fewest) {
+    static SheetStrips over(Geometry area, Ring outline, double widthMm, double overlapMm, Aim aim) {
         Comparator<SheetStrips> count = Comparator.comparing(s -> s.stripsMm.size());
         Comparator<SheetStrips> length = Comparator.comparing(SheetStrips::sheetMm);
-        Comparator<SheetStrips> order = fewest ? count.thenComparing(length) : length.thenComparing(count);
+        Comparator<SheetStrips> order =
+                aim == Aim.FEWEST_SEAMS ? count.thenComparing(length) : length.thenComparing(count);
         SheetStrips best = along(area, 0, outline, widthMm, overlapMm);
         for (int side = 1; side < outline.size(); side++) {
             SheetStrips other = along(area, side, outline, widthMm, overlapMm);

@@ -1,16 +1,18 @@
 package borderwright.engine.ground;
 
+import borderwright.engine.message.Message;
+
 /**
  * How far a planter keeps from something that it has to keep clear of.
  *
  * @param box the planter
- * @param from what it keeps clear of, in words
- * @param what what the distance is of, in words: ground dug, a wall, soil below something
+ * @param from what it keeps clear of
+ * @param what what the distance is of: ground dug, a wall, soil below something
  * @param wantedMm least distance wanted, mm
- * @param gotMm distance as planned, mm; below 0 where soil stands above the mark
+ * @param gotMm distance as planned, mm; below 0 where soil stands above the level
  * @param verdict whether that is enough
  */
-public record SiteClearance(String box, String from, String what, double wantedMm, double gotMm, Verdict verdict) {
+public record SiteClearance(String box, Message from, Message what, double wantedMm, double gotMm, Verdict verdict) {
     /** Whether a clearance is kept. */
     public enum Verdict {
         HOLDS,

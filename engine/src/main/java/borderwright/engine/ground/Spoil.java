@@ -21,18 +21,18 @@ public record Spoil(double turfM3, double dugM3, double looseM3, double swell, d
 
     private static final double LITRES_PER_M3 = 1000;
 
-    static Spoil of(double turfM3, double dugM3, GroundSpec wish) {
-        double swell = swell(wish.kind());
+    static Spoil of(double turfM3, double dugM3, GroundSpec spec) {
+        double swell = swell(spec.kind());
         double loose = dugM3 * swell;
         double moved = turfM3 + loose;
-        OptionalDouble skip = wish.dig().skipM3();
+        OptionalDouble skip = spec.dig().skipM3();
         return new Spoil(
                 turfM3,
                 dugM3,
                 loose,
                 swell,
-                turfM3 * TURF_KG_PER_M3 + loose * looseKgPerM3(wish.kind()),
-                loads(moved * LITRES_PER_M3, wish.dig().barrowLitres()),
+                turfM3 * TURF_KG_PER_M3 + loose * looseKgPerM3(spec.kind()),
+                loads(moved * LITRES_PER_M3, spec.dig().barrowLitres()),
                 skip.isEmpty() ? 0 : loads(moved, skip.getAsDouble()));
     }
 

@@ -1,7 +1,15 @@
 package borderwright.engine.ground;
 
+import static borderwright.engine.ground.ClearanceMessage.CLEARANCE_OF_AIR;
+import static borderwright.engine.ground.ClearanceMessage.CLEARANCE_OF_SOIL_BELOW;
+import static borderwright.engine.ground.ClearanceMessage.CLEARANCE_OF_WALL;
+import static borderwright.engine.ground.ClearanceMessage.CLEARANCE_OF_WALL_BELOW;
+import static borderwright.engine.ground.ClearanceMessage.CLEARANCE_OF_WALL_IN_FRONT;
+
+import borderwright.engine.ground.NearbyFinding.Way;
 import borderwright.engine.ground.SiteClearance.Verdict;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import java.util.List;
 import org.locationtech.jts.geom.Geometry;
@@ -16,60 +24,53 @@ import org.locationtech.jts.geom.Geometry;
 record WallClearances(LengthFormat format, List<Problem> unmet) {
     private static final double SAME_MM = 0.5;
 
-    void airBrick(String where, String name, Geometry place, double bottomMm, BoxWork work, List<SiteClearance> rows) {
-        double over = work.topMm() - bottomMm;
+    void airBrick(String where, Message name, Geometry place, double bottomMm, BoxWork work, List<SiteClearance> rows) {
+        double over = work.levels().topMm() - bottomMm;
         double got = work.outline().distance(place);
         boolean below = over <= SAME_MM;
         Verdict verdict = below ? Verdict.HOLDS : SiteClearance.of(openMm(), got);
         rows.add(new SiteClearance(
                 work.name(),
                 name,
-                below ? "wall, whose rim lies below" : "wall in front",
+                (below ? CLEARANCE_OF_WALL_BELOW : CLEARANCE_OF_WALL_IN_FRONT).of(),
                 below ? 0 : openMm(),
                 below ? -over : got,
                 verdict));
         if (verdict == Verdict.DOES_NOT_HOLD) {
-            unmet.add(new Problem(
-                    "air-brick",
-                    where,
-                    work.name() + " stands " + format.length(got) + " in front of " + name + " and "
-                            + format.length(over) + " above its lower edge, so air hardly reaches it.",
-                    "Leave a gap between planters there, make the wall " + format.length(over) + " lower, or keep it "
-                            + format.length(openMm()) + " off; never cover an air brick."));
+            unmet.add(new Problem(where, NearbyFinding.AIR_BRICK.of(work.name(), got, name, over, openMm())));
         }
     }
 
-    void cladding(String where, String name, Geometry place, double bottomMm, BoxWork work, List<SiteClearance> rows) {
+    void cladding(String where, Message name, Geometry place, double bottomMm, BoxWork work, List<SiteClearance> rows) {
         double gap = work.outline().distance(place);
         if (gap >= splashMm()) {
-            rows.add(new SiteClearance(work.name(), name, "wall", splashMm(), gap, Verdict.HOLDS));
+            rows.add(new SiteClearance(work.name(), name, CLEARANCE_OF_WALL.of(), splashMm(), gap, Verdict.HOLDS));
             return;
         }
-        double got = bottomMm - work.soilMm();
+        double got = bottomMm - work.levels().soilMm();
         Verdict verdict = SiteClearance.of(belowCladdingMm(), got);
-        rows.add(new SiteClearance(work.name(), name, "soil, below", belowCladdingMm(), got, verdict));
+        rows.add(new SiteClearance(work.name(), name, CLEARANCE_OF_SOIL_BELOW.of(), belowCladdingMm(), got, verdict));
         if (verdict == Verdict.DOES_NOT_HOLD) {
             unmet.add(new Problem(
-                    "cladding",
                     where,
-                    "Soil in " + work.name() + " would stand " + format.length(Math.abs(got))
-                            + (got < 0 ? " above" : " below") + " the lower edge of " + name + ", "
-                            + format.length(gap) + " from it; " + format.length(belowCladdingMm())
-                            + " below it is the usual least.",
-                    "Make the wall " + format.length(Math.ceil(belowCladdingMm() - got))
-                            + " lower, fill it less, or keep the box " + format.length(splashMm()) + " off."));
+                    NearbyFinding.CLADDING.of(
+                            work.name(),
+                            Math.abs(got),
+                            Way.of(got),
+                            name,
+                            gap,
+                            belowCladdingMm(),
+                            Math.ceil(belowCladdingMm() - got),
+                            splashMm())));
         }
-        if (work.topMm() > bottomMm + SAME_MM) {
+        if (work.levels().topMm() > bottomMm + SAME_MM) {
             Verdict air = SiteClearance.of(airMm(), gap);
-            rows.add(new SiteClearance(work.name(), name, "air before it", airMm(), gap, air));
+            rows.add(new SiteClearance(work.name(), name, CLEARANCE_OF_AIR.of(), airMm(), gap, air));
             if (air == Verdict.DOES_NOT_HOLD) {
                 unmet.add(new Problem(
-                        "cladding",
                         where,
-                        work.name() + " stands " + format.length(gap) + " before " + name + " and reaches "
-                                + format.length(work.topMm() - bottomMm) + " above its lower edge; "
-                                + format.length(airMm()) + " of air lets it dry.",
-                        "Give that edge a `gap` of " + format.length(airMm()) + ", or make the wall lower."));
+                        NearbyFinding.CLADDING_AIR.of(
+                                work.name(), gap, name, work.levels().topMm() - bottomMm, airMm())));
             }
         }
     }

@@ -1,6 +1,7 @@
 package borderwright.engine.message;
 
 import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.Gravity;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
@@ -10,6 +11,7 @@ import java.util.Collection;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.joda.money.BigMoney;
@@ -61,6 +63,7 @@ public record Sentences(Wording wording, LengthFormat format) {
             case TEXT, MESSAGE -> word(value);
             case FURTHER -> ((Optional<?>) value).map(next -> " " + word(next)).orElse("");
             case FAULT -> sentence((Message) value);
+            case CHOICE -> ((Enum<?>) value).name().toLowerCase(Locale.ROOT);
             case LIST -> list((Collection<?>) value);
             case COMMAS -> joined((Collection<?>) value, ", ");
             case SEMICOLONS -> joined((Collection<?>) value, "; ");
@@ -91,6 +94,10 @@ public record Sentences(Wording wording, LengthFormat format) {
                 isMetric()
                         ? decimal(value, 1) + " kN/m3"
                         : decimal(value / UnitFactors.KN_PER_M3_PER_PCF, 0) + " lb/ft3";
+            case AREA_LOAD ->
+                isMetric()
+                        ? decimal(value * Gravity.KN_PER_KG, 1) + " kN/m2"
+                        : decimal(value * UnitFactors.M2_PER_SQUARE_FOOT / UnitFactors.KG_PER_POUND, 0) + " lb/sq ft";
             case PERCENT -> decimal(100 * value, slot.places()) + " %";
             case USE -> value > MOST_USE ? wording.text("far-too-much", Map.of()) : decimal(100 * value, 0) + " %";
             case NUMBER -> decimal(value, slot.places());

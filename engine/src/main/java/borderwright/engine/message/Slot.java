@@ -17,6 +17,8 @@ public record Slot(String name, Kind kind, int places) {
     public enum Kind {
         /** A name, a label, or words that the person gave. */
         TEXT(String.class),
+        /** A constant of an enum, for a select: its name in lower case, {@code air_brick}. */
+        CHOICE(Enum.class),
         /** A message within the message. */
         MESSAGE(Message.class),
         /** A sentence that may follow after a blank, or nothing: an optional message. */
@@ -55,6 +57,8 @@ public record Slot(String name, Kind kind, int places) {
         FORCE(Number.class),
         /** A weight by volume, kN/m3. */
         UNIT_WEIGHT(Number.class),
+        /** A load on an area, kg/m2; {@code 8.6 kN/m2} or {@code 180 lb/sq ft}. */
+        AREA_LOAD(Number.class),
         /** Load effect over what is borne, as a fraction of 1; in whole percent, {@code more than 999 %} beyond. */
         USE(Number.class),
         /** Money with its currency; of the currency XXX, which is none, the amount alone. */
@@ -79,6 +83,10 @@ public record Slot(String name, Kind kind, int places) {
 
     public static Slot text(String name) {
         return new Slot(name, Kind.TEXT, 0);
+    }
+
+    public static Slot choice(String name) {
+        return new Slot(name, Kind.CHOICE, 0);
     }
 
     public static Slot message(String name) {
@@ -159,6 +167,10 @@ public record Slot(String name, Kind kind, int places) {
 
     public static Slot unitWeight(String name) {
         return new Slot(name, Kind.UNIT_WEIGHT, 0);
+    }
+
+    public static Slot areaLoad(String name) {
+        return new Slot(name, Kind.AREA_LOAD, 0);
     }
 
     public static Slot money(String name) {

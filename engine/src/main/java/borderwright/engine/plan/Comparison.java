@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A garden's plan and its variants side by side.
  *
- * @param rows the garden as said first, then its variants in the order in which they were written
+ * @param rows the garden as given first, then its variants in the order in which they were written
  * @param cheapest position in {@code rows} of the cheapest among the designs that leave the least unmet; -1 when nothing
  *     was planned
  * @param conclusion what the cheapest saves, in words
@@ -32,7 +32,7 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
      * @param name {@code as said} or the variant's name
      * @param changed field paths in which it differs
      * @param cost what its basket costs; empty when it was not planned
-     * @param less how much less that is than the garden as said, negative when more; empty for the garden itself and where
+     * @param less how much less that is than the garden as given, negative when more; empty for the garden itself and where
      *     either was not planned
      * @param boardMetres length of all boards cut into, m
      * @param timberM3 volume of its pieces, m3
@@ -160,7 +160,7 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
         }
     }
 
-    /** Lays designs side by side; the first is the garden as said. */
+    /** Lays designs side by side; the first is the garden as given. */
     public static Comparison of(List<Design> designs) {
         Optional<Money> asSaid = designs.isEmpty() ? Optional.empty() : cost(designs.get(0));
         List<Row> rows = new ArrayList<>();

@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.joda.money.Money;
 
 /**
- * Whole baskets for false floors: that of the garden as wished, and that of the other floor which the cheapest prices favour, planned
+ * Whole baskets for false floors: that of the garden as given, and that of the other floor which the cheapest prices favour, planned
  * as a garden of its own: braced to hold with less soil behind its walls, and bought at the least cost.
  *
  * <p>Only one other floor is planned whole: each takes as long as a variant.
@@ -24,15 +24,15 @@ public final class FloorBaskets {
      *
      * @param garden as planned
      * @param rows by the cheapest prices
-     * @param own basket of the garden as wished
-     * @param unmet of the garden as wished
+     * @param own basket of the garden as given
+     * @param unmet of the garden as given
      * @param budget work that the other basket may take
      */
     static List<FloorOption> of(Garden garden, List<FloorOption> rows, Money own, List<Problem> unmet, Budget budget) {
         Optional<FloorOption> best = rows.stream()
-                .filter(row -> !row.asWished())
+                .filter(row -> !row.asGiven())
                 .min(Comparator.comparing(FloorOption::total).thenComparing(FloorOption::heightMm));
-        if (best.isEmpty() || rows.stream().noneMatch(FloorOption::asWished)) {
+        if (best.isEmpty() || rows.stream().noneMatch(FloorOption::asGiven)) {
             return rows;
         }
         Length height = Length.ofMm(best.get().heightMm());
@@ -43,7 +43,7 @@ public final class FloorBaskets {
         }
         Plan plan = planned.plan();
         return rows.stream()
-                .map(row -> row.asWished()
+                .map(row -> row.asGiven()
                         ? row.with(own, unmet)
                         : row.equals(best.get()) ? row.with(plan.totals().boardsAndFixings(), plan.shortfalls()) : row)
                 .toList();

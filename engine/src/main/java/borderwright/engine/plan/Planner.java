@@ -67,9 +67,10 @@ public final class Planner {
     private final LengthFormat format;
 
     private Planner(Garden garden, Budget budget, boolean variant, Consumer<PlanStage> begins) {
-        // What was measured at the first planter takes the place of what was said; the rest of the plan knows no other.
+        // What was measured at the first planter takes the place of what was given; the rest of the plan knows no
+        // other.
         this.garden = garden.asMeasured();
-        this.taught = new Taught(garden, new LengthFormat(garden.units()));
+        this.taught = new Taught(garden);
         this.variant = variant;
         this.begins = begins;
         this.budget = budget;
@@ -162,7 +163,7 @@ public final class Planner {
     private static List<Problem> nothingStands(Layout layout) {
         List<Problem> reasons = new ArrayList<>(layout.unmet());
         if (reasons.isEmpty()) {
-            reasons.add(new Problem("nothing-to-build", "runs", "No planter is wished for.", "Give at least one run."));
+            reasons.add(new Problem("runs", ShortfallMessage.NOTHING_TO_BUILD.of()));
         }
         return reasons;
     }
@@ -185,7 +186,7 @@ public final class Planner {
         begins.accept(PlanStage.SITE);
         SiteWork site = variant
                 ? SiteStages.ofVariant(garden, border.outline(), boxes)
-                : SiteStages.of(garden, border.outline(), boxes, prices);
+                : SiteStages.of(garden, border, boxes, prices);
         List<ShoppingItem> shopping = ShoppingList.of(boxes, site.ground(), site.filling(), format);
         OnSite here = OnSite.of(garden, pieces);
         ShoppingProblem problem = shopping(here, shopping, prices);
@@ -234,7 +235,7 @@ public final class Planner {
                         answer, why.withNesting(bought.saved()), garden.currency(), rejectPercent()))
                 .cutting(cutting)
                 .work(BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting)
-                        .withNotes(taught.sentences(boxes, strength)))
+                        .withNotes(taught.notes(boxes, strength)))
                 .totals(sums)
                 .shortfalls(unmet)
                 .build();

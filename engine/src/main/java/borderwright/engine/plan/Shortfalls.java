@@ -44,11 +44,7 @@ record Shortfalls(Garden garden, Taught taught) {
             answer.reasons().stream().limit(1).forEach(reason -> found.add(new Problem("suppliers", reason)));
         }
         if (!heldBack) {
-            found.add(new Problem(
-                    "hold-back",
-                    "cutting.keep whole",
-                    "No board is held back: none as long as the longest wall piece can be had besides those that are cut.",
-                    "Hold fewer back, or find more boards of that length."));
+            found.add(new Problem("cutting.keep whole", ShortfallMessage.NO_BOARD_KEPT_WHOLE.of()));
         }
         cutting.uncut().forEach(uncut -> found.add(new Problem("suppliers", uncut.why())));
         budget(answer, found);
@@ -62,11 +58,7 @@ record Shortfalls(Garden garden, Taught taught) {
         Money cost = Money.ofMinor(garden.currency(), answer.cost() - answer.counted());
         Money most = Money.of(garden.currency(), garden.budget().get(), RoundingMode.HALF_UP);
         if (cost.isGreaterThan(most)) {
-            found.add(new Problem(
-                    "over-budget",
-                    "budget",
-                    "The basket costs " + cost + ", " + cost.minus(most) + " over the budget of " + most + ".",
-                    "See the variants for what costs less."));
+            found.add(new Problem("budget", ShortfallMessage.OVER_BUDGET.of(cost, cost.minus(most), most)));
         }
     }
 }

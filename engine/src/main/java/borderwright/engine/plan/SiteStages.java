@@ -12,8 +12,10 @@ import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.planting.Planting;
 import borderwright.engine.planting.PlantingPlan;
 import borderwright.engine.prices.PriceLists;
+import borderwright.engine.settingout.SettingOut;
 import borderwright.engine.shopping.BagChoice;
 import borderwright.engine.survey.Outline;
+import borderwright.engine.survey.SurveyAnswer;
 import java.util.List;
 
 /** Works out what is done to the site, stage by stage. */
@@ -23,23 +25,29 @@ public final class SiteStages {
     /**
      * The work on the site of a garden.
      *
-     * @param garden what the person said
-     * @param outline the border as adjusted
+     * @param garden the resolved garden
+     * @param border as adjusted
      * @param boxes every box as built up
      * @param prices resolved from the same garden
      */
-    public static SiteWork of(Garden garden, Outline outline, List<Box> boxes, PriceLists prices) {
-        SiteWork work = ofVariant(garden, outline, boxes);
+    public static SiteWork of(Garden garden, SurveyAnswer.Adjusted border, List<Box> boxes, PriceLists prices) {
+        SiteWork work = ofVariant(garden, border.outline(), boxes);
         return new SiteWork(
                 work.ground(),
                 work.filling(),
                 work.planting(),
                 work.cautions(),
+                SettingOut.of(
+                        border.report(),
+                        border.outline(),
+                        boxes.stream().map(Box::plan).toList(),
+                        garden.ground().surface(),
+                        work.ground()),
                 BagChoice.of(garden, work.filling().materials(), prices),
                 FloorOptionFinder.of(garden, boxes, prices));
     }
 
-    /** The same without the other ways to buy and floor it, which no comparison of designs shows. */
+    /** The same without setting out and the other ways to buy and floor it, which no comparison of designs shows. */
     static SiteWork ofVariant(Garden garden, Outline outline, List<Box> boxes) {
         LengthFormat format = new LengthFormat(garden.units());
         GroundPlan ground = GroundWork.plan(
@@ -53,6 +61,12 @@ public final class SiteStages {
         FillPlan filling = Filling.plan(garden, boxes, ground);
         PlantingPlan planting = Planting.plan(garden, outline, boxes, ground, filling);
         return new SiteWork(
-                ground, filling, planting, CautionFinder.find(garden, outline, boxes, filling), List.of(), List.of());
+                ground,
+                filling,
+                planting,
+                CautionFinder.find(garden, outline, boxes, filling),
+                SettingOut.NONE,
+                List.of(),
+                List.of());
     }
 }

@@ -9,7 +9,7 @@ import borderwright.engine.strength.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The strength of a garden's boxes: what the person said of it, the reports, and what they come to. */
+/** The strength of a garden's boxes: its terms, the reports, and what they come to. */
 final class StrengthStage {
     private StrengthStage() {}
 

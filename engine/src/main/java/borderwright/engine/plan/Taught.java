@@ -4,48 +4,42 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.FirstPlanter;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.measure.Length;
-import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.sequence.Prototype;
 import borderwright.engine.strength.StrengthReport;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
- * What the first planter taught, in sentences, and what follows from how far it bows.
+ * What the first planter taught, and what follows from how far it bows.
  *
- * <p>A bow measured is compared with the final one reckoned of the same box. Less says nothing, for wood goes on creeping. More says
- * that this wood, soil or building gives way more than was reckoned, and then every other box is taken to give way more at the same
- * rate.
+ * <p>A bow measured is compared with the final one predicted of the same box. Less shows nothing, for wood goes on creeping. More
+ * shows that this wood, soil or building gives way more than predicted, and then every other box is taken to give way more at the
+ * same rate.
  *
- * @param garden as the person said it, before what was measured took the place of anything
- * @param format how lengths are written
+ * @param garden as given, before what was measured took the place of anything
  */
-record Taught(Garden garden, LengthFormat format) {
+record Taught(Garden garden) {
 
-    List<String> sentences(List<Box> boxes, List<StrengthReport> strength) {
+    List<Message> notes(List<Box> boxes, List<StrengthReport> strength) {
         if (garden.firstPlanter().isEmpty()) {
             return List.of();
         }
         FirstPlanter first = garden.firstPlanter().get();
-        List<String> said = new ArrayList<>();
-        first.kerf()
-                .ifPresent(
-                        kerf -> said.add("Boards are cut up with the kerf measured, " + format.piece(kerf.mm()) + "."));
+        List<Message> notes = new ArrayList<>();
+        first.kerf().ifPresent(kerf -> notes.add(TaughtMessage.KERF_MEASURED.of(kerf.mm())));
         if (first.boards().isPresent()) {
             double before = garden.cutting().rejectsPercent();
-            said.add(String.format(
-                    Locale.ROOT,
-                    "%d of %d boards were of no use: %.1f %% are reckoned to be, not %.1f %%.",
+            notes.add(TaughtMessage.REJECTS_MEASURED.of(
                     first.boards().get().unusable(),
                     first.boards().get().count(),
-                    first.rejects(before),
-                    before));
+                    first.rejects(before) / 100,
+                    before / 100));
         }
-        bow(boxes, strength).ifPresent(bow -> said.add(bow.sentence(format)));
-        return said;
+        bow(boxes, strength).ifPresent(bow -> notes.add(bow.finding()));
+        return notes;
     }
 
     /** Boxes that bow beyond the limit at the rate of the first. */
@@ -61,15 +55,13 @@ record Taught(Garden garden, LengthFormat format) {
         if (beyond.isEmpty()) {
             return List.of();
         }
-        String which = beyond.size() == 1
-                ? beyond.get(0) + " would bulge"
-                : beyond.size() + " boxes, " + beyond.get(0) + " first, would bulge";
         return List.of(new Problem(
-                "first-planter-bows",
                 "first planter.bulge",
-                bow.get().sentence(format) + " At that rate " + which + " more than "
-                        + format.length(strength.get(0).bowLimitMm()) + ".",
-                "Set braces or ties closer, or take thicker walls, before the rest is cut."));
+                TaughtMessage.FIRST_PLANTER_BULGES.of(
+                        bow.get().finding(),
+                        beyond.size(),
+                        beyond.get(0),
+                        strength.get(0).bowLimitMm())));
     }
 
     private Optional<Bow> bow(List<Box> boxes, List<StrengthReport> strength) {
@@ -83,15 +75,15 @@ record Taught(Garden garden, LengthFormat format) {
                 : Optional.of(new Bow(report.box(), measured.get().mm(), report.worstBowMm()));
     }
 
-    private record Bow(String box, double measuredMm, double reckonedMm) {
+    private record Bow(String box, double measuredMm, double predictedMm) {
         double rate() {
-            return measuredMm / reckonedMm;
+            return measuredMm / predictedMm;
         }
 
-        String sentence(LengthFormat format) {
-            return "The first planter, of box " + box + ", bulges " + format.piece(measuredMm) + "; "
-                    + format.piece(reckonedMm) + " was reckoned as the end of it"
-                    + (rate() > 1 ? "." : ", so nothing speaks against the reckoning yet.");
+        Message finding() {
+            TaughtMessage code =
+                    rate() > 1 ? TaughtMessage.BULGES_MORE_THAN_PREDICTED : TaughtMessage.PREDICTION_STANDS;
+            return code.of(box, measuredMm, predictedMm);
         }
     }
 }

@@ -1,12 +1,13 @@
 package borderwright.engine.planting;
 
 import borderwright.engine.garden.vocabulary.Crop;
+import borderwright.engine.message.Message;
 
 /**
  * A crop in one depth of soil.
  *
  * @param crop the crop
- * @param table what the table says of it
+ * @param table its row in the table
  * @param soilMm depth of soil, mm
  * @param verdict whether roots have room
  * @param watering how long a watering lasts
@@ -20,6 +21,16 @@ public record CropFit(Crop crop, CropTable table, double soilMm, Verdict verdict
         ENOUGH,
         /** Less than the least for a box. */
         TOO_SHALLOW
+    }
+
+    /** The crop's name. */
+    public Message name() {
+        return PlantingMessage.CROP_NAME.of(crop);
+    }
+
+    /** Whether roots have room, in words. */
+    public Message inWords() {
+        return PlantingMessage.CROP_FIT.of(verdict);
     }
 
     static CropFit of(Crop crop, double soilMm) {

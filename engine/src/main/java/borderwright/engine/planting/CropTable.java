@@ -3,7 +3,7 @@ package borderwright.engine.planting;
 import borderwright.engine.garden.vocabulary.Crop;
 
 /**
- * What the table says of a crop.
+ * A crop in the table.
  *
  * @param zrLowMm smaller rooting depth in open ground, mm (Allen et al. 1998, FAO-56 table 22)
  * @param zrHighMm greater rooting depth there, mm

@@ -7,7 +7,6 @@ import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.PlantingSpec;
 import borderwright.engine.garden.PlantingSpec.SunSpec;
 import borderwright.engine.garden.SurveySpec.EdgeSpec;
-import borderwright.engine.garden.vocabulary.Crop;
 import borderwright.engine.garden.vocabulary.GardenerPosture;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
@@ -15,7 +14,7 @@ import borderwright.engine.geometry.Segment;
 import borderwright.engine.ground.BoxGround;
 import borderwright.engine.ground.GroundPlan;
 import borderwright.engine.layout.plan.SidePlan;
-import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
 import borderwright.engine.survey.Outline;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,19 +25,17 @@ import java.util.TreeMap;
 /** From boxes as filled to what can grow in them: the one question that this stage answers. */
 public final class Planting {
     private final Garden garden;
-    private final PlantingSpec wish;
-    private final LengthFormat format;
+    private final PlantingSpec spec;
 
     private Planting(Garden garden) {
         this.garden = garden;
-        this.wish = garden.planting();
-        this.format = new LengthFormat(garden.units());
+        this.spec = garden.planting();
     }
 
     /**
      * What can grow in a garden's planters.
      *
-     * @param garden what was said of crops, gardener, sun and edges
+     * @param garden what was given of crops, gardener, sun and edges
      * @param outline the border as adjusted
      * @param boxes as built up
      * @param ground made ready for the same boxes
@@ -47,40 +44,34 @@ public final class Planting {
     public static PlantingPlan plan(
             Garden garden, Outline outline, List<Box> boxes, GroundPlan ground, FillPlan filling) {
         Planting planting = new Planting(garden);
-        List<String> notes = new ArrayList<>();
+        List<Message> notes = new ArrayList<>();
         List<PlantingPlan.Depth> depths = planting.depths(filling.planters(), notes);
         List<PlantingPlan.Rim> rims = planting.rims(boxes, ground, notes);
         return new PlantingPlan(depths, planting.sun(outline, boxes, filling, notes), rims, notes);
     }
 
-    private List<PlantingPlan.Depth> depths(List<SoilVolume> planters, List<String> notes) {
+    private List<PlantingPlan.Depth> depths(List<SoilVolume> planters, List<Message> notes) {
         Map<Long, List<String>> byDepth = new TreeMap<>();
         planters.forEach(p -> byDepth.computeIfAbsent(Math.round(p.depthMm()), d -> new ArrayList<>())
                 .add(p.planter()));
         List<PlantingPlan.Depth> depths = new ArrayList<>();
         byDepth.forEach((depth, names) -> {
             List<CropFit> fits =
-                    wish.crops().stream().map(crop -> CropFit.of(crop, depth)).toList();
+                    spec.crops().stream().map(crop -> CropFit.of(crop, depth)).toList();
             depths.add(new PlantingPlan.Depth(names, depth, fits));
-            List<String> shallow = fits.stream()
+            List<Message> shallow = fits.stream()
                     .filter(f -> f.verdict() == CropFit.Verdict.TOO_SHALLOW)
-                    .map(f -> words(f.crop()) + " (" + format.length(f.table().leastMm()) + ")")
+                    .map(f -> PlantingMessage.CROP_NEEDS.of(f.name(), f.table().leastMm()))
                     .toList();
             if (!shallow.isEmpty()) {
-                notes.add("Soil " + format.length(depth) + " deep is less than is usual for "
-                        + String.join(", ", shallow) + ".");
+                notes.add(PlantingMessage.SOIL_SHALLOW_FOR_CROPS.of(depth, shallow));
             }
         });
         return depths;
     }
 
-    /** A crop's name in words. */
-    public static String words(Crop crop) {
-        return crop.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
-    }
-
-    private List<PlantingPlan.Rim> rims(List<Box> boxes, GroundPlan ground, List<String> notes) {
-        double[] range = range(wish.gardener());
+    private List<PlantingPlan.Rim> rims(List<Box> boxes, GroundPlan ground, List<Message> notes) {
+        double[] range = range(spec.gardener());
         List<PlantingPlan.Rim> rims = new ArrayList<>();
         for (int i = 0; i < boxes.size(); i++) {
             double least = Double.POSITIVE_INFINITY;
@@ -96,11 +87,13 @@ public final class Planting {
                         boxes.get(i).plan().name(), least, most, least >= range[0] && most <= range[1]));
             }
         }
-        long off = rims.stream().filter(r -> !r.suits()).count();
+        int off = (int) rims.stream().filter(r -> !r.suits()).count();
         if (off > 0 && garden.origins().isGiven("planting.gardener")) {
-            notes.add((off == rims.size() ? "The rims" : off + " of " + rims.size() + " rims") + " stand outside "
-                    + format.length(range[0]) + " to " + format.length(range[1]) + ", usual for a "
-                    + wish.gardener().name().toLowerCase(java.util.Locale.ROOT) + " gardener.");
+            notes.add(
+                    off == rims.size()
+                            ? PlantingMessage.NO_RIM_SUITS.of(off, range[0], range[1], spec.gardener())
+                            : PlantingMessage.RIMS_DO_NOT_SUIT.of(
+                                    off, rims.size(), range[0], range[1], spec.gardener()));
         }
         return rims;
     }
@@ -114,16 +107,16 @@ public final class Planting {
         };
     }
 
-    private List<PlantingPlan.Sun> sun(Outline outline, List<Box> boxes, FillPlan filling, List<String> notes) {
+    private List<PlantingPlan.Sun> sun(Outline outline, List<Box> boxes, FillPlan filling, List<Message> notes) {
         Optional<Segment> first = outline.between(
                 garden.survey().corners().get(0), garden.survey().corners().get(1));
-        if (wish.sun().isEmpty() || first.isEmpty()) {
+        if (spec.sun().isEmpty() || first.isEmpty()) {
             if (garden.origins().isGiven("planting")) {
-                notes.add("Not shown: hours of sun need `latitude` and `bearing`.");
+                notes.add(PlantingMessage.SUN_NOT_SHOWN.of());
             }
             return List.of();
         }
-        SunSpec season = wish.sun().get();
+        SunSpec season = spec.sun().get();
         Point along = first.get().to().minus(first.get().from());
         double north =
                 StrictMath.atan2(along.yMm(), along.xMm()) + season.bearing().radians();

@@ -1,16 +1,17 @@
 package borderwright.engine.planting;
 
+import borderwright.engine.message.Message;
 import java.util.List;
 
 /**
  * What can grow where.
  *
  * @param depths crops by depth of soil, shallowest first
- * @param sun hours of sun planter by planter; empty where latitude or direction is not said
+ * @param sun hours of sun planter by planter; empty where latitude or direction is not given
  * @param rims how each box's rim suits the gardener
- * @param notes what a person should know, each a sentence with numbers
+ * @param notes what a person should know
  */
-public record PlantingPlan(List<Depth> depths, List<Sun> sun, List<Rim> rims, List<String> notes) {
+public record PlantingPlan(List<Depth> depths, List<Sun> sun, List<Rim> rims, List<Message> notes) {
     public PlantingPlan {
         depths = List.copyOf(depths);
         sun = List.copyOf(sun);
@@ -23,7 +24,7 @@ public record PlantingPlan(List<Depth> depths, List<Sun> sun, List<Rim> rims, Li
      *
      * @param planters their names
      * @param soilMm depth of soil, whole mm
-     * @param crops each crop wished for
+     * @param crops each crop given
      */
     public record Depth(List<String> planters, double soilMm, List<CropFit> crops) {
         public Depth {
@@ -49,10 +50,21 @@ public record PlantingPlan(List<Depth> depths, List<Sun> sun, List<Rim> rims, Li
             months = List.copyOf(months);
         }
 
-        /** In words. */
-        public String words() {
-            return meanHours >= FULL ? "full sun" : meanHours >= PART ? "part shade" : "shade";
+        public Exposure exposure() {
+            return meanHours >= FULL ? Exposure.FULL_SUN : meanHours >= PART ? Exposure.PART_SHADE : Exposure.SHADE;
         }
+
+        /** The exposure in words. */
+        public Message inWords() {
+            return PlantingMessage.SUN_EXPOSURE.of(exposure());
+        }
+    }
+
+    /** How a planter stands in the sun. */
+    public enum Exposure {
+        FULL_SUN,
+        PART_SHADE,
+        SHADE
     }
 
     /**

@@ -1,5 +1,5 @@
 /**
- * Whether what is wished for can grow in the planters as built: depth for roots, reach for hands, hours of sun, water.
+ * Whether the crops given can grow in the planters as built: depth for roots, reach for hands, hours of sun, water.
  *
  * <p><b>Settles</b> for each crop and each depth of soil whether roots have room; for each box whether its rim suits the
  * gardener; for each planter the hours of possible sun; and a rule for watering.

@@ -7,14 +7,16 @@ import borderwright.engine.filling.FinishPlan;
 import borderwright.engine.garden.FirstPlanter;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.WorkSpec;
+import borderwright.engine.ground.GroundPlan.CornerMark;
 import borderwright.engine.ground.GroundPlan;
+import borderwright.engine.message.Message;
+import borderwright.engine.sequence.SequenceMessage.Gaps;
+import borderwright.engine.sequence.SequenceMessage.Part;
 import borderwright.engine.sequence.WorkTask.Kind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
 
 /** From a plan to days of work: the one question that this stage answers. */
 public final class BuildSequence {
@@ -27,32 +29,34 @@ public final class BuildSequence {
     private static final double ORDER_HOURS = 1;
     private static final double MINUTES = 60;
 
-    private final WorkSpec wish;
+    private final WorkSpec spec;
     private final List<BoxHours> hours = new ArrayList<>();
     private final TaskList tasks;
     private final Prototype prototype;
     private final Optional<FirstPlanter> taught;
     private final FinishPlan finish;
     private final int setUps;
-    private final boolean waits;
+    private final CornerMark mark;
+    private final Gaps gaps;
 
     private BuildSequence(Garden garden, List<Box> boxes, GroundPlan ground, FillPlan filling, CuttingPlan cutting) {
-        this.wish = garden.work();
+        this.spec = garden.work();
         this.taught = garden.firstPlanter();
         this.prototype = Prototype.of(boxes);
-        this.waits = !cutting.waiting().isEmpty();
+        this.mark = CornerMark.on(garden.ground().surface());
+        this.gaps = cutting.waiting().isEmpty() ? Gaps.AS_PLANNED : Gaps.MEASURED_AGAIN;
         this.tasks = new TaskList(boxes.size());
         this.finish = filling.finish();
         this.setUps = cutting.setUps().size();
         for (int i = 0; i < boxes.size(); i++) {
-            hours.add(BoxHours.of(boxes.get(i), ground.boxes().get(i), filling, garden.ground(), wish.pace()));
+            hours.add(BoxHours.of(boxes.get(i), ground.boxes().get(i), filling, garden.ground(), spec.pace()));
         }
     }
 
     /**
      * The work of a garden.
      *
-     * @param garden what was said of days, pace and ground
+     * @param garden its days, pace and ground
      * @param boxes as built up, at least one
      * @param ground made ready for the same boxes
      * @param filling what fills them
@@ -65,25 +69,24 @@ public final class BuildSequence {
 
     private WorkPlan plan() {
         BoxHours first = hours.get(prototype.box()).withShare(prototype.share());
-        double setUpHours = setUps * wish.pace().setUpMinutes() / MINUTES;
+        double setUpHours = setUps * spec.pace().setUpMinutes() / MINUTES;
         Factors factors = Factors.of(taught, first, setUpHours);
         write(first, setUpHours, factors);
-        CriticalPath path = tasks.times(wish.people(), wish.hours());
+        CriticalPath path = tasks.times(spec.people(), spec.hours());
         List<WorkTask> all = tasks.tasks(path);
-        List<String> notes = new ArrayList<>();
+        List<Message> notes = new ArrayList<>();
         List<WorkDay> days = List.of();
-        if (wish.start().isPresent()) {
-            CalendarMaker maker = new CalendarMaker(all, path.times(), wish);
-            days = maker.from(wish.start().get());
+        if (spec.start().isPresent()) {
+            CalendarMaker maker = new CalendarMaker(all, path.times(), spec);
+            days = maker.from(spec.start().get());
             if (!maker.allDone()) {
-                notes.add(
-                        "The work does not end within four years of the start: say more free days, hours or helpers.");
+                notes.add(SequenceMessage.WORK_DOES_NOT_END.of());
             }
         }
-        return new WorkPlan(all, days, wish.people(), path.duration(), factors.cutting, factors.building, notes);
+        return new WorkPlan(all, days, spec.people(), path.duration(), factors.cutting, factors.building, notes);
     }
 
-    /** What the first planter took against what was reckoned for it; 1 where it was not timed. */
+    /** What the first planter took against what was predicted for it; 1 where it was not timed. */
     private record Factors(double cutting, double building) {
         static Factors of(Optional<FirstPlanter> taught, BoxHours first, double setUpHours) {
             OptionalDouble cutting = taught.map(FirstPlanter::cuttingHours).orElse(OptionalDouble.empty());
@@ -103,49 +106,63 @@ public final class BuildSequence {
     }
 
     private void write(BoxHours first, double setUpHours, Factors factors) {
+        int order =
+                tasks.add(Kind.ORDER, List.of(), SequenceMessage.ORDER_GOODS.of(), ORDER_HOURS, spec.deliveryDays());
+        List<Integer> beds = beds(order);
+        int built = first(first, setUpHours, factors, order, beds.get(prototype.box()));
         List<BoxHours> rest = rest();
-        int order = tasks.add(
-                Kind.ORDER, List.of(), "Order boards, fixings, gravel and soil", ORDER_HOURS, wish.deliveryDays());
-        int pegs = tasks.add(Kind.PEGS, List.of(), "Set out and drive all pegs", sum(hours, BoxHours::pegs), 0);
+        int ready = brush(cut(rest, setUpHours, factors.cutting, built));
+        after(rest, factors.building, built, ready, beds, order);
+    }
+
+    /** Sets out, digs and lays the beds: the last task of each box. */
+    private List<Integer> beds(int order) {
+        int pegs = tasks.add(
+                Kind.SET_OUT, List.of(), SequenceMessage.SET_OUT_CORNERS.of(mark), sum(hours, Kind.SET_OUT), 0);
         List<Integer> beds = new ArrayList<>();
         for (List<BoxHours> group : groups()) {
             List<String> names = names(group);
-            int dug = tasks.addIfWork(
-                    pegs, Kind.DIG, names, "Strip, dig and level for " + said(names), sum(group, BoxHours::dig), pegs);
-            int bed = tasks.addIfWork(
-                    dug, Kind.BED, names, "Lay the bed of " + said(names), sum(group, BoxHours::bed), dug, order);
+            Message dig = SequenceMessage.DIG_FOR_BOXES.of(inShort(names));
+            int dug = tasks.addIfWork(pegs, Kind.DIG, names, dig, sum(group, Kind.DIG), pegs);
+            Message lay = SequenceMessage.BED_BOXES.of(mark, inShort(names));
+            int bed = tasks.addIfWork(dug, Kind.BED, names, lay, sum(group, Kind.BED), dug, order);
             group.forEach(box -> beds.add(bed));
         }
+        return beds;
+    }
+
+    /** Cuts and builds the first box, or its first bay, by itself. */
+    private int first(BoxHours first, double setUpHours, Factors factors, int order, int bed) {
         List<String> one = List.of(first.box());
-        String alone =
-                prototype.share() < 1 ? "the first bay, " + prototype.name() : "the first box, " + prototype.name();
+        Part part = prototype.share() < 1 ? Part.BAY : Part.WHOLE;
         int cut = tasks.add(
                 Kind.CUT,
                 one,
-                "Cut " + alone + ", and time it",
+                SequenceMessage.CUT_FIRST.of(part, prototype.name()),
                 (first.cut() + setUpHours) * factors.cutting,
                 0,
                 order);
-        int built = tasks.add(
+        return tasks.add(
                 Kind.BUILD,
                 one,
-                "Build " + alone + ": measure kerf, bulge, waste and minutes",
+                SequenceMessage.BUILD_FIRST.of(part, prototype.name()),
                 first.build() * factors.building,
                 0,
                 cut,
-                beds.get(prototype.box()));
-        double cutRest = sum(rest, BoxHours::cut);
-        int ready = cutRest <= 0
+                bed);
+    }
+
+    private int cut(List<BoxHours> rest, double setUpHours, double factor, int built) {
+        double hoursOfRest = sum(rest, Kind.CUT);
+        return hoursOfRest <= 0
                 ? built
                 : tasks.add(
                         Kind.CUT,
                         names(rest.stream().filter(box -> box.cut() > 0).toList()),
-                        "Cut the rest, set-up by set-up" + (waits ? ", what waits for its gap left out" : ""),
-                        (cutRest + setUpHours) * factors.cutting,
+                        SequenceMessage.CUT_REST.of(gaps),
+                        (hoursOfRest + setUpHours) * factor,
                         0,
                         built);
-        ready = brush(ready);
-        after(rest, factors.building, built, ready, beds, order);
     }
 
     /** Coat after coat, a day apart. */
@@ -155,8 +172,8 @@ public final class BuildSequence {
             last = tasks.add(
                     Kind.BRUSH,
                     List.of(),
-                    "Brush on coat " + coat + " of " + finish.coats() + " of the finish",
-                    finish.outerM2() / wish.pace().brushM2AnHour(),
+                    SequenceMessage.BRUSH_COAT.of(coat, finish.coats()),
+                    finish.outerM2() / spec.pace().brushM2AnHour(),
                     1,
                     last);
         }
@@ -168,7 +185,6 @@ public final class BuildSequence {
         List<Integer> filled = new ArrayList<>();
         int at = 0;
         for (List<BoxHours> group : groups()) {
-            List<String> names = names(group);
             List<BoxHours> still = rest.subList(at, at + group.size()).stream()
                     .filter(box -> box.build() > 0)
                     .toList();
@@ -176,35 +192,32 @@ public final class BuildSequence {
                     previous,
                     Kind.BUILD,
                     names(still),
-                    "Build " + (partly(still) ? "the rest of " : "") + said(names(still))
-                            + (waits ? ", re-measuring each gap first" : ""),
-                    sum(still, BoxHours::build) * factor,
+                    SequenceMessage.BUILD_BOXES.of(partly(still) ? Part.REST : Part.WHOLE, inShort(names(still)), gaps),
+                    sum(still, Kind.BUILD) * factor,
                     previous,
                     ready,
                     beds.get(at));
-            int lined = tasks.addIfWork(
-                    stands, Kind.LINE, names, "Line " + said(names), sum(group, BoxHours::line), stands);
-            filled.add(tasks.addIfWork(
-                    lined,
-                    Kind.FILL,
-                    names,
-                    "Fill " + said(names) + ", both sides evenly",
-                    sum(group, BoxHours::fill),
-                    lined,
-                    order,
-                    // A coat on the first box, that was built before it, dries before soil splashes it.
-                    ready));
+            filled.add(fill(group, stands, ready, order));
             // Boxes that wait for no gap stand by themselves: many hands build them side by side.
-            previous = waits ? stands : built;
+            previous = gaps == Gaps.MEASURED_AGAIN ? stands : built;
             at += group.size();
         }
         tasks.add(
                 Kind.PLANT,
                 List.of(),
-                "Plant and water in",
-                sum(hours, BoxHours::plant),
+                SequenceMessage.PLANT_AND_WATER.of(),
+                sum(hours, Kind.PLANT),
                 0,
                 filled.stream().mapToInt(Integer::intValue).toArray());
+    }
+
+    private int fill(List<BoxHours> group, int stands, int ready, int order) {
+        List<String> names = names(group);
+        Message line = SequenceMessage.LINE_BOXES.of(inShort(names));
+        int lined = tasks.addIfWork(stands, Kind.LINE, names, line, sum(group, Kind.LINE), stands);
+        Message fill = SequenceMessage.FILL_BOXES.of(inShort(names));
+        // A coat on the first box, that was built before it, dries before soil splashes it.
+        return tasks.addIfWork(lined, Kind.FILL, names, fill, sum(group, Kind.FILL), lined, order, ready);
     }
 
     /** Whether these are one box of which the prototype is a part. */
@@ -223,20 +236,17 @@ public final class BuildSequence {
         return groups;
     }
 
-    private static double sum(List<BoxHours> boxes, ToDoubleFunction<BoxHours> hours) {
-        return boxes.stream().mapToDouble(hours).sum();
+    private static double sum(List<BoxHours> boxes, Kind kind) {
+        return boxes.stream().mapToDouble(box -> box.of(kind)).sum();
     }
 
     private static List<String> names(List<BoxHours> boxes) {
         return boxes.stream().map(BoxHours::box).toList();
     }
 
-    private static String said(List<String> names) {
-        return switch (names.size()) {
-            case 0 -> "";
-            case 1 -> names.get(0);
-            case 2 -> names.get(0) + " and " + names.get(1);
-            default -> String.format(Locale.ROOT, "%s to %s", names.get(0), names.get(names.size() - 1));
-        };
+    private static Message inShort(List<String> names) {
+        return names.size() <= 2
+                ? SequenceMessage.BOXES_NAMED.of(names)
+                : SequenceMessage.BOXES_FROM_TO.of(names.get(0), names.get(names.size() - 1));
     }
 }

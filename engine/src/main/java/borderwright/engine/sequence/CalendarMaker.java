@@ -24,14 +24,14 @@ final class CalendarMaker {
 
     private final List<WorkTask> tasks;
     private final List<CriticalPath.Times> times;
-    private final WorkSpec wish;
+    private final WorkSpec spec;
     private final double[] left;
     private final LocalDate[] endedOn;
 
-    CalendarMaker(List<WorkTask> tasks, List<CriticalPath.Times> times, WorkSpec wish) {
+    CalendarMaker(List<WorkTask> tasks, List<CriticalPath.Times> times, WorkSpec spec) {
         this.tasks = tasks;
         this.times = times;
-        this.wish = wish;
+        this.spec = spec;
         this.left = tasks.stream().mapToDouble(WorkTask::personHours).toArray();
         this.endedOn = new LocalDate[tasks.size()];
     }
@@ -41,7 +41,7 @@ final class CalendarMaker {
         List<WorkDay> days = new ArrayList<>();
         LocalDate day = start;
         for (int n = 0; n < MOST_DAYS && !allDone(); n++, day = day.plusDays(1)) {
-            if (wish.canWork(day)) {
+            if (spec.canWork(day)) {
                 List<Integer> rain = underARoof(day);
                 List<Slot> slots = work(day);
                 if (!slots.isEmpty()) {
@@ -63,7 +63,7 @@ final class CalendarMaker {
 
     private List<Slot> work(LocalDate day) {
         Map<Integer, Double> spent = new LinkedHashMap<>();
-        double hours = wish.hours();
+        double hours = spec.hours();
         Map<Integer, Integer> hands = hands(day);
         while (!hands.isEmpty() && hours > DONE) {
             double step = hours;
@@ -93,7 +93,7 @@ final class CalendarMaker {
         List<Integer> ready = ready(day);
         ready.sort(Comparator.comparing((Integer i) -> times.get(i).lateStart()).thenComparing(i -> i));
         Map<Integer, Integer> hands = new LinkedHashMap<>();
-        int free = wish.people();
+        int free = spec.people();
         for (int i : ready) {
             int people = Math.min(free, tasks.get(i).mostPeople());
             if (people > 0) {

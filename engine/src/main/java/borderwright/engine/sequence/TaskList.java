@@ -1,5 +1,6 @@
 package borderwright.engine.sequence;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.sequence.WorkTask.Kind;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +18,7 @@ final class TaskList {
     }
 
     /** A task before its times are known. */
-    record Draft(Kind kind, List<String> boxes, String what, double personHours, List<Integer> after, int waitDays) {
+    record Draft(Kind kind, List<String> boxes, Message what, double personHours, List<Integer> after, int waitDays) {
         Draft {
             boxes = List.copyOf(boxes);
             after = List.copyOf(after);
@@ -25,7 +26,7 @@ final class TaskList {
     }
 
     /** Adds a task and gives its number; numbers of 0 among those it waits for stand for none. */
-    int add(Kind kind, List<String> boxes, String what, double personHours, int waitDays, int... after) {
+    int add(Kind kind, List<String> boxes, Message what, double personHours, int waitDays, int... after) {
         List<Integer> waitsFor = new ArrayList<>();
         for (int number : after) {
             if (number > 0 && !waitsFor.contains(number)) {
@@ -37,7 +38,7 @@ final class TaskList {
     }
 
     /** As {@link #add}, but where there is nothing to do the number given stands for it. */
-    int addIfWork(int otherwise, Kind kind, List<String> boxes, String what, double personHours, int... after) {
+    int addIfWork(int otherwise, Kind kind, List<String> boxes, Message what, double personHours, int... after) {
         return personHours > 0 ? add(kind, boxes, what, personHours, 0, after) : otherwise;
     }
 
@@ -63,17 +64,12 @@ final class TaskList {
         for (int i = 0; i < drafts.size(); i++) {
             Draft draft = drafts.get(i);
             CriticalPath.Times times = path.times().get(i);
-            tasks.add(new WorkTask(
-                    i + 1,
-                    draft.kind(),
-                    draft.boxes(),
-                    draft.what(),
-                    draft.personHours(),
-                    mostPeople(draft),
-                    draft.after(),
-                    draft.waitDays(),
-                    times.isCritical(),
-                    Math.max(0, times.slack())));
+            tasks.add(new WorkTask.Builder(i + 1, draft.kind(), draft.what())
+                    .boxes(draft.boxes())
+                    .hours(draft.personHours(), mostPeople(draft))
+                    .after(draft.after(), draft.waitDays())
+                    .times(times)
+                    .build());
         }
         return tasks;
     }

@@ -13,7 +13,7 @@
  * <p><b>Method.</b>
  *
  * <ol>
- *   <li>Tasks: order, pegs, ground, gravel; the first planter is cut and built alone, as a prototype; then the rest is cut,
+ *   <li>Tasks: order, setting out, ground, gravel; the first planter is cut and built alone, as a prototype; then the rest is cut,
  *       brushed, built in run order, lined, filled, planted. More than a dozen boxes are worked in groups.
  *   <li>Hours by pace; once the first planter is timed, cutting and building of the rest are scaled by what it took.
  *   <li>Critical path: forward and backward pass over the tasks ({@link borderwright.engine.sequence.CriticalPath}).

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Where to drive a peg for each corner of each box, from points that are already known on site.
+ * Where the peg, or on hard ground the chalk mark, goes for each corner of each box, from points that are already known on site.
  *
  * <p>Two tapes hooked at two known points fix a peg where they cross, on the side stated. The nearer the tapes cross at a
  * right angle, the less an error in one of them moves the peg: by {@code error / sin(crossing)}. So each peg takes, in this
@@ -26,7 +26,7 @@ import java.util.Optional;
  * </ol>
  *
  * @param pegs one for each corner of each box, in plan order
- * @param checks distances between pegs that must come out when all are driven
+ * @param checks distances between pegs that must come out when all are set
  */
 public record PegList(List<Peg> pegs, List<Check> checks) {
     private static final double GOOD_CROSSING_DEG = 45;
@@ -61,10 +61,10 @@ public record PegList(List<Peg> pegs, List<Check> checks) {
      * @param second known point where the second is hooked
      * @param secondMm its length to the peg, mm
      * @param crossingRad angle between them at the peg, radians
-     * @param left whether the peg lies to the left, looking from the first point to the second
+     * @param side where the peg lies, looking from the first point to the second
      */
     public record Tapes(
-            String first, double firstMm, String second, double secondMm, double crossingRad, boolean left) {}
+            String first, double firstMm, String second, double secondMm, double crossingRad, TapeSide side) {}
 
     /**
      * A place off a line.
@@ -73,9 +73,9 @@ public record PegList(List<Peg> pegs, List<Check> checks) {
      * @param to known point that it runs through
      * @param alongMm distance along it, mm; negative before its start
      * @param squareMm distance square off it, mm, not negative
-     * @param left whether to the left, looking along the line
+     * @param side where it lies, looking along the line
      */
-    public record Offset(String from, String to, double alongMm, double squareMm, boolean left) {}
+    public record Offset(String from, String to, double alongMm, double squareMm, TapeSide side) {}
 
     /**
      * A distance that must come out.
@@ -145,8 +145,8 @@ public record PegList(List<Peg> pegs, List<Check> checks) {
         Point toA = a.at().minus(at);
         Point toB = b.at().minus(at);
         double crossing = StrictMath.abs(StrictMath.atan2(toA.cross(toB), toA.dot(toB)));
-        boolean left = b.at().minus(a.at()).cross(at.minus(a.at())) > 0;
-        return new Tapes(a.name(), toA.lengthMm(), b.name(), toB.lengthMm(), crossing, left);
+        TapeSide side = side(b.at().minus(a.at()).cross(at.minus(a.at())));
+        return new Tapes(a.name(), toA.lengthMm(), b.name(), toB.lengthMm(), crossing, side);
     }
 
     private static boolean better(Tapes a, Tapes b, double reachMm) {
@@ -213,7 +213,11 @@ public record PegList(List<Peg> pegs, List<Check> checks) {
         Point along = to.at().minus(from.at()).unit();
         Point off = at.minus(from.at());
         double square = along.cross(off);
-        return new Offset(from.name(), to.name(), off.dot(along), StrictMath.abs(square), square > 0);
+        return new Offset(from.name(), to.name(), off.dot(along), StrictMath.abs(square), side(square));
+    }
+
+    private static TapeSide side(double off) {
+        return off > 0 ? TapeSide.LEFT : TapeSide.RIGHT;
     }
 
     /** Both diagonals of a box of four corners; for others every distance from the first corner that is no side. */

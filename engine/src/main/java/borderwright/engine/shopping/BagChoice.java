@@ -8,6 +8,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One way to buy a material: one supplier's bag or load, and nothing else.
@@ -47,17 +48,53 @@ public record BagChoice(
                 .divide(offer.contains(), 0, RoundingMode.CEILING)
                 .intValueExact();
         double each = offer.contains().doubleValue() * Bulk.unitM3(garden.units());
-        return new BagChoice(
-                material.item(),
-                offer.supplier(),
-                each,
-                count,
-                Money.ofMinor(garden.currency(), Math.multiplyExact(offer.price(), count)),
-                each * MOIST_KG_PER_M3,
-                each >= LOOSE_M3,
-                (int) Math.ceil(material.orderedM3()
+        return new Builder(material.item(), offer.supplier())
+                .each(each)
+                .count(count, Money.ofMinor(garden.currency(), Math.multiplyExact(offer.price(), count)))
+                .barrows((int) Math.ceil(material.orderedM3()
                                 * LITRES_PER_M3
                                 / garden.ground().dig().barrowLitres()
-                        - 1e-9));
+                        - 1e-9))
+                .build();
+    }
+
+    /** A choice, set part by part. */
+    static final class Builder {
+        private final String item;
+        private final String supplier;
+        private double eachM3;
+        private int count;
+        private @Nullable Money cost;
+        private int barrows;
+
+        Builder(String item, String supplier) {
+            this.item = item;
+            this.supplier = supplier;
+        }
+
+        Builder each(double m3) {
+            eachM3 = m3;
+            return this;
+        }
+
+        /** How many are needed, and what they cost together. */
+        Builder count(int needed, Money together) {
+            count = needed;
+            cost = together;
+            return this;
+        }
+
+        Builder barrows(int loads) {
+            barrows = loads;
+            return this;
+        }
+
+        BagChoice build() {
+            if (cost == null) {
+                throw new IllegalStateException("a choice of " + item + " needs its cost");
+            }
+            return new BagChoice(
+                    item, supplier, eachM3, count, cost, eachM3 * MOIST_KG_PER_M3, eachM3 >= LOOSE_M3, barrows);
+        }
     }
 }

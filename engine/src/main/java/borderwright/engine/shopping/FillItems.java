@@ -41,7 +41,12 @@ record FillItems(UnitSystem units) {
             items.add(new ShoppingItem(
                     "staple", BigDecimal.valueOf(liner.staples()), "pieces", ShoppingMessage.STAPLES_TO_BUY.of()));
         });
-        FinishPlan finish = filling.finish();
+        brushedOn(items, filling.finish());
+        return items;
+    }
+
+    private void brushedOn(List<ShoppingItem> items, FinishPlan finish) {
+        boolean imperial = units == UnitSystem.IMPERIAL;
         double litres = imperial ? UnitFactors.LITRES_PER_QUART : 1;
         String liquid = imperial ? "quarts" : "litres";
         measured(
@@ -56,7 +61,6 @@ record FillItems(UnitSystem units) {
                 finish.preservativeLitres() / litres,
                 liquid,
                 ShoppingMessage.PRESERVATIVE_TO_BUY.of(finish.cutEnds()));
-        return items;
     }
 
     /** To the tenth, rounded up. */

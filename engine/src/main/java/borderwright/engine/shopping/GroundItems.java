@@ -36,7 +36,7 @@ record GroundItems(UnitSystem units) {
                 sheet.rolls(),
                 "rolls",
                 ShoppingMessage.MEMBRANE_TO_BUY.of(sheet.strips().size(), sheet.lengthMm()));
-        add(items, "membrane pin", sheet.pins(), "pieces", ShoppingMessage.PINS_TO_BUY.of());
+        add(items, "fabric pin", sheet.pins(), "pieces", ShoppingMessage.PINS_TO_BUY.of());
     }
 
     private static void add(List<ShoppingItem> items, String item, int count, String unit, Message why) {

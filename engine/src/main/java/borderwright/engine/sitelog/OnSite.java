@@ -24,7 +24,7 @@ import java.util.Map;
  * @param open pieces that are still to be cut
  * @param done labels of pieces that are cut already
  * @param stock boards and offcuts that are here
- * @param problems what cannot be as it is said
+ * @param problems what cannot be as it is reported
  */
 public record OnSite(List<Piece> open, List<String> done, List<OwnedStock> stock, List<Problem> problems) {
     public OnSite {
@@ -118,17 +118,14 @@ public record OnSite(List<Piece> open, List<String> done, List<OwnedStock> stock
                     used += piece.length().ticks() + cutTicks(piece);
                     if (!piece.section().equals(board.section())) {
                         problems.add(new Problem(
-                                "cut-section",
                                 where + ".cut",
-                                "Piece " + label + " is said to be cut from " + board.section() + ", but it is "
-                                        + piece.section() + ".",
-                                "Check the label or the board."));
+                                SiteLogMessage.CUT_SECTION.of(label, board.section(), piece.section())));
                     }
                 }
             }
             long left = board.left().map(Length::ticks).orElse(board.length().ticks() - used);
             if (left > trim.ticks() && board.usable() > 0) {
-                stock.add(new OwnedStock(board.section(), left - trim.ticks(), 1, "the rest of one " + name(board)));
+                stock.add(new OwnedStock(board.section(), left - trim.ticks(), 1, "offcut " + name(board)));
             }
         }
 
@@ -139,20 +136,11 @@ public record OnSite(List<Piece> open, List<String> done, List<OwnedStock> stock
         }
 
         private Problem notOpen(String label, String where) {
-            return all.containsKey(label)
-                    ? new Problem(
-                            "cut-twice",
-                            where + ".cut",
-                            "Piece " + label + " is said to be cut twice.",
-                            "Keep it with the board that it came from.")
-                    : new Problem(
-                            "cut-unknown",
-                            where + ".cut",
-                            "Piece " + label + " is said to be cut, but this plan has no such piece.",
-                            "If the design has changed, list the piece's length under `owned`."
-                                    + NearestName.of(label, all.keySet())
-                                            .map(near -> " Perhaps you meant `" + near + "`.")
-                                            .orElse(""));
+            return new Problem(
+                    where + ".cut",
+                    all.containsKey(label)
+                            ? SiteLogMessage.CUT_TWICE.of(label)
+                            : SiteLogMessage.CUT_UNKNOWN.of(label, NearestName.perhaps(label, all.keySet())));
         }
     }
 }

@@ -12,8 +12,9 @@ import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.GroundWork;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.Message;
+import borderwright.engine.message.MessageCode;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class CautionFinderTest {
@@ -37,20 +38,18 @@ class CautionFinderTest {
         return CautionFinder.find(garden, TestGarden.outline(), List.of(box), filling);
     }
 
-    private static List<CautionCode> codes(SiteCautions cautions, CautionStage stage) {
+    private static List<MessageCode> codes(SiteCautions cautions, CautionStage stage) {
         return cautions.stages().stream()
                 .filter(s -> s.stage() == stage)
                 .flatMap(s -> s.cautions().stream())
-                .map(Caution::code)
+                .map(Message::code)
                 .toList();
     }
 
     @Test
     void wallsAboveTheLimitAreForAnEngineerAndThoseAtItAreNot() {
         assertThat(codes(of(600), CautionStage.BEFORE)).contains(CautionCode.ENGINEER_FOR_RETAINING_WALLS);
-        assertThat(of(750).stages().get(0).cautions())
-                .contains(new Caution(
-                        CautionCode.ENGINEER_FOR_TALL_WALLS, Optional.empty(), Optional.of(750.0), Optional.of(600.0)));
+        assertThat(of(750).stages().get(0).cautions()).contains(CautionCode.ENGINEER_FOR_TALL_WALLS.of(750.0, 600.0));
     }
 
     @Test

@@ -24,6 +24,7 @@ import borderwright.engine.ground.GroundWork;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import borderwright.engine.problem.Problem;
 import java.util.List;
 import java.util.Locale;
@@ -62,10 +63,11 @@ class FillingTest {
         // The border's corner A is at (-10 m, -10 m): the drain lies at y = 500 mm from x = -1 m to 1 m, the box begins
         // at 0.
         assertThat(plan.notes())
+                .extracting(English.METRIC::text)
                 .contains(String.format(
                         Locale.ROOT,
-                        "Not shown to hold: F1 stands over 1.000 m of the drain at A B and presses on the ground with %.1f"
-                                + " kN/m2, filled and soaked; its owner may have to dig it up. Ask before you build.",
+                        "Not shown to hold: F1 stands over 1.000 m of the drain at A B and loads the ground with %.1f"
+                                + " kN/m2, filled and soaked. Its owner may have to dig it up: ask before you build.",
                         load));
         assertThat(load).isBetween(4.0, 8.0);
     }

@@ -126,9 +126,9 @@ class ClearanceFinderTest {
         return TestBoxes.box("F1", Ring.rectangle(1000, mm, 3000, mm + 800), 0, 450, 0);
     }
 
-    private static SiteClearance row(GroundPlan plan, String what) {
+    private static SiteClearance row(GroundPlan plan, ClearanceMessage what) {
         return plan.clearances().stream()
-                .filter(c -> c.what().equals(what))
+                .filter(c -> c.what().code() == what)
                 .findFirst()
                 .orElseThrow();
     }
@@ -174,15 +174,16 @@ class ClearanceFinderTest {
             // 960^2 acos(900/960) - 900 sqrt(960^2 - 900^2) = 0.0269 m2.
             GroundPlan plan = level(List.of(BOX), null, thing(NearbyKind.TREE, 0, 1000, null, 80.0, null, null));
             assertThat(plan.unmet().get(0).what(English.METRIC))
-                    .isEqualTo("The ground of F1 is dug 900 mm from the trunk of the tree at A B; its main roots are"
-                            + " taken to reach 960 mm, and 0.03 m2 of the digging lies among them.");
+                    .isEqualTo("The ground of F1 is dug 900 mm from the trunk of the tree at A B. Its main roots are"
+                            + " taken to reach 960 mm, so 0.03 m2 of the digging lies among them.");
         }
 
         @Test
         void areNotDugIntoForPosts() {
             Box footed = TestBoxes.footed("F1", AT, 500);
             GroundPlan plan = level(List.of(footed), null, thing(NearbyKind.TREE, 0, 1000, null, 90.0, null, null));
-            assertThat(row(plan, "holes for posts").verdict()).isEqualTo(Verdict.DOES_NOT_HOLD);
+            assertThat(row(plan, ClearanceMessage.CLEARANCE_OF_POST_HOLES).verdict())
+                    .isEqualTo(Verdict.DOES_NOT_HOLD);
             assertThat(codes(plan)).containsExactly("tree-roots", "tree-roots");
         }
 
@@ -193,7 +194,8 @@ class ClearanceFinderTest {
                     GroundSurface.PAVING,
                     EdgeKind.OPEN,
                     thing(NearbyKind.TREE, 2000, 0, null, 250.0, null, null));
-            assertThat(plan.clearances()).noneMatch(c -> c.from().contains("tree"));
+            assertThat(plan.clearances())
+                    .noneMatch(c -> English.METRIC.text(c.from()).contains("tree"));
         }
     }
 
@@ -211,7 +213,9 @@ class ClearanceFinderTest {
         void ofUnknownDepthIsNotShownToBeClear() {
             GroundPlan plan = dug(thing(NearbyKind.ELECTRICITY, 0, 0, 5000.0, null, null, null));
             assertThat(plan.clearances().get(0).verdict()).isEqualTo(Verdict.NOT_SHOWN);
-            assertThat(plan.notes()).anyMatch(n -> n.contains("electricity cable at A B") && n.contains("by hand"));
+            assertThat(plan.notes())
+                    .extracting(English.METRIC::text)
+                    .anyMatch(n -> n.contains("electricity cable at A B") && n.contains("by hand"));
         }
 
         @Test
@@ -220,7 +224,10 @@ class ClearanceFinderTest {
             GroundPlan deep = dug(thing(NearbyKind.WATER, 2000, 1000, null, null, 350.0, null));
             assertThat(deep.clearances().get(0).gotMm()).isCloseTo(150, within(1e-6));
             assertThat(deep.clearances().get(0).verdict()).isEqualTo(Verdict.NOT_SHOWN);
-            assertThat(deep.standsOver()).containsExactly(new GroundPlan.StandsOver("F1", "the water pipe at A B", 0));
+            assertThat(deep.standsOver())
+                    .containsExactly(
+                            new GroundPlan.StandsOver("F1", deep.near().get(0).name(), 0));
+            assertThat(English.METRIC.text(deep.near().get(0).name())).isEqualTo("the water pipe at A B");
             GroundPlan shallow = dug(thing(NearbyKind.WATER, 2000, 1000, null, null, 340.0, null));
             assertThat(shallow.clearances().get(0).verdict()).isEqualTo(Verdict.DOES_NOT_HOLD);
             assertThat(codes(shallow)).containsExactly("service-near");
@@ -242,21 +249,25 @@ class ClearanceFinderTest {
                     .containsExactly("service-near");
             GroundPlan drain = level(boxes, sheet, thing(NearbyKind.DRAIN, 0, 0, 5000.0, null, null, null));
             assertThat(codes(drain)).isEmpty();
-            assertThat(row(drain, "pegs and pins").verdict()).isEqualTo(Verdict.NOT_SHOWN);
+            assertThat(row(drain, ClearanceMessage.CLEARANCE_OF_PEGS_AND_PINS).verdict())
+                    .isEqualTo(Verdict.NOT_SHOWN);
         }
 
         @Test
         void areOnlyPegsAtTheCornersWhereNoSheetIsPinned() {
             GroundPlan plan = level(List.of(BOX), null, thing(NearbyKind.GAS, 0, 0, 5000.0, null, null, null));
-            assertThat(row(plan, "pegs and pins").gotMm()).isCloseTo(500, within(1e-6));
-            assertThat(row(plan, "ground dug").gotMm()).isCloseTo(400, within(1e-6));
+            assertThat(row(plan, ClearanceMessage.CLEARANCE_OF_PEGS_AND_PINS).gotMm())
+                    .isCloseTo(500, within(1e-6));
+            assertThat(row(plan, ClearanceMessage.CLEARANCE_OF_DUG_GROUND).gotMm())
+                    .isCloseTo(400, within(1e-6));
         }
 
         @Test
         void andHolesKeepHalfAMetreFromAnyService() {
             Box footed = TestBoxes.footed("F1", AT, 500);
             GroundPlan plan = level(List.of(footed), null, thing(NearbyKind.WATER, 0, 200, 5000.0, null, 900.0, null));
-            assertThat(row(plan, "holes for posts").gotMm()).isBetween(200.0, 400.0);
+            assertThat(row(plan, ClearanceMessage.CLEARANCE_OF_POST_HOLES).gotMm())
+                    .isBetween(200.0, 400.0);
             assertThat(codes(plan)).containsExactly("service-near");
         }
     }
@@ -279,7 +290,12 @@ class ClearanceFinderTest {
             // Soil stays 30 mm below the rim at 450 mm.
             assertThat(plan.clearances())
                     .containsExactly(new SiteClearance(
-                            "F1", "the damp-proof course of A B", "soil, below", 150, 180, Verdict.HOLDS));
+                            "F1",
+                            ClearanceMessage.CLEARANCE_FROM_DAMP_COURSE.of("A B"),
+                            ClearanceMessage.CLEARANCE_OF_SOIL_BELOW.of(),
+                            150,
+                            180,
+                            Verdict.HOLDS));
         }
 
         @Test
@@ -296,7 +312,7 @@ class ClearanceFinderTest {
         @Test
         void airKeepsCladdingDry() {
             GivenNearby cladding = thing(NearbyKind.CLADDING, 0, 0, 5000.0, null, null, 440.0);
-            assertThat(codes(level(List.of(off(20)), null, cladding))).containsExactly("cladding", "cladding");
+            assertThat(codes(level(List.of(off(20)), null, cladding))).containsExactly("cladding", "cladding-air");
             assertThat(codes(level(List.of(off(50)), null, cladding))).containsExactly("cladding");
         }
 
@@ -328,7 +344,13 @@ class ClearanceFinderTest {
         void theGapToAFenceIsMeasured() {
             GroundPlan plan = plan(plane(0, 0, 0), GroundSurface.BARE_EARTH, EdgeKind.FENCE);
             assertThat(plan.clearances())
-                    .containsExactly(new SiteClearance("F1", "the fence A B", "wall", 20, 500, Verdict.HOLDS));
+                    .containsExactly(new SiteClearance(
+                            "F1",
+                            ClearanceMessage.CLEARANCE_FROM_EDGE.of(EdgeKind.FENCE, "A B"),
+                            ClearanceMessage.CLEARANCE_OF_WALL.of(),
+                            20,
+                            500,
+                            Verdict.HOLDS));
         }
     }
 
@@ -339,10 +361,12 @@ class ClearanceFinderTest {
             // Down 15 mm a metre towards C D.
             GroundPlan away = plan(plane(-20, 0, -15), GroundSurface.PAVING, EdgeKind.HOUSE);
             assertThat(away.clearances())
-                    .anyMatch(c -> c.from().equals("standing water")
+                    .anyMatch(c -> c.from().code() == ClearanceMessage.CLEARANCE_FROM_STANDING_WATER
                             && Math.abs(c.gotMm() - 15) < 1e-6
                             && c.verdict() == Verdict.HOLDS);
-            assertThat(away.notes()).anyMatch(n -> n.contains("falls 1 in 67 towards C D"));
+            assertThat(away.notes())
+                    .extracting(English.METRIC::text)
+                    .anyMatch(n -> n.contains("falls 1 in 67 towards C D"));
             assertThat(codes(away)).doesNotContain("run-off");
             GroundPlan towards = plan(plane(-50, 0, 15), GroundSurface.PAVING, EdgeKind.HOUSE);
             assertThat(codes(towards)).contains("run-off");
@@ -352,14 +376,16 @@ class ClearanceFinderTest {
         void standsOnGroundThatFallsLessThanOneInEighty() {
             GroundPlan plan = plan(plane(-20, 0, -12), GroundSurface.PAVING, EdgeKind.OPEN);
             assertThat(plan.clearances())
-                    .anyMatch(c -> c.from().equals("standing water") && c.verdict() == Verdict.NOT_SHOWN);
+                    .anyMatch(c -> c.from().code() == ClearanceMessage.CLEARANCE_FROM_STANDING_WATER
+                            && c.verdict() == Verdict.NOT_SHOWN);
         }
 
         @Test
         void findsNoRoomUnderBoardsThatLieOnTheGround() {
             GroundPlan plan = plan(plane(-4, 0, 0), GroundSurface.PAVING, EdgeKind.OPEN);
             assertThat(plan.clearances())
-                    .anyMatch(c -> c.what().contains("feet") && c.verdict() == Verdict.DOES_NOT_HOLD);
+                    .anyMatch(c -> c.what().code() == ClearanceMessage.CLEARANCE_OF_FEET
+                            && c.verdict() == Verdict.DOES_NOT_HOLD);
         }
     }
 
@@ -382,16 +408,17 @@ class ClearanceFinderTest {
             assertThat(after.unmet().size())
                     .as(which)
                     .isLessThanOrEqualTo(before.unmet().size());
-            for (String what : List.of("holes for posts", "pegs and pins")) {
+            for (ClearanceMessage what :
+                    List.of(ClearanceMessage.CLEARANCE_OF_POST_HOLES, ClearanceMessage.CLEARANCE_OF_PEGS_AND_PINS)) {
                 assertThat(least(after, what)).as(which + ", " + what).isGreaterThanOrEqualTo(least(before, what));
             }
             assertThat(shown(after)).as(which).isGreaterThanOrEqualTo(shown(before));
         }
     }
 
-    private static double least(GroundPlan plan, String what) {
+    private static double least(GroundPlan plan, ClearanceMessage what) {
         return plan.clearances().stream()
-                .filter(c -> c.what().equals(what))
+                .filter(c -> c.what().code() == what)
                 .mapToDouble(SiteClearance::gotMm)
                 .min()
                 .orElseThrow();
@@ -426,12 +453,12 @@ class ClearanceFinderTest {
     @Test
     void thingsOfOneKindAtOneEdgeAreToldApart() {
         GroundPlan one = dug(thing(NearbyKind.GAS, 500, -3000, null, null, null, null));
-        assertThat(one.near()).extracting(NearbyPlace::name).containsExactly("the gas pipe at A B");
+        assertThat(one.near()).extracting(p -> English.METRIC.text(p.name())).containsExactly("the gas pipe at A B");
         GroundPlan two = dug(
                 thing(NearbyKind.GAS, 500, -3000, null, null, null, null),
                 thing(NearbyKind.GAS, 4200, -3000, 4500.0, null, null, null));
         assertThat(two.near())
-                .extracting(NearbyPlace::name)
+                .extracting(p -> English.METRIC.text(p.name()))
                 .containsExactly("the gas pipe at A B, 500 mm along it", "the gas pipe at A B, 4200 mm along it");
         Point from = two.near().get(1).from();
         assertThat(from.distanceMm(two.near().get(1).to())).isCloseTo(300, within(1e-9));

@@ -30,7 +30,7 @@ class SheetTest {
         @Test
         void runAlongTheSideThatNeedsLeast() {
             Ring ring = Ring.rectangle(0, 0, 2400, 900);
-            SheetStrips strips = SheetStrips.over(ring.toJts(), ring, 1000, 150, false);
+            SheetStrips strips = SheetStrips.over(ring.toJts(), ring, 1000, 150, SheetStrips.Aim.LEAST_SHEET);
             assertThat(strips.stripsMm()).containsExactly(2400L);
             assertThat(strips.seamMm()).isZero();
         }
@@ -38,7 +38,7 @@ class SheetTest {
         @Test
         void overlapAlongTheirSeam() {
             Ring ring = Ring.rectangle(0, 0, 2400, 1200);
-            SheetStrips strips = SheetStrips.over(ring.toJts(), ring, 1000, 150, false);
+            SheetStrips strips = SheetStrips.over(ring.toJts(), ring, 1000, 150, SheetStrips.Aim.LEAST_SHEET);
             // Along the long side 2 x 2400, along the short side 3 x 1200.
             assertThat(strips.stripsMm()).containsExactly(1200L, 1200L, 1200L);
             assertThat(strips.seamMm()).isCloseTo(2400, within(1e-6));
@@ -47,7 +47,8 @@ class SheetTest {
         @Test
         void areFewestWhereSeamsCountFirst() {
             Ring ring = Ring.rectangle(0, 0, 2400, 1200);
-            assertThat(SheetStrips.over(ring.toJts(), ring, 1000, 150, true).stripsMm())
+            assertThat(SheetStrips.over(ring.toJts(), ring, 1000, 150, SheetStrips.Aim.FEWEST_SEAMS)
+                            .stripsMm())
                     .containsExactly(2400L, 2400L);
         }
 
@@ -60,7 +61,7 @@ class SheetTest {
                     new Point(900, 900),
                     new Point(900, 3000),
                     new Point(0, 3000)));
-            SheetStrips strips = SheetStrips.over(ring.toJts(), ring, 1000, 150, false);
+            SheetStrips strips = SheetStrips.over(ring.toJts(), ring, 1000, 150, SheetStrips.Aim.LEAST_SHEET);
             // Along the foot 4000 + 3 x 900, along the leg 3000 + 4 x 900.
             assertThat(strips.sheetMm()).isEqualTo(6600);
         }

@@ -11,8 +11,6 @@ import borderwright.engine.garden.given.GivenFirstPlanter;
 import borderwright.engine.garden.resolve.SupplyResolver;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
-import borderwright.engine.measure.LengthFormat;
-import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.English;
 import borderwright.engine.strength.SideBow;
 import borderwright.engine.strength.StrengthMessage;
@@ -48,8 +46,7 @@ class TaughtTest {
 
     private static Taught taught(@Nullable FirstPlanter first) {
         Garden garden = TestGarden.with(null, null);
-        return new Taught(
-                first == null ? garden : TestGarden.taught(garden, first), new LengthFormat(UnitSystem.METRIC));
+        return new Taught(first == null ? garden : TestGarden.taught(garden, first));
     }
 
     private static FirstPlanter bows(double mm) {
@@ -58,16 +55,16 @@ class TaughtTest {
 
     @Test
     void nothingSaidTeachesNothing() {
-        assertThat(taught(null).sentences(BOXES, STRENGTH)).isEmpty();
+        assertThat(taught(null).notes(BOXES, STRENGTH)).isEmpty();
         assertThat(taught(null).unmet(BOXES, STRENGTH)).isEmpty();
     }
 
     @Test
-    void lessBowThanReckonedIsNoProofYet() {
-        assertThat(taught(bows(3)).sentences(BOXES, STRENGTH))
-                .containsExactly(
-                        "The first planter, of box F1, bulges 3 mm; 4 mm was reckoned as the end of it, so nothing"
-                                + " speaks against the reckoning yet.");
+    void lessBowThanPredictedIsNoProofYet() {
+        assertThat(taught(bows(3)).notes(BOXES, STRENGTH))
+                .extracting(English.METRIC::text)
+                .containsExactly("The first planter, of box F1, bulges 3 mm. We predicted 4 mm in the end; so far the"
+                        + " prediction stands.");
         assertThat(taught(bows(3)).unmet(BOXES, STRENGTH)).isEmpty();
     }
 
@@ -76,7 +73,7 @@ class TaughtTest {
         // 5 instead of 4: a quarter more; 8 becomes 10, which is just allowed.
         assertThat(taught(bows(5)).unmet(BOXES, STRENGTH)).isEmpty();
         assertThat(taught(bows(5.1)).unmet(BOXES, STRENGTH)).hasSize(1).allSatisfy(problem -> {
-            assertThat(problem.code()).isEqualTo("first-planter-bows");
+            assertThat(problem.code()).isEqualTo("first-planter-bulges");
             assertThat(problem.where()).isEqualTo("first planter.bulge");
             assertThat(problem.what(English.METRIC)).contains("F3 would bulge more than 10 mm");
         });
@@ -95,9 +92,10 @@ class TaughtTest {
         FirstPlanter first =
                 SupplyResolver.firstPlanter(new GivenFirstPlanter(null, null, Length.ofMm(3.2), null, 12, 3, null));
         // 3 of 12 beside what 20 boards would have shown at nothing: 3 of 32.
-        assertThat(taught(first).sentences(BOXES, STRENGTH))
+        assertThat(taught(first).notes(BOXES, STRENGTH))
+                .extracting(English.METRIC::text)
                 .containsExactly(
-                        "Boards are cut up with the kerf measured, 3.2 mm.",
-                        "3 of 12 boards were of no use: 9.4 % are reckoned to be, not 0.0 %.");
+                        "Boards are cut with the measured kerf, 3.2 mm.",
+                        "3 of 12 boards were unusable: the plan allows for 9.4 %, not 0.0 %.");
     }
 }

@@ -15,13 +15,16 @@ import borderwright.engine.garden.given.GivenDays;
 import borderwright.engine.garden.given.GivenFilling;
 import borderwright.engine.garden.given.GivenFilling.GivenFinish;
 import borderwright.engine.garden.given.GivenFirstPlanter;
+import borderwright.engine.garden.given.GivenGround;
 import borderwright.engine.garden.resolve.SoilResolver;
 import borderwright.engine.garden.resolve.SupplyResolver;
+import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.GroundPlan;
 import borderwright.engine.ground.GroundWork;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.English;
 import borderwright.engine.sequence.WorkTask.Kind;
 import borderwright.engine.sequence.WorkTask.Weather;
 import java.time.DayOfWeek;
@@ -68,6 +71,68 @@ class BuildSequenceTest {
         FillPlan filling = Filling.plan(garden, built, ground);
         return BuildSequence.plan(
                 garden, built, ground, filling, new CuttingPlan(List.of(), List.of(), List.of(), List.of(), List.of()));
+    }
+
+    private static WorkPlan on(GroundSurface surface) {
+        Garden garden = TestGarden.with(
+                FINISHED,
+                new GivenGround(surface, null, null, null, null, null, null, null, null, null, null, null, List.of()),
+                days(0));
+        List<Box> boxes = List.of(TestBoxes.box("F1", Ring.rectangle(0, 0, 1500, 700), -50, 450, 0));
+        GroundPlan ground = GroundWork.plan(
+                boxes,
+                TestGarden.outline(),
+                garden.survey(),
+                garden.ground(),
+                SoilResolver.usual(),
+                10,
+                new LengthFormat(UnitSystem.METRIC));
+        return BuildSequence.plan(
+                garden,
+                boxes,
+                ground,
+                Filling.plan(garden, boxes, ground),
+                new CuttingPlan(List.of(), List.of(), List.of(), List.of(), List.of()));
+    }
+
+    @Test
+    void nothingIsDrivenIntoHardGround() {
+        for (GroundSurface surface : GroundSurface.values()) {
+            List<String> tasks = on(surface).tasks().stream()
+                    .map(task -> English.METRIC.text(task.what()))
+                    .toList();
+            String setOut =
+                    "Set out all corners and " + (surface.isHard() ? "chalk a mark at each" : "drive a peg at each");
+            assertThat(tasks).as(surface.name()).contains(setOut);
+            assertThat(String.join("; ", tasks).contains("peg"))
+                    .as(surface.name())
+                    .isNotEqualTo(surface.isHard());
+        }
+    }
+
+    @Test
+    void aTaskThatIsNotDoneGoesOnTheNextDay() {
+        WorkPlan plan = plan(6, days(0));
+        WorkDay day = plan.days().stream()
+                .filter(d -> d.slots().stream().anyMatch(slot -> !slot.ends()))
+                .findFirst()
+                .orElseThrow();
+        assertThat(plan.description(day).stream().map(English.METRIC::text))
+                .anyMatch(line -> line.matches("\\d+\\. .+ \\(continued next day\\): \\d+\\.\\d person-hours"));
+    }
+
+    @Test
+    void rainMovesADayThatHasNoWorkUnderARoof() {
+        WorkPlan plan = plan(3, days(0));
+        assertThat(plan.days()).allSatisfy(day -> {
+            boolean outdoors = day.slots().stream()
+                    .anyMatch(slot -> plan.task(slot.task()).kind().weather() != Weather.ANY);
+            assertThat(plan.inRain(day).isPresent()).isEqualTo(outdoors);
+            plan.inRain(day)
+                    .map(English.METRIC::text)
+                    .ifPresent(text -> assertThat(text.equals("move the day on"))
+                            .isEqualTo(day.whenItRains().isEmpty()));
+        });
     }
 
     private static GivenDays days(int helpers) {

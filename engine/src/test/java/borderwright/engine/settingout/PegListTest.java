@@ -90,7 +90,7 @@ class PegListTest {
             assertThat(tapes.firstMm()).isCloseTo(3000, within(1e-9));
             assertThat(tapes.secondMm()).isCloseTo(4000, within(1e-9));
             assertThat(StrictMath.toDegrees(tapes.crossingRad())).isCloseTo(90, within(1e-9));
-            assertThat(tapes.left()).isTrue();
+            assertThat(tapes.side()).isEqualTo(TapeSide.LEFT);
         }
 
         @Test
@@ -117,7 +117,7 @@ class PegListTest {
                     .get(0);
 
             assertThat(peg.tapes()).isEmpty();
-            assertThat(peg.offset()).contains(new Offset("A", "B", 1200, 20, true));
+            assertThat(peg.offset()).contains(new Offset("A", "B", 1200, 20, TapeSide.LEFT));
         }
 
         @Test
@@ -130,7 +130,7 @@ class PegListTest {
                     .get(0);
 
             assertThat(peg.tapes()).isEmpty();
-            assertThat(peg.offset()).contains(new Offset("A", "B", 2600, 20, true));
+            assertThat(peg.offset()).contains(new Offset("A", "B", 2600, 20, TapeSide.LEFT));
         }
 
         @Test
@@ -227,7 +227,8 @@ class PegListTest {
             // Turn the first tape from the base towards the stated side until the second fits: bisection.
             double base = a.distanceMm(b);
             Point along = b.minus(a).times(1 / base);
-            Point side = tapes.left() ? along.left() : along.left().times(-1);
+            Point side =
+                    tapes.side() == TapeSide.LEFT ? along.left() : along.left().times(-1);
             double low = 0;
             double high = StrictMath.PI;
             Point p = a;
@@ -247,7 +248,8 @@ class PegListTest {
         private static Point off(Map<String, Point> known, Offset offset) {
             Point from = known.get(offset.from());
             Point along = known.get(offset.to()).minus(from).unit();
-            Point side = offset.left() ? along.left() : along.left().times(-1);
+            Point side =
+                    offset.side() == TapeSide.LEFT ? along.left() : along.left().times(-1);
             return from.plus(along.times(offset.alongMm())).plus(side.times(offset.squareMm()));
         }
     }

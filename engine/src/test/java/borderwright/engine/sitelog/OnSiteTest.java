@@ -56,7 +56,7 @@ class OnSiteTest {
         // Trim at both ends, the piece and its cut of 3 mm.
         assertThat(here.stock())
                 .containsExactly(new OwnedStock(
-                        "larch", Length.ofMm(3600 - 10 - 900 - 3 - 10).ticks(), 1, "the rest of one here, from Alder"));
+                        "larch", Length.ofMm(3600 - 10 - 900 - 3 - 10).ticks(), 1, "offcut here, from Alder"));
     }
 
     @Test

@@ -3,7 +3,7 @@ package borderwright.pack.drawings;
 import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.ground.NearbyPlace;
-import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Sentences;
 import borderwright.engine.survey.Outline;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Pen;
@@ -26,12 +26,12 @@ final class NearbyDrawing {
 
     private final DrawingBuilder sketch;
     private final View view;
-    private final LengthFormat lengths;
+    private final Sentences sentences;
 
-    NearbyDrawing(DrawingBuilder sketch, View view, LengthFormat lengths) {
+    NearbyDrawing(DrawingBuilder sketch, View view, Sentences sentences) {
         this.sketch = sketch;
         this.view = view;
-        this.lengths = lengths;
+        this.sentences = sentences;
     }
 
     /** Places that a drawing should show of what is near. */
@@ -50,7 +50,7 @@ final class NearbyDrawing {
 
     void draw(NearbyPlace place) {
         NearbyKind kind = place.thing().what();
-        String name = kind.inWords().replaceFirst("^the ", "");
+        String name = sentences.text(place.kindName());
         if (kind == NearbyKind.TREE) {
             tree(place, name);
         } else if (place.from().equals(place.to())) {
@@ -94,7 +94,7 @@ final class NearbyDrawing {
             double angle = 2 * StrictMath.PI * k / PARTS;
             circle.add(tree.from().plus(new Point(roots * StrictMath.cos(angle), roots * StrictMath.sin(angle))));
         }
-        line(circle, Pen.HIDDEN, name + ", roots " + lengths.length(roots));
+        line(circle, Pen.HIDDEN, sentences.text(tree.treeName()));
     }
 
     /** As much of a line as is on the paper, with its name at the middle of the longest part. */

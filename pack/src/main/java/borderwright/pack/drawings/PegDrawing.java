@@ -5,7 +5,8 @@ import borderwright.engine.geometry.Point;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.settingout.PegList;
-import borderwright.engine.settingout.PegString;
+import borderwright.engine.settingout.SettingOut;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
@@ -22,18 +23,20 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.locationtech.jts.geom.Coordinate;
 
-/** Which peg is which: the boxes' outlines, peg numbers at their corners, and the known points. */
+/** Which peg or mark is which: the boxes' outlines, numbers at their corners, and the known points. */
 public final class PegDrawing {
     private static final double SIDE_MM = 14;
     private static final double ABOVE_MM = 12;
     private static final double BELOW_MM = 12;
 
-    /** With more pegs than this each box says its range instead, its first peg ringed. */
+    /** With more pegs than this each box has its range instead, its first peg ringed. */
     private static final int MOST_SINGLE = 60;
 
     private PegDrawing() {}
 
-    public static Drawing draw(Plan plan, PegList pegs, List<PegString> strings, double widthMm, double heightMm) {
+    public static Drawing draw(Plan plan, PrintedFigures f, double widthMm, double heightMm) {
+        SettingOut pegs = plan.site().settingOut();
+        String mark = f.text(pegs.markName());
         UnitSystem units = plan.garden().units();
         List<Point> places = new ArrayList<>(plan.outline().ring().corners());
         plan.boxes().forEach(b -> places.addAll(b.plan().outline().corners()));
@@ -50,10 +53,11 @@ public final class PegDrawing {
         plan.boxes().forEach(b -> sketch.shape(view.at(b.plan().outline()), Pen.EDGE, Tone.PALE));
         pegs.pegs().forEach(p -> sketch.dot(view.at(p.at()), 0.6, null, Tone.BLACK));
         if (pegs.pegs().size() <= MOST_SINGLE) {
-            pegs.pegs().forEach(p -> label(sketch, "peg " + p.number(), view.at(p.at())));
+            pegs.pegs().forEach(p -> label(sketch, mark + " " + p.number(), view.at(p.at())));
         } else {
             Set<String> inside = new TreeSet<>();
-            strings.forEach(s -> inside.addAll(s.boxes().subList(1, s.boxes().size() - 1)));
+            pegs.strings()
+                    .forEach(s -> inside.addAll(s.boxes().subList(1, s.boxes().size() - 1)));
             plan.boxes().stream()
                     .filter(b -> !inside.contains(b.plan().name()))
                     .forEach(b -> numbers(sketch, view, b, pegs));
@@ -64,10 +68,10 @@ public final class PegDrawing {
             sketch.label(p.name(), at, TextSize.NAME, TypeFace.BOLD, Tone.BLACK);
         });
         ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
-        return sketch.finish("Peg numbers at the corners of the boxes, and the known points");
+        return sketch.finish("Number of the " + mark + " at each corner of the boxes, and the known points");
     }
 
-    private static void numbers(DrawingBuilder sketch, View view, Box box, PegList pegs) {
+    private static void numbers(DrawingBuilder sketch, View view, Box box, SettingOut pegs) {
         List<PegList.Peg> own = pegs.pegs().stream()
                 .filter(p -> p.box().equals(box.plan().name()))
                 .toList();

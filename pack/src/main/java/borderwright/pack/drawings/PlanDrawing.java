@@ -9,6 +9,7 @@ import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
+import borderwright.pack.language.Language;
 import borderwright.pack.paper.Dimension;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
@@ -101,7 +102,8 @@ public final class PlanDrawing {
         plan.boxes().forEach(b -> backsAndEnds(b, drawn));
         plan.boxes().forEach(this::names);
         plan.boxes().forEach(this::angles);
-        NearbyDrawing near = new NearbyDrawing(sketch, view, lengths);
+        NearbyDrawing near = new NearbyDrawing(
+                sketch, view, Language.english().in(plan.garden().units()));
         plan.site().ground().near().forEach(near::draw);
         corners();
         ScaleBar.draw(sketch, view.scale(), lengths.units(), new Spot(0, sketch.heightMm()));

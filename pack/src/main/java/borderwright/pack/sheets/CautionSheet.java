@@ -1,5 +1,6 @@
 package borderwright.pack.sheets;
 
+import borderwright.engine.cautions.StageCautions;
 import java.util.List;
 
 /**
@@ -7,7 +8,7 @@ import java.util.List;
  *
  * @param stages in the order of the job
  */
-public record CautionSheet(List<CautionWords.Stage> stages) implements Sheet {
+public record CautionSheet(List<StageCautions> stages) implements Sheet {
     public CautionSheet {
         stages = List.copyOf(stages);
     }

@@ -3,11 +3,9 @@ package borderwright.pack.sheets;
 import borderwright.engine.filling.BoxWeight;
 import borderwright.engine.filling.LinerPlan;
 import borderwright.engine.filling.SoilVolume;
-import borderwright.engine.floors.FloorOption;
 import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
-import borderwright.engine.problem.Problem;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.figures.PrintedFigures;
 import java.util.List;
@@ -21,15 +19,6 @@ public record FillSheet(Plan plan) implements Sheet {
     @Override
     public String title() {
         return "Fill sheet";
-    }
-
-    /** What does not hold or cannot be met with another floor, beyond what is so with the floor as wished. */
-    public List<Problem> floorTrouble(FloorOption row) {
-        List<Problem> already = plan.site().platforms().stream()
-                .filter(FloorOption::asWished)
-                .flatMap(own -> own.unmet().stream())
-                .toList();
-        return row.unmet().stream().filter(s -> !already.contains(s)).toList();
     }
 
     /** Planters that take the same. */

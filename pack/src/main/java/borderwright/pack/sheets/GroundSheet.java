@@ -4,7 +4,6 @@ import borderwright.engine.ground.BoxGround;
 import borderwright.engine.ground.SheetPlan;
 import borderwright.engine.ground.SiteClearance;
 import borderwright.engine.plan.Plan;
-import borderwright.engine.settingout.PegList;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
@@ -15,13 +14,12 @@ import java.util.List;
  * What is dug and laid.
  *
  * @param plan the plan
- * @param pegs for the pegs' numbers
  * @param section the bed cut through
  */
-public record GroundSheet(Plan plan, PegList pegs, Drawing section) implements Sheet {
+public record GroundSheet(Plan plan, Drawing section) implements Sheet {
     @Override
     public String title() {
-        return "Ground sheet";
+        return "Digging and bed";
     }
 
     /** Boxes whose ground reads the same. */
@@ -52,9 +50,9 @@ public record GroundSheet(Plan plan, PegList pegs, Drawing section) implements S
         return Alike.group(
                 plan.site().ground().clearances(),
                 SiteClearance::box,
-                c -> c.what()
+                c -> f.text(c.what())
                         + '|'
-                        + c.from()
+                        + f.text(c.from())
                         + '|'
                         + f.length(c.wantedMm())
                         + '|'
@@ -70,15 +68,6 @@ public record GroundSheet(Plan plan, PegList pegs, Drawing section) implements S
             case DOES_NOT_HOLD -> "does not hold";
             case NOT_SHOWN -> "not shown to hold";
         };
-    }
-
-    /** Number of the peg at a box's first corner. */
-    public int firstPeg(String box) {
-        return pegs.pegs().stream()
-                .filter(p -> p.box().equals(box))
-                .mapToInt(PegList.Peg::number)
-                .findFirst()
-                .orElseThrow();
     }
 
     /** Boxes whose sides stand alike in the ground. */

@@ -30,15 +30,6 @@ public record PlantingSheet(Plan plan) implements Sheet {
         return Month.of(month).getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
     }
 
-    /** What a planter of that depth is for a crop, in words. */
-    public String verdict(CropFit fit) {
-        return switch (fit.verdict()) {
-            case ROOMY -> "room as in open ground";
-            case ENOUGH -> "enough, watered often";
-            case TOO_SHALLOW -> "too shallow";
-        };
-    }
-
     /** A watering in litres for each square metre; with imperial units as a depth of rain. */
     public String water(CropFit fit, PrintedFigures f) {
         return f.units() == UnitSystem.IMPERIAL

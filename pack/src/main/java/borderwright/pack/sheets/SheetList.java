@@ -8,8 +8,7 @@ import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
-import borderwright.engine.settingout.PegList;
-import borderwright.engine.settingout.PegString;
+import borderwright.engine.settingout.SettingOut;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.pack.alike.AlikeBoards;
 import borderwright.pack.alike.AlikeBoxes;
@@ -35,9 +34,6 @@ import java.util.stream.Stream;
 
 /** All sheets of a pack, in the order in which a person needs them. */
 public final class SheetList {
-    /** The long tape that most people own. */
-    private static final double TAPE_MM = 10_000;
-
     private final Plan plan;
     private final PaperSize paper;
     private final LengthFormat lengths;
@@ -52,11 +48,6 @@ public final class SheetList {
 
     public static List<Sheet> of(Plan plan, Comparison variants, PaperSize paper, Optional<LocalDate> date) {
         SheetList sheets = new SheetList(plan, paper);
-        PegList pegs = PegList.of(
-                plan.survey(),
-                plan.outline(),
-                plan.boxes().stream().map(Box::plan).toList(),
-                TAPE_MM);
         List<Sheet> all = new ArrayList<>();
         all.add(new BriefSheet(plan, variants, date));
         all.add(sheets.survey());
@@ -70,14 +61,14 @@ public final class SheetList {
         }
         if (!plan.boxes().isEmpty()) {
             sheets.angles().ifPresent(all::add);
-            all.add(sheets.pegs(pegs));
+            all.add(sheets.pegs());
             for (List<Box> alike : AlikeBoxes.group(plan.boxes(), PrintedFigures.in(sheets.units))) {
                 all.add(sheets.boxSheet(alike));
                 sheets.strength(alike).ifPresent(all::add);
             }
             sheets.strengthSteps().ifPresent(all::add);
         }
-        all.addAll(SiteSheetList.of(plan, paper, pegs));
+        all.addAll(SiteSheetList.of(plan, paper));
         return all;
     }
 
@@ -99,11 +90,11 @@ public final class SheetList {
         return drawings.isEmpty() ? Optional.empty() : Optional.of(new AngleSheet(drawings));
     }
 
-    private Sheet pegs(PegList list) {
-        List<PegString> strings =
-                PegString.of(list, plan.boxes().stream().map(Box::plan).toList());
+    private Sheet pegs() {
+        PrintedFigures f = PrintedFigures.in(units);
+        SettingOut settingOut = plan.site().settingOut();
         return new PegSheet(
-                list, strings, PegDrawing.draw(plan, list, strings, paper.roomWidthMm(Orientation.PORTRAIT), 110));
+                f.text(settingOut.listName()), settingOut, PegDrawing.draw(plan, f, paper.roomWidthMm(Orientation.PORTRAIT), 110));
     }
 
     private Sheet boxSheet(List<Box> alike) {

@@ -1,7 +1,6 @@
 package borderwright.pack.sheets;
 
 import borderwright.engine.plan.Plan;
-import borderwright.engine.settingout.PegList;
 import borderwright.pack.drawings.BedSection;
 import borderwright.pack.drawings.LabelPage;
 import borderwright.pack.figures.PrintedFigures;
@@ -14,12 +13,8 @@ import java.util.List;
 final class SiteSheetList {
     private SiteSheetList() {}
 
-    /**
-     * All of them.
-     *
-     * @param pegs as on the peg list
-     */
-    static List<Sheet> of(Plan plan, PaperSize paper, PegList pegs) {
+    /** All of them. */
+    static List<Sheet> of(Plan plan, PaperSize paper) {
         if (plan.boxes().isEmpty()) {
             return List.of();
         }
@@ -27,14 +22,12 @@ final class SiteSheetList {
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(new WorkSheet(plan));
         sheets.add(new WallChartSheet(plan));
-        sheets.add(new GroundSheet(plan, pegs, BedSection.draw(plan, paper.roomWidthMm(Orientation.PORTRAIT))));
+        sheets.add(new GroundSheet(plan, BedSection.draw(plan, paper.roomWidthMm(Orientation.PORTRAIT))));
         sheets.add(new FillSheet(plan));
         sheets.add(new PlantingSheet(plan));
-        sheets.add(new CautionSheet(CautionWords.of(plan, f)));
-        sheets.add(new LabelSheet(LabelPage.pages(
-                LabelSheets.of(plan, f),
-                paper.roomWidthMm(Orientation.PORTRAIT),
-                paper.roomHeightMm(Orientation.PORTRAIT) - 2)));
+        sheets.add(new CautionSheet(plan.site().cautions().stages()));
+        sheets.add(new LabelSheet(
+                LabelPage.pages(LabelSheets.of(plan, f), paper.roomWidthMm(Orientation.PORTRAIT), paper.roomHeightMm(Orientation.PORTRAIT) - 2)));
         return sheets;
     }
 }

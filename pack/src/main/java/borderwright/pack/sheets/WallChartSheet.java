@@ -19,7 +19,7 @@ public record WallChartSheet(Plan plan) implements Sheet {
     public List<String> steps() {
         List<String> steps = new ArrayList<>();
         boolean hard = plan.garden().ground().surface().isHard();
-        steps.add("pegs");
+        steps.add("set out");
         steps.add(hard ? "feet" : "dug");
         if (!hard && plan.site().ground().gravelM3() > 0) {
             steps.add("gravel");

@@ -10,8 +10,8 @@ import borderwright.engine.garden.vocabulary.NearbyKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.ground.NearbyPlace;
 import borderwright.engine.measure.Length;
-import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.pack.language.Language;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
@@ -31,7 +31,7 @@ class NearbyDrawingTest {
         NearbyThing thing = NearbyResolver.thing(GivenNearby.builder(kind, Names.of("A", "B"), Length.ofMm(0))
                 .trunk(trunk)
                 .build());
-        return new NearbyPlace(thing, kind.inWords(), from, to);
+        return new NearbyPlace(thing, NearbyPlace.name(thing), from, to);
     }
 
     /** 5 m by 3.5 m at 1 : 50, the corner of the garden's axes at the lower left. */
@@ -39,7 +39,7 @@ class NearbyDrawingTest {
         DrawingBuilder sketch = new DrawingBuilder(WIDTH_MM, HEIGHT_MM);
         Scale scale = Scale.fitting(UnitSystem.METRIC, 5000, 3500, WIDTH_MM, 70);
         View view = new View(scale, 0, new Point(0, 0), new Spot(0, 70));
-        new NearbyDrawing(sketch, view, new LengthFormat(UnitSystem.METRIC)).draw(place);
+        new NearbyDrawing(sketch, view, Language.english().in(UnitSystem.METRIC)).draw(place);
         return sketch.finish("near");
     }
 

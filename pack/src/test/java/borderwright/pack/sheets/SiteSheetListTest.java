@@ -9,6 +9,7 @@ import borderwright.engine.plan.Plan;
 import borderwright.pack.SamplePlan;
 import borderwright.pack.alike.PartLabels;
 import borderwright.pack.figures.PrintedFigures;
+import borderwright.pack.language.Language;
 import borderwright.pack.pages.PackPages;
 import borderwright.pack.paper.PaperSize;
 import java.io.IOException;
@@ -39,7 +40,7 @@ class SiteSheetListTest {
                 .contains(
                         "Build sequence",
                         "Wall chart",
-                        "Ground sheet",
+                        "Digging and bed",
                         "Fill sheet",
                         "Planting sheet",
                         "Cautions by stage",
@@ -70,7 +71,10 @@ class SiteSheetListTest {
 
     @Test
     void everyTaskIsPrintedWithItsHours() {
-        PLAN.work().tasks().forEach(task -> assertThat(TEXT).contains(task.what()));
+        PLAN.work()
+                .tasks()
+                .forEach(task -> assertThat(TEXT)
+                        .contains(Language.english().in(PLAN.garden().units()).text(task.what())));
     }
 
     @Test

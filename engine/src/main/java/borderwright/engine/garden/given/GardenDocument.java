@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * A whole garden document: the garden and its named variants, each complete in itself.
  *
- * @param garden as said
+ * @param garden as given
  * @param variants in the order in which they were written; a variant's overrides are already laid over the garden
  */
 public record GardenDocument(GivenGarden garden, List<Variant> variants) {

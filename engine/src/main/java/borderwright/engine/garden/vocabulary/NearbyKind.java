@@ -28,18 +28,4 @@ public enum NearbyKind {
     public boolean canKill() {
         return this == GAS || this == ELECTRICITY;
     }
-
-    /** In a sentence, with its article. */
-    public String inWords() {
-        return switch (this) {
-            case TREE -> "the tree";
-            case GAS -> "the gas pipe";
-            case ELECTRICITY -> "the electricity cable";
-            case WATER -> "the water pipe";
-            case TELEPHONE -> "the telephone cable";
-            case DRAIN -> "the drain";
-            case AIR_BRICK -> "the air brick";
-            case CLADDING -> "the cladding";
-        };
-    }
 }

@@ -1,0 +1,132 @@
+package borderwright.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.source.tree.AnnotationTree;
+import com.sun.source.tree.BinaryTree;
+import com.sun.source.tree.CompilationUnitTree;
+import com.sun.source.tree.LiteralTree;
+import com.sun.source.tree.NewClassTree;
+import com.sun.source.tree.Tree;
+import com.sun.source.util.JavacTask;
+import com.sun.source.util.TreeScanner;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import javax.tools.StandardJavaFileManager;
+import javax.tools.ToolProvider;
+import org.junit.jupiter.api.Test;
+
+/**
+ * No stage holds a sentence: rule 6 in docs/rules.md. A text of three words or more, also one that is put together with
+ * {@code +}, stands in the message files. Descriptions in annotations, and messages of a caller's bug, are free.
+ */
+class NoSentenceTest {
+    /** Rooms that hold none. The list only grows. */
+    private static final Set<String> CLEAN = Set.of(
+            "cautions",
+            "filling",
+            "floors",
+            "ground",
+            "planting",
+            "sequence",
+            "settingout",
+            "shopping",
+            "sitelog");
+
+    private static final int FEWEST_WORDS = 3;
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+    private static final Pattern WORD = Pattern.compile("[A-Za-z]{2,}");
+    /** A place in the garden document, such as {@code survey.edges[.].damp course}. */
+    private static final Pattern FIELD = Pattern.compile("[a-z ]+(\\[\\.\\])?(\\.[a-z ]+(\\[\\.\\])?)+");
+
+    private static final Pattern BUG = Pattern.compile("Illegal(Argument|State)Exception|AssertionError");
+
+    @Test
+    void cleanRoomsHoldNoSentence() throws IOException {
+        List<Path> files = SourceTree.files("main").stream()
+                .filter(file -> CLEAN.contains(room(file)))
+                .toList();
+        assertThat(files).isNotEmpty();
+        assertThat(sentences(files)).isEmpty();
+    }
+
+    /** The room of an engine file; empty for files of other modules. */
+    private static String room(Path file) {
+        Path engine = Path.of("../engine/src/main/java/borderwright/engine");
+        return file.startsWith(engine) ? engine.relativize(file).getName(0).toString() : "";
+    }
+
+    private static List<String> sentences(List<Path> files) throws IOException {
+        List<String> found = new ArrayList<>();
+        var compiler = ToolProvider.getSystemJavaCompiler();
+        try (StandardJavaFileManager manager = compiler.getStandardFileManager(null, Locale.ROOT, null)) {
+            JavacTask task = (JavacTask) compiler.getTask(
+                    null, manager, null, List.of("-proc:none"), null, manager.getJavaFileObjectsFromPaths(files));
+            for (CompilationUnitTree unit : task.parse()) {
+                String file =
+                        Path.of(unit.getSourceFile().getName()).getFileName().toString();
+                new TreeScanner<Void, Void>() {
+                    @Override
+                    public Void visitAnnotation(AnnotationTree tree, Void none) {
+                        return null;
+                    }
+
+                    @Override
+                    public Void visitNewClass(NewClassTree tree, Void none) {
+                        boolean isBug =
+                                BUG.matcher(tree.getIdentifier().toString()).matches();
+                        return isBug ? null : super.visitNewClass(tree, none);
+                    }
+
+                    @Override
+                    public Void visitBinary(BinaryTree tree, Void none) {
+                        if (tree.getKind() != Tree.Kind.PLUS) {
+                            return super.visitBinary(tree, none);
+                        }
+                        check(text(tree));
+                        return scanOperands(tree);
+                    }
+
+                    /** What is put together has been checked; what stands within its other operands has not. */
+                    private Void scanOperands(Tree tree) {
+                        if (tree instanceof BinaryTree sum && tree.getKind() == Tree.Kind.PLUS) {
+                            scanOperands(sum.getLeftOperand());
+                            return scanOperands(sum.getRightOperand());
+                        }
+                        return tree instanceof LiteralTree ? null : scan(tree, null);
+                    }
+
+                    @Override
+                    public Void visitLiteral(LiteralTree tree, Void none) {
+                        check(text(tree));
+                        return null;
+                    }
+
+                    private void check(String text) {
+                        if (!FIELD.matcher(text).matches()
+                                && BLANKS.splitAsStream(text)
+                                        .filter(WORD.asPredicate())
+                                        .count()
+                                >= FEWEST_WORDS) {
+                            found.add(file + ": " + text);
+                        }
+                    }
+                }.scan(unit, null);
+            }
+        }
+        return found;
+    }
+
+    /** The text that an expression puts together, with a dot for what is no literal. */
+    private static String text(Tree tree) {
+        if (tree instanceof BinaryTree sum && tree.getKind() == Tree.Kind.PLUS) {
+            return text(sum.getLeftOperand()) + text(sum.getRightOperand());
+        }
+        return tree instanceof LiteralTree literal && literal.getValue() instanceof String text ? text : ".";
+    }
+}
