@@ -28,15 +28,7 @@ import org.junit.jupiter.api.Test;
 class NoSentenceTest {
     /** Rooms that hold none. The list only grows. */
     private static final Set<String> CLEAN = Set.of(
-            "cautions",
-            "filling",
-            "floors",
-            "ground",
-            "planting",
-            "sequence",
-            "settingout",
-            "shopping",
-            "sitelog");
+            "cautions", "filling", "floors", "ground", "planting", "sequence", "settingout", "shopping", "sitelog");
 
     private static final int FEWEST_WORDS = 3;
     private static final Pattern BLANKS = Pattern.compile("\\s+");
@@ -110,9 +102,9 @@ class NoSentenceTest {
                     private void check(String text) {
                         if (!FIELD.matcher(text).matches()
                                 && BLANKS.splitAsStream(text)
-                                        .filter(WORD.asPredicate())
-                                        .count()
-                                >= FEWEST_WORDS) {
+                                                .filter(WORD.asPredicate())
+                                                .count()
+                                        >= FEWEST_WORDS) {
                             found.add(file + ": " + text);
                         }
                     }

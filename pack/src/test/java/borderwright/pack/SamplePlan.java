@@ -137,7 +137,10 @@ public final class SamplePlan {
                 .build();
         Garden garden = garden(name, units);
         SiteWork site = SiteStages.of(
-                garden, new SurveyAnswer.Adjusted(outline(), survey()), boxes, PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currency()));
+                garden,
+                new SurveyAnswer.Adjusted(outline(), survey()),
+                boxes,
+                PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currency()));
         return Plan.builder()
                 .garden(garden)
                 .outline(outline())

@@ -91,7 +91,11 @@ record ServiceClearances(
                     thing.depth().isEmpty()
                             ? NearbyFinding.PEG_NEAR_SERVICE_OF_UNKNOWN_DEPTH.of(work.name(), reach, got, name)
                             : NearbyFinding.PEG_NEAR_SERVICE.of(
-                                    work.name(), reach, got, name, thing.depth().get().mm()));
+                                    work.name(),
+                                    reach,
+                                    got,
+                                    name,
+                                    thing.depth().get().mm()));
         }
     }
 

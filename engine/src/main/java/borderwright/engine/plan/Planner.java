@@ -231,8 +231,7 @@ public final class Planner {
                 .strengthReports(strength)
                 .site(floored)
                 .shopping(shopping)
-                .basket(BasketMaker.of(
-                        answer, why.withNesting(bought.saved()), garden.currency(), rejectPercent()))
+                .basket(BasketMaker.of(answer, why.withNesting(bought.saved()), garden.currency(), rejectPercent()))
                 .cutting(cutting)
                 .work(BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting)
                         .withNotes(taught.notes(boxes, strength)))

@@ -1,8 +1,8 @@
 package borderwright.engine.settingout;
 
 import borderwright.engine.garden.vocabulary.ground.GroundSurface;
-import borderwright.engine.ground.GroundPlan.CornerMark;
 import borderwright.engine.ground.GroundPlan;
+import borderwright.engine.ground.GroundPlan.CornerMark;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.message.Message;
 import borderwright.engine.survey.Outline;

@@ -98,7 +98,7 @@ public final class BedSection {
     }
 
     private void trenchNotes(double x) {
-        double gravel = ground.bedMm() - ground.dugToMm();
+        double gravel = ground.gravelMm();
         String surface = ground.turfM3() > 0
                 ? "turf off " + lengths.length(plan.garden().ground().turfMm())
                 : "ground";

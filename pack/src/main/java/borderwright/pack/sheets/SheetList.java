@@ -94,7 +94,9 @@ public final class SheetList {
         PrintedFigures f = PrintedFigures.in(units);
         SettingOut settingOut = plan.site().settingOut();
         return new PegSheet(
-                f.text(settingOut.listName()), settingOut, PegDrawing.draw(plan, f, paper.roomWidthMm(Orientation.PORTRAIT), 110));
+                f.text(settingOut.listName()),
+                settingOut,
+                PegDrawing.draw(plan, f, paper.roomWidthMm(Orientation.PORTRAIT), 110));
     }
 
     private Sheet boxSheet(List<Box> alike) {

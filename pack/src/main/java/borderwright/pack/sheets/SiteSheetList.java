@@ -26,8 +26,10 @@ final class SiteSheetList {
         sheets.add(new FillSheet(plan));
         sheets.add(new PlantingSheet(plan));
         sheets.add(new CautionSheet(plan.site().cautions().stages()));
-        sheets.add(new LabelSheet(
-                LabelPage.pages(LabelSheets.of(plan, f), paper.roomWidthMm(Orientation.PORTRAIT), paper.roomHeightMm(Orientation.PORTRAIT) - 2)));
+        sheets.add(new LabelSheet(LabelPage.pages(
+                LabelSheets.of(plan, f),
+                paper.roomWidthMm(Orientation.PORTRAIT),
+                paper.roomHeightMm(Orientation.PORTRAIT) - 2)));
         return sheets;
     }
 }

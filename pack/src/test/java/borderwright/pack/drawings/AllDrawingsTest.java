@@ -100,8 +100,11 @@ class AllDrawingsTest {
             assertThat(drawing.widthMm()).isLessThanOrEqualTo(paper.roomWidthMm(Orientation.LANDSCAPE) + 1e-6);
             assertThat(drawing.heightMm())
                     .as(drawing.says())
-                    .isLessThanOrEqualTo(
-                            paper.roomHeightMm(drawing.widthMm() > paper.roomWidthMm(Orientation.PORTRAIT) + 1 ? Orientation.LANDSCAPE : Orientation.PORTRAIT) + 1e-6);
+                    .isLessThanOrEqualTo(paper.roomHeightMm(
+                                    drawing.widthMm() > paper.roomWidthMm(Orientation.PORTRAIT) + 1
+                                            ? Orientation.LANDSCAPE
+                                            : Orientation.PORTRAIT)
+                            + 1e-6);
             assertThat(drawing.leftOut()).as(drawing.says()).isEmpty();
         }
     }

@@ -194,7 +194,13 @@ final class UprightStems {
                         .build();
                 frame.screws.join(faces, a, b, place, apart, Vector.Z.cross(apart));
             } else {
-                frame.screws.strap(corner, a, b, place, first.piece.section(), first.crossSection().depthMm());
+                frame.screws.strap(
+                        corner,
+                        a,
+                        b,
+                        place,
+                        first.piece.section(),
+                        first.crossSection().depthMm());
             }
         }
     }
@@ -204,7 +210,10 @@ final class UprightStems {
         Point off = UprightLine.middle(second.piece).minus(UprightLine.middle(first.piece));
         Vector towards = new Vector(off.xMm(), off.yMm(), 0);
         Vector side = Vector.Z.cross(first.crossSection().outward());
-        Vector axis = Math.abs(towards.dot(side)) > Math.abs(towards.dot(first.crossSection().outward())) ? side : first.crossSection().outward();
+        Vector axis = Math.abs(towards.dot(side))
+                        > Math.abs(towards.dot(first.crossSection().outward()))
+                ? side
+                : first.crossSection().outward();
         return towards.dot(axis) > 0 ? axis : axis.times(-1);
     }
 }
