@@ -61,12 +61,12 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
             return new Builder();
         }
 
-        /** Sets the parts one by one; none may be left out. */
+        /** Sets the parts one by one; money left out is money not known. */
         public static final class Builder {
             private @Nullable String name;
             private @Nullable List<String> changed;
-            private @Nullable Optional<Money> cost;
-            private @Nullable Optional<Money> less;
+            private Optional<Money> cost = Optional.empty();
+            private Optional<Money> less = Optional.empty();
             private @Nullable Double boardMetres;
             private @Nullable Double timberM3;
             private @Nullable Double growingM2;
@@ -135,8 +135,8 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
                 return new Row(
                         Objects.requireNonNull(name, "name"),
                         Objects.requireNonNull(changed, "changed"),
-                        Objects.requireNonNull(cost, "cost"),
-                        Objects.requireNonNull(less, "less"),
+                        cost,
+                        less,
                         Objects.requireNonNull(boardMetres, "boardMetres"),
                         Objects.requireNonNull(timberM3, "timberM3"),
                         Objects.requireNonNull(growingM2, "growingM2"),

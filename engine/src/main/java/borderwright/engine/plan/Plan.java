@@ -98,7 +98,7 @@ public record Plan(
             private @Nullable Double growingM2;
             private @Nullable Double soilM3;
             private @Nullable Money boardsAndFixings;
-            private @Nullable Optional<Money> overBudget;
+            private Optional<Money> overBudget = Optional.empty();
 
             private Builder() {}
 
@@ -168,7 +168,7 @@ public record Plan(
                         Objects.requireNonNull(growingM2, "growingM2"),
                         Objects.requireNonNull(soilM3, "soilM3"),
                         Objects.requireNonNull(boardsAndFixings, "boardsAndFixings"),
-                        Objects.requireNonNull(overBudget, "overBudget"));
+                        overBudget);
             }
         }
     }

@@ -52,7 +52,7 @@ final class NearbyDrawing {
         NearbyKind kind = place.thing().what();
         String name = sentences.text(place.kindName());
         if (kind == NearbyKind.TREE) {
-            tree(place, name);
+            tree(place);
         } else if (place.from().equals(place.to())) {
             point(place.from(), name);
         } else if (kind.isService()) {
@@ -82,7 +82,7 @@ final class NearbyDrawing {
         }
     }
 
-    private void tree(NearbyPlace tree, String name) {
+    private void tree(NearbyPlace tree) {
         double roots = tree.thing().rootsMm();
         Spot trunk = view.at(tree.from());
         if (isOnPaper(trunk)) {
