@@ -2,9 +2,9 @@ package borderwright.pack;
 
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
+import borderwright.pack.contents.SheetList;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.PaperSize;
-import borderwright.pack.sheets.SheetList;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;

@@ -24,6 +24,7 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.Message;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.plan.ShortfallMessage;
 import borderwright.engine.plan.SiteStages;
 import borderwright.engine.plan.SiteWork;
 import borderwright.engine.prices.PriceLists;
@@ -162,10 +163,7 @@ public final class SamplePlan {
                 .work(BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting))
                 .totals(totals)
                 .shortfalls(List.of(new Problem(
-                        "over-budget",
-                        "budget",
-                        "Boards, fixings and delivery cost GBP 234.35, GBP 14.35 over the budget of GBP 220.00.",
-                        "The variant \"treated boards\" would cost GBP 198.10.")))
+                        "budget", ShortfallMessage.OVER_BUDGET.of(gbp("234.35"), gbp("14.35"), gbp("220.00")))))
                 .build();
     }
 

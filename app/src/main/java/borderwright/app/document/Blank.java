@@ -25,7 +25,7 @@ final class Blank {
         return field.optional() ? null : ofOne(field);
     }
 
-    /** What stands in for a value that was said but cannot be read: it counts as said. */
+    /** What stands in for a value that was given but cannot be read: it counts as given. */
     static Object ofSaid(FieldShape field) {
         return field.isList() ? List.of() : ofOne(field);
     }

@@ -102,9 +102,7 @@ public final class FieldTable {
         if (!field.optional()) {
             return "**needed**";
         }
-        return !field.says().otherwise().isEmpty()
-                ? field.says().otherwise()
-                : field.isList() ? "none" : "nothing is said";
+        return !field.says().otherwise().isEmpty() ? field.says().otherwise() : field.isList() ? "none" : "not given";
     }
 
     private static String sentence(String says) {

@@ -17,7 +17,7 @@
  *
  * <p><b>Sources.</b> YAML 1.2.2, section 10.3 (core schema); JSON Schema draft 2020-12; ISO 4217 for currencies.
  *
- * <p><b>Does not cover</b> whether the measures agree or the wishes can be met: later stages answer that.
+ * <p><b>Does not cover</b> whether the measures agree or the requests can be met: later stages answer that.
  *
  * <p><b>Start reading</b> at {@link borderwright.app.document.GardenReader}.
  */

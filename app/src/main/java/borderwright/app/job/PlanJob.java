@@ -64,7 +64,7 @@ public final class PlanJob {
     private List<Comparison.Design> plan() {
         List<GardenDocument.Variant> wanted = new ArrayList<>();
         wanted.add(new GardenDocument.Variant(
-                "as said", List.of(), order.document().garden()));
+                "as given", List.of(), order.document().garden()));
         wanted.addAll(order.document().variants());
         return IntStream.range(0, wanted.size())
                 .parallel()

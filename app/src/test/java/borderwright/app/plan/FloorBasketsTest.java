@@ -18,7 +18,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Floors are compared by whole baskets: that of the garden as wished, and that of one other floor planned as a garden. */
+/** Floors are compared by whole baskets: that of the garden as requested, and that of one other floor planned as a garden. */
 class FloorBasketsTest {
     private static Garden patio() throws IOException {
         byte[] document = Files.readAllBytes(Path.of("..", "examples", "patio-planter.yaml"));

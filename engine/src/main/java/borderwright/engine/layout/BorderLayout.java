@@ -70,52 +70,53 @@ public final class BorderLayout {
         return layout.result();
     }
 
-    private void add(RunSpec wish, int index, String letters) {
+    private void add(RunSpec spec, int index, String letters) {
         String where = "runs[" + index + "]";
-        checkRanges(new RunTerms(wish, where, wish.size().frontToBack().from().mm(), rules));
+        checkRanges(new RunTerms(spec, where, spec.size().frontToBack().from().mm(), rules));
         int number = 1;
-        for (int row = 0; row < wish.rowCount(); row++) {
+        for (int row = 0; row < spec.rowCount(); row++) {
             RunTerms terms = new RunTerms(
-                    wish.inRow(row), where, wish.size().frontToBack().from().mm(), rules);
+                    spec.inRow(row), where, spec.size().frontToBack().from().mm(), rules);
             number += addRow(terms, letters, number);
         }
     }
 
     /** How many planters were laid. */
-    private int addRow(RunTerms wished, String letters, int number) {
-        RunSpec wish = wished.wish();
-        Optional<RunPath> path = RunPath.along(wish.along(), outline);
+    private int addRow(RunTerms requested, String letters, int number) {
+        RunSpec spec = requested.spec();
+        Optional<RunPath> path = RunPath.along(spec.along(), outline);
         if (path.isEmpty()) {
-            findings.unmet(findings.problemMaker().notAlong(wished));
+            findings.unmet(findings.problemMaker().notAlong(requested));
             return 0;
         }
-        if (wished.depthMm() < rules.leastEdgeMm()) {
-            findings.unmet(findings.problemMaker().tooShallow(wished));
+        if (requested.depthMm() < rules.leastEdgeMm()) {
+            findings.unmet(findings.problemMaker().tooShallow(requested));
             return 0;
         }
         // A row that finds no room is left out: beds of one field are not made narrower to fill it.
-        RunTerms terms = wish.isFree() ? wished : new DepthFit(outline, path.get(), room, findings).fitted(wished);
+        RunTerms terms =
+                spec.isFree() ? requested : new DepthFit(outline, path.get(), room, findings).fitted(requested);
         RunEdges edges = new RunEdges(outline, path.get(), terms, room, findings);
-        RunChain chain = new RunChain(terms, edges.wished(), room, findings).fit();
+        RunChain chain = new RunChain(terms, edges.requested(), room, findings).fit();
         List<Stretch> stretches = BayCuts.of(chain, terms, findings);
         List<LaidBox> laid = new RunLayout(
                         chain, terms, surroundings, outline.ground(), new SlopeReport(terms, findings))
                 .boxes(stretches, letters, number);
-        if (!wish.isFree()) {
+        if (!spec.isFree()) {
             new OpenGround(chain, terms, room, outline).openings().forEach(findings::opening);
         }
         laid.forEach(this::keep);
         for (Ring part : chain.parts()) {
-            room.place(wish.name(), part, terms.aroundMm());
+            room.place(spec.name(), part, terms.aroundMm());
         }
         return laid.stream().mapToInt(box -> box.cells().size()).sum();
     }
 
     private void checkRanges(RunTerms terms) {
-        check(terms, "front to back", terms.wish().size().frontToBack());
-        check(terms, "height", terms.wish().size().height());
-        if (terms.wish().bays().planters().isEmpty()
-                && terms.wish().bays().length().isEmpty()) {
+        check(terms, "front to back", terms.spec().size().frontToBack());
+        check(terms, "height", terms.spec().size().height());
+        if (terms.spec().bays().planters().isEmpty()
+                && terms.spec().bays().length().isEmpty()) {
             findings.unmet(findings.problemMaker().planterNumberNotGiven(terms));
         }
     }

@@ -29,7 +29,7 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
     /**
      * One design.
      *
-     * @param name {@code as said} or the variant's name
+     * @param name {@code as given} or the variant's name
      * @param changed field paths in which it differs
      * @param cost what its basket costs; empty when it was not planned
      * @param less how much less that is than the garden as given, negative when more; empty for the garden itself and where
@@ -150,7 +150,7 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
     /**
      * One design and what planning it came to.
      *
-     * @param name {@code as said} or the variant's name
+     * @param name {@code as given} or the variant's name
      * @param changed field paths in which it differs
      * @param answer its plan, or why there is none
      */

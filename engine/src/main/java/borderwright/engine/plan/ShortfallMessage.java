@@ -7,7 +7,7 @@ import borderwright.engine.message.Slot;
 import java.util.List;
 
 /** Why nothing is planned, and what a whole plan cannot meet. */
-enum ShortfallMessage implements MessageCode {
+public enum ShortfallMessage implements MessageCode {
     NOTHING_TO_BUILD,
     /** No board is kept whole until the end. */
     NO_BOARD_KEPT_WHOLE,

@@ -14,15 +14,6 @@ import borderwright.engine.message.Sentences;
  * @param message what is wrong
  */
 public record Problem(String where, Message message) {
-    /** A problem whose sentences are not in the catalogue. */
-    public Problem(String code, String where, String what, String right) {
-        this(where, new PlainText(code).of(what, right));
-        if (code.isBlank() || what.isBlank()) {
-            throw new IllegalArgumentException(
-                    "a problem needs a code and a sentence, got '" + code + "', '" + what + "'");
-        }
-    }
-
     /** Stable short name of the kind of problem, the key of its message. */
     public String code() {
         return message.key();
@@ -30,12 +21,12 @@ public record Problem(String where, Message message) {
 
     /** What is wrong, without what would be right. */
     public String what(Sentences sentences) {
-        return message.code() instanceof PlainText ? message.values().get(0).toString() : sentences.text(message);
+        return sentences.text(message);
     }
 
     /** What would be right; empty where what is wrong already tells. */
     public String right(Sentences sentences) {
-        return message.code() instanceof PlainText ? message.values().get(1).toString() : sentences.right(message);
+        return sentences.right(message);
     }
 
     /** What is wrong and what would be right, without the place. */

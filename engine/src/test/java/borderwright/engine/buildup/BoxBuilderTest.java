@@ -209,7 +209,7 @@ class BoxBuilderTest {
         }
 
         @Test
-        void aWishBeyondTheSawsIsBuiltTheOtherWayAndSaid() {
+        void aCornerBeyondTheSawsIsBuiltTheOtherWayAndReported() {
             Box box = build(Footprints.plan(bend(62), 300), CornerStyle.MITRED);
             assertThat(box.unmet()).isEmpty();
             assertThat(box.notes().stream().map(English.METRIC::text))
@@ -533,7 +533,7 @@ class BoxBuilderTest {
         }
 
         @Test
-        void wholeCoursesThatMissTheWishAreSaid() {
+        void wholeCoursesThatMissTheRequestAreSaid() {
             Box box = build(Footprints.plan(Ring.rectangle(0, 0, 1200, 600), 220), null);
             assertThat(box.unmet())
                     .extracting(p -> p.sentence(English.METRIC))

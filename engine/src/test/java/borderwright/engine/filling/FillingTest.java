@@ -37,8 +37,8 @@ import org.junit.jupiter.api.Test;
 class FillingTest {
     private static final Box BOX = TestBoxes.box("F1", Ring.rectangle(0, 0, 2400, 1200), 0, 300, 0);
 
-    private static FillPlan plan(GivenFilling wish, @Nullable GivenGround ground, List<Box> boxes) {
-        Garden garden = TestGarden.with(wish, ground);
+    private static FillPlan plan(GivenFilling spec, @Nullable GivenGround ground, List<Box> boxes) {
+        Garden garden = TestGarden.with(spec, ground);
         GroundPlan made = GroundWork.plan(
                 boxes,
                 TestGarden.outline(),
@@ -112,12 +112,12 @@ class FillingTest {
 
         @Test
         void layersAddUpToWhatIsFilled() {
-            GivenFilling wish = GivenFilling.builder()
+            GivenFilling spec = GivenFilling.builder()
                     .mix(List.of(new GivenMixPart("topsoil", 2.0), new GivenMixPart("compost", 1.0)))
                     .coarseLayer(new GivenCoarseLayer("wood chips", Length.ofMm(100), null))
                     .drainage(Length.ofMm(40))
                     .build();
-            FillPlan plan = plan(wish, null, List.of(BOX));
+            FillPlan plan = plan(spec, null, List.of(BOX));
             assertThat(plan.materials().stream().mapToDouble(Material::filledM3).sum())
                     .isCloseTo(plan.filledM3(), within(1e-9));
             assertThat(plan.materials())
@@ -155,10 +155,10 @@ class FillingTest {
     class Coverings {
         @Test
         void aLinerGoesRoundEachPlanterInLanes() {
-            GivenFilling wish = GivenFilling.builder()
+            GivenFilling spec = GivenFilling.builder()
                     .liner(new GivenLiner(null, null, null))
                     .build();
-            LinerPlan liner = plan(wish, null, List.of(BOX, BOX)).liner().orElseThrow();
+            LinerPlan liner = plan(spec, null, List.of(BOX, BOX)).liner().orElseThrow();
             assertThat(liner.strips()).hasSize(2);
             assertThat(liner.strips().get(0).lengthMm()).isEqualTo(2 * (2350 + 1150) + 150);
             assertThat(liner.strips().get(0).widthMm()).isCloseTo(400, within(1e-9));
@@ -171,9 +171,9 @@ class FillingTest {
         @DisplayName(
                 "litres = area x coats / spread (coating arithmetic; theoretical spread 10 x solids % / film, from memory)")
         void finish() {
-            GivenFilling wish =
+            GivenFilling spec =
                     GivenFilling.builder().finish(new GivenFinish(2, 10.0)).build();
-            FinishPlan finish = plan(wish, null, List.of(BOX)).finish();
+            FinishPlan finish = plan(spec, null, List.of(BOX)).finish();
             assertThat(finish.finishLitres()).isCloseTo(finish.outerM2() * 2 / 10, within(1e-12));
             // Two courses round, laps counted once at each corner either way: about 2 x 7.1 m x 0.15 m.
             assertThat(finish.outerM2()).isCloseTo(2 * 7.1 * 0.15, within(0.06));

@@ -20,7 +20,7 @@ class FirstPlanterTest {
         return SupplyResolver.firstPlanter(new GivenFirstPlanter(null, null, null, null, boards, unusable, null));
     }
 
-    /** By hand: what was said counts as 20 boards, so 5 % of 20 and 3 of 10 are 4 of 30. */
+    /** By hand: what was given counts as 20 boards, so 5 % of 20 and 3 of 10 are 4 of 30. */
     @ParameterizedTest
     @CsvSource({"5, 10, 3, 13.3333", "5, 10, 0, 3.3333", "0, 20, 2, 5", "5, 2000, 100, 5", "0, 5, 0, 0"})
     void rejectsMoveTowardsWhatWasFound(double before, int boards, int unusable, double after) {

@@ -77,7 +77,7 @@ class ClearanceFinderTest {
                     0,
                     0));
         }
-        GroundSpec wish = GroundResolver.resolve(GivenGround.builder()
+        GroundSpec spec = GroundResolver.resolve(GivenGround.builder()
                 .surface(surface)
                 .gravel(Length.ofMm(50))
                 .gravelBeyondWalls(Length.ofMm(100))
@@ -90,7 +90,7 @@ class ClearanceFinderTest {
                 boxes,
                 new Outline(BORDER, List.of("A", "B", "C", "D"), edges, ground),
                 survey,
-                wish,
+                spec,
                 SoilResolver.usual(),
                 10,
                 new LengthFormat(UnitSystem.METRIC));

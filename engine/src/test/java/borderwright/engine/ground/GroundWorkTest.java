@@ -49,7 +49,7 @@ class GroundWorkTest {
         return new GroundHeights(List.of(new GroundHeights.Spot("A", new Point(0, 0), mm, 3)));
     }
 
-    private static GroundSpec wish(GroundSurface surface, @Nullable GravelBed bed) {
+    private static GroundSpec spec(GroundSurface surface, @Nullable GravelBed bed) {
         return GroundResolver.resolve(GivenGround.builder()
                 .surface(surface)
                 .bed(bed)
@@ -60,11 +60,11 @@ class GroundWorkTest {
     }
 
     private static GroundPlan plan(
-            List<Box> boxes, GroundHeights ground, GroundSpec wish, GivenSurvey.GivenEdge... edges) {
+            List<Box> boxes, GroundHeights ground, GroundSpec spec, GivenSurvey.GivenEdge... edges) {
         SurveySpec survey = SurveyResolver.survey(
                 new GivenSurvey(Names.of("A", "B", "C", "D"), null, null, List.of(edges), List.of(), null));
         return GroundWork.plan(
-                boxes, outline(ground), survey, wish, SoilResolver.usual(), 10, new LengthFormat(UnitSystem.METRIC));
+                boxes, outline(ground), survey, spec, SoilResolver.usual(), 10, new LengthFormat(UnitSystem.METRIC));
     }
 
     private static Box box(String name, double x0, double x1, double bedMm) {
@@ -77,7 +77,7 @@ class GroundWorkTest {
         void ofALawnDugLevel() {
             // Dug area 2.2 x 1.2 m; ground 200 mm above the bed, 50 mm of turf off, gravel 50 mm below the bed.
             GroundPlan plan =
-                    plan(List.of(box("F1", 1000, 3000, 0)), level(200), wish(GroundSurface.LAWN, GravelBed.WHOLE));
+                    plan(List.of(box("F1", 1000, 3000, 0)), level(200), spec(GroundSurface.LAWN, GravelBed.WHOLE));
             assertThat(plan.areaM2()).isCloseTo(2.64, within(1e-9));
             assertThat(plan.spoil().turfM3()).isCloseTo(2.64 * 0.05, within(1e-9));
             assertThat(plan.spoil().dugM3()).isCloseTo(2.64 * 0.2, within(1e-9));
@@ -90,7 +90,7 @@ class GroundWorkTest {
         @Test
         void gravelFillsTheHollowsBelowTheLevelDugTo() {
             GroundPlan plan = plan(
-                    List.of(box("F1", 1000, 3000, 0)), level(-80), wish(GroundSurface.BARE_EARTH, GravelBed.WHOLE));
+                    List.of(box("F1", 1000, 3000, 0)), level(-80), spec(GroundSurface.BARE_EARTH, GravelBed.WHOLE));
             assertThat(plan.spoil().dugM3()).isZero();
             assertThat(plan.gravelM3()).isCloseTo(2.64 * 0.08, within(1e-9));
             assertThat(plan.boxes().get(0).madeUpM3()).isCloseTo(2.64 * 0.03, within(1e-9));
@@ -101,7 +101,7 @@ class GroundWorkTest {
             GroundPlan plan = plan(
                     List.of(box("F1", 1000, 3000, 0)),
                     level(200),
-                    wish(GroundSurface.BARE_EARTH, GravelBed.UNDER_WALLS));
+                    spec(GroundSurface.BARE_EARTH, GravelBed.UNDER_WALLS));
             double inside = (2.0 - 0.05 - 0.2) * (1.0 - 0.05 - 0.2);
             BoxGround box = plan.boxes().get(0);
             assertThat(box.dugM3()).isCloseTo((2.64 - inside) * 0.25, within(1e-9));
@@ -112,7 +112,7 @@ class GroundWorkTest {
         @Test
         void noGroundIsCountedTwiceNorOutsideTheBorder() {
             List<Box> boxes = List.of(box("F1", 20, 2000, 0), box("F2", 2020, 4000, -150), box("F3", 4120, 4990, -150));
-            GroundPlan plan = plan(boxes, level(0), wish(GroundSurface.BARE_EARTH, GravelBed.WHOLE));
+            GroundPlan plan = plan(boxes, level(0), spec(GroundSurface.BARE_EARTH, GravelBed.WHOLE));
             // Together: from the border's left edge to its right edge, all but nothing between; 1.2 m deep.
             assertThat(plan.areaM2()).isCloseTo(5.0 * 1.2, within(1e-9));
             assertThat(plan.boxes().get(1).areaM2()).isGreaterThan(1.98 * 1.2);
@@ -149,7 +149,7 @@ class GroundWorkTest {
     class HardGround {
         @Test
         void nothingIsDugAndFeetLevelTheBox() {
-            GroundPlan plan = plan(List.of(box("F1", 1000, 3000, 10)), level(-12), wish(GroundSurface.PAVING, null));
+            GroundPlan plan = plan(List.of(box("F1", 1000, 3000, 10)), level(-12), spec(GroundSurface.PAVING, null));
             assertThat(plan.spoil().movedM3()).isZero();
             assertThat(plan.gravelM3()).isZero();
             BoxGround box = plan.boxes().get(0);
@@ -166,7 +166,7 @@ class GroundWorkTest {
         @Test
         void soilOverTheDampCourseIsSaidWithItsNumbers() {
             Box near = TestBoxes.box("F1", Ring.rectangle(1000, 100, 3000, 900), 0, 450, 0);
-            GroundPlan plan = plan(List.of(near), level(0), wish(GroundSurface.BARE_EARTH, null), house);
+            GroundPlan plan = plan(List.of(near), level(0), spec(GroundSurface.BARE_EARTH, null), house);
             assertThat(plan.unmet()).extracting(Problem::code).containsExactly("damp-course");
             assertThat(plan.unmet().get(0).sentence(English.METRIC))
                     .isEqualTo("Soil in F1 would stand 20 mm above the damp-proof course of A B, 100 mm from the wall."
@@ -177,7 +177,7 @@ class GroundWorkTest {
         @Test
         void farOffNothingIsSaid() {
             Box far = TestBoxes.box("F1", Ring.rectangle(1000, 600, 3000, 1500), 0, 450, 0);
-            GroundPlan plan = plan(List.of(far), level(0), wish(GroundSurface.BARE_EARTH, null), house);
+            GroundPlan plan = plan(List.of(far), level(0), spec(GroundSurface.BARE_EARTH, null), house);
             assertThat(plan.unmet()).isEmpty();
         }
 
@@ -187,7 +187,7 @@ class GroundWorkTest {
             GroundPlan plan = plan(
                     List.of(near),
                     level(0),
-                    wish(GroundSurface.BARE_EARTH, null),
+                    spec(GroundSurface.BARE_EARTH, null),
                     new GivenSurvey.GivenEdge(Names.of("A", "B"), EdgeKind.HOUSE, null, null, null));
             assertThat(plan.unmet()).isEmpty();
             assertThat(plan.notes())

@@ -46,7 +46,8 @@ class BorderLayoutTest {
         @Test
         void aJoinedRunIsOneBoxWithDividersBetweenItsGaps() {
             Layout layout = lay(
-                    Borders.strip(9605, 640), Wishes.along("A B").planters(8).wish());
+                    Borders.strip(9605, 640),
+                    RunRequests.along("A B").planters(8).spec());
             assertThat(layout.unmet()).isEmpty();
             FootprintPlan box = layout.boxes().get(0);
             assertThat(layout.boxes()).hasSize(1);
@@ -62,7 +63,7 @@ class BorderLayoutTest {
         void separatePlantersStandApartAndAreNamedFromThePersonsStart() {
             Layout layout = lay(
                     Borders.strip(6000, 640),
-                    Wishes.along("B A").length(1200, 1200).separate(30).wish());
+                    RunRequests.along("B A").length(1200, 1200).separate(30).spec());
             assertThat(layout.boxes()).hasSize(5);
             assertThat(layout.boxes().get(0).name()).isEqualTo("F1");
             assertThat(layout.boxes().get(0).outline().corner(1).xMm()).isEqualTo(5980);
@@ -83,7 +84,7 @@ class BorderLayoutTest {
         void frontAndBackOfAMitredWingDifferByTheDepthTimesTheTangentOfTheMitre() {
             Layout layout = lay(
                     Borders.corner(127, EdgeKind.WALL),
-                    Wishes.along("A B C").planters(2).depth(500).wish());
+                    RunRequests.along("A B C").planters(2).depth(500).spec());
             Ring ring = layout.boxes().get(0).outline();
             assertThat(ring.sideMm(0) - ring.sideMm(4)).isCloseTo(249, within(0.5));
             assertThat(StrictMath.toDegrees(ring.insideAngle(1))).isCloseTo(127, within(1e-9));
@@ -111,11 +112,11 @@ class BorderLayoutTest {
             assertThat(facets.sagMm()).isCloseTo(sagMm, within(0.5));
             Layout layout = lay(
                     bay,
-                    Wishes.along("A B")
+                    RunRequests.along("A B")
                             .planters(planters)
                             .sag(sagMm + 0.5)
                             .depth(400)
-                            .wish());
+                            .spec());
             assertThat(layout.boxes().get(0).planters()).hasSize(planters);
         }
 
@@ -141,7 +142,8 @@ class BorderLayoutTest {
                             Borders.edge(EdgeKind.OPEN)),
                     new GroundHeights(spots));
             Layout layout = lay(
-                    slope, Wishes.along("A B").planters(4).height(300).stepped().wish());
+                    slope,
+                    RunRequests.along("A B").planters(4).height(300).stepped().spec());
             assertThat(layout.boxes()).hasSize(4);
             double[] grounds = {0, -205, -420, -631, -840};
             for (int i = 0; i < 4; i++) {
@@ -168,16 +170,17 @@ class BorderLayoutTest {
         void everyAngleIsBuiltInEveryManner(double degrees) {
             Outline corner = Borders.corner(degrees, EdgeKind.WALL);
             for (CornerTurn turn : CornerTurn.values()) {
-                Layout joined =
-                        lay(corner, Wishes.along("A B C").planters(3).turn(turn).wish());
+                Layout joined = lay(
+                        corner,
+                        RunRequests.along("A B C").planters(3).turn(turn).spec());
                 assertThat(joined.unmet()).as("%s %s", degrees, turn).isEmpty();
                 Layout separate = lay(
                         corner,
-                        Wishes.along("C B A")
+                        RunRequests.along("C B A")
                                 .planters(3)
                                 .separate(20)
                                 .turn(turn)
-                                .wish());
+                                .spec());
                 assertThat(separate.unmet()).as("%s %s", degrees, turn).isEmpty();
             }
         }
@@ -187,7 +190,7 @@ class BorderLayoutTest {
         void beyondTheAnglesThatCanBeBuiltAGapIsLeftAndSaid(double degrees) {
             Layout layout = lay(
                     Borders.corner(degrees, EdgeKind.WALL),
-                    Wishes.along("A B C").planters(1).depth(300).wish());
+                    RunRequests.along("A B C").planters(1).depth(300).spec());
             assertThat(layout.unmet()).extracting("code").containsExactly("layout-corner-angle");
             assertThat(layout.boxes()).hasSize(2);
         }
@@ -199,11 +202,11 @@ class BorderLayoutTest {
         void theTipBeyondReachIsCutOffByABluntNoseAndLeftAsGravel() {
             Layout layout = lay(
                     Borders.corner(62, EdgeKind.WALL),
-                    Wishes.along("A B C")
+                    RunRequests.along("A B C")
                             .length(1200, 1200)
                             .depth(550)
                             .reach(700)
-                            .wish());
+                            .spec());
             assertThat(layout.boxes()).hasSize(1);
             assertThat(layout.openings()).hasSize(1);
             assertThat(English.METRIC.text(layout.openings().get(0).why()))
@@ -220,7 +223,7 @@ class BorderLayoutTest {
         void aSquareCornerKeepsItsTipAndSaysHowFarItIs() {
             Layout layout = lay(
                     Borders.corner(90, EdgeKind.WALL),
-                    Wishes.along("A B C").planters(3).reach(700).wish());
+                    RunRequests.along("A B C").planters(3).reach(700).spec());
             assertThat(layout.openings()).isEmpty();
             assertThat(notes(layout))
                     .contains("F4: the farthest place lies 849 mm from where a person stands; reach is 700 mm.");
@@ -230,10 +233,10 @@ class BorderLayoutTest {
         void aGapAtACornerStatesItsSize() {
             Layout layout = lay(
                     Borders.corner(90, EdgeKind.WALL),
-                    Wishes.along("A B C")
+                    RunRequests.along("A B C")
                             .planters(3)
                             .turn(CornerTurn.LEAVE_OPEN)
-                            .wish());
+                            .spec());
             assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("F1-F3", "F4-F6");
             assertThat(layout.openings())
                     .extracting(o -> English.METRIC.text(o.why()))
@@ -246,11 +249,11 @@ class BorderLayoutTest {
             Outline square = Borders.strip(6000, 6000);
             Layout layout = lay(
                     square,
-                    Wishes.along("A B C D")
+                    RunRequests.along("A B C D")
                             .planters(2)
                             .turn(CornerTurn.LEAVE_OPEN)
                             .turn("C", CornerTurn.INFILL)
-                            .wish());
+                            .spec());
             assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("F1-F2", "F3-F4", "F5", "F6-F7");
         }
     }
@@ -261,7 +264,7 @@ class BorderLayoutTest {
         void onlyTheLastBayOfARunBetweenWallsWaits() {
             Layout layout = lay(
                     Borders.strip(9605, 640),
-                    Wishes.along("A B").planters(4).separate(20).wish());
+                    RunRequests.along("A B").planters(4).separate(20).spec());
             for (FootprintPlan box : layout.boxes()) {
                 boolean last = box.name().equals("F4");
                 assertThat(box.sides()).allMatch(side -> side.waits() == (last && side.role() != SidePlan.Role.END));
@@ -272,7 +275,7 @@ class BorderLayoutTest {
         void aRunWithAFreeEndWaitsForNothing() {
             Layout layout = lay(
                     Borders.corner(90, EdgeKind.WALL),
-                    Wishes.along("A B").planters(3).wish());
+                    RunRequests.along("A B").planters(3).spec());
             assertThat(layout.boxes().get(0).sides()).noneMatch(SidePlan::waits);
         }
     }
@@ -283,8 +286,8 @@ class BorderLayoutTest {
         void theLaterRunGivesWayAtASharedCornerAndSaysSo() {
             Layout layout = lay(
                     Borders.corner(90, EdgeKind.WALL),
-                    Wishes.along("A B").planters(3).name("long one").wish(),
-                    Wishes.along("B C").planters(3).name("short one").wish());
+                    RunRequests.along("A B").planters(3).name("long one").spec(),
+                    RunRequests.along("B C").planters(3).name("short one").spec());
             assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("LO1-LO3", "SH1-SH3");
             assertThat(layout.boxes().get(1).outline().corner(0).yMm()).isCloseTo(20 + 600 + 20, within(1e-5));
             assertThat(notes(layout))
@@ -312,7 +315,8 @@ class BorderLayoutTest {
     class Slopes {
         @Test
         void aLevelRunIsDugInAtItsHighEnd() {
-            Layout layout = lay(sloping(65), Wishes.along("A B").planters(8).wish());
+            Layout layout =
+                    lay(sloping(65), RunRequests.along("A B").planters(8).spec());
             assertThat(layout.boxes()).hasSize(1);
             assertThat(layout.boxes().get(0).bedMm()).isCloseTo(-65, within(1.0));
             assertThat(layout.boxes().get(0).heightMm()).isEqualTo(450);
@@ -325,7 +329,8 @@ class BorderLayoutTest {
 
         @Test
         void aLevelRunThatWouldBeHalfBuriedIsNotMet() {
-            Layout layout = lay(sloping(600), Wishes.along("A B").planters(8).wish());
+            Layout layout =
+                    lay(sloping(600), RunRequests.along("A B").planters(8).spec());
             assertThat(layout.unmet()).extracting(Problem::code).containsExactly("layout-slope");
             assertThat(layout.unmet().get(0).sentence(English.METRIC))
                     .contains("nothing at the high end. Write `slope: stepped`, or give a height of at least");
@@ -343,8 +348,8 @@ class BorderLayoutTest {
 
     @Nested
     class Refusals {
-        private static void refused(Outline outline, RunSpec wish, String code, String sentence) {
-            Layout layout = lay(outline, wish);
+        private static void refused(Outline outline, RunSpec spec, String code, String sentence) {
+            Layout layout = lay(outline, spec);
             assertThat(layout.unmet()).extracting(Problem::code).containsExactly(code);
             assertThat(layout.unmet().get(0).sentence(English.METRIC)).isEqualTo(sentence);
         }
@@ -353,7 +358,7 @@ class BorderLayoutTest {
         void aDepthThatDoesNotFitIsLaidOutAsDeepAsDoes() {
             refused(
                     Borders.strip(9605, 594),
-                    Wishes.along("A B").planters(8).wish(),
+                    RunRequests.along("A B").planters(8).spec(),
                     "layout-depth-does-not-fit",
                     "Planters 600 mm from front to back do not fit along A-B: with the gaps kept, 574 mm is the most; that is laid out"
                             + " instead. Give at most 574 mm as front to back, or make the gaps smaller.");
@@ -363,7 +368,7 @@ class BorderLayoutTest {
         void aDepthBelowTheLeastEdgeIsLeftOut() {
             Layout layout = BorderLayout.lay(
                     Borders.strip(9605, 594),
-                    List.of(Wishes.along("A B").planters(8).depth(200).wish()),
+                    List.of(RunRequests.along("A B").planters(8).depth(200).spec()),
                     new LayoutRules(47, 150, 4800),
                     Set.of());
             assertThat(layout.boxes()).isEmpty();
@@ -377,7 +382,7 @@ class BorderLayoutTest {
         void morePlantersThanFitAreReducedToThoseThatDo() {
             refused(
                     Borders.strip(2040, 640),
-                    Wishes.along("A B").planters(12).wish(),
+                    RunRequests.along("A B").planters(12).spec(),
                     "layout-planters",
                     "12 planters do not fit along A-B: 2000 mm is free, and a planter needs at least 200 mm. 10 are laid"
                             + " out. Give at most 10 planters.");
@@ -387,7 +392,7 @@ class BorderLayoutTest {
         void aRangeOfLengthsThatNoNumberMeetsIsSaid() {
             refused(
                     Borders.strip(2540, 640),
-                    Wishes.along("A B").length(1300, 2400).wish(),
+                    RunRequests.along("A B").length(1300, 2400).spec(),
                     "layout-length",
                     "Along A-B no whole number of planters has a length from 1300 mm to 2400 mm; 2 of 1250 mm come nearest."
                             + " Widen the range to take in 1250 mm.");
@@ -397,7 +402,7 @@ class BorderLayoutTest {
         void aRangeForDepthIsNotPlannedYet() {
             Layout layout = lay(
                     Borders.strip(9605, 640),
-                    Wishes.along("A B").planters(8).depth(400, 600).wish());
+                    RunRequests.along("A B").planters(8).depth(400, 600).spec());
             assertThat(layout.unmet().get(0).sentence(English.METRIC))
                     .isEqualTo(
                             "A range for front to back is not planned yet; the smaller, 400 mm, is used. Give one length.");
@@ -408,7 +413,7 @@ class BorderLayoutTest {
         void cornersThatAreNotNeighboursAreNamed() {
             refused(
                     Borders.strip(9605, 640),
-                    Wishes.along("A C").planters(8).wish(),
+                    RunRequests.along("A C").planters(8).spec(),
                     "layout-along",
                     "The run 'fence run' is to follow A C, which are not neighbouring corners of the border in turn. The corners in order round the border are A B C D; name at least two neighbours.");
         }
@@ -417,7 +422,7 @@ class BorderLayoutTest {
         void anImperialGardenIsToldInFeetAndInches() {
             Layout layout = BorderLayout.lay(
                     Borders.strip(9605, 594),
-                    List.of(Wishes.along("A B").planters(8).wish()),
+                    List.of(RunRequests.along("A B").planters(8).spec()),
                     RULES,
                     Set.of());
             assertThat(English.IMPERIAL.text(layout.notes().get(0)))
@@ -442,7 +447,7 @@ class BorderLayoutTest {
                             Borders.edge(EdgeKind.LAWN),
                             Borders.edge(EdgeKind.LAWN)),
                     GroundHeights.LEVEL);
-            Layout layout = lay(bottle, Wishes.along("A B").planters(3).wish());
+            Layout layout = lay(bottle, RunRequests.along("A B").planters(3).spec());
             assertThat(layout.unmet()).extracting(Problem::code).containsExactly("layout-narrow");
             assertThat(layout.boxes().get(0).outline().corner(1).xMm()).isCloseTo(3980, within(1.0));
         }
@@ -454,7 +459,7 @@ class BorderLayoutTest {
         void aThousandPlantersInOneRunAreLaidOut() {
             Layout layout = lay(
                     Borders.strip(1_200_000, 640),
-                    Wishes.along("A B").planters(1000).separate(20).wish());
+                    RunRequests.along("A B").planters(1000).separate(20).spec());
             assertThat(layout.boxes()).hasSize(1000);
             assertThat(layout.unmet()).isEmpty();
         }
@@ -463,7 +468,7 @@ class BorderLayoutTest {
         void aRunAllRoundABorderEndsBeforeItsOwnStart() {
             Layout layout = lay(
                     Borders.strip(6000, 5000),
-                    Wishes.along("A B C D A").planters(2).wish());
+                    RunRequests.along("A B C D A").planters(2).spec());
             assertThat(layout.boxes()).hasSize(1);
             assertThat(layout.boxes().get(0).planters()).hasSize(11);
         }

@@ -35,12 +35,12 @@ class FreeRowsTest {
             Collections.nCopies(4, FENCE),
             GroundHeights.LEVEL);
 
-    private static Layout lay(RunSpec... wishes) {
-        return BorderLayout.lay(FIELD, List.of(wishes), RULES, Set.of());
+    private static Layout lay(RunSpec... requests) {
+        return BorderLayout.lay(FIELD, List.of(requests), RULES, Set.of());
     }
 
-    private static Wishes beds(String along) {
-        return Wishes.along(along)
+    private static RunRequests beds(String along) {
+        return RunRequests.along(along)
                 .name("rows")
                 .planters(4)
                 .length(1200, 1200)
@@ -54,7 +54,7 @@ class FreeRowsTest {
 
     @Test
     void boxesHaveTheSaidLengthAndStandWhereTheyAreToldTo() {
-        Layout layout = lay(beds("A B").wish());
+        Layout layout = lay(beds("A B").spec());
 
         assertThat(layout.unmet()).isEmpty();
         assertThat(layout.boxes())
@@ -70,7 +70,7 @@ class FreeRowsTest {
 
     @Test
     void fromTheOtherCornerTheyStandTheOtherWayRound() {
-        Layout layout = lay(beds("B A").wish());
+        Layout layout = lay(beds("B A").spec());
 
         assertThat(extent(layout.boxes().get(0).outline())).isEqualTo(List.of(16_800.0, 3000.0, 18_000.0, 5400.0));
         assertThat(extent(layout.boxes().get(3).outline())).isEqualTo(List.of(10_200.0, 3000.0, 11_400.0, 5400.0));
@@ -78,7 +78,7 @@ class FreeRowsTest {
 
     @Test
     void aFenceFarAwayNeitherFacesThemNorKeepsAnybodyFromReachingThem() {
-        Layout layout = lay(beds("A B").wish());
+        Layout layout = lay(beds("A B").spec());
 
         layout.boxes()
                 .forEach(box ->
@@ -88,7 +88,7 @@ class FreeRowsTest {
 
     @Test
     void aRowThatFindsNoRoomIsLeftOutAndSaidNotMadeNarrower() {
-        Layout layout = lay(beds("A B").rows(3000, 3, 900).wish());
+        Layout layout = lay(beds("A B").rows(3000, 3, 900).spec());
 
         assertThat(layout.boxes())
                 .hasSize(8)
@@ -100,7 +100,7 @@ class FreeRowsTest {
 
     @Test
     void moreThanTheRowHoldsIsSaidWithHowManyFit() {
-        Layout layout = lay(beds("A B").planters(10).rows(3000, 1, 900).wish());
+        Layout layout = lay(beds("A B").planters(10).rows(3000, 1, 900).spec());
 
         assertThat(layout.boxes()).hasSize(8);
         assertThat(layout.unmet()).singleElement().satisfies(p -> {
@@ -112,14 +112,14 @@ class FreeRowsTest {
 
     @Test
     void joinedRowsKeepTheSaidLengthFromDividerToDivider() {
-        Layout layout = lay(Wishes.along("A B")
+        Layout layout = lay(RunRequests.along("A B")
                 .name("rows")
                 .planters(3)
                 .length(1500, 1500)
                 .depth(900)
                 .gaps(1000, 0)
                 .rows(4000, 1, 900)
-                .wish());
+                .spec());
 
         assertThat(layout.boxes()).singleElement().satisfies(box -> {
             assertThat(extent(box.outline())).isEqualTo(List.of(1000.0, 4000.0, 5500.0, 4900.0));

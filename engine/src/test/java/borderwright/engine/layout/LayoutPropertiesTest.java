@@ -22,7 +22,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What holds of every layout, on borders and wishes made from seeds; the seed stands in each failure. */
+/** What holds of every layout, on borders and requests made from seeds; the seed stands in each failure. */
 class LayoutPropertiesTest {
     private static final LayoutRules RULES = new LayoutRules(25, 150, 4800);
 
@@ -79,26 +79,26 @@ class LayoutPropertiesTest {
         for (long s = seed * EACH; s < (seed + 1) * EACH; s++) {
             RandomBorders random = new RandomBorders(s + 100_000);
             Outline outline = random.outline(false);
-            RunSpec wish = random.runs(outline).get(0);
-            Layout layout = lay(outline, List.of(wish));
-            if (wish.bays().planters().isPresent() && layout.unmet().isEmpty()) {
+            RunSpec spec = random.runs(outline).get(0);
+            Layout layout = lay(outline, List.of(spec));
+            if (spec.bays().planters().isPresent() && layout.unmet().isEmpty()) {
                 int laid = layout.boxes().stream()
                         .mapToInt(b -> b.planters().size())
                         .sum();
-                int edges = wish.along().size() - 1;
+                int edges = spec.along().size() - 1;
                 assertThat(laid)
                         .as("seed %d", s)
-                        .isEqualTo(wish.bays().planters().getAsInt() * edges + cornerPlanters(outline, wish));
+                        .isEqualTo(spec.bays().planters().getAsInt() * edges + cornerPlanters(outline, spec));
             }
         }
     }
 
-    private static int cornerPlanters(Outline outline, RunSpec wish) {
+    private static int cornerPlanters(Outline outline, RunSpec spec) {
         int count = 0;
-        for (int i = 1; i + 1 < wish.along().size(); i++) {
-            String corner = wish.along().get(i);
-            CornerTurn turn = wish.turning().turn();
-            for (RunSpec.CornerSpec said : Lists.reversed(wish.turning().others())) {
+        for (int i = 1; i + 1 < spec.along().size(); i++) {
+            String corner = spec.along().get(i);
+            CornerTurn turn = spec.turning().turn();
+            for (RunSpec.CornerSpec said : Lists.reversed(spec.turning().others())) {
                 turn = said.corner().equals(corner) ? said.turn() : turn;
             }
             double degrees = StrictMath.toDegrees(

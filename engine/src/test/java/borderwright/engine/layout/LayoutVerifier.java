@@ -119,13 +119,13 @@ public final class LayoutVerifier {
     }
 
     private static void keepsClear(Outline outline, FootprintPlan box, List<RunSpec> runs, String at) {
-        RunSpec wish = runs.stream()
+        RunSpec spec = runs.stream()
                 .filter(r -> r.name().equals(box.run()))
                 .findFirst()
                 .orElseThrow();
-        if (wish.gaps().back().isPresent()
-                || wish.gaps().start().isPresent()
-                || wish.gaps().end().isPresent()) {
+        if (spec.gaps().back().isPresent()
+                || spec.gaps().start().isPresent()
+                || spec.gaps().end().isPresent()) {
             return;
         }
         for (int e = 0; e < outline.ring().size(); e++) {

@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
-/** Borders and wishes of every kind, from a seed. */
+/** Borders and requests of every kind, from a seed. */
 public final class RandomBorders {
     private final Random random;
 
@@ -133,26 +133,26 @@ public final class RandomBorders {
         for (int i = 0; i <= edges; i++) {
             corners.add(outline.cornerNames().get(Math.floorMod(first + (backwards ? -i : i), size)));
         }
-        Wishes wish = Wishes.along(String.join(" ", corners))
+        RunRequests spec = RunRequests.along(String.join(" ", corners))
                 .name(name)
                 .depth(between(200, 900))
                 .height(450);
         switch (random.nextInt(3)) {
-            case 0 -> wish.planters(1 + random.nextInt(8));
-            case 1 -> wish.length(1000, 1000);
-            default -> wish.length(700, 1500);
+            case 0 -> spec.planters(1 + random.nextInt(8));
+            case 1 -> spec.length(1000, 1000);
+            default -> spec.length(700, 1500);
         }
         if (random.nextBoolean()) {
-            wish.separate(between(0, 60));
+            spec.separate(between(0, 60));
         }
-        wish.turn(CornerTurn.values()[random.nextInt(3)]);
+        spec.turn(CornerTurn.values()[random.nextInt(3)]);
         if (random.nextBoolean()) {
-            wish.turn(corners.get(random.nextInt(corners.size())), CornerTurn.values()[random.nextInt(3)]);
+            spec.turn(corners.get(random.nextInt(corners.size())), CornerTurn.values()[random.nextInt(3)]);
         }
         if (random.nextBoolean()) {
-            wish.stepped();
+            spec.stepped();
         }
-        wish.reach(between(400, 900)).sag(between(5, 80));
-        return wish.wish();
+        spec.reach(between(400, 900)).sag(between(5, 80));
+        return spec.spec();
     }
 }

@@ -23,7 +23,7 @@ class ComparisonTest {
                 .soilM3(2)
                 .planters(8)
                 .unmet(Arrays.stream(unmet)
-                        .map(what -> new Problem("x", "", what, ""))
+                        .map(what -> new Problem("survey", ShortfallMessage.NOTHING_TO_BUILD.of()))
                         .toList())
                 .build();
     }
@@ -31,7 +31,7 @@ class ComparisonTest {
     @Test
     void theCheapestSaysWhatItSavesAndWhatThatCostsInGrowingArea() {
         Comparison comparison = Comparison.ofRows(List.of(
-                row("as said", "GBP 450.00", 4.77), row("thin", "GBP 390.50", 4.84), row("few", "GBP 480.00", 4.79)));
+                row("as given", "GBP 450.00", 4.77), row("thin", "GBP 390.50", 4.84), row("few", "GBP 480.00", 4.79)));
 
         assertThat(comparison.cheapest()).isEqualTo(1);
         assertThat(English.METRIC.text(comparison.conclusion()))
@@ -42,18 +42,17 @@ class ComparisonTest {
 
     @Test
     void halfARunIsNoSaving() {
-        Comparison comparison = Comparison.ofRows(List.of(
-                row("as said", "GBP 450.00", 4.77, "The measures disagree."),
-                row("deep", "GBP 320.00", 2.43, "The measures disagree.", "4 planters do not fit.")));
+        Comparison comparison = Comparison.ofRows(
+                List.of(row("as given", "GBP 450.00", 4.77, "C"), row("deep", "GBP 320.00", 2.43, "C", "D")));
 
         assertThat(comparison.cheapest()).isZero();
-        assertThat(English.METRIC.text(comparison.conclusion())).isEqualTo("The cheapest is \"as said\".");
+        assertThat(English.METRIC.text(comparison.conclusion())).isEqualTo("The cheapest is \"as given\".");
     }
 
     @Test
     void aDearerDesignThatMeetsMoreIsSaidToBeDearer() {
-        Comparison comparison = Comparison.ofRows(List.of(
-                row("as said", "GBP 450.00", 4.77, "4 planters do not fit."), row("shallow", "GBP 470.00", 4.50)));
+        Comparison comparison = Comparison.ofRows(
+                List.of(row("as given", "GBP 450.00", 4.77, "D"), row("shallow", "GBP 470.00", 4.50)));
 
         assertThat(comparison.cheapest()).isEqualTo(1);
         assertThat(English.METRIC.text(comparison.conclusion()))
@@ -64,8 +63,8 @@ class ComparisonTest {
 
     @Test
     void aDesignAtTheSameCostSavesNothing() {
-        Comparison comparison = Comparison.ofRows(List.of(
-                row("as said", "GBP 450.00", 4.77, "The measures disagree."), row("again", "GBP 450.00", 4.78)));
+        Comparison comparison =
+                Comparison.ofRows(List.of(row("as given", "GBP 450.00", 4.77, "C"), row("again", "GBP 450.00", 4.78)));
 
         assertThat(English.METRIC.text(comparison.conclusion()))
                 .isEqualTo("\"again\" leaves the least unmet and costs the same, with 0.01 m2 more to grow in.");
@@ -74,14 +73,14 @@ class ComparisonTest {
     @Test
     void designsWithoutAPlanAreListedWithTheirReasons() {
         PlanAnswer none =
-                new PlanAnswer.NotPlanned(List.of(new Problem("x", "survey", "Corner C can still move.", "")));
+                new PlanAnswer.NotPlanned(List.of(new Problem("survey", ShortfallMessage.NOTHING_TO_BUILD.of())));
 
-        Comparison comparison = Comparison.of(List.of(new Comparison.Design("as said", List.of(), none)));
+        Comparison comparison = Comparison.of(List.of(new Comparison.Design("as given", List.of(), none)));
 
         assertThat(comparison.cheapest()).isEqualTo(-1);
         assertThat(English.METRIC.text(comparison.conclusion())).isEqualTo("None of the designs could be planned.");
         assertThat(comparison.rows().get(0).unmet())
-                .extracting(p -> p.sentence(English.METRIC))
-                .containsExactly("Corner C can still move.");
+                .extracting(p -> p.message().code())
+                .containsExactly(ShortfallMessage.NOTHING_TO_BUILD);
     }
 }

@@ -74,10 +74,8 @@ class BuildSequenceTest {
     }
 
     private static WorkPlan on(GroundSurface surface) {
-        Garden garden = TestGarden.with(
-                FINISHED,
-                new GivenGround(surface, null, null, null, null, null, null, null, null, null, null, null, List.of()),
-                days(0));
+        Garden garden =
+                TestGarden.with(FINISHED, GivenGround.builder().surface(surface).build(), days(0));
         List<Box> boxes = List.of(TestBoxes.box("F1", Ring.rectangle(0, 0, 1500, 700), -50, 450, 0));
         GroundPlan ground = GroundWork.plan(
                 boxes,

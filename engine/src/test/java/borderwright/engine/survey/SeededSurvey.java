@@ -14,7 +14,7 @@ import java.util.SplittableRandom;
 
 /**
  * An invented border with measures as a person takes them: every side, some diagonals, some gauge angles, each with an
- * error drawn from its own sureness; and, if wished, one reading with a slip in it.
+ * error drawn from its own sureness; and, if requested, one reading with a slip in it.
  */
 public final class SeededSurvey {
     private final SplittableRandom random;

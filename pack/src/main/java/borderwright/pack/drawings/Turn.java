@@ -20,10 +20,10 @@ final class Turn {
      */
     static double largest(
             UnitSystem units, List<Box> boxes, Collection<Point> places, double roomWidthMm, double roomHeightMm) {
-        double wished = towardsReader(boxes);
-        double quarter = wished + StrictMath.PI / 2;
+        double requested = towardsReader(boxes);
+        double quarter = requested + StrictMath.PI / 2;
         double least = 1.6 * scale(units, places, quarter, roomWidthMm, roomHeightMm);
-        return scale(units, places, wished, roomWidthMm, roomHeightMm) < least ? wished : quarter;
+        return scale(units, places, requested, roomWidthMm, roomHeightMm) < least ? requested : quarter;
     }
 
     private static double scale(

@@ -2,11 +2,11 @@ package borderwright.pack.pages;
 
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
+import borderwright.pack.contents.SheetList;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.PaperSize;
 import borderwright.pack.paper.TypeFace;
 import borderwright.pack.sheets.Sheet;
-import borderwright.pack.sheets.SheetList;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;

@@ -121,8 +121,8 @@ public final class Dimension {
         List<Double> places = new ArrayList<>();
         double last = Double.NEGATIVE_INFINITY;
         for (Spot spot : spots) {
-            double wish = spot.minus(spots.get(0)).dot(along);
-            last = places.isEmpty() ? wish : StrictMath.max(wish, last + PITCH_MM);
+            double spec = spot.minus(spots.get(0)).dot(along);
+            last = places.isEmpty() ? spec : StrictMath.max(spec, last + PITCH_MM);
             places.add(last);
         }
         return places;

@@ -11,13 +11,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Labels for every planter and every board, or stack of boards cut alike: a name to read from afar, a line or two, and a QR code of the same in full. */
-final class LabelSheets {
+public final class LabelSheets {
     /** So much text keeps the code's squares large enough for an old telephone at arm's length. */
     private static final int MOST_CODED = 180;
 
     private LabelSheets() {}
 
-    static List<Label> of(Plan plan, PrintedFigures f) {
+    public static List<Label> of(Plan plan, PrintedFigures f) {
         List<Label> labels = new ArrayList<>();
         for (SoilVolume planter : plan.site().filling().planters()) {
             labels.add(label(

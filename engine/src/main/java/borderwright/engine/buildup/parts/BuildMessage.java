@@ -14,7 +14,7 @@ import java.util.List;
 /** What a builder should know of a box, and what could not be built as asked. */
 public enum BuildMessage implements MessageCode {
     COURSES_OF_DRY_BOARDS(
-            length("wished"),
+            length("requested"),
             count("courses"),
             piece("width"),
             text("capped"),
@@ -23,7 +23,7 @@ public enum BuildMessage implements MessageCode {
             length("least"),
             length("most")),
     COURSES_OF_WET_BOARDS(
-            length("wished"),
+            length("requested"),
             count("courses"),
             piece("width"),
             text("capped"),
@@ -34,10 +34,10 @@ public enum BuildMessage implements MessageCode {
             length("most")),
     /** {@code heights} is 2 where a second height would do as well, else 1. */
     HEIGHT_NOT_WHOLE_COURSES(
-            text("box"), length("wished"), text("section"), length("dry"), count("heights"), length("other")),
+            text("box"), length("requested"), text("section"), length("dry"), count("heights"), length("other")),
     WALLS_MEET(text("box"), piece("thickness")),
     CORNER_BEYOND_SAWS(count("corner"), text("box"), angle("angle"), text("style"), angle("cut")),
-    CORNER_OF_OTHER_STYLE(count("corner"), text("box"), angle("angle"), text("style"), text("wish"), angle("cut")),
+    CORNER_OF_OTHER_STYLE(count("corner"), text("box"), angle("angle"), text("style"), text("spec"), angle("cut")),
     CORNER_WITHOUT_POST(count("corner"), text("box"), angle("angle")),
     CORNER_POST_RIPPED(count("corner"), text("box"), angle("angle")),
     CORNER_POSTS_TREATED(count("corner"), text("box"), angle("angle")),

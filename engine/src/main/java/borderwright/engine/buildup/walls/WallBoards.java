@@ -35,12 +35,12 @@ public final class WallBoards {
 
     public WallBoards(Draft draft) {
         this.draft = draft;
-        CornerStyle wish = draft.rules.corners();
+        CornerStyle spec = draft.rules.corners();
         double greatest = draft.bench.greatestTiltDeg(draft.sections.walls());
         for (SideFrame side : draft.sides) {
-            CornerChoice choice = CornerChoice.of(side.startAngle(), wish, greatest);
+            CornerChoice choice = CornerChoice.of(side.startAngle(), spec, greatest);
             corners.add(choice);
-            tell(side, wish, choice);
+            tell(side, spec, choice);
         }
     }
 
@@ -118,16 +118,16 @@ public final class WallBoards {
         return new Strip.End(lengthMm - setback.nearMm(), lengthMm - setback.farMm());
     }
 
-    private void tell(SideFrame side, CornerStyle wish, CornerChoice choice) {
+    private void tell(SideFrame side, CornerStyle spec, CornerChoice choice) {
         double angleDeg = StrictMath.toDegrees(side.startAngle());
         if (!choice.inRange()) {
             draft.cannot(new Problem(
                     "saws",
                     BuildMessage.CORNER_BEYOND_SAWS.of(
                             side.side() + 1, draft.plan.name(), angleDeg, word(choice.style()), choice.tiltDeg())));
-        } else if (choice.style() != wish) {
+        } else if (choice.style() != spec) {
             draft.note(BuildMessage.CORNER_OF_OTHER_STYLE.of(
-                    side.side() + 1, draft.plan.name(), angleDeg, word(choice.style()), word(wish), choice.tiltDeg()));
+                    side.side() + 1, draft.plan.name(), angleDeg, word(choice.style()), word(spec), choice.tiltDeg()));
         }
     }
 

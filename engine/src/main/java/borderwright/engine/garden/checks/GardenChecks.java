@@ -27,7 +27,7 @@ import org.joda.money.CurrencyUnit;
  * What no single record can know: names that must be found elsewhere in the document, keys that exclude or demand each
  * other, counts that must agree.
  *
- * <p>A blank name may be any name, because the reader puts it where it reports a fault of its own: nothing is said of it,
+ * <p>A blank name may be any name, because the reader puts it where it reports a fault of its own: not given of it,
  * and names of its kind are not looked up. See {@link KnownNames}.
  */
 public final class GardenChecks {

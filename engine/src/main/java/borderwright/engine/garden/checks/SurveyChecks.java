@@ -67,7 +67,7 @@ final class SurveyChecks {
 
     /**
      * A point is known when it is a corner, is fixed by one measure alone, or takes part in two that can fix it. A measure whose
-     * names are blank may be about any point, so then nothing is said of points.
+     * names are blank may be about any point, so then not given of points.
      */
     private void gatherPoints() {
         known.addAll(survey.corners().list());

@@ -14,7 +14,7 @@ public record GardenDocument(GivenGarden garden, List<Variant> variants) {
     }
 
     /**
-     * The garden with some wishes changed.
+     * The garden with some requests changed.
      *
      * @param name what the person calls it
      * @param changed the field paths that differ, such as {@code build.walls}, in the order written

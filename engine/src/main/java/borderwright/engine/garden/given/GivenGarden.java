@@ -31,7 +31,7 @@ public record GivenGarden(
         BigDecimal budget,
 
         @Described("what was measured on site") GivenSurvey survey,
-        @Described("the planters wished for, run by run") List<GivenRun> runs,
+        @Described("the planters requested, run by run") List<GivenRun> runs,
         @Described("how boxes are put together") GivenBuild build,
         @Described("the board sections in question") List<GivenSection> sections,
         @Described("suppliers with their prices and terms") List<GivenSupplier> suppliers,

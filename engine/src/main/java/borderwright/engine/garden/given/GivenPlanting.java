@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 /** What is to grow, who tends it, and where the sun comes from. */
 @Described("what is to grow, who tends it, and where the sun comes from")
 public record GivenPlanting(
-        @Described("crops wished for, to compare with the depth of soil")
+        @Described("crops requested, to compare with the depth of soil")
         List<Crop> crops,
 
         @Described(value = "how the gardener works", otherwise = "standing") @Nullable

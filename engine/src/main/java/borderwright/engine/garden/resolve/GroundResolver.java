@@ -39,7 +39,7 @@ public final class GroundResolver {
     static GroundSpec resolve(@Nullable GivenGround given, Ledger ledger) {
         Ledger in = ledger.in("ground", given);
         GivenGround g = given == null ? NOTHING : given;
-        GroundSurface surface = in.or("surface", g.surface(), GroundSurface.BARE_EARTH, "nothing is said");
+        GroundSurface surface = in.or("surface", g.surface(), GroundSurface.BARE_EARTH, "not given");
         double turfMm =
                 in.or("turf", g.turf(), Length.ofMm(50), Ledger.PRACTICE).mm();
         return new GroundSpec(

@@ -3,10 +3,10 @@ package borderwright.engine.garden.vocabulary;
 import borderwright.engine.measure.Length;
 
 /**
- * A length of the wisher's choosing: one length, or {@code {from: 1.2 m, to: 2.4 m}}.
+ * A length as requested: one length, or {@code {from: 1.2 m, to: 2.4 m}}.
  *
  * @param from least length
- * @param to greatest length, not less than {@code from}; equal when one length was said
+ * @param to greatest length, not less than {@code from}; equal when one length was given
  */
 public record LengthRange(Length from, Length to) {
     public LengthRange {

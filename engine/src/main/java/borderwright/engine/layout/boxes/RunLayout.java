@@ -175,7 +175,7 @@ public final class RunLayout {
             String name = names.size() == 1 ? names.get(0) : names.get(0) + "-" + names.get(names.size() - 1);
             FootprintPlan plan = FootprintPlan.builder()
                     .name(name)
-                    .run(terms.wish().name())
+                    .run(terms.spec().name())
                     .outline(BoxSide.ring(sides))
                     .sides(sidePlans())
                     .dividers(dividers)

@@ -28,12 +28,12 @@ final class ChainRoom {
     private final FreeRoom room;
     private List<Span> free = new ArrayList<>();
 
-    ChainRoom(RunTerms terms, RunChain.Wished wished, FreeRoom room) {
+    ChainRoom(RunTerms terms, RunChain.Requested requested, FreeRoom room) {
         this.terms = terms;
-        this.legs = wished.legs();
-        this.kinds = new ArrayList<>(wished.kinds());
+        this.legs = requested.legs();
+        this.kinds = new ArrayList<>(requested.kinds());
         this.planted = new ArrayList<>(legs.stream().map(leg -> true).toList());
-        this.said = wished.said();
+        this.said = requested.said();
         this.room = room;
         for (int i = 0; i + 1 < legs.size(); i++) {
             joints.add(LegJoint.of(legs.get(i), legs.get(i + 1), terms.depthMm()));

@@ -27,20 +27,20 @@ public final class DepthFit {
         this.findings = findings;
     }
 
-    public RunTerms fitted(RunTerms wished) {
-        List<Integer> tooDeep = tooDeep(wished);
+    public RunTerms fitted(RunTerms requested) {
+        List<Integer> tooDeep = tooDeep(requested);
         if (tooDeep.isEmpty()) {
-            return wished;
+            return requested;
         }
-        double least = wished.rules().leastEdgeMm();
-        if (!tooDeep(wished.withDepth(least)).isEmpty()) {
-            return wished;
+        double least = requested.rules().leastEdgeMm();
+        if (!tooDeep(requested.withDepth(least)).isEmpty()) {
+            return requested;
         }
         double fits = least;
-        double not = wished.depthMm();
+        double not = requested.depthMm();
         while (not - fits > 1e-3) {
             double middle = (fits + not) / 2;
-            if (tooDeep(wished.withDepth(middle)).isEmpty()) {
+            if (tooDeep(requested.withDepth(middle)).isEmpty()) {
                 fits = middle;
             } else {
                 not = middle;
@@ -48,19 +48,19 @@ public final class DepthFit {
         }
         double whole = Math.max(least, Math.floor(fits + 2e-3));
         List<String> edges = tooDeep.stream().map(outline::edgeAlong).toList();
-        findings.unmet(findings.problemMaker().depthDoesNotFit(wished, whole, edges));
-        return wished.withDepth(whole);
+        findings.unmet(findings.problemMaker().depthDoesNotFit(requested, whole, edges));
+        return requested.withDepth(whole);
     }
 
     /** Edges of the run of which less than half is free at this depth although nothing but their corners is in the way. */
     private List<Integer> tooDeep(RunTerms terms) {
         List<Integer> edges = new ArrayList<>();
         Findings aside = new Findings(outline);
-        RunChain.Wished wished = new RunEdges(outline, path, terms, room, aside).wished();
-        for (Leg leg : wished.legs()) {
+        RunChain.Requested requested = new RunEdges(outline, path, terms, room, aside).requested();
+        for (Leg leg : requested.legs()) {
             Span open = new Span(0, leg.lengthMm());
             Set<Integer> around = around(leg.edge());
-            List<FreeRoom.Taken> taken = room.taken(leg, terms.depthMm(), around, Set.of(), wished.said());
+            List<FreeRoom.Taken> taken = room.taken(leg, terms.depthMm(), around, Set.of(), requested.said());
             List<Span> byEdges = taken.stream()
                     .filter(t -> t.edge() >= 0)
                     .map(FreeRoom.Taken::span)

@@ -23,7 +23,7 @@ public final class LayoutNotes {
     Message gaveWay(Leg leg, Span free, RunTerms terms) {
         return LayoutNote.LAYOUT_GIVES_WAY.of(
                 edge(leg),
-                terms.wish().name(),
+                terms.spec().name(),
                 free.fromMm(),
                 free.toMm(),
                 outline.cornerNames().get(leg.edge()));
@@ -68,11 +68,11 @@ public final class LayoutNotes {
 
     public static Message onFeet(RunTerms terms, double fallMm) {
         return LayoutNote.LAYOUT_ON_FEET.of(
-                fallMm, terms.wish().name(), terms.rules().feetMm().orElse(0));
+                fallMm, terms.spec().name(), terms.rules().feetMm().orElse(0));
     }
 
     public static Message levelRun(RunTerms terms, double shownMm, double fallMm) {
-        return LayoutNote.LAYOUT_LEVEL_RUN.of(fallMm, terms.wish().name(), terms.heightMm(), shownMm);
+        return LayoutNote.LAYOUT_LEVEL_RUN.of(fallMm, terms.spec().name(), terms.heightMm(), shownMm);
     }
 
     public static Message steppedBox(LaidBox box, BedLevels.Level level) {

@@ -31,7 +31,7 @@ public final class LayoutProblems {
                 terms,
                 "along",
                 LayoutProblemMessage.LAYOUT_ALONG.of(
-                        terms.wish().name(), terms.wish().along().toString(), corners));
+                        terms.spec().name(), terms.spec().along().toString(), corners));
     }
 
     public Problem rangeNotPlanned(RunTerms terms, String field, LengthRange range) {
@@ -44,7 +44,7 @@ public final class LayoutProblems {
     public Problem planterNumberNotGiven(RunTerms terms) {
         return new Problem(
                 terms.where(),
-                LayoutProblemMessage.LAYOUT_PLANTERS_NOT_GIVEN.of(terms.wish().name()));
+                LayoutProblemMessage.LAYOUT_PLANTERS_NOT_GIVEN.of(terms.spec().name()));
     }
 
     public Problem tooShallow(RunTerms terms) {
@@ -166,7 +166,7 @@ public final class LayoutProblems {
 
     public Problem buriedHighEnd(RunTerms terms, double shownMm, double fallMm) {
         Message message = LayoutProblemMessage.LAYOUT_SLOPE.of(
-                fallMm, terms.wish().name(), terms.heightMm(), LayoutNotes.shown(shownMm), Math.ceil(fallMm * 2));
+                fallMm, terms.spec().name(), terms.heightMm(), LayoutNotes.shown(shownMm), Math.ceil(fallMm * 2));
         return at(terms, "slope", message);
     }
 

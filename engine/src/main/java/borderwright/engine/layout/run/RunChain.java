@@ -23,7 +23,7 @@ public final class RunChain {
     private static final double WORTH_SAYING_MM = 5;
 
     private final RunTerms terms;
-    private final Wished wished;
+    private final Requested requested;
     private final ChainRoom room;
     private final Findings findings;
     private final Set<Integer> curvesToldOf = new TreeSet<>();
@@ -37,18 +37,18 @@ public final class RunChain {
      * @param kinds what is requested at each joint
      * @param said distances to keep that were given
      */
-    record Wished(RunPath path, List<Leg> legs, List<String> corners, List<JointKind> kinds, RunClearances said) {
-        Wished {
+    record Requested(RunPath path, List<Leg> legs, List<String> corners, List<JointKind> kinds, RunClearances said) {
+        Requested {
             legs = List.copyOf(legs);
             corners = List.copyOf(corners);
             kinds = List.copyOf(kinds);
         }
     }
 
-    public RunChain(RunTerms terms, Wished wished, FreeRoom room, Findings findings) {
+    public RunChain(RunTerms terms, Requested requested, FreeRoom room, Findings findings) {
         this.terms = terms;
-        this.wished = wished;
-        this.room = new ChainRoom(terms, wished, room);
+        this.requested = requested;
+        this.room = new ChainRoom(terms, requested, room);
         this.findings = findings;
     }
 
@@ -66,11 +66,11 @@ public final class RunChain {
     }
 
     public List<Leg> legs() {
-        return wished.legs();
+        return requested.legs();
     }
 
     public Leg leg(int i) {
-        return wished.legs().get(i);
+        return requested.legs().get(i);
     }
 
     public LegJoint joint(int i) {
@@ -93,7 +93,7 @@ public final class RunChain {
 
     /** Name of the corner after a leg; empty after the last and within a curve. */
     public String cornerAfter(int leg) {
-        return leg < wished.corners().size() ? wished.corners().get(leg) : "";
+        return leg < requested.corners().size() ? requested.corners().get(leg) : "";
     }
 
     public WedgeInfill infillAfter(int leg) {
@@ -107,7 +107,7 @@ public final class RunChain {
 
     /** Whether a person named the corners the other way round than the legs run. */
     public boolean isReversed() {
-        return wished.path().reversed();
+        return requested.path().reversed();
     }
 
     /** Gives up the first thing that does not fit; false when all does. */

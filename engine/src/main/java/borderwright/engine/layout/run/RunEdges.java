@@ -49,7 +49,7 @@ public final class RunEdges {
     }
 
     /** Legs, joints as requested, and the distances given. */
-    public RunChain.Wished wished() {
+    public RunChain.Requested requested() {
         RunClearances said = clearances();
         List<Leg> legs = new ArrayList<>();
         List<String> corners = new ArrayList<>();
@@ -70,7 +70,7 @@ public final class RunEdges {
                 kinds.set(i, kindAt(corners.get(i), LegJoint.of(legs.get(i), legs.get(i + 1), terms.depthMm())));
             }
         }
-        return new RunChain.Wished(path, legs, corners, kinds, said);
+        return new RunChain.Requested(path, legs, corners, kinds, said);
     }
 
     private JointKind kindAt(String corner, LegJoint joint) {
@@ -103,7 +103,7 @@ public final class RunEdges {
         for (int i = 0; i < path.edges().size(); i++) {
             OutlineEdge edge = edge(i);
             double leanMm = terms.isFree() ? 0 : edge.leanMm();
-            backs.add(terms.wish().gaps().back().map(gap -> gap.mm() + leanMm).orElse(edge.clearanceMm()));
+            backs.add(terms.spec().gaps().back().map(gap -> gap.mm() + leanMm).orElse(edge.clearanceMm()));
         }
         for (int pass = 1; pass < backs.size(); pass++) {
             for (int i = 1; i < backs.size(); i++) {
@@ -127,8 +127,8 @@ public final class RunEdges {
         for (int i = 0; i < path.edges().size(); i++) {
             said = said.with(path.edges().get(i), backsMm.get(i));
         }
-        Optional<Length> first = terms.wish().gaps().start();
-        Optional<Length> last = terms.wish().gaps().end();
+        Optional<Length> first = terms.spec().gaps().start();
+        Optional<Length> last = terms.spec().gaps().end();
         Optional<Length> before = path.reversed() ? last : first;
         Optional<Length> after = path.reversed() ? first : last;
         if (before.isPresent()) {

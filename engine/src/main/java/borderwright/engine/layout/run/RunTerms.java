@@ -14,49 +14,49 @@ import java.util.OptionalInt;
  *
  * <p>See docs/decisions/0025.
  *
- * @param wish as resolved
+ * @param spec as resolved
  * @param where its field path in the document
  * @param depthMm depth of its planters, outside, mm
  * @param rules how boxes are built
  */
-public record RunTerms(RunSpec wish, String where, double depthMm, LayoutRules rules) {
+public record RunTerms(RunSpec spec, String where, double depthMm, LayoutRules rules) {
     RunTerms withDepth(double mm) {
-        return new RunTerms(wish, where, mm, rules);
+        return new RunTerms(spec, where, mm, rules);
     }
 
     boolean isJoined() {
-        return wish.bays().join() != PlanterJoin.SEPARATE;
+        return spec.bays().join() != PlanterJoin.SEPARATE;
     }
 
     /** Whether it is a row that stands away from the edges. */
     public boolean isFree() {
-        return wish.isFree();
+        return spec.isFree();
     }
 
     /** Planters on each edge; nothing where their length decides. */
     OptionalInt planters() {
-        return wish.bays().planters();
+        return spec.bays().planters();
     }
 
     /** Length of a planter; nothing where their number decides. */
     Optional<LengthRange> length() {
-        return wish.bays().length();
+        return spec.bays().length();
     }
 
     /** Distance that later rows and runs keep from its boxes, mm: paths between rows may be narrower than those between boxes. */
     public double aroundMm() {
-        return wish.standing()
+        return spec.standing()
                 .rows()
                 .map(rows -> Math.min(betweenMm(), rows.paths().mm()))
                 .orElse(betweenMm());
     }
 
     public boolean isStepped() {
-        return wish.standing().slope() == SlopeForm.STEPPED;
+        return spec.standing().slope() == SlopeForm.STEPPED;
     }
 
     public boolean isCapped() {
-        return wish.size().rim() == RunSpec.Rim.CAPPED;
+        return spec.size().rim() == RunSpec.Rim.CAPPED;
     }
 
     /** Distance between neighbouring planters of one stretch, mm: 0 when they share a divider. */
@@ -66,31 +66,31 @@ public record RunTerms(RunSpec wish, String where, double depthMm, LayoutRules r
 
     /** Distance between boxes that do not share a wall, mm. */
     double betweenMm() {
-        return wish.gaps().between().mm();
+        return spec.gaps().between().mm();
     }
 
     public double reachMm() {
-        return wish.standing().reach().mm();
+        return spec.standing().reach().mm();
     }
 
     double sagMm() {
-        return wish.turning().offTheCurve().mm();
+        return spec.turning().offTheCurve().mm();
     }
 
     public double platformMm() {
-        return wish.size().falseFloor().mm();
+        return spec.size().falseFloor().mm();
     }
 
     public double heightMm() {
-        return wish.size().height().from().mm();
+        return spec.size().height().from().mm();
     }
 
     /** What is requested at a corner: for that corner itself, else for all. */
     CornerTurn turnAt(String corner) {
-        return wish.turning().others().stream()
+        return spec.turning().others().stream()
                 .filter(other -> other.corner().equals(corner))
                 .map(RunSpec.CornerSpec::turn)
                 .findFirst()
-                .orElse(wish.turning().turn());
+                .orElse(spec.turning().turn());
     }
 }

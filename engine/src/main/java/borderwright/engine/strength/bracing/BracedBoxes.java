@@ -105,7 +105,7 @@ public final class BracedBoxes {
                 : LeastCure.find(plan, floored, means, terms, cost);
         boolean free =
                 rules.bracing().braces().isEmpty() && rules.bracing().ties().isEmpty();
-        Optional<Cure> built = free ? cures.cheapest() : LeastCure.asWished(plan, floored, means, terms, cost);
+        Optional<Cure> built = free ? cures.cheapest() : LeastCure.asRequested(plan, floored, means, terms, cost);
         return new Bracing(floored, built.map(Cure::scheme).orElseGet(() -> BracingScheme.of(rules)), cures.all());
     }
 

@@ -34,8 +34,8 @@ final class Bracings {
     private final double wallMm;
     private final double tieMm;
     private final boolean letIn;
-    private final Optional<Length> wishedBraces;
-    private final Optional<Length> wishedTies;
+    private final Optional<Length> requestedBraces;
+    private final Optional<Length> requestedTies;
 
     /**
      * Of one box.
@@ -43,20 +43,20 @@ final class Bracings {
      * @param wallMm height of its wall
      * @param tieMm height of a tie
      * @param letIn whether uprights are let into the ground, so that they hold by themselves
-     * @param wished rules whose spacings are kept; nothing to pass over them
+     * @param requested rules whose spacings are kept; nothing to pass over them
      */
-    Bracings(FootprintPlan plan, double wallMm, double tieMm, boolean letIn, Optional<BuildSpec> wished) {
+    Bracings(FootprintPlan plan, double wallMm, double tieMm, boolean letIn, Optional<BuildSpec> requested) {
         this.longestBayMm = longestBay(plan);
         this.wallMm = wallMm;
         this.tieMm = tieMm;
         this.letIn = letIn;
-        this.wishedBraces = wished.flatMap(rules -> rules.bracing().braces());
-        this.wishedTies = wished.flatMap(rules -> rules.bracing().ties());
+        this.requestedBraces = requested.flatMap(rules -> rules.bracing().braces());
+        this.requestedTies = requested.flatMap(rules -> rules.bracing().ties());
     }
 
-    /** Whether braces stand as wished, not as needed. */
+    /** Whether braces stand as requested, not as needed. */
     boolean keepsBraces() {
-        return wishedBraces.isPresent();
+        return requestedBraces.isPresent();
     }
 
     private static double longestBay(FootprintPlan plan) {
@@ -84,14 +84,15 @@ final class Bracings {
 
     /** How many classes there are: without ties, with one in the longest bay, and so on. */
     int classes() {
-        return wishedTies.isPresent()
+        return requestedTies.isPresent()
                 ? 1
                 : 1 + (int) Math.min(MOST_TIES, Math.max(0, Math.floor(longestBayMm / CLOSEST_MM) - 1));
     }
 
     /** The ways of one class. */
     List<BracingScheme> of(int ties) {
-        double apart = wishedTies.isPresent() ? wishedTies.get().mm() : ties == 0 ? 0 : longestBayMm / (ties + 1) + 1;
+        double apart =
+                requestedTies.isPresent() ? requestedTies.get().mm() : ties == 0 ? 0 : longestBayMm / (ties + 1) + 1;
         List<BracingScheme> schemes = new ArrayList<>();
         for (double below : apart == 0 ? List.of(BARE.tieBelowRimMm()) : belowsMm()) {
             for (double brace : bracesMm(apart)) {
@@ -113,8 +114,8 @@ final class Bracings {
     }
 
     private List<Double> bracesMm(double apartMm) {
-        if (wishedBraces.isPresent()) {
-            return List.of(wishedBraces.get().mm());
+        if (requestedBraces.isPresent()) {
+            return List.of(requestedBraces.get().mm());
         }
         if (apartMm == 0 && letIn) {
             return List.of(FAR_MM, longestBayMm / 2 + 1, longestBayMm / 3 + 1, longestBayMm / 4 + 1);

@@ -10,7 +10,7 @@ import java.util.Optional;
 /**
  * What a search for the least cure found.
  *
- * @param cheapest the cheapest way with the walls wished for that holds; none where no bracing tried holds
+ * @param cheapest the cheapest way with the walls requested that holds; none where no bracing tried holds
  * @param box that way, built up
  * @param alternatives other ways that hold, cheapest first, one of each kind
  * @param tried how many ways were built up and looked into

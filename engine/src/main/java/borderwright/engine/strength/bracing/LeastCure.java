@@ -24,9 +24,9 @@ import java.util.function.ToDoubleFunction;
 /**
  * Searches for the cheapest way of building a box that holds.
  *
- * <p>The bracing is sought with the walls wished for ({@link BracingSearch}). Alternatives are sought the same way, each
+ * <p>The bracing is sought with the walls requested ({@link BracingSearch}). Alternatives are sought the same way, each
  * with one thing changed: other walls of the garden's own sections, other posts and braces, laps instead of mitres, a higher
- * floor, posts let into the ground. They are told and not built: the rest is a wish, and is not changed unasked.
+ * floor, posts let into the ground. They are told and not built: the rest is a request, and is not changed unasked.
  */
 public final class LeastCure {
     private static final double PLATFORM_STEP_MM = 100;
@@ -64,7 +64,7 @@ public final class LeastCure {
      * The cheapest bracing with the walls of the rules.
      *
      * @param plan where the box stands
-     * @param rules with the walls wished for; their spacings are passed over
+     * @param rules with the walls requested; their spacings are passed over
      * @param means to build with
      * @param terms that it must meet
      * @param cost of a built-up box: pieces and screws
@@ -80,7 +80,7 @@ public final class LeastCure {
      * The cheapest bracing that keeps the spacings of the rules, which leaves how deep ties lie; where none holds, the one
      * that comes nearest.
      */
-    public static Optional<Cure> asWished(
+    public static Optional<Cure> asRequested(
             FootprintPlan plan, BuildSpec rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
         LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
         return cure.search

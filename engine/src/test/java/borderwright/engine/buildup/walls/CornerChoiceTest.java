@@ -33,9 +33,9 @@ class CornerChoiceTest {
 
         private static Set<CornerStyle> offered(double corner) {
             Set<CornerStyle> styles = EnumSet.noneOf(CornerStyle.class);
-            for (CornerStyle wish : CornerStyle.values()) {
+            for (CornerStyle spec : CornerStyle.values()) {
                 styles.add(
-                        CornerChoice.of(StrictMath.toRadians(corner), wish, 45).style());
+                        CornerChoice.of(StrictMath.toRadians(corner), spec, 45).style());
             }
             return styles;
         }

@@ -122,9 +122,10 @@ class LeastCureTest {
 
     @Test
     void spacingsThatAreWishedAreKeptAndTiesLieAsDeepAsHoldsBest() {
-        BuildSpec wished = Footprints.rules("larch 25 x 150", "batten 47 x 50", CornerStyle.LAPPED, Length.ofMm(600));
+        BuildSpec requested =
+                Footprints.rules("larch 25 x 150", "batten 47 x 50", CornerStyle.LAPPED, Length.ofMm(600));
         FootprintPlan plan = Footprints.run(1200, 600, 450);
-        Cure cure = LeastCure.asWished(plan, wished, MEANS, TERMS, LeastCureTest::cost)
+        Cure cure = LeastCure.asRequested(plan, requested, MEANS, TERMS, LeastCureTest::cost)
                 .orElseThrow();
 
         assertThat(cure.holds()).isTrue();

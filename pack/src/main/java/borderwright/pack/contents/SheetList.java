@@ -1,4 +1,4 @@
-package borderwright.pack.sheets;
+package borderwright.pack.contents;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.cautions.PieceLift;
@@ -24,6 +24,19 @@ import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
+import borderwright.pack.sheets.AngleSheet;
+import borderwright.pack.sheets.BoardCard;
+import borderwright.pack.sheets.BoxSheet;
+import borderwright.pack.sheets.BriefSheet;
+import borderwright.pack.sheets.CuttingSheet;
+import borderwright.pack.sheets.PegSheet;
+import borderwright.pack.sheets.PlanSheet;
+import borderwright.pack.sheets.SetUpSheet;
+import borderwright.pack.sheets.Sheet;
+import borderwright.pack.sheets.ShoppingSheet;
+import borderwright.pack.sheets.StrengthSheet;
+import borderwright.pack.sheets.StrengthStepsSheet;
+import borderwright.pack.sheets.SurveySheet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;

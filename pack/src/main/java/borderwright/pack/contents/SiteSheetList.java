@@ -1,4 +1,4 @@
-package borderwright.pack.sheets;
+package borderwright.pack.contents;
 
 import borderwright.engine.plan.Plan;
 import borderwright.pack.drawings.BedSection;
@@ -6,6 +6,15 @@ import borderwright.pack.drawings.LabelPage;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
+import borderwright.pack.sheets.CautionSheet;
+import borderwright.pack.sheets.FillSheet;
+import borderwright.pack.sheets.GroundSheet;
+import borderwright.pack.sheets.LabelSheet;
+import borderwright.pack.sheets.LabelSheets;
+import borderwright.pack.sheets.PlantingSheet;
+import borderwright.pack.sheets.Sheet;
+import borderwright.pack.sheets.WallChartSheet;
+import borderwright.pack.sheets.WorkSheet;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,4 +1,4 @@
-package borderwright.pack.sheets;
+package borderwright.pack.contents;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

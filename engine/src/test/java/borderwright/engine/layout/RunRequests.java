@@ -13,8 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Writes a wish with what matters said and the rest left to its default. */
-public final class Wishes {
+/** Writes a request with what matters said and the rest left to its default. */
+public final class RunRequests {
     private String name = "fence run";
     private final Names along;
     private @Nullable Integer planters;
@@ -33,96 +33,96 @@ public final class Wishes {
     private @Nullable Length sag;
     private GivenRun.@Nullable GivenRows rows;
 
-    private Wishes(Names along) {
+    private RunRequests(Names along) {
         this.along = along;
     }
 
-    public static Wishes along(String corners) {
-        return new Wishes(Names.of(corners.split(" ")));
+    public static RunRequests along(String corners) {
+        return new RunRequests(Names.of(corners.split(" ")));
     }
 
     public static LengthRange range(double from, double to) {
         return new LengthRange(Length.ofMm(from), Length.ofMm(to));
     }
 
-    public Wishes name(String said) {
+    public RunRequests name(String said) {
         name = said;
         return this;
     }
 
-    public Wishes planters(int said) {
+    public RunRequests planters(int said) {
         planters = said;
         return this;
     }
 
-    public Wishes length(double from, double to) {
+    public RunRequests length(double from, double to) {
         length = range(from, to);
         return this;
     }
 
-    public Wishes depth(double mm) {
+    public RunRequests depth(double mm) {
         depth = range(mm, mm);
         return this;
     }
 
-    public Wishes depth(double from, double to) {
+    public RunRequests depth(double from, double to) {
         depth = range(from, to);
         return this;
     }
 
-    public Wishes height(double mm) {
+    public RunRequests height(double mm) {
         height = range(mm, mm);
         return this;
     }
 
-    public Wishes separate(double gapMm) {
+    public RunRequests separate(double gapMm) {
         join = PlanterJoin.SEPARATE;
         between = Length.ofMm(gapMm);
         return this;
     }
 
-    public Wishes gaps(double start, double end) {
+    public RunRequests gaps(double start, double end) {
         startGap = Length.ofMm(start);
         endGap = Length.ofMm(end);
         return this;
     }
 
-    public Wishes backGap(double mm) {
+    public RunRequests backGap(double mm) {
         backGap = Length.ofMm(mm);
         return this;
     }
 
-    public Wishes turn(CornerTurn said) {
+    public RunRequests turn(CornerTurn said) {
         turn = said;
         return this;
     }
 
-    public Wishes turn(String corner, CornerTurn said) {
+    public RunRequests turn(String corner, CornerTurn said) {
         corners.add(new GivenRun.GivenCorner(corner, said));
         return this;
     }
 
-    public Wishes stepped() {
+    public RunRequests stepped() {
         slope = SlopeForm.STEPPED;
         return this;
     }
 
-    public Wishes reach(double mm) {
+    public RunRequests reach(double mm) {
         reach = Length.ofMm(mm);
         return this;
     }
 
-    public Wishes sag(double mm) {
+    public RunRequests sag(double mm) {
         sag = Length.ofMm(mm);
         return this;
     }
 
-    public Wishes rows(double firstMm, int count, double pathsMm) {
+    public RunRequests rows(double firstMm, int count, double pathsMm) {
         rows = new GivenRun.GivenRows(Length.ofMm(firstMm), count, Length.ofMm(pathsMm));
         return this;
     }
 
-    public RunSpec wish() {
+    public RunSpec spec() {
         return RunResolver.run(GivenRun.builder(name, along, depth, height)
                 .planters(planters)
                 .length(length)
