@@ -22,7 +22,8 @@ class LanguageTest {
             "mitered", "mitred",
             "miter ", "mitre ",
             "neighbor", "neighbour",
-            "galvanized", "galvanised");
+            "galvanized", "galvanised",
+            "meter", "metre");
 
     /** A message of the engine whose code is not public. */
     private enum Told implements MessageCode {
