@@ -24,6 +24,8 @@ enum SheetMessage implements MessageCode {
     PIECE_RIPPED(message("how")),
     PIECE_NOTCHED(piece("width"), piece("depth"), piece("from"), message("edge")),
     PIECE_ON_GROUND,
+    GOODS_PIECES(count("many")),
+    GOODS_ROLLS(count("many")),
     LABEL_SOIL(length("depth"), volume("soil")),
     LABEL_BOX(text("box")),
     LABEL_BOARD(text("number")),

@@ -2,6 +2,8 @@ package borderwright.pack.sheets;
 
 import borderwright.engine.buying.why.Basket;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.shopping.ShoppingItem;
+import borderwright.pack.figures.PrintedFigures;
 
 /**
  * What to buy, from whom.
@@ -24,5 +26,14 @@ public record ShoppingSheet(Plan plan) implements Sheet {
                                 .orElse(""))
                 .findFirst()
                 .orElse("");
+    }
+
+    /** How much of something is needed, with its unit. */
+    public String quantity(ShoppingItem item, PrintedFigures f) {
+        return switch (item.unit()) {
+            case "pieces" -> f.text(SheetMessage.GOODS_PIECES.of(item.quantity().intValueExact()));
+            case "rolls" -> f.text(SheetMessage.GOODS_ROLLS.of(item.quantity().intValueExact()));
+            default -> item.quantity().toPlainString() + " " + item.unit();
+        };
     }
 }
