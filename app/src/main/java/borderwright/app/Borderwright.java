@@ -19,9 +19,15 @@ import picocli.CommandLine.Spec;
 /** The command line: one subcommand for each thing a person can ask for. */
 @Command(
         name = "borderwright",
-        description = "From a tape survey of a garden border to boards, cuts and a printed pack.",
+        description = "Turns a tape survey of a garden border into boards, cuts and a printed pack.",
         mixinStandardHelpOptions = true,
         version = "Borderwright 0.1.0",
+        footer = {
+            "",
+            "Without a command, ./borderwright plans the first example into out/.",
+            "Example: ./borderwright plan my-garden.yaml --out out/my-garden",
+            "docs/index.md lists all pages."
+        },
         subcommands = {PlanCommand.class, EstimateCommand.class, CutCommand.class})
 public final class Borderwright implements Callable<Integer> {
     @Spec

@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "cut",
         mixinStandardHelpOptions = true,
-        description = "The cheapest boards for a list of pieces, and how each board is cut.")
+        description = "Finds the cheapest boards for a list of pieces, and how to cut each.")
 public final class CutCommand implements Callable<Integer> {
     /** Search steps when neither --seconds nor --effort is given: some seconds on a present-day computer. */
     static final long DEFAULT_EFFORT = 4_000_000;

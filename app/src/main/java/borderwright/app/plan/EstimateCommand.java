@@ -29,7 +29,7 @@ import picocli.CommandLine.Spec;
 /** A first range of boards, soil and money before any survey. */
 @Command(
         name = "estimate",
-        description = "A first range of boards, soil, fixings and money, before any survey.",
+        description = "Estimates a first range of boards, soil, fixings and money, before any survey.",
         mixinStandardHelpOptions = true)
 public final class EstimateCommand implements Callable<Integer> {
     private static final int MOST_PLANTERS = 500;

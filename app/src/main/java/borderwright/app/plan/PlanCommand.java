@@ -53,7 +53,8 @@ public final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--effort",
             paramLabel = "N",
-            description = "search steps allowed for the basket of each design (default: ${DEFAULT-VALUE})")
+            description =
+                    "most search steps for each design; more may find a cheaper basket (default: ${DEFAULT-VALUE})")
     private long effort = DEFAULT_EFFORT;
 
     @Spec

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The soil: one moist and one soaked weight for strength, filling and roof alike.
  *
- * <p>The soaked weight is the one given, under {@code strength.soaked soil} or {@code filling.wet}, or the default here. The
+ * <p>The soaked weight is the one given, under {@code strength.soaked soil} or {@code filling.soaked kg per m3}, or the
+ * default here, or the moist weight where that is heavier. The
  * ledger keeps which. What it presses with is {@code wettest} of {@code strength.soil.Fill}.
  */
 public final class SoilResolver {
