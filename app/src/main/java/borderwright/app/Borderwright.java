@@ -2,8 +2,10 @@ package borderwright.app;
 
 import borderwright.app.cut.CutCommand;
 import borderwright.app.exit.ExitCode;
+import borderwright.app.form.FormCommand;
 import borderwright.app.plan.EstimateCommand;
 import borderwright.app.plan.PlanCommand;
+import borderwright.app.start.StartCommand;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -28,7 +30,8 @@ import picocli.CommandLine.Spec;
             "Example: ./borderwright plan my-garden.yaml --out out/my-garden",
             "docs/index.md lists all pages."
         },
-        subcommands = {PlanCommand.class, EstimateCommand.class, CutCommand.class})
+        subcommands = {StartCommand.class, FormCommand.class, PlanCommand.class, EstimateCommand.class, CutCommand.class
+        })
 public final class Borderwright implements Callable<Integer> {
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before any call

@@ -33,12 +33,14 @@ public final class Catalogue {
             "cutting",
             "document",
             "estimate",
+            "form",
             "garden",
             "layout",
             "pack",
             "plan",
             "reading",
             "site",
+            "start",
             "strength",
             "survey");
 

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** Writes a set of files into a folder, all or none. */
-final class FolderWriter {
+public final class FolderWriter {
     private FolderWriter() {}
 
     /**
@@ -17,7 +17,7 @@ final class FolderWriter {
      *
      * @throws IOException when the folder cannot be written; no file there is changed then
      */
-    static void write(Path folder, Map<String, byte[]> files) throws IOException {
+    public static void write(Path folder, Map<String, byte[]> files) throws IOException {
         Files.createDirectories(folder);
         Path scratch = Files.createTempDirectory(folder, ".writing");
         try {

@@ -33,8 +33,7 @@ record Shortfalls(Garden garden, Taught taught) {
         SurveyDisagreement.of(survey).ifPresent(found::add);
         found.addAll(layout.unmet());
         boxes.forEach(box -> found.addAll(box.unmet()));
-        found.addAll(StrengthStage.shortfalls(
-                strength, garden.strength().bedFriction().isPresent()));
+        found.addAll(StrengthStage.shortfalls(strength, garden));
         found.addAll(taught.unmet(boxes, strength));
         found.addAll(site.ground().unmet());
         found.addAll(site.filling().unmet());

@@ -51,18 +51,17 @@ final class StrengthStage {
         return report.verdict().reasons().size() - 1;
     }
 
-    private static Message advice(StrengthReport report) {
-        return report.cures().isEmpty()
-                ? StrengthStageMessage.NO_BRACING_HOLDS.of()
-                : StrengthStageMessage.LEAST_CURE.of(report.cures().get(0).words());
+    /** A batten, where there is none: no other bracing makes up for uprights cut from thin boards. */
+    private static Message advice(StrengthReport report, Garden garden) {
+        return WallBoardUprights.advice(garden)
+                .orElseGet(() -> report.cures().isEmpty()
+                        ? StrengthStageMessage.NO_BRACING_HOLDS.of()
+                        : StrengthStageMessage.LEAST_CURE.of(
+                                report.cures().get(0).words()));
     }
 
-    /**
-     * Boxes that do not hold, or are not shown to.
-     *
-     * @param friction whether friction of the bed is given
-     */
-    static List<Problem> shortfalls(List<StrengthReport> reports, boolean friction) {
+    /** Boxes that do not hold, or are not shown to. */
+    static List<Problem> shortfalls(List<StrengthReport> reports, Garden garden) {
         List<Problem> found = new ArrayList<>();
         for (StrengthReport report : reports) {
             if (report.verdict().kind() == Verdict.Kind.DOES_NOT_HOLD) {
@@ -72,8 +71,8 @@ final class StrengthStage {
                                 report.box(),
                                 first(report),
                                 more(report),
-                                advice(report),
-                                friction ? "given" : "not given")));
+                                advice(report, garden),
+                                garden.strength().bedFriction().isPresent() ? "given" : "not given")));
             } else if (!report.holds()) {
                 found.add(new Problem(
                         "build",

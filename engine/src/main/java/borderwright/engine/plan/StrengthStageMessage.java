@@ -1,6 +1,7 @@
 package borderwright.engine.plan;
 
 import static borderwright.engine.message.Slot.count;
+import static borderwright.engine.message.Slot.length;
 import static borderwright.engine.message.Slot.message;
 import static borderwright.engine.message.Slot.text;
 
@@ -18,7 +19,11 @@ enum StrengthStageMessage implements MessageCode {
     BOX_DOES_NOT_HOLD(text("box"), message("reason"), count("more"), message("advice"), text("friction")),
     BOX_NOT_SHOWN_TO_HOLD(text("box"), message("reason"), count("more")),
     LEAST_CURE(message("way")),
-    NO_BRACING_HOLDS;
+    NO_BRACING_HOLDS,
+    /** Uprights are cut from wall boards though a batten can be had. */
+    BATTEN_NOT_NAMED(text("walls"), text("batten")),
+    /** Uprights have to be cut from wall boards. */
+    NO_BATTEN_ON_SALE(text("walls"), length("thickness"), length("width"));
 
     private final List<Slot> slots;
 

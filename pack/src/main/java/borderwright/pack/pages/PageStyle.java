@@ -65,7 +65,7 @@ final class PageStyle {
     }
 
     /** A CSS string in which nothing but letters, figures and spaces stands for itself. */
-    private static String string(String text) {
+    static String string(String text) {
         StringBuilder out = new StringBuilder("\"");
         for (char c : TypeFace.BOLD.writable(text).toCharArray()) {
             if (c == ' ' || (c < 0x80 && Character.isLetterOrDigit(c))) {
