@@ -19,13 +19,13 @@ class ArchitectureTest {
     /** The rooms in order, each with the rooms that it is built from before it; none may reach a later one. */
     private static final List<String> ROOMS = List.of("exit", "document", "job", "plan", "cut", "form", "start", "");
 
-    private final JavaClasses app = new ClassFileImporter()
+    private static final JavaClasses APP = new ClassFileImporter()
             .withImportOption(location -> !location.contains("test-classes"))
             .importPackages(ROOT);
 
     @Test
     void everyClassLivesInARoomAndReachesNoLaterOne() {
-        classes().should(liveInARoomAndReachNoLaterOne()).check(app);
+        classes().should(liveInARoomAndReachNoLaterOne()).check(APP);
     }
 
     /** A browser, too, reads a document and orders a job: neither may print, end the program or know of a command line. */
@@ -43,7 +43,7 @@ class ArchitectureTest {
                 .accessField(System.class, "err")
                 .orShould()
                 .callMethod(System.class, "exit", int.class)
-                .check(app);
+                .check(APP);
     }
 
     /** The command line takes an order and prints a result: what is planned is settled by the planner. */
@@ -55,7 +55,7 @@ class ArchitectureTest {
                 .haveNameMatching(
                         "borderwright\\.engine\\..*(BoxBuilder|BorderLayout|BorderSurvey|BuildSequence|Filling|"
                                 + "GroundWork|ShoppingList|CuttingPlanner)")
-                .check(app);
+                .check(APP);
     }
 
     private static int room(JavaClass javaClass) {

@@ -87,18 +87,18 @@ class ArchitectureTest {
             "sitelog",
             "plan");
 
-    private final JavaClasses engine = new ClassFileImporter()
+    private static final JavaClasses ENGINE = new ClassFileImporter()
             .withImportOption(location -> !location.contains("test-classes"))
             .importPackages("borderwright.engine");
 
     @Test
     void everyClassLivesInARoom() {
-        classes().should(liveInARoom()).check(engine);
+        classes().should(liveInARoom()).check(ENGINE);
     }
 
     @Test
     void noRoomReachesALaterOne() {
-        classes().should(reachNoLaterRoom()).check(engine);
+        classes().should(reachNoLaterRoom()).check(ENGINE);
     }
 
     @Test
@@ -112,7 +112,7 @@ class ArchitectureTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("borderwright.engine.garden.given")
-                .check(engine);
+                .check(ENGINE);
     }
 
     @Test
@@ -130,20 +130,20 @@ class ArchitectureTest {
                         "org.slf4j..",
                         "com.fasterxml..",
                         "java.sql..")
-                .check(engine);
-        noClasses().should().callMethod(System.class, "currentTimeMillis").check(engine);
-        noClasses().should().callMethod(System.class, "nanoTime").check(engine);
-        noClasses().should().accessField(System.class, "out").check(engine);
-        noClasses().should().accessField(System.class, "err").check(engine);
+                .check(ENGINE);
+        noClasses().should().callMethod(System.class, "currentTimeMillis").check(ENGINE);
+        noClasses().should().callMethod(System.class, "nanoTime").check(ENGINE);
+        noClasses().should().accessField(System.class, "out").check(ENGINE);
+        noClasses().should().accessField(System.class, "err").check(ENGINE);
         noClasses()
                 .should()
                 .dependOnClassesThat()
                 .areAssignableTo(java.time.Clock.class)
-                .check(engine);
-        noClasses().should().callMethod(java.time.LocalDate.class, "now").check(engine);
-        noClasses().should().callMethod(java.util.Locale.class, "getDefault").check(engine);
-        noClasses().should().callMethod(Math.class, "random").check(engine);
-        noClasses().should().callConstructor(java.util.Random.class).check(engine);
+                .check(ENGINE);
+        noClasses().should().callMethod(java.time.LocalDate.class, "now").check(ENGINE);
+        noClasses().should().callMethod(java.util.Locale.class, "getDefault").check(ENGINE);
+        noClasses().should().callMethod(Math.class, "random").check(ENGINE);
+        noClasses().should().callConstructor(java.util.Random.class).check(ENGINE);
     }
 
     /** What is planned or bought passes a check that shares no code with the search before anyone sees it. */
@@ -154,13 +154,13 @@ class ArchitectureTest {
                 .areAssignableTo(Planner.class)
                 .should()
                 .callMethod(PlaneVerifier.class, "verified", CuttingJob.class, CuttingPlan.class)
-                .check(engine);
+                .check(ENGINE);
         classes()
                 .that()
                 .areAssignableTo(Shopper.class)
                 .should()
                 .callMethod(CutVerifier.class, "verified", StockCase.class, Packing.class)
-                .check(engine);
+                .check(ENGINE);
     }
 
     private static int room(JavaClass javaClass) {

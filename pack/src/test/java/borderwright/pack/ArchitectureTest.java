@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 /** The rules of docs/rules.md that a machine can hold for the pack. */
 class ArchitectureTest {
-    private final JavaClasses pack = new ClassFileImporter()
+    private static final JavaClasses PACK = new ClassFileImporter()
             .withImportOption(location -> !location.contains("test-classes"))
             .importPackages("borderwright.pack");
 
@@ -19,15 +19,15 @@ class ArchitectureTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("java.nio.file..", "java.net.http..", "java.sql..", "borderwright.app..")
-                .check(pack);
+                .check(PACK);
         noClasses()
                 .should()
                 .dependOnClassesThat()
                 .areAssignableTo(java.io.File.class)
-                .check(pack);
-        noClasses().should().callMethod(java.time.LocalDate.class, "now").check(pack);
-        noClasses().should().callMethod(System.class, "currentTimeMillis").check(pack);
-        noClasses().should().callMethod(System.class, "nanoTime").check(pack);
+                .check(PACK);
+        noClasses().should().callMethod(java.time.LocalDate.class, "now").check(PACK);
+        noClasses().should().callMethod(System.class, "currentTimeMillis").check(PACK);
+        noClasses().should().callMethod(System.class, "nanoTime").check(PACK);
     }
 
     @Test
@@ -38,11 +38,11 @@ class ArchitectureTest {
                 .haveNameMatching(
                         "borderwright\\.engine\\..*(Weights|Filling|CautionFinder|GroundWork|Planner|BoxBuilder|BorderLayout|"
                                 + "BorderSurvey|BuildSequence|ShoppingList|Shopper)")
-                .check(pack);
+                .check(PACK);
     }
 
     @Test
     void packagesGoRoundInNoCircle() {
-        slices().matching("borderwright.pack.(*)..").should().beFreeOfCycles().check(pack);
+        slices().matching("borderwright.pack.(*)..").should().beFreeOfCycles().check(PACK);
     }
 }

