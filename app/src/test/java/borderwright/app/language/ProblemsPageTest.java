@@ -29,6 +29,9 @@ class ProblemsPageTest {
     private static final Sentences ENGLISH = Language.english().in(UnitSystem.METRIC);
     private static final Map<String, String> FROM_BROKEN_GARDENS = fromBrokenGardens();
 
+    private static final List<MessageCode> FAULTS =
+            Codes.all().stream().filter(ProblemsPageTest::isFault).toList();
+
     /** The sections of the page, in the order of the job, each with the packages whose faults it lists. */
     private static final Map<String, List<String>> SECTIONS = new LinkedHashMap<>();
 
@@ -66,7 +69,7 @@ class ProblemsPageTest {
 
     @Test
     void everyFaultHasItsSection() {
-        assertThat(Codes.all().stream().filter(ProblemsPageTest::isFault))
+        assertThat(FAULTS)
                 .allSatisfy(code -> assertThat(SECTIONS.values().stream()
                                 .flatMap(List::stream)
                                 .anyMatch(within -> isWithin(code, within)))
@@ -78,7 +81,7 @@ class ProblemsPageTest {
         StringBuilder out = new StringBuilder();
         SECTIONS.forEach((title, rooms) -> {
             List<MessageCode> faults = rooms.stream()
-                    .flatMap(room -> Codes.all().stream().filter(code -> isFault(code) && isWithin(code, room)))
+                    .flatMap(room -> FAULTS.stream().filter(code -> isWithin(code, room)))
                     .toList();
             if (!faults.isEmpty()) {
                 out.append("## ").append(title).append("\n\n");
