@@ -2,11 +2,9 @@ package borderwright.app.docs;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.app.Borderwright;
+import borderwright.app.Outcome;
 import borderwright.app.exit.ExitCode;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
@@ -20,8 +18,6 @@ class SmallGardenTest {
     @TempDir
     private Path folder;
 
-    private record Outcome(int code, String out) {}
-
     private static String sample() {
         String guide = Pages.text(Pages.ROOT.resolve("docs").resolve("garden-file.md"));
         int start = guide.indexOf("```yaml\n") + "```yaml\n".length();
@@ -30,16 +26,10 @@ class SmallGardenTest {
 
     private Outcome plan(String document) throws IOException {
         Path file = Files.writeString(folder.resolve("small.yaml"), document);
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Borderwright.run(
-                new String[] {
-                    "plan", file.toString(), "--out", folder.resolve("out").toString()
-                },
-                new PrintWriter(out, true),
-                new PrintWriter(err, true));
-        assertThat(err.toString()).isEmpty();
-        return new Outcome(code, out.toString());
+        Outcome outcome = Outcome.of(
+                "plan", file.toString(), "--out", folder.resolve("out").toString());
+        assertThat(outcome.err()).isEmpty();
+        return outcome;
     }
 
     @Test

@@ -2,11 +2,9 @@ package borderwright.app.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.app.Borderwright;
+import borderwright.app.Outcome;
 import borderwright.app.exit.ExitCode;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
@@ -22,15 +20,6 @@ class FormCommandTest {
     @TempDir
     private Path folder;
 
-    private record Outcome(int code, String out, String err) {}
-
-    private static Outcome run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Borderwright.run(args, new PrintWriter(out, true), new PrintWriter(err, true));
-        return new Outcome(code, out.toString(), err.toString());
-    }
-
     private static PDRectangle page(Path pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             return document.getPage(0).getMediaBox();
@@ -41,7 +30,7 @@ class FormCommandTest {
     void theFolderHoldsTheFormAndNothingElse() throws IOException {
         Path out = folder.resolve("outside");
 
-        Outcome outcome = run("form", "--out", out.toString());
+        Outcome outcome = Outcome.of("form", "--out", out.toString());
 
         assertThat(outcome.code()).isEqualTo(ExitCode.DONE);
         assertThat(outcome.err()).isEmpty();
@@ -53,9 +42,15 @@ class FormCommandTest {
 
     @Test
     void imperialFormsAreOnLetterUnlessThePaperIsGiven() throws IOException {
-        run("form", "--imperial", "--out", folder.resolve("a").toString());
-        run("form", "--imperial", "--paper", "A4", "--out", folder.resolve("b").toString());
-        run("form", "--paper", "Letter", "--out", folder.resolve("c").toString());
+        Outcome.of("form", "--imperial", "--out", folder.resolve("a").toString());
+        Outcome.of(
+                "form",
+                "--imperial",
+                "--paper",
+                "A4",
+                "--out",
+                folder.resolve("b").toString());
+        Outcome.of("form", "--paper", "Letter", "--out", folder.resolve("c").toString());
 
         assertThat(page(folder.resolve("a/survey-form.pdf")).getHeight()).isCloseTo(792, CLOSE);
         assertThat(page(folder.resolve("b/survey-form.pdf")).getHeight()).isCloseTo(842, CLOSE);
@@ -66,7 +61,7 @@ class FormCommandTest {
     void aFileInTheWayOfTheFolderIsNotTouched() throws IOException {
         Path file = Files.writeString(folder.resolve("taken"), "mine");
 
-        Outcome outcome = run("form", "--out", file.toString());
+        Outcome outcome = Outcome.of("form", "--out", file.toString());
 
         assertThat(outcome.code()).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(outcome.err().strip()).isEqualTo("borderwright: " + file + " is a file; give a folder for --out.");

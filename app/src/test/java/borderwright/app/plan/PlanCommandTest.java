@@ -2,13 +2,11 @@ package borderwright.app.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.app.Borderwright;
+import borderwright.app.Outcome;
 import borderwright.app.exit.ExitCode;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -33,15 +31,6 @@ class PlanCommandTest {
     @TempDir
     private Path folder;
 
-    private record Outcome(int code, String out, String err) {}
-
-    private static Outcome run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Borderwright.run(args, new PrintWriter(out, true), new PrintWriter(err, true));
-        return new Outcome(code, out.toString(), err.toString());
-    }
-
     static Stream<Path> examples() throws IOException {
         try (Stream<Path> files = Files.list(EXAMPLES)) {
             return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList().stream();
@@ -53,7 +42,7 @@ class PlanCommandTest {
     void everyExampleGivesTheWholePackAndLeavesNothingElseBehind(Path example) throws IOException {
         Path out = folder.resolve("out");
 
-        Outcome outcome = run("plan", example.toString(), "--out", out.toString());
+        Outcome outcome = Outcome.of("plan", example.toString(), "--out", out.toString());
 
         assertThat(outcome.err()).isEmpty();
         JsonNode plan = new ObjectMapper().readTree(out.resolve("plan.json").toFile());
@@ -94,7 +83,7 @@ class PlanCommandTest {
                 folder.resolve("footed.yaml"), slope.replace("\nbuild:\n", "\nbuild:\n  post footing: 600 mm\n"));
         Path out = folder.resolve("footed");
 
-        run("plan", footed.toString(), "--out", out.toString());
+        Outcome.of("plan", footed.toString(), "--out", out.toString());
 
         JsonNode box =
                 new ObjectMapper().readTree(out.resolve("plan.json").toFile()).at("/boxes/0");
@@ -112,7 +101,7 @@ class PlanCommandTest {
 
     private JsonNode planned(String example) throws IOException {
         Path out = folder.resolve(example);
-        run("plan", EXAMPLES.resolve(example).toString(), "--out", out.toString());
+        Outcome.of("plan", EXAMPLES.resolve(example).toString(), "--out", out.toString());
         return new ObjectMapper().readTree(out.resolve("plan.json").toFile());
     }
 
@@ -120,7 +109,7 @@ class PlanCommandTest {
     class Refusals {
         @Test
         void aMissingFileIsNamed() {
-            Outcome outcome = run("plan", "no-such.yaml", "--out", folder.toString());
+            Outcome outcome = Outcome.of("plan", "no-such.yaml", "--out", folder.toString());
 
             assertThat(outcome.code()).isEqualTo(ExitCode.BAD_INPUT);
             assertThat(outcome.err().strip())
@@ -136,7 +125,7 @@ class PlanCommandTest {
                             .replace("front to back: 560 mm", "front too back: 560 mm"));
             Path out = folder.resolve("never");
 
-            Outcome outcome = run("plan", bad.toString(), "--out", out.toString());
+            Outcome outcome = Outcome.of("plan", bad.toString(), "--out", out.toString());
 
             assertThat(outcome.code()).isEqualTo(ExitCode.BAD_INPUT);
             assertThat(outcome.err()).contains("front too back").contains("nothing was written");
@@ -152,7 +141,7 @@ class PlanCommandTest {
                             .replace("\n    - {angle: A B C, reads: 62.0 deg, give or take: 0.5 deg}\n", "\n"));
             Path out = folder.resolve("never");
 
-            Outcome outcome = run("plan", loose.toString(), "--out", out.toString());
+            Outcome outcome = Outcome.of("plan", loose.toString(), "--out", out.toString());
 
             assertThat(outcome.code()).isEqualTo(ExitCode.NOT_MET);
             assertThat(outcome.err()).contains("A").contains("C").contains("no plan could be made");
@@ -163,7 +152,8 @@ class PlanCommandTest {
         void aFileInTheWayOfTheFolderIsNotTouched() throws IOException {
             Path file = Files.writeString(folder.resolve("taken"), "mine");
 
-            Outcome outcome = run("plan", EXAMPLES.resolve("fence-to-shed.yaml").toString(), "--out", file.toString());
+            Outcome outcome =
+                    Outcome.of("plan", EXAMPLES.resolve("fence-to-shed.yaml").toString(), "--out", file.toString());
 
             assertThat(outcome.code()).isEqualTo(ExitCode.BAD_INPUT);
             assertThat(file).hasContent("mine");
@@ -171,7 +161,8 @@ class PlanCommandTest {
 
         @Test
         void wrongUseGetsOneSentenceAndAPointer() {
-            Outcome outcome = run("plan", EXAMPLES.resolve("fence-to-shed.yaml").toString());
+            Outcome outcome =
+                    Outcome.of("plan", EXAMPLES.resolve("fence-to-shed.yaml").toString());
 
             assertThat(outcome.code()).isEqualTo(ExitCode.BAD_INPUT);
             assertThat(outcome.err()).contains("--out").contains("See: borderwright plan --help");
@@ -182,7 +173,7 @@ class PlanCommandTest {
     class Estimates {
         @Test
         void anEstimateNeedsThreeLengthsInAnyUnit() {
-            Outcome outcome = run("estimate", "--run", "9.6m", "--depth", "600", "--height", "45 cm");
+            Outcome outcome = Outcome.of("estimate", "--run", "9.6m", "--depth", "600", "--height", "45 cm");
 
             assertThat(outcome.code()).isEqualTo(ExitCode.DONE);
             assertThat(outcome.out())
@@ -193,7 +184,7 @@ class PlanCommandTest {
 
         @Test
         void anEstimateInFeetAndInches() {
-            Outcome outcome = run(
+            Outcome outcome = Outcome.of(
                     "estimate",
                     "--run",
                     "32 ft",
@@ -211,7 +202,7 @@ class PlanCommandTest {
 
         @Test
         void allFaultsOfAnEstimateComeTogether() {
-            Outcome outcome = run(
+            Outcome outcome = Outcome.of(
                     "estimate",
                     "--run",
                     "nine",

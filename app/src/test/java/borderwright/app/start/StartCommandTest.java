@@ -2,14 +2,12 @@ package borderwright.app.start;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.app.Borderwright;
+import borderwright.app.Outcome;
 import borderwright.app.exit.ExitCode;
 import borderwright.engine.measure.UnitSystem;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,15 +25,6 @@ class StartCommandTest {
     @TempDir
     private Path folder;
 
-    private record Outcome(int code, String out, String err) {}
-
-    private static Outcome run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Borderwright.run(args, new PrintWriter(out, true), new PrintWriter(err, true));
-        return new Outcome(code, out.toString(), err.toString());
-    }
-
     static Stream<Arguments> kinds() {
         return Arrays.stream(GardenKind.values())
                 .flatMap(kind -> Arrays.stream(UnitSystem.values()).map(units -> Arguments.of(kind, units)));
@@ -49,9 +38,9 @@ class StartCommandTest {
         Path out = folder.resolve("out");
 
         Outcome started = units == UnitSystem.IMPERIAL
-                ? run("start", kind.word(), "--imperial", "--out", file.toString())
-                : run("start", kind.word(), "--out", file.toString());
-        Outcome planned = run("plan", file.toString(), "--out", out.toString());
+                ? Outcome.of("start", kind.word(), "--imperial", "--out", file.toString())
+                : Outcome.of("start", kind.word(), "--out", file.toString());
+        Outcome planned = Outcome.of("plan", file.toString(), "--out", out.toString());
 
         assertThat(started.err()).isEmpty();
         assertThat(started.code()).isEqualTo(ExitCode.DONE);
@@ -81,7 +70,7 @@ class StartCommandTest {
     void aFileThatExistsIsLeftAlone() throws IOException {
         Path file = Files.writeString(folder.resolve("mine.yaml"), "mine");
 
-        Outcome outcome = run("start", "bend", "--out", file.toString());
+        Outcome outcome = Outcome.of("start", "bend", "--out", file.toString());
 
         assertThat(outcome.code()).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(outcome.err().strip())
@@ -92,7 +81,7 @@ class StartCommandTest {
 
     @Test
     void aFolderInThePlaceOfTheFileIsLeftAlone() {
-        Outcome outcome = run("start", "bend", "--out", folder.toString());
+        Outcome outcome = Outcome.of("start", "bend", "--out", folder.toString());
 
         assertThat(outcome.code()).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(folder).isEmptyDirectory();
@@ -100,7 +89,8 @@ class StartCommandTest {
 
     @Test
     void aKindThatIsMisspeltGetsTheNearestOne() {
-        Outcome outcome = run("start", "bent", "--out", folder.resolve("a.yaml").toString());
+        Outcome outcome =
+                Outcome.of("start", "bent", "--out", folder.resolve("a.yaml").toString());
 
         assertThat(outcome.code()).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(outcome.err()).contains("`bent`", "Perhaps you meant `bend`.", "straight", "roof");
@@ -110,7 +100,8 @@ class StartCommandTest {
     @ParameterizedTest
     @ValueSource(strings = {"greenhouse", ""})
     void aKindLikeNoneGetsAllOfThem(String kind) {
-        Outcome outcome = run("start", kind, "--out", folder.resolve("a.yaml").toString());
+        Outcome outcome =
+                Outcome.of("start", kind, "--out", folder.resolve("a.yaml").toString());
 
         assertThat(outcome.code()).isEqualTo(ExitCode.BAD_INPUT);
         assertThat(outcome.err())

@@ -10,7 +10,7 @@ import borderwright.engine.message.Sentences;
  *
  * <p>See docs/decisions/0001.
  *
- * @param where field path in the garden document, such as {@code survey.measures[3].is}; empty for the whole document
+ * @param where field path in the garden document, such as {@code survey.measures[3].reads}; empty for the whole document
  * @param message what is wrong
  */
 public record Problem(String where, Message message) {
@@ -31,7 +31,6 @@ public record Problem(String where, Message message) {
 
     /** What is wrong and what would be right, without the place. */
     public String sentence(Sentences sentences) {
-        String right = right(sentences);
-        return right.isEmpty() ? what(sentences) : what(sentences) + " " + right;
+        return sentences.sentence(message);
     }
 }

@@ -203,13 +203,6 @@ public record PrintedFigures(LengthFormat lengths, Sentences sentences) {
                 : metric;
     }
 
-    /** A weight that is a rough figure: whole kilograms or pounds. */
-    public String wholeWeight(double kg) {
-        return units() == UnitSystem.IMPERIAL
-                ? decimal(kg / UnitFactors.KG_PER_POUND, 0) + " lb"
-                : decimal(kg, 0) + " kg";
-    }
-
     /** A plus before what is neither negative nor nought. */
     private static String signed(String text) {
         return text.startsWith("-") || text.chars().noneMatch(c -> c >= '1' && c <= '9') ? text : "+" + text;

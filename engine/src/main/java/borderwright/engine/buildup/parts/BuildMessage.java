@@ -37,7 +37,7 @@ public enum BuildMessage implements MessageCode {
             text("box"), length("requested"), text("section"), length("dry"), count("heights"), length("other")),
     WALLS_MEET(text("box"), piece("thickness")),
     CORNER_BEYOND_SAWS(count("corner"), text("box"), angle("angle"), text("style"), angle("cut")),
-    CORNER_OF_OTHER_STYLE(count("corner"), text("box"), angle("angle"), text("style"), text("spec"), angle("cut")),
+    CORNER_OF_OTHER_STYLE(count("corner"), text("box"), angle("angle"), text("style"), text("requested"), angle("cut")),
     CORNER_WITHOUT_POST(count("corner"), text("box"), angle("angle")),
     CORNER_POST_RIPPED(count("corner"), text("box"), angle("angle")),
     CORNER_POSTS_TREATED(count("corner"), text("box"), angle("angle")),

@@ -21,17 +21,17 @@ record CornerChoice(CornerStyle style, double tiltDeg, boolean inRange) {
      * Chooses for one corner.
      *
      * @param angle inside the box at the corner, radians
-     * @param spec lapped or mitred, as requested
+     * @param requested lapped or mitred, of the garden
      * @param greatestTiltDeg greatest tilt of the saws at hand, degrees
      */
-    static CornerChoice of(double angle, CornerStyle spec, double greatestTiltDeg) {
+    static CornerChoice of(double angle, CornerStyle requested, double greatestTiltDeg) {
         double mitred = LapOrMitre.mitredTiltDeg(angle);
         double lapped = LapOrMitre.lappedTiltDeg(angle);
         boolean mitreFits = mitred <= greatestTiltDeg + SCALE_DEG;
         boolean lapFits = lapped <= greatestTiltDeg + SCALE_DEG;
         CornerStyle style;
         if (mitreFits && lapFits) {
-            style = spec;
+            style = requested;
         } else if (mitreFits || lapFits) {
             style = mitreFits ? CornerStyle.MITRED : CornerStyle.LAPPED;
         } else {

@@ -35,12 +35,12 @@ public final class WallBoards {
 
     public WallBoards(Draft draft) {
         this.draft = draft;
-        CornerStyle spec = draft.rules.corners();
+        CornerStyle requested = draft.rules.corners();
         double greatest = draft.bench.greatestTiltDeg(draft.sections.walls());
         for (SideFrame side : draft.sides) {
-            CornerChoice choice = CornerChoice.of(side.startAngle(), spec, greatest);
+            CornerChoice choice = CornerChoice.of(side.startAngle(), requested, greatest);
             corners.add(choice);
-            tell(side, spec, choice);
+            tell(side, requested, choice);
         }
     }
 
@@ -118,16 +118,21 @@ public final class WallBoards {
         return new Strip.End(lengthMm - setback.nearMm(), lengthMm - setback.farMm());
     }
 
-    private void tell(SideFrame side, CornerStyle spec, CornerChoice choice) {
+    private void tell(SideFrame side, CornerStyle requested, CornerChoice choice) {
         double angleDeg = StrictMath.toDegrees(side.startAngle());
         if (!choice.inRange()) {
             draft.cannot(new Problem(
                     "saws",
                     BuildMessage.CORNER_BEYOND_SAWS.of(
                             side.side() + 1, draft.plan.name(), angleDeg, word(choice.style()), choice.tiltDeg())));
-        } else if (choice.style() != spec) {
+        } else if (choice.style() != requested) {
             draft.note(BuildMessage.CORNER_OF_OTHER_STYLE.of(
-                    side.side() + 1, draft.plan.name(), angleDeg, word(choice.style()), word(spec), choice.tiltDeg()));
+                    side.side() + 1,
+                    draft.plan.name(),
+                    angleDeg,
+                    word(choice.style()),
+                    word(requested),
+                    choice.tiltDeg()));
         }
     }
 
