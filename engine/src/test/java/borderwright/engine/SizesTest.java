@@ -11,11 +11,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -99,28 +101,57 @@ class SizesTest {
         List<Call> calls = new ArrayList<>(main.calls());
         calls.addAll(tests.calls());
         assertThat(calls.stream()
-                        .filter(call -> call.arguments() > ARGUMENTS)
+                        .filter(call -> call.arguments().size() > ARGUMENTS)
                         .filter(call -> built.containsKey(simple(call.type())))
                         .filter(call -> !built.getOrDefault(simple(call.type()), Set.of())
                                 .contains(call.file())))
                 .isEmpty();
     }
 
-    /** A setter of a builder is named after its field, so that its call shows what the boolean means. */
+    /**
+     * A setter of a builder is named after its field, so that its call shows what the boolean means. So does a constructor where
+     * every call outside its own type hands over a variable, field or accessor of the parameter's name.
+     */
     @Test
     void noBooleanParameterHidesItsMeaning(TestReporter report) {
+        Map<String, List<Call>> calls = Stream.concat(main.calls().stream(), tests.calls().stream())
+                .collect(Collectors.groupingBy(call -> simple(call.type())));
         Stream<String> components = main.types().stream()
-                .filter(type -> !type.hasBuilder() && hasBoolean(type.components()))
+                .filter(type -> !type.hasBuilder()
+                        && hidesBoolean(type, type.components(), calls.getOrDefault(simple(type.name()), List.of())))
                 .map(Type::name);
         Stream<String> methods = main.methods().stream()
                 .filter(method -> method.isOpen() && !method.isCanonical() && hasBoolean(method.parameters()))
                 .filter(method -> !method.of().name().endsWith(".Builder"))
+                .filter(method -> !method.isConstructor()
+                        || hidesBoolean(method.of(), method.parameters(), calls.getOrDefault(method.name(), List.of())))
                 .map(method -> method.of().name() + "#" + method.name());
         onlyShrinks("boolean-parameters.txt", Stream.concat(components, methods), report);
     }
 
     private static boolean hasBoolean(List<Parameter> parameters) {
-        return parameters.stream().anyMatch(parameter -> parameter.type().equals("boolean"));
+        return parameters.stream().anyMatch(SizesTest::isBoolean);
+    }
+
+    private static boolean isBoolean(Parameter parameter) {
+        return parameter.type().equals("boolean");
+    }
+
+    /** Whether a call of a constructor outside its own type hands over a boolean under another name than the parameter's. */
+    private static boolean hidesBoolean(Type type, List<Parameter> parameters, List<Call> calls) {
+        return calls.stream()
+                .filter(call -> call.arguments().size() == parameters.size())
+                .filter(call -> !(call.within() + ".").startsWith(type.name() + "."))
+                .anyMatch(call -> IntStream.range(0, parameters.size())
+                        .filter(i -> isBoolean(parameters.get(i)))
+                        .anyMatch(i -> !bare(call.arguments().get(i))
+                                .equals(bare(parameters.get(i).name()))));
+    }
+
+    /** The last name of a variable, field or accessor, less a leading {@code is} or {@code has}; else the argument as it is. */
+    private static String bare(String argument) {
+        String last = argument.matches("[\\w.]+(\\(\\))?") ? simple(argument.replaceAll("\\(\\)$", "")) : argument;
+        return last.replaceAll("^(is|has)(?=[A-Z])", "").toLowerCase(Locale.ROOT);
     }
 
     private static void onlyShrinks(String list, Stream<String> found, TestReporter report) {

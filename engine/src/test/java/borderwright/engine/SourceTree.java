@@ -57,8 +57,15 @@ final class SourceTree {
         }
     }
 
-    /** A call of a constructor: {@code type} as written. */
-    record Call(Path file, String type, int arguments) {}
+    /**
+     * A call of a constructor.
+     *
+     * @param file that makes it
+     * @param within the type that makes it, with its package
+     * @param type what is made, as written
+     * @param arguments as written
+     */
+    record Call(Path file, String within, String type, List<String> arguments) {}
 
     private SourceTree() {}
 
@@ -161,8 +168,9 @@ final class SourceTree {
         public Void visitNewClass(NewClassTree tree, Void none) {
             calls.add(new Call(
                     file,
+                    inside.getFirst().name,
                     String.valueOf(tree.getIdentifier()).replaceAll("<.*", ""),
-                    tree.getArguments().size()));
+                    tree.getArguments().stream().map(String::valueOf).toList()));
             return super.visitNewClass(tree, none);
         }
 
