@@ -4,39 +4,34 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.filling.SoilVolume;
-import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
+import borderwright.pack.SamplePack;
 import borderwright.pack.SamplePlan;
 import borderwright.pack.alike.PartLabels;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.language.Language;
-import borderwright.pack.pages.PackPages;
 import borderwright.pack.paper.PaperSize;
 import java.io.IOException;
 import java.util.List;
-import java.util.Optional;
-import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** What is printed of the site, read back from the PDF. */
 class SiteSheetListTest {
     private static final Plan PLAN = SamplePlan.metric();
-    private static final String TEXT = text(PLAN);
+    private static final Plan MANY = SamplePlan.field();
+    private static String text;
+    private static String textOfMany;
 
-    private static String text(Plan plan) {
-        try (PDDocument document =
-                Loader.loadPDF(PackPages.pdf(plan, Comparison.NONE, PaperSize.A4, Optional.empty()))) {
-            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
+    @BeforeAll
+    static void read() throws IOException {
+        text = SamplePack.text(SamplePack.metric());
+        textOfMany = SamplePack.text(SamplePack.print(MANY, PaperSize.A4));
     }
 
     @Test
     void everySheetOfTheSiteIsThere() {
-        assertThat(TEXT)
+        assertThat(text)
                 .contains(
                         "Build sequence",
                         "Wall chart",
@@ -54,7 +49,7 @@ class SiteSheetListTest {
                 .mapToDouble(SoilVolume::filledM3)
                 .sum();
         assertThat(sum).isCloseTo(PLAN.site().filling().filledM3(), org.assertj.core.data.Offset.offset(1e-12));
-        assertThat(TEXT)
+        assertThat(text)
                 .contains("in all " + f.lengths().volume(sum) + " "
                         + f.lengths().volume(PLAN.site().filling().orderedM3()));
     }
@@ -66,41 +61,37 @@ class SiteSheetListTest {
                 .mapToDouble(b -> b.dugM3())
                 .sum();
         assertThat(dug).isCloseTo(PLAN.site().ground().spoil().dugM3(), org.assertj.core.data.Offset.offset(1e-12));
-        assertThat(TEXT).contains("earth dug, in place " + f.lengths().volume(dug));
+        assertThat(text).contains("earth dug, in place " + f.lengths().volume(dug));
     }
 
     @Test
     void everyTaskIsPrintedWithItsHours() {
         PLAN.work()
                 .tasks()
-                .forEach(task -> assertThat(TEXT)
+                .forEach(task -> assertThat(text)
                         .contains(Language.english().in(PLAN.garden().units()).text(task.what())));
     }
 
     @Test
     void cautionsSayBuriedServicesOnlyWhereSomethingIsDug() {
-        assertThat(TEXT).contains("Call the dig-enquiry service").contains("The saw's manual comes first");
+        assertThat(text).contains("Call the dig-enquiry service").contains("The saw's manual comes first");
     }
 
     @Test
     void likeBedsAreSaidOnce() {
-        Plan many = SamplePlan.field(60);
-        String text = text(many);
-        assertThat(text).contains("F1 to F60 (60)");
+        assertThat(textOfMany).contains("F1 to F60 (60)");
     }
 
     @Test
     void manyPiecesAreCountedAndStillAllSaid() {
-        Plan many = SamplePlan.field(60);
-        String text = text(many);
-        List<Piece> walls = many.boxes().get(0).pieces().stream()
+        List<Piece> walls = MANY.boxes().get(0).pieces().stream()
                 .filter(p -> p.role() == Piece.Role.WALL)
                 .toList();
         assertThat(walls).isNotEmpty();
-        many.cutting().setUps().forEach(setUp -> {
+        MANY.cutting().setUps().forEach(setUp -> {
             List<String> lines = PartLabels.inShort(setUp.labels());
-            lines.forEach(line -> assertThat(text).contains(line));
-            assertThat(text).contains(setUp.labels().size() + " pieces");
+            lines.forEach(line -> assertThat(textOfMany).contains(line));
+            assertThat(textOfMany).contains(setUp.labels().size() + " pieces");
         });
     }
 

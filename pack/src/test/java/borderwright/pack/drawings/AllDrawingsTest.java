@@ -27,7 +27,8 @@ class AllDrawingsTest {
             pack("metric on Letter", SamplePlan.metric(), PaperSize.LETTER),
             pack("imperial on Letter", SamplePlan.imperial(), PaperSize.LETTER),
             pack("imperial on A4", SamplePlan.imperial(), PaperSize.A4),
-            pack("sixty boxes", SamplePlan.field(60), PaperSize.A4));
+            pack("paved", SamplePlan.paved(), PaperSize.A4),
+            pack("sixty boxes", SamplePlan.field(), PaperSize.A4));
 
     private static Arguments pack(String name, Plan plan, PaperSize paper) {
         return Arguments.of(name, plan, paper, AllDrawings.of(plan, paper));
@@ -147,7 +148,7 @@ class AllDrawingsTest {
             rest = rest.replaceAll("(?<![\\w-])" + java.util.regex.Pattern.quote(name) + "(?![\\w-])", "");
         }
         return rest.replaceAll("bulge drawn \\d+:\\d+", "")
-                .replaceAll("(Course|course|Board|cut|peg|no\\.|open|and) \\d+( more)?|^\\d+-\\d+$", "")
+                .replaceAll("(Course|course|Board|cut|peg|mark|no\\.|open|and) \\d+( more)?|^\\d+-\\d+$", "")
                 .replaceAll("scale (\\d[\\d/-]*\" to \\d+' \\()?1:\\d+\\)?", "")
                 .replaceAll(
                         "-?\\d+([.]\\d+)?(-\\d+/\\d+|/\\d+)?( mm| m3| m2| m| in| litres| cu yd| cu ft|°|'|\"| %| boards)",

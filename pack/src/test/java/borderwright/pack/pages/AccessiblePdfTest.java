@@ -2,23 +2,19 @@ package borderwright.pack.pages;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.plan.Comparison;
-import borderwright.engine.plan.Plan;
-import borderwright.pack.SamplePlan;
-import borderwright.pack.paper.PaperSize;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.pack.SamplePack;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.verapdf.core.VeraPDFException;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
@@ -38,14 +34,6 @@ class AccessiblePdfTest {
         VeraGreenfieldFoundryProvider.initialise();
     }
 
-    static Stream<Plan> plans() {
-        return Stream.of(SamplePlan.metric(), SamplePlan.imperial());
-    }
-
-    private static byte[] pdf(Plan plan) {
-        return PackPages.pdf(plan, Comparison.NONE, PaperSize.A4, Optional.empty());
-    }
-
     private static ValidationResult validate(byte[] pdf) throws VeraPDFException, IOException {
         try (PDFAParser parser =
                         Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), PDFAFlavour.PDFUA_1);
@@ -55,9 +43,9 @@ class AccessiblePdfTest {
     }
 
     @ParameterizedTest
-    @MethodSource("plans")
-    void noRuleIsBroken(Plan plan) throws VeraPDFException, IOException {
-        ValidationResult result = validate(pdf(plan));
+    @EnumSource(UnitSystem.class)
+    void noRuleIsBroken(UnitSystem units) throws VeraPDFException, IOException {
+        ValidationResult result = validate(SamplePack.in(units));
         assertThat(result.getTotalAssertions()).isGreaterThan(10_000);
         assertThat(result.getTestAssertions())
                 .filteredOn(assertion -> assertion.getStatus() == TestAssertion.Status.FAILED)
@@ -68,7 +56,7 @@ class AccessiblePdfTest {
     @Test
     void aPackWithoutItsTagsWouldBeFound() throws VeraPDFException, IOException {
         byte[] untagged;
-        try (PDDocument document = Loader.loadPDF(pdf(SamplePlan.metric()))) {
+        try (PDDocument document = Loader.loadPDF(SamplePack.metric())) {
             document.getDocumentCatalog().setStructureTreeRoot(null);
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             document.save(out);

@@ -3,44 +3,43 @@ package borderwright.pack.pages;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import borderwright.engine.plan.Comparison;
-import borderwright.engine.plan.Plan;
+import borderwright.engine.geometry.Ring;
+import borderwright.engine.measure.Angle;
+import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.measure.UnitSystem;
+import borderwright.pack.SamplePack;
 import borderwright.pack.SamplePlan;
 import borderwright.pack.drawings.AngleTemplate;
-import borderwright.pack.paper.PaperSize;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
-import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** The full-size templates, measured on the printed page. */
 class AngleTemplatesTest {
     private static final double TENTH_MM = 0.1;
     private static final double LEG_MM = AngleTemplate.LEG_MM;
 
-    private static final Map<PaperSize, byte[]> PRINTED = new EnumMap<>(PaperSize.class);
-
-    static Stream<Arguments> packs() {
-        return Stream.of(
-                Arguments.of(SamplePlan.metric(), PaperSize.A4, 100.0),
-                Arguments.of(SamplePlan.imperial(), PaperSize.LETTER, 101.6));
+    private static double barMm(UnitSystem units) {
+        return units == UnitSystem.METRIC ? 100 : 101.6;
     }
 
-    private static PDDocument print(Plan plan, PaperSize paper) throws IOException {
-        byte[] pdf = PRINTED.computeIfAbsent(paper, p -> PackPages.pdf(plan, Comparison.NONE, p, Optional.empty()));
-        return Loader.loadPDF(pdf);
+    /** Degrees inside the planter that goes round the corner, at its back, as the engine laid it out. */
+    private static double bendDeg(UnitSystem units) {
+        Ring outline = SamplePlan.in(units).boxes().get(0).plan().outline();
+        return IntStream.range(0, outline.size())
+                .mapToDouble(i -> StrictMath.toDegrees(outline.insideAngle(i)))
+                .filter(degrees -> degrees > 91 && degrees < 180)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static List<Integer> pagesOf(PDDocument document, String text) throws IOException {
@@ -65,25 +64,26 @@ class AngleTemplatesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("packs")
-    void checkBarsAreAsLongAsTheySayToATenthOfAMillimetre(Plan plan, PaperSize paper, double barMm) throws IOException {
-        try (PDDocument document = print(plan, paper)) {
+    @EnumSource(UnitSystem.class)
+    void checkBarsAreAsLongAsTheySayToATenthOfAMillimetre(UnitSystem units) throws IOException {
+        try (PDDocument document = Loader.loadPDF(SamplePack.in(units))) {
             List<List<Point2D>> bars = strokes(document, "this bar must measure").stream()
-                    .filter(s -> s.size() == 2 && StrictMath.abs(length(s) - barMm) < 2)
+                    .filter(s -> s.size() == 2 && StrictMath.abs(length(s) - barMm(units)) < 2)
                     .toList();
 
-            // Two templates of corners and one of a blade, each with a level and an upright bar.
-            assertThat(bars).hasSize(6);
-            assertThat(bars).allSatisfy(b -> assertThat(length(b)).isCloseTo(barMm, within(TENTH_MM)));
-            assertThat(bars.stream().filter(AngleTemplatesTest::isLevel)).hasSize(3);
+            // Of the bend: both corners, the blade for its mitre, the rip of its post; and the blade for square
+            // corners. Each has
+            // a level and an upright bar.
+            assertThat(bars).hasSize(10);
+            assertThat(bars).allSatisfy(b -> assertThat(length(b)).isCloseTo(barMm(units), within(TENTH_MM)));
+            assertThat(bars.stream().filter(AngleTemplatesTest::isLevel)).hasSize(5);
         }
     }
 
     @ParameterizedTest
-    @MethodSource("packs")
-    void cornersOpenByTheirAngleToATenthOfAMillimetreAtTheEndOfTheirLegs(Plan plan, PaperSize paper, double barMm)
-            throws IOException {
-        try (PDDocument document = print(plan, paper)) {
+    @EnumSource(UnitSystem.class)
+    void cornersOpenByTheirAngleToATenthOfAMillimetreAtTheEndOfTheirLegs(UnitSystem units) throws IOException {
+        try (PDDocument document = Loader.loadPDF(SamplePack.in(units))) {
             List<List<Point2D>> corners = strokes(document, "inside the planter").stream()
                     .filter(s -> s.size() == 3)
                     .filter(s -> StrictMath.abs(s.get(0).distance(s.get(1)) - LEG_MM) < TENTH_MM)
@@ -91,8 +91,9 @@ class AngleTemplatesTest {
 
             assertThat(corners).hasSize(2);
             for (List<Point2D> corner : corners) {
-                // Both corners of the bend stand 127 degrees open on their hollow side: 233 is 360 less 127.
-                double across = 2 * LEG_MM * StrictMath.sin(StrictMath.toRadians(127.0 / 2));
+                // Both corners of the bend stand as far open on their hollow side: the front is 360 degrees less the
+                // back.
+                double across = 2 * LEG_MM * StrictMath.sin(StrictMath.toRadians(bendDeg(units) / 2));
                 assertThat(corner.get(0).distance(corner.get(2))).isCloseTo(across, within(TENTH_MM));
                 assertThat(corner.get(1).distance(corner.get(2))).isCloseTo(LEG_MM, within(TENTH_MM));
             }
@@ -100,13 +101,15 @@ class AngleTemplatesTest {
     }
 
     @ParameterizedTest
-    @MethodSource("packs")
-    void theBladeLeansByItsSettingToATenthOfAMillimetre(Plan plan, PaperSize paper, double barMm) throws IOException {
-        try (PDDocument document = print(plan, paper)) {
-            double aside = LEG_MM * StrictMath.sin(StrictMath.toRadians(26.5));
-            double up = LEG_MM * StrictMath.cos(StrictMath.toRadians(26.5));
+    @EnumSource(UnitSystem.class)
+    void theBladeLeansByItsSettingToATenthOfAMillimetre(UnitSystem units) throws IOException {
+        try (PDDocument document = Loader.loadPDF(SamplePack.in(units))) {
+            double tiltDeg = 90 - bendDeg(units) / 2;
+            double aside = LEG_MM * StrictMath.sin(StrictMath.toRadians(tiltDeg));
+            double up = LEG_MM * StrictMath.cos(StrictMath.toRadians(tiltDeg));
+            String says = new LengthFormat(units).angle(Angle.ofDegrees(tiltDeg));
 
-            assertThat(strokes(document, "Blade 26.5° from square")).anySatisfy(s -> {
+            assertThat(strokes(document, "Blade " + says + " from square")).anySatisfy(s -> {
                 assertThat(s).hasSize(2);
                 assertThat(s.get(1).getX() - s.get(0).getX()).isCloseTo(aside, within(TENTH_MM));
                 assertThat(s.get(1).getY() - s.get(0).getY()).isCloseTo(up, within(TENTH_MM));
@@ -116,9 +119,9 @@ class AngleTemplatesTest {
 
     /** Another way of measuring: black dots on the page as a printer would put them. */
     @ParameterizedTest
-    @MethodSource("packs")
-    void theLevelBarMeasuresRightInAPictureOfThePage(Plan plan, PaperSize paper, double barMm) throws IOException {
-        try (PDDocument document = print(plan, paper)) {
+    @EnumSource(UnitSystem.class)
+    void theLevelBarMeasuresRightInAPictureOfThePage(UnitSystem units) throws IOException {
+        try (PDDocument document = Loader.loadPDF(SamplePack.in(units))) {
             int page = pagesOf(document, "this bar must measure").get(0);
             BufferedImage image = new PDFRenderer(document).renderImageWithDPI(page, 508);
             int longest = 0;
@@ -126,7 +129,7 @@ class AngleTemplatesTest {
                 longest = StrictMath.max(longest, longestDarkRun(image, y));
             }
             // 20 dots to a millimetre; the stroke's own width reaches past neither end.
-            assertThat(longest / 20.0).isCloseTo(barMm, within(TENTH_MM + 0.25));
+            assertThat(longest / 20.0).isCloseTo(barMm(units), within(TENTH_MM + 0.25));
         }
     }
 

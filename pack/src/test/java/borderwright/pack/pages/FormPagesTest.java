@@ -9,7 +9,9 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -37,6 +39,13 @@ class FormPagesTest {
 
     private static final double FOOT_PT = 40;
 
+    private static final Map<List<Object>, byte[]> PRINTED = new HashMap<>();
+
+    /** The form, printed once. */
+    private static byte[] form(PaperSize paper, UnitSystem units) {
+        return PRINTED.computeIfAbsent(List.of(paper, units), p -> FormPages.pdf(paper, units));
+    }
+
     @BeforeAll
     static void validator() {
         VeraGreenfieldFoundryProvider.initialise();
@@ -50,7 +59,7 @@ class FormPagesTest {
     @ParameterizedTest
     @MethodSource("forms")
     void itHasTwoPagesWithNothingSmallerThanTenPointsButTheFoot(PaperSize paper, UnitSystem units) throws IOException {
-        try (PDDocument document = Loader.loadPDF(FormPages.pdf(paper, units))) {
+        try (PDDocument document = Loader.loadPDF(form(paper, units))) {
             assertThat(document.getNumberOfPages()).isEqualTo(2);
             List<String> small = new ArrayList<>();
             new PDFTextStripper() {
@@ -70,7 +79,7 @@ class FormPagesTest {
     @ParameterizedTest
     @MethodSource("forms")
     void noRuleOfAccessibilityIsBroken(PaperSize paper, UnitSystem units) throws VeraPDFException, IOException {
-        byte[] pdf = FormPages.pdf(paper, units);
+        byte[] pdf = form(paper, units);
         try (PDFAParser parser =
                         Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), PDFAFlavour.PDFUA_1);
                 PDFAValidator validator = Foundries.defaultInstance().createValidator(PDFAFlavour.PDFUA_1, false)) {
@@ -84,7 +93,7 @@ class FormPagesTest {
 
     @Test
     void headingsAreHeadings() throws IOException {
-        try (PDDocument document = Loader.loadPDF(FormPages.pdf(PaperSize.A4, UnitSystem.METRIC))) {
+        try (PDDocument document = Loader.loadPDF(form(PaperSize.A4, UnitSystem.METRIC))) {
             List<String> types = new ArrayList<>();
             collect(document.getDocumentCatalog().getStructureTreeRoot(), types);
             assertThat(types.stream().filter("H1"::equals)).hasSize(2);
@@ -105,7 +114,7 @@ class FormPagesTest {
     @Test
     void theSameFormHasTheSameBytes() {
         assertThat(FormPages.pdf(PaperSize.LETTER, UnitSystem.IMPERIAL))
-                .isEqualTo(FormPages.pdf(PaperSize.LETTER, UnitSystem.IMPERIAL));
+                .isEqualTo(form(PaperSize.LETTER, UnitSystem.IMPERIAL));
     }
 
     @Test

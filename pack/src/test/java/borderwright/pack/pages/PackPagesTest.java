@@ -5,19 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.problem.Problem;
+import borderwright.pack.SamplePack;
 import borderwright.pack.SamplePlan;
-import borderwright.pack.language.Language;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
 import java.io.IOException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.text.PDFTextStripper;
+import org.joda.money.Money;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,29 +27,22 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PackPagesTest {
-    private static final byte[] METRIC = pdf(SamplePlan.metric(), PaperSize.A4);
+    private static List<String> pages;
+    private static List<String> dated;
 
-    private static byte[] pdf(Plan plan, PaperSize paper) {
-        return PackPages.pdf(plan, Comparison.NONE, paper, Optional.empty());
+    @BeforeAll
+    static void read() throws IOException {
+        pages = SamplePack.pages(SamplePack.metric());
+        Optional<LocalDate> day = Optional.of(LocalDate.of(2026, 3, 2));
+        dated = SamplePack.pages(PackPages.pdf(SamplePlan.small("Small"), Comparison.NONE, PaperSize.A4, day));
     }
 
-    private static List<String> pages(byte[] pdf) throws IOException {
-        List<String> pages = new ArrayList<>();
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            PDFTextStripper stripper = new PDFTextStripper();
-            for (int i = 1; i <= document.getNumberOfPages(); i++) {
-                stripper.setStartPage(i);
-                stripper.setEndPage(i);
-                pages.add(stripper.getText(document));
-            }
-        }
-        return pages;
+    private static byte[] small(String name) {
+        return SamplePack.print(SamplePlan.small(name), PaperSize.A4);
     }
 
     @Test
-    void everyPageIsHeadedByTheGardenAndSaysWhichOfHowManyItIs() throws IOException {
-        List<String> pages = pages(METRIC);
-
+    void everyPageIsHeadedByTheGardenAndSaysWhichOfHowManyItIs() {
         for (int i = 0; i < pages.size(); i++) {
             assertThat(pages.get(i))
                     .contains("Fence and bend", "page " + (i + 1) + " of " + pages.size())
@@ -70,22 +65,23 @@ class PackPagesTest {
     }
 
     @Test
-    void theFirstPageSaysWhatDoesNotHoldAndHowFarOverTheBudgetItIs() throws IOException {
+    void theFirstPageSaysWhatDoesNotHoldAndHowFarOverTheBudgetItIs() {
         Plan plan = SamplePlan.metric();
-        String brief = pages(METRIC).get(0).replaceAll("\\s+", " ");
+        PrintedFigures f = PrintedFigures.in(UnitSystem.METRIC);
+        String brief = SamplePack.oneLine(pages.get(0));
+        Money over = plan.totals().overBudget().orElseThrow();
 
-        assertThat(brief)
-                .contains(
-                        "Look at this first",
-                        plan.shortfalls().get(0).right(Language.english().in(UnitSystem.METRIC)));
-        assertThat(brief).contains("GBP 14.35 over the budget.");
+        assertThat(plan.shortfalls().stream().map(Problem::where)).contains("survey.measures", "build", "budget");
+        assertThat(brief).contains("Look at this first");
+        plan.shortfalls().forEach(shortfall -> assertThat(brief).contains(inQuotes(f.sentence(shortfall))));
+        assertThat(over.isPositive()).isTrue();
+        assertThat(brief).contains("GBP " + over.getAmount().toPlainString() + " over the budget.");
         assertThat(brief.indexOf("Look at this first")).isLessThan(brief.indexOf("over the budget."));
     }
 
     @Test
-    void everyPieceIsNamedInItsBoxAndOnItsBoard() throws IOException {
+    void everyPieceIsNamedInItsBoxAndOnItsBoard() {
         Plan plan = SamplePlan.metric();
-        List<String> pages = pages(METRIC);
         String boxes = sheet(pages, "Box ");
         String cutting = sheet(pages, "Cutting sheets");
 
@@ -94,6 +90,11 @@ class PackPagesTest {
             assertThat(cutting).containsPattern("☐[\\s\\u00a0]*" + b.number() + "\\b");
             b.cuts().forEach(c -> assertThat(cutting).contains(c.label()));
         });
+    }
+
+    /** What stands between backticks in a sentence stands in quotes on paper. */
+    private static String inQuotes(String sentence) {
+        return sentence.replaceAll("`([^`]*)`", "\u201c$1\u201d");
     }
 
     private static String sheet(List<String> pages, String title) {
@@ -105,9 +106,10 @@ class PackPagesTest {
     }
 
     @ParameterizedTest
-    @EnumSource(PaperSize.class)
-    void pagesHaveTheSizeOfThePaper(PaperSize paper) throws IOException {
-        try (PDDocument document = Loader.loadPDF(pdf(SamplePlan.small("Small"), paper))) {
+    @EnumSource(UnitSystem.class)
+    void pagesHaveTheSizeOfThePaper(UnitSystem units) throws IOException {
+        PaperSize paper = units == UnitSystem.METRIC ? PaperSize.A4 : PaperSize.LETTER;
+        try (PDDocument document = Loader.loadPDF(SamplePack.in(units))) {
             double width = document.getPage(0).getMediaBox().getWidth() * 25.4 / 72;
             double height = document.getPage(0).getMediaBox().getHeight() * 25.4 / 72;
             assertThat(width)
@@ -119,15 +121,13 @@ class PackPagesTest {
 
     @Test
     void theSamePlanGivesTheSameBytes() {
-        assertThat(pdf(SamplePlan.metric(), PaperSize.A4)).isEqualTo(METRIC);
+        assertThat(SamplePack.print(SamplePlan.metric(), PaperSize.A4)).isEqualTo(SamplePack.metric());
     }
 
     @Test
-    void aDatedPackSaysItsDayOnTheBrief() throws IOException {
-        byte[] pdf = PackPages.pdf(
-                SamplePlan.small("Dated"), Comparison.NONE, PaperSize.A4, Optional.of(LocalDate.of(2026, 3, 2)));
-
-        assertThat(pages(pdf).get(0)).contains("Pack of 2026-03-02.");
+    void aDatedPackSaysItsDayOnTheBrief() {
+        assertThat(pages.get(0)).doesNotContain("Pack of");
+        assertThat(dated.get(0)).contains("Pack of 2026-03-02.");
     }
 
     @Nested
@@ -142,21 +142,21 @@ class PackPagesTest {
                     "'; } body { display: none } /*"
                 })
         void aHostileNameIsPrintedAsItIs(String name) throws IOException {
-            List<String> pages = pages(pdf(SamplePlan.small(name), PaperSize.A4));
+            List<String> hostile = SamplePack.pages(small(name));
 
-            assertThat(pages).hasSameSizeAs(pages(pdf(SamplePlan.small("Plain"), PaperSize.A4)));
+            assertThat(hostile).hasSameSizeAs(dated);
             if (name.chars().allMatch(c -> c < 0x80)) {
-                assertThat(pages.get(0).replaceAll("\\s+", " ")).contains(name);
+                assertThat(hostile.get(0).replaceAll("\\s+", " ")).contains(name);
             }
         }
 
         @Test
         void aNameOfTwoHundredCharactersWrapsOnTheBriefAndIsCutInTheHead() throws IOException {
             String name = "X".repeat(200);
-            List<String> pages = pages(pdf(SamplePlan.small(name), PaperSize.A4));
+            List<String> long200 = SamplePack.pages(small(name));
 
-            assertThat(pages.get(0).chars().filter(c -> c == 'X').count()).isEqualTo(200 + 63);
-            assertThat(pages.get(1)).contains("X".repeat(63) + "\u2026");
+            assertThat(long200.get(0).chars().filter(c -> c == 'X').count()).isEqualTo(200 + 63);
+            assertThat(long200.get(1)).contains("X".repeat(63) + "\u2026");
         }
     }
 }

@@ -8,7 +8,9 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.strength.box.BowLine;
 import borderwright.pack.SamplePlan;
 import de.javagl.jgltf.model.AccessorModel;
 import de.javagl.jgltf.model.GltfModel;
@@ -20,6 +22,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class BoxModelTest {
@@ -49,7 +52,10 @@ class BoxModelTest {
     void everyPieceReachesJustAsFarAsItsPrism() throws IOException {
         Map<String, NodeModel> nodes = nodes(BoxModel.write(plan));
 
-        for (Piece piece : plan.boxes().get(1).pieces()) {
+        List<Piece> pieces =
+                plan.boxes().stream().flatMap(box -> box.pieces().stream()).toList();
+        assertThat(pieces).isNotEmpty();
+        for (Piece piece : pieces) {
             AccessorModel positions = positions(nodes.get(piece.label()));
             Number[] min = positions.getMin();
             Number[] max = positions.getMax();
@@ -71,28 +77,51 @@ class BoxModelTest {
         return primitive.getAttributes().get("POSITION");
     }
 
-    /** The sample's front bows 14 mm in its lowest course, half of that in the second. */
     @Test
     void aSideThatBowsCarriesItsBowAsAMorphTarget() throws IOException {
         Map<String, NodeModel> nodes = nodes(BoxModel.write(plan));
-
         Box box = plan.boxes().get(0);
-        for (Piece piece : box.pieces()) {
-            if (piece.role() == Piece.Role.WALL && piece.side() == 2) {
-                MeshPrimitiveModel primitive = nodes.get(piece.label())
-                        .getMeshModels()
-                        .get(0)
-                        .getMeshPrimitiveModels()
-                        .get(0);
-                AccessorModel bow = primitive.getTargets().get(0).get("POSITION");
-                assertThat(bow.getCount())
-                        .isEqualTo(positions(nodes.get(piece.label())).getCount());
-                // The front looks along y, which is backwards along z; corners stand up to 50 mm beside the greatest
-                // bow.
-                assertThat(bow.getMin()[2].doubleValue()).isCloseTo(-0.014 / piece.course(), within(0.03 * 0.014));
-                assertThat(bow.getMax()[2].doubleValue()).isLessThanOrEqualTo(0);
-            }
+        int front = frontAlongTheFirstEdge(box);
+        List<Piece> boards = box.pieces().stream()
+                .filter(piece -> piece.role() == Piece.Role.WALL && piece.side() == front)
+                .toList();
+
+        assertThat(boards).hasSameSizeAs(box.courses());
+        for (Piece board : boards) {
+            List<BowLine.At> bows = bow(front, board.course());
+            double mostMm = bows.stream().mapToDouble(BowLine.At::outMm).max().orElseThrow();
+            double leastMm = bows.stream().mapToDouble(BowLine.At::outMm).min().orElseThrow();
+            MeshPrimitiveModel primitive = nodes.get(board.label())
+                    .getMeshModels()
+                    .get(0)
+                    .getMeshPrimitiveModels()
+                    .get(0);
+            AccessorModel shift = primitive.getTargets().get(0).get("POSITION");
+            assertThat(mostMm).isGreaterThan(1);
+            assertThat(shift.getCount())
+                    .isEqualTo(positions(nodes.get(board.label())).getCount());
+            // The front looks along y, which is backwards along z; corners stand up to 50 mm beside the greatest bow.
+            assertThat(-shift.getMin()[2].doubleValue() * 1000).isCloseTo(mostMm, within(0.03 * mostMm));
+            assertThat(-shift.getMax()[2].doubleValue() * 1000).isGreaterThanOrEqualTo(leastMm - 0.03 * mostMm);
         }
+    }
+
+    /** The side that looks straight along y, away from the edge A-B. */
+    private static int frontAlongTheFirstEdge(Box box) {
+        Ring outline = box.plan().outline();
+        return IntStream.range(0, outline.size())
+                .filter(side -> box.plan().sides().get(side).role() == SidePlan.Role.FRONT
+                        && StrictMath.abs(outline.direction(side).yMm()) < 1e-3)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private List<BowLine.At> bow(int side, int course) {
+        return plan.strengthReports().get(0).lines().stream()
+                .filter(line -> line.side() == side && line.course() == course)
+                .findFirst()
+                .orElseThrow()
+                .points();
     }
 
     @Test

@@ -3,6 +3,8 @@ package borderwright.pack.tables;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.SamplePlan;
@@ -18,6 +20,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class PlanJsonTest {
+    private static final double HALF_A_TICK_MM = 0.5 / Length.TICKS_PER_MM;
+
     private final Plan plan = SamplePlan.metric();
 
     private JsonNode read() throws IOException {
@@ -51,13 +55,25 @@ class PlanJsonTest {
 
     @Test
     void lengthsCarryTheirUnitInTheirName() throws IOException {
-        JsonNode piece = read().at("/boxes/0/pieces/0");
+        List<Piece> pieces = plan.boxes().get(0).pieces();
+        JsonNode written = read().at("/boxes/0/pieces");
 
-        assertThat(piece.get("label").asText()).isEqualTo("F1-F3-1");
-        assertThat(piece.get("length_mm").decimalValue()).isEqualByComparingTo("3550");
-        assertThat(piece.at("/place/bottom_mm").asDouble()).isEqualTo(-450);
-        assertThat(piece.at("/left/tilt_deg").asDouble()).isZero();
-        assertThat(read().at("/cutting/boards/0/trim_mm").asInt()).isEqualTo(12);
+        assertThat(written).hasSameSizeAs(pieces);
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            JsonNode node = written.get(i);
+            assertThat(node.get("label").asText()).isEqualTo(piece.label());
+            assertThat(node.get("length_mm").asDouble())
+                    .isCloseTo(piece.length().mm(), within(HALF_A_TICK_MM));
+            assertThat(node.at("/place/bottom_mm").asDouble())
+                    .isCloseTo(piece.place().bottomMm(), within(1e-6));
+            assertThat(node.at("/left/tilt_deg").asDouble())
+                    .isCloseTo(piece.left().tiltDeg(), within(1e-6));
+        }
+        assertThat(pieces)
+                .anySatisfy(piece -> assertThat(piece.left().tiltDeg()).isGreaterThan(20));
+        assertThat(read().at("/cutting/boards/0/trim_mm").asDouble())
+                .isEqualTo(plan.garden().cutting().trim().mm());
     }
 
     @Test
