@@ -22,7 +22,7 @@ import javax.tools.ToolProvider;
 import org.junit.jupiter.api.Test;
 
 /**
- * No stage holds a sentence: rule 6 in docs/rules.md. A text of three words or more, also one that is put together with
+ * No stage holds a sentence, and no sheet or drawing: rule 6 in docs/rules.md. A text of three words or more, also one that is put together with
  * {@code +}, stands in the message files. Descriptions in annotations, and messages of a caller's bug, are free.
  */
 class NoSentenceTest {
@@ -44,13 +44,57 @@ class NoSentenceTest {
             "..order value from",
             "(w own + w person) / width");
 
+    private static final Path PACK = Path.of("../pack/src/main/java/borderwright/pack");
+
+    private static final Set<String> ON_DRAWINGS = Set.of(
+            " and ", "UTF-8", "(?<!\\bx) (?!x\\b|(mm|m|m3|litres|quarts|cu|yd|ft|in)\\b|\\d+(-\\d+/\\d+|/\\d+)?\")");
+
+    /** Titles of sheets, ticks, units and formats of files. The set only shrinks. */
+    private static final Set<String> ON_SHEETS = Set.of(
+            "Angle templates, full size",
+            "Borderwright Sans",
+            "Build sequence",
+            "Cautions by stage",
+            "Cutting sheets",
+            "Digging and bed",
+            "Fill sheet",
+            "Labels to cut out",
+            "Plan and elevations",
+            "Planting sheet",
+            "Saw set-up cards",
+            "Shopping list",
+            "Strength of .",
+            "Strength, step by step",
+            "Survey sheet",
+            "Wall chart",
+            "\"page \" counter(page) \" of \" counter(pages)",
+            ", two people",
+            ". US quarts (.)",
+            ". boxes like .",
+            ". lb/sq ft",
+            ". of rain",
+            "does not hold",
+            "every side: .",
+            "fetching it",
+            "full size, 1:1",
+            "gaps measured",
+            "load limit",
+            "nobody prices it",
+            "not shown to hold",
+            "set out",
+            "ties in");
+
+    /** Rules of style and attributes of a drawing's file. */
+    private static final Pattern STYLE = Pattern.compile("[{}<>]|=\"|; [a-z-]+:|-//");
+
     private static final int FEWEST_WORDS = 3;
     private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern WORD = Pattern.compile("[A-Za-z]{2,}");
     /** A place in the garden document, such as {@code survey.edges[.].damp course}. */
     private static final Pattern FIELD = Pattern.compile("[a-z0-9 ]+(\\[\\.\\])?(\\.[a-z0-9 ]+(\\[\\.\\])?)+");
 
-    private static final Pattern BUG = Pattern.compile("Illegal(Argument|State)Exception|AssertionError");
+    private static final Pattern BUG =
+            Pattern.compile("Illegal(Argument|State)Exception|UncheckedIOException|AssertionError");
 
     @Test
     void theEngineHoldsNoSentence() throws IOException {
@@ -60,14 +104,38 @@ class NoSentenceTest {
                 .filter(file -> !OUR_OWN_FAULTS.contains(file.getFileName().toString()))
                 .toList();
         assertThat(files).hasSizeGreaterThan(300);
-        assertThat(sentences(files)).isEmpty();
+        assertThat(texts(files, FEWEST_WORDS, NAMES)).isEmpty();
+    }
+
+    /** Nor does the pack hold a text, however short, that stands on a drawing. */
+    @Test
+    void thePackHoldsNoTextOfADrawing() throws IOException {
+        List<Path> files = SourceTree.files("main").stream()
+                .filter(file -> file.startsWith(PACK.resolve("drawings")))
+                .filter(file -> !file.endsWith("DrawingMessage.java"))
+                .toList();
+        assertThat(files).hasSizeGreaterThan(15);
+        assertThat(texts(files, 1, ON_DRAWINGS)).isEmpty();
+    }
+
+    /** And none of two words or more that stands on a sheet. */
+    @Test
+    void thePackHoldsNoSentence() throws IOException {
+        List<Path> files = SourceTree.files("main").stream()
+                .filter(file -> file.startsWith(PACK))
+                .filter(file -> !file.startsWith(PACK.resolve("drawings")))
+                .toList();
+        assertThat(files).hasSizeGreaterThan(80);
+        assertThat(texts(files, 2, ON_SHEETS))
+                .filteredOn(text -> !STYLE.matcher(text).find())
+                .isEmpty();
     }
 
     private static boolean isOfTheEngine(Path file) {
         return file.startsWith(Path.of("../engine/src/main/java/borderwright/engine"));
     }
 
-    private static List<String> sentences(List<Path> files) throws IOException {
+    private static List<String> texts(List<Path> files, int fewestWords, Set<String> names) throws IOException {
         List<String> found = new ArrayList<>();
         var compiler = ToolProvider.getSystemJavaCompiler();
         try (StandardJavaFileManager manager = compiler.getStandardFileManager(null, Locale.ROOT, null)) {
@@ -114,12 +182,12 @@ class NoSentenceTest {
                     }
 
                     private void check(String text) {
-                        if (!NAMES.contains(text)
+                        if (!names.contains(text)
                                 && !FIELD.matcher(text).matches()
                                 && BLANKS.splitAsStream(text)
                                                 .filter(WORD.asPredicate())
                                                 .count()
-                                        >= FEWEST_WORDS) {
+                                        >= fewestWords) {
                             found.add(file + ": " + text);
                         }
                     }

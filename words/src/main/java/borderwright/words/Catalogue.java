@@ -32,6 +32,7 @@ public final class Catalogue {
             "commands",
             "cutting",
             "document",
+            "drawings",
             "estimate",
             "form",
             "garden",

@@ -50,7 +50,7 @@ public final class AlikePieces {
         List<String> sentences = new ArrayList<>();
         byRole.forEach((role, faces) -> faces.forEach((face, labels) -> {
             String which = faces.size() == 1 ? "" : " " + String.join(", ", labels);
-            sentences.add(PartWords.role(role) + which + ": " + face + ".");
+            sentences.add(f.text(PartWords.role(role)) + which + ": " + face + ".");
         }));
         return sentences;
     }

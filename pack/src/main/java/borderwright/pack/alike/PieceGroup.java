@@ -23,16 +23,18 @@ public record PieceGroup(String heading, List<List<Piece>> rows) {
     public static List<PieceGroup> of(List<Piece> pieces, PrintedFigures f) {
         Map<String, List<Piece>> byHeading = new LinkedHashMap<>();
         for (Piece piece : pieces) {
-            byHeading.computeIfAbsent(heading(piece), k -> new ArrayList<>()).add(piece);
+            byHeading.computeIfAbsent(heading(piece, f), k -> new ArrayList<>()).add(piece);
         }
         List<PieceGroup> groups = new ArrayList<>();
         byHeading.forEach((heading, some) -> groups.add(new PieceGroup(heading, AlikePieces.group(some, f))));
         return groups;
     }
 
-    private static String heading(Piece piece) {
-        String what = PartWords.roles(piece.role());
-        String course = piece.course() > 0 ? " of course " + piece.course() : "";
-        return Character.toUpperCase(what.charAt(0)) + what.substring(1) + course + ": " + piece.section();
+    private static String heading(Piece piece, PrintedFigures f) {
+        String what = f.text(
+                piece.course() > 0
+                        ? PartWords.rolesOfCourse(piece.role(), piece.course())
+                        : PartWords.roles(piece.role()));
+        return Character.toUpperCase(what.charAt(0)) + what.substring(1) + ": " + piece.section();
     }
 }

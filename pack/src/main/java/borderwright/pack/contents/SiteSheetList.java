@@ -37,6 +37,7 @@ final class SiteSheetList {
         sheets.add(new CautionSheet(plan.site().cautions().stages()));
         sheets.add(new LabelSheet(LabelPage.pages(
                 LabelSheets.of(plan, f),
+                f,
                 paper.roomWidthMm(Orientation.PORTRAIT),
                 paper.roomHeightMm(Orientation.PORTRAIT) - 2)));
         return sheets;

@@ -1,9 +1,10 @@
 package borderwright.pack.drawings;
 
 import borderwright.engine.measure.Angle;
-import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.Message;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
@@ -30,11 +31,11 @@ public final class AngleTemplate {
     private static final double WEDGE_MM = 46;
     private static final double WEDGE_HANGING_MM = 14;
 
-    private final LengthFormat lengths;
+    private final PrintedFigures f;
     private final DrawingBuilder sketch;
 
     private AngleTemplate(UnitSystem units, double widthMm) {
-        this.lengths = new LengthFormat(units);
+        this.f = PrintedFigures.in(units);
         this.sketch = new DrawingBuilder(widthMm, HEIGHT_MM);
     }
 
@@ -48,12 +49,12 @@ public final class AngleTemplate {
      *
      * @param inside the angle inside the planter
      */
-    public static Drawing corner(Angle inside, String title, UnitSystem units, double widthMm) {
+    public static Drawing corner(Angle inside, Message title, UnitSystem units, double widthMm) {
         AngleTemplate template = new AngleTemplate(units, widthMm);
         template.title(title);
         template.bars();
         template.drawCorner(inside);
-        return template.sketch.finish(title + ", full size");
+        return template.sketch.finish(template.f.text(DrawingMessage.TEMPLATE_FULL_SIZE.of(title)));
     }
 
     /**
@@ -61,26 +62,25 @@ public final class AngleTemplate {
      *
      * @param tilt blade tilt or fence angle from square
      */
-    public static Drawing setting(Angle tilt, String title, UnitSystem units, double widthMm) {
+    public static Drawing setting(Angle tilt, Message title, UnitSystem units, double widthMm) {
         AngleTemplate template = new AngleTemplate(units, widthMm);
         template.title(title);
         template.bars();
         template.drawSetting(tilt);
-        return template.sketch.finish(title + ", full size");
+        return template.sketch.finish(template.f.text(DrawingMessage.TEMPLATE_FULL_SIZE.of(title)));
     }
 
-    private void title(String title) {
-        sketch.text(title, new Spot(0, 3.6), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
+    private void title(Message title) {
+        sketch.text(f.text(title), new Spot(0, 3.6), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
     }
 
     /** A level bar along the bottom and an upright one at the right: a printer may stretch one way only. */
     private void bars() {
-        double bar = barMm(lengths.units());
-        String length = lengths.piece(bar);
+        double bar = barMm(f.units());
         Spot left = new Spot(4, HEIGHT_MM - 5);
         bar(left, left.plus(bar, 0));
         sketch.text(
-                "this bar must measure " + length + "; if not, print again at 100 %",
+                f.text(DrawingMessage.TEMPLATE_BAR.of(bar)),
                 left.plus(bar / 2, -1.6),
                 TextSize.NORMAL,
                 Mark.Anchor.MIDDLE,
@@ -88,7 +88,7 @@ public final class AngleTemplate {
         Spot low = new Spot(sketch.widthMm() - 4, HEIGHT_MM - 4);
         bar(low, low.plus(0, -bar));
         sketch.text(
-                "this one too: " + length,
+                f.text(DrawingMessage.TEMPLATE_OTHER_BAR.of(bar)),
                 low.plus(-1.6, -bar / 2),
                 TextSize.NORMAL,
                 Mark.Anchor.MIDDLE,
@@ -117,7 +117,7 @@ public final class AngleTemplate {
         sketch.shape(wedge(vertex, half, radius), null, Tone.PALE);
         sketch.line(Pen.EDGE, left, vertex, right);
         sketch.line(Pen.CENTRE, vertex, vertex.plus(0, hanging ? LEG_MM * -cos : -radius + 7));
-        String text = lengths.angle(inside) + " inside the planter";
+        String text = f.text(DrawingMessage.TEMPLATE_INSIDE.of(inside.degrees()));
         Spot above = vertex.plus(0, hanging ? -5 : -radius + 4);
         sketch.label(
                 text,
@@ -127,8 +127,9 @@ public final class AngleTemplate {
                 Tone.BLACK,
                 List.of(new DrawingBuilder.Place(above, Mark.Anchor.MIDDLE)),
                 0);
-        sketch.label("outer face of a wall", left.towards(vertex, 0.3), TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
-        sketch.label("outer face of a wall", right.towards(vertex, 0.3), TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
+        String face = f.text(DrawingMessage.TEMPLATE_WALL_FACE.of());
+        sketch.label(face, left.towards(vertex, 0.3), TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
+        sketch.label(face, right.towards(vertex, 0.3), TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
     }
 
     private static List<Spot> wedge(Spot vertex, double half, double radius) {
@@ -153,9 +154,29 @@ public final class AngleTemplate {
         sketch.line(Pen.EDGE, foot, base);
         sketch.line(Pen.EDGE, foot, top);
         Spot beside = foot.towards(top, 0.6).plus(5, 1);
-        sketch.text(lengths.angle(tilt) + " from square", beside, TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
-        sketch.text("saw table, or fence", base.plus(2, 1), TextSize.NORMAL, Mark.Anchor.START, TypeFace.REGULAR);
-        sketch.text("square", square.plus(-2, 4), TextSize.NORMAL, Mark.Anchor.END, TypeFace.REGULAR);
-        sketch.text("blade", top.plus(2, 1), TextSize.NORMAL, Mark.Anchor.START, TypeFace.REGULAR);
+        sketch.text(
+                f.text(DrawingMessage.TEMPLATE_FROM_SQUARE.of(tilt.degrees())),
+                beside,
+                TextSize.NAME,
+                Mark.Anchor.START,
+                TypeFace.BOLD);
+        sketch.text(
+                f.text(DrawingMessage.TEMPLATE_SAW_TABLE.of()),
+                base.plus(2, 1),
+                TextSize.NORMAL,
+                Mark.Anchor.START,
+                TypeFace.REGULAR);
+        sketch.text(
+                f.text(DrawingMessage.TEMPLATE_SQUARE.of()),
+                square.plus(-2, 4),
+                TextSize.NORMAL,
+                Mark.Anchor.END,
+                TypeFace.REGULAR);
+        sketch.text(
+                f.text(DrawingMessage.TEMPLATE_BLADE.of()),
+                top.plus(2, 1),
+                TextSize.NORMAL,
+                Mark.Anchor.START,
+                TypeFace.REGULAR);
     }
 }

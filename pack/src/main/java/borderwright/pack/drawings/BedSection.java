@@ -1,8 +1,9 @@
 package borderwright.pack.drawings;
 
 import borderwright.engine.ground.BoxGround;
-import borderwright.engine.measure.LengthFormat;
+import borderwright.engine.message.Message;
 import borderwright.engine.plan.Plan;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Hatch;
@@ -26,7 +27,7 @@ public final class BedSection {
     private final Plan plan;
     private final BoxGround ground;
     private final boolean hard;
-    private final LengthFormat lengths;
+    private final PrintedFigures f;
     private final DrawingBuilder sketch;
     private final double left;
     private final double right;
@@ -38,7 +39,7 @@ public final class BedSection {
         this.plan = plan;
         ground = plan.site().ground().boxes().get(0);
         hard = plan.garden().ground().surface().isHard();
-        lengths = new LengthFormat(plan.garden().units());
+        f = PrintedFigures.in(plan.garden().units());
         sketch = new DrawingBuilder(widthMm, HEIGHT_MM);
         left = widthMm * 0.12;
         right = widthMm * 0.52;
@@ -55,17 +56,16 @@ public final class BedSection {
         section.note(
                 x,
                 TOP_MM + 2,
-                "wall " + section.lengths.length(plan.boxes().get(0).plan().heightMm()) + " above the bed",
+                DrawingMessage.BED_WALL.of(plan.boxes().get(0).plan().heightMm()),
                 section.right,
                 TOP_MM + 4);
         if (section.hard) {
-            section.note(x, GROUND_MM - 6, "feet: heights in the table", section.right, GROUND_MM - 2.5);
-            section.note(x, GROUND_MM + 6, "paving or roof, not dug", section.right + 14, GROUND_MM);
+            section.note(x, GROUND_MM - 6, DrawingMessage.BED_FEET.of(), section.right, GROUND_MM - 2.5);
+            section.note(x, GROUND_MM + 6, DrawingMessage.BED_NOT_DUG.of(), section.right + 14, GROUND_MM);
         } else {
             section.trenchNotes(x);
         }
-        return section.sketch.finish("The bed of " + section.ground.box()
-                + " cut through: wall, bed, gravel and level dug to; not to scale");
+        return section.sketch.finish(section.f.text(DrawingMessage.BED_SECTION.of(section.ground.box())));
     }
 
     private void ground() {
@@ -99,27 +99,24 @@ public final class BedSection {
 
     private void trenchNotes(double x) {
         double gravel = ground.gravelMm();
-        String surface = ground.turfM3() > 0
-                ? "turf off " + lengths.length(plan.garden().ground().turfMm())
-                : "ground";
+        Message surface = ground.turfM3() > 0
+                ? DrawingMessage.BED_TURF.of(plan.garden().ground().turfMm())
+                : DrawingMessage.BED_GROUND.of();
         note(x, GROUND_MM - 6, surface, right + 14, GROUND_MM);
-        note(x, bed - 1, "bed, level", right + margin, bed);
+        note(x, bed - 1, DrawingMessage.BED_LEVEL.of(), right + margin, bed);
         if (gravel > 0) {
-            String thinner = ground.layers() > 1 ? ", in thinner layers" : "";
-            note(
-                    x,
-                    bed + 6,
-                    "gravel " + lengths.length(gravel) + " compacted" + thinner,
-                    right + margin - 2,
-                    (bed + dug) / 2);
+            DrawingMessage compacted =
+                    ground.layers() > 1 ? DrawingMessage.BED_GRAVEL_IN_LAYERS : DrawingMessage.BED_GRAVEL;
+            note(x, bed + 6, compacted.of(gravel), right + margin - 2, (bed + dug) / 2);
         }
-        String bottom = plan.site().ground().sheet().isPresent() ? "dug to, membrane on it" : "dug to";
-        note(x, dug + 3, bottom, right + margin - 4, dug);
+        boolean covered = plan.site().ground().sheet().isPresent();
+        DrawingMessage bottom = covered ? DrawingMessage.BED_DUG_TO_MEMBRANE : DrawingMessage.BED_DUG_TO;
+        note(x, dug + 3, bottom.of(), right + margin - 4, dug);
     }
 
-    private void note(double x, double y, String text, double toX, double toY) {
+    private void note(double x, double y, Message text, double toX, double toY) {
         sketch.line(Pen.FINE, new Spot(x - 1, y - 0.9), new Spot(toX, toY));
-        sketch.text(text, new Spot(x, y), TextSize.NORMAL, Mark.Anchor.START, TypeFace.REGULAR);
+        sketch.text(f.text(text), new Spot(x, y), TextSize.NORMAL, Mark.Anchor.START, TypeFace.REGULAR);
     }
 
     private static List<Spot> rectangle(double left, double top, double right, double bottom) {

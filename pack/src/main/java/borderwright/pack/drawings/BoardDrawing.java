@@ -3,6 +3,7 @@ package borderwright.pack.drawings;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Hatch;
@@ -24,11 +25,13 @@ public final class BoardDrawing {
     private final DrawingBuilder sketch;
     private final double perMm;
     private final LengthFormat lengths;
+    private final PrintedFigures f;
 
     private BoardDrawing(DrawingBuilder sketch, double perMm, LengthFormat lengths) {
         this.sketch = sketch;
         this.perMm = perMm;
         this.lengths = lengths;
+        this.f = PrintedFigures.in(lengths.units());
     }
 
     /**
@@ -46,7 +49,7 @@ public final class BoardDrawing {
         DrawingBuilder sketch = new DrawingBuilder(widthMm, ABOVE_MM + BOARD_MM + BELOW_MM);
         BoardDrawing drawing = new BoardDrawing(sketch, (widthMm - 0.6) / longest.mm(), lengths);
         drawing.board(board, names, waiting);
-        return sketch.finish("Board " + board.number() + " with its pieces in order");
+        return sketch.finish(drawing.f.text(DrawingMessage.DRAWN_BOARD.of(Integer.toString(board.number()))));
     }
 
     private void board(CuttingPlan.BoardCuts board, List<String> names, List<String> waiting) {
@@ -112,7 +115,8 @@ public final class BoardDrawing {
     }
 
     private void piece(CuttingPlan.Cut cut, String name, double from, double to, boolean waits) {
-        String label = name + (waits ? " waits" : "") + (cut.turnedOver() ? " face down" : "");
+        String label = waits ? f.text(DrawingMessage.DRAWN_WAITS.of(name)) : name;
+        label = cut.turnedOver() ? f.text(DrawingMessage.DRAWN_FACE_DOWN.of(label)) : label;
         Tone tone = waits ? Tone.ACCENT : Tone.BLACK;
         inside(label, from, to, 2.9, TypeFace.BOLD, tone);
         inside(lengths.piece(cut.length().mm()), from, to, 5.8, TypeFace.REGULAR, tone);
@@ -121,7 +125,7 @@ public final class BoardDrawing {
     private void rest(double from, double to, boolean keep) {
         sketch.hatch(rectangle(from, to), Hatch.WASTE);
         double middle = (x(from) + x(to)) / 2;
-        String text = (keep ? "keep " : "waste ") + lengths.piece(to - from);
+        String text = f.text((keep ? DrawingMessage.DRAWN_KEEP : DrawingMessage.DRAWN_WASTE).of(to - from));
         double width = TypeFace.REGULAR.widthEm(text) * TextSize.FINE.emMm();
         if (width + 1.5 < x(to) - x(from)) {
             sketch.textOnWhite(

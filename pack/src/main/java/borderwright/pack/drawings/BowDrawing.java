@@ -3,11 +3,12 @@ package borderwright.pack.drawings;
 import borderwright.engine.buildup.draft.SideFrame;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.Message;
 import borderwright.engine.strength.SideBow;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.box.BowLine;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
@@ -23,7 +24,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleFunction;
-import java.util.stream.Collectors;
 
 /**
  * How far the courses of a side end up bowing: the side as seen from outside, its top course on top, each course a line
@@ -51,7 +51,7 @@ public final class BowDrawing {
 
     private final Box box;
     private final StrengthReport report;
-    private final LengthFormat lengths;
+    private final PrintedFigures f;
     private final DoubleFunction<String> small;
     private final Scale scale;
     private final double bowScale;
@@ -59,7 +59,7 @@ public final class BowDrawing {
     private BowDrawing(Box box, StrengthReport report, UnitSystem units, DoubleFunction<String> small, Scale scale) {
         this.box = box;
         this.report = report;
-        this.lengths = new LengthFormat(units);
+        this.f = PrintedFigures.in(units);
         this.small = small;
         this.scale = scale;
         double worst = StrictMath.max(report.worstBowMm(), LEAST_MM);
@@ -162,25 +162,28 @@ public final class BowDrawing {
             draw(sketch, face, left);
             left += widthMm(face) + GAP_MM;
         }
-        String bow = bowScale >= 1 ? "bulge drawn " + number(bowScale) + ":1" : "bulge drawn 1:" + number(1 / bowScale);
+        Message bow = bowScale >= 1
+                ? DrawingMessage.BULGE_LARGER.of(number(bowScale))
+                : DrawingMessage.BULGE_SMALLER.of(number(1 / bowScale));
         ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
-        String key = "thin uprights: posts and braces, " + bow
-                + (limitIsDrawn() ? ", dashed: limit " + lengths.length(report.bowLimitMm()) : "");
+        Message key = limitIsDrawn()
+                ? DrawingMessage.BULGE_KEY_WITH_LIMIT.of(bow, report.bowLimitMm())
+                : DrawingMessage.BULGE_KEY.of(bow);
         sketch.text(
-                key,
+                f.text(key),
                 new Spot(sketch.widthMm(), sketch.heightMm() - 1.7),
                 TextSize.NORMAL,
                 Mark.Anchor.END,
                 TypeFace.REGULAR);
-        String sides = row.stream()
-                .map(face -> name(face) + ": " + small.apply(face.first().finalMm()) + " at most")
-                .collect(Collectors.joining(", "));
-        return sketch.finish(
-                "Sides of " + report.box() + " seen from outside, scale " + scale.words() + ", " + bow + "; " + sides);
+        List<Message> sides = row.stream()
+                .map(face -> DrawingMessage.BULGE_AT_MOST.of(
+                        name(face), small.apply(face.first().finalMm())))
+                .toList();
+        return sketch.finish(f.text(DrawingMessage.BULGE_SIDES.of(report.box(), scale.words(), bow, sides)));
     }
 
     private void draw(DrawingBuilder sketch, Face face, double left) {
-        sketch.text(name(face), new Spot(left, 3.2), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
+        sketch.text(f.text(name(face)), new Spot(left, 3.2), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
         double right = left + widthMm(face);
         double bottom = ABOVE_MM + (face.lines.size() - 1) * PITCH_MM + MOST_BOW_MM / 2;
         for (double along : uprights(face.first().side())) {
@@ -192,9 +195,10 @@ public final class BowDrawing {
         }
     }
 
-    private static String name(Face face) {
-        return (face.sides.size() == 1 ? "Side " : "Sides ")
-                + String.join(" and ", face.sides.stream().map(SideBow::letter).toList());
+    private static Message name(Face face) {
+        return DrawingMessage.BULGE_OF_SIDES.of(
+                face.sides.size(),
+                String.join(" and ", face.sides.stream().map(SideBow::letter).toList()));
     }
 
     /** Middles of the posts and braces that stand against a side, along it. */
@@ -233,7 +237,7 @@ public final class BowDrawing {
         boolean over = greatest.outMm() > report.bowLimitMm();
         sketch.line(over ? Pen.ALERT : Pen.BOLD, curve);
         sketch.text(
-                "course " + line.course(),
+                f.text(DrawingMessage.BULGE_COURSE.of(Integer.toString(line.course()))),
                 new Spot(left, y + 0.9),
                 TextSize.NORMAL,
                 Mark.Anchor.START,

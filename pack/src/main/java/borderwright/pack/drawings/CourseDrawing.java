@@ -5,6 +5,8 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.Message;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Hatch;
@@ -35,11 +37,13 @@ public final class CourseDrawing {
     private static final double LONG = 3.5;
 
     private final Box box;
+    private final PrintedFigures f;
     private final DrawingBuilder sketch;
     private final View view;
 
-    private CourseDrawing(Box box, DrawingBuilder sketch, View view) {
+    private CourseDrawing(Box box, PrintedFigures f, DrawingBuilder sketch, View view) {
         this.box = box;
+        this.f = f;
         this.sketch = sketch;
         this.view = view;
     }
@@ -51,7 +55,7 @@ public final class CourseDrawing {
      * @param pieces what belongs to it
      * @param under what lies under it or stands in it, drawn grey without labels
      */
-    public record Layer(String title, List<Piece> pieces, List<Piece> under) {
+    public record Layer(Message title, List<Piece> pieces, List<Piece> under) {
         public Layer {
             pieces = List.copyOf(pieces);
             under = List.copyOf(under);
@@ -67,18 +71,18 @@ public final class CourseDrawing {
                     .filter(p -> p.course() == course.number())
                     .filter(p -> p.role() == Piece.Role.WALL || p.role() == Piece.Role.DIVIDER)
                     .toList();
-            add(layers, "Course " + course.number(), pieces, uprights);
+            add(layers, DrawingMessage.LAYER_COURSE.of(Integer.toString(course.number())), pieces, uprights);
         }
         List<Piece> inside = ofRoles(box, Piece.Role.POST, Piece.Role.BRACE, Piece.Role.TIE);
         List<Piece> walls = layers.isEmpty() ? List.of() : layers.get(0).pieces();
-        add(layers, "Uprights and ties", inside, walls);
-        add(layers, "False floor: legs and bearers", ofRoles(box, Piece.Role.LEG, Piece.Role.BEARER), uprights);
-        add(layers, "Platform: slats", ofRoles(box, Piece.Role.SLAT), ofRoles(box, Piece.Role.BEARER));
-        add(layers, "Capping", ofRoles(box, Piece.Role.CAPPING), uprights);
+        add(layers, DrawingMessage.LAYER_UPRIGHTS.of(), inside, walls);
+        add(layers, DrawingMessage.LAYER_FALSE_FLOOR.of(), ofRoles(box, Piece.Role.LEG, Piece.Role.BEARER), uprights);
+        add(layers, DrawingMessage.LAYER_PLATFORM.of(), ofRoles(box, Piece.Role.SLAT), ofRoles(box, Piece.Role.BEARER));
+        add(layers, DrawingMessage.LAYER_CAPPING.of(), ofRoles(box, Piece.Role.CAPPING), uprights);
         return layers;
     }
 
-    private static void add(List<Layer> layers, String title, List<Piece> pieces, List<Piece> under) {
+    private static void add(List<Layer> layers, Message title, List<Piece> pieces, List<Piece> under) {
         if (!pieces.isEmpty()) {
             layers.add(new Layer(title, pieces, under));
         }
@@ -103,17 +107,20 @@ public final class CourseDrawing {
                 units, extent.width(), extent.height(), widthMm - 2 * SIDE_MM, heightMm - ABOVE_MM - BELOW_MM);
         DrawingBuilder sketch = new DrawingBuilder(widthMm, scale.paper(extent.height()) + ABOVE_MM + BELOW_MM);
         double left = (widthMm - scale.paper(extent.width())) / 2;
-        CourseDrawing drawing = new CourseDrawing(box, sketch, View.of(scale, turn, extent, new Spot(left, ABOVE_MM)));
+        CourseDrawing drawing = new CourseDrawing(
+                box, PrintedFigures.in(units), sketch, View.of(scale, turn, extent, new Spot(left, ABOVE_MM)));
         drawing.layer(layer);
-        sketch.text(layer.title(), new Spot(0, 3.2), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
+        PrintedFigures f = drawing.f;
+        boolean apart = layer.title().code() == DrawingMessage.LAYER_COURSE;
+        sketch.text(f.text(layer.title()), new Spot(0, 3.2), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
         sketch.text(
-                "from above, scale " + scale.words()
-                        + (layer.title().startsWith("Course") ? ", boards drawn apart" : ""),
+                f.text((apart ? DrawingMessage.LAYER_DRAWN_APART : DrawingMessage.LAYER_FROM_ABOVE).of(scale.words())),
                 new Spot(widthMm, 3.2),
                 TextSize.NORMAL,
                 Mark.Anchor.END,
                 TypeFace.REGULAR);
-        return sketch.finish(layer.title() + " of box " + box.plan().name() + " from above");
+        return sketch.finish(
+                f.text(DrawingMessage.LAYER_OF_BOX.of(layer.title(), box.plan().name())));
     }
 
     private void layer(Layer layer) {
@@ -152,7 +159,7 @@ public final class CourseDrawing {
 
     private void label(Piece piece) {
         Spot middle = middle(shape(piece));
-        String text = piece.label() + (piece.waits() ? " waits" : "");
+        String text = piece.waits() ? f.text(DrawingMessage.DRAWN_WAITS.of(piece.label())) : piece.label();
         sketch.label(text, middle, TextSize.FINE, TypeFace.REGULAR, piece.waits() ? Tone.ACCENT : Tone.BLACK);
     }
 

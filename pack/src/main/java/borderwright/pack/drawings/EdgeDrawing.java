@@ -5,6 +5,7 @@ import borderwright.engine.geometry.Point;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.OutlineEdge;
 import borderwright.pack.figures.PartWords;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Hatch;
 import borderwright.pack.paper.Mark;
@@ -24,10 +25,10 @@ final class EdgeDrawing {
 
     private EdgeDrawing() {}
 
-    static void draw(DrawingBuilder sketch, View view, Outline outline) {
+    static void draw(DrawingBuilder sketch, View view, Outline outline, PrintedFigures f) {
         for (int i = 0; i < outline.ring().size(); i++) {
             List<Spot> line = places(outline, i).stream().map(view::at).toList();
-            edge(sketch, line, outline.edges().get(i).kind());
+            edge(sketch, line, outline.edges().get(i).kind(), f);
         }
     }
 
@@ -56,7 +57,7 @@ final class EdgeDrawing {
         return places;
     }
 
-    private static void edge(DrawingBuilder sketch, List<Spot> line, EdgeKind kind) {
+    private static void edge(DrawingBuilder sketch, List<Spot> line, EdgeKind kind, PrintedFigures f) {
         switch (kind) {
             case HOUSE, WALL -> {
                 band(sketch, line);
@@ -75,7 +76,7 @@ final class EdgeDrawing {
             case OPEN -> sketch.line(Pen.HIDDEN, line);
         }
         if (kind != EdgeKind.OPEN) {
-            name(sketch, line, kind);
+            name(sketch, line, kind, f);
         }
     }
 
@@ -114,7 +115,7 @@ final class EdgeDrawing {
         }
     }
 
-    private static void name(DrawingBuilder sketch, List<Spot> line, EdgeKind kind) {
+    private static void name(DrawingBuilder sketch, List<Spot> line, EdgeKind kind, PrintedFigures f) {
         Spot a = line.get(0);
         Spot b = line.get(line.size() - 1);
         if (a.distance(b) < 14) {
@@ -134,6 +135,12 @@ final class EdgeDrawing {
             places.add(new DrawingBuilder.Place(on.plus(out.times(clear + drop)), Mark.Anchor.MIDDLE));
         }
         sketch.label(
-                PartWords.edge(kind), a.towards(b, 0.5), TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK, places, turn);
+                f.text(PartWords.edge(kind)),
+                a.towards(b, 0.5),
+                TextSize.NORMAL,
+                TypeFace.REGULAR,
+                Tone.BLACK,
+                places,
+                turn);
     }
 }

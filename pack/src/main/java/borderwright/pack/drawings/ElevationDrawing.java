@@ -7,6 +7,7 @@ import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.survey.GroundHeights;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Dimension;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
@@ -85,10 +86,11 @@ public final class ElevationDrawing {
         Spot zero = new Spot(left, ABOVE_MM + scale.paper(high));
         ElevationDrawing drawing = new ElevationDrawing(line, plan.outline().ground(), units, sketch, scale, zero);
         drawing.everything();
-        String title = "Front of " + line.names() + line.more();
+        PrintedFigures f = PrintedFigures.in(units);
+        String title = f.text(DrawingMessage.DRAWN_FRONT.of(line.names())) + line.more(f);
         sketch.text(title, new Spot(0, 3.2), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
         ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
-        return sketch.finish(title + " seen from outside, scale " + scale.words());
+        return sketch.finish(f.text(DrawingMessage.DRAWN_SEEN_FROM_OUTSIDE.of(title, scale.words())));
     }
 
     private static double highest(Box box) {
@@ -262,7 +264,8 @@ public final class ElevationDrawing {
         double left = line.at(side.left());
         if (index > 0) {
             Spot rim = at(left, box.plan().bedMm() + box.plan().heightMm());
-            String text = "bed " + lengths.length(box.plan().bedMm());
+            String text = PrintedFigures.in(lengths.units())
+                    .text(DrawingMessage.DRAWN_BED.of(box.plan().bedMm()));
             sketch.label(text, rim, TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
             return;
         }

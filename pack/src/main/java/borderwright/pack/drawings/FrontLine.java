@@ -6,6 +6,7 @@ import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.DividerLine;
 import borderwright.engine.layout.plan.SidePlan;
 import borderwright.pack.figures.NameRanges;
+import borderwright.pack.figures.PrintedFigures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -139,9 +140,9 @@ record FrontLine(Point from, Point along, List<Side> sides, int left, int like) 
     }
 
     /** That more like these follow, or other fronts like this one; empty when none do. */
-    String more() {
-        return (left == 0 ? "" : ", and " + left + " more like them to the right")
-                + (like == 0 ? "" : ", and " + like + " more like it");
+    String more(PrintedFigures f) {
+        return (left == 0 ? "" : f.text(DrawingMessage.DRAWN_FRONT_GOES_ON.of(Integer.toString(left))))
+                + (like == 0 ? "" : f.text(DrawingMessage.DRAWN_FRONTS_ALIKE.of(Integer.toString(like))));
     }
 
     /** Of many fronts those that look different, each with how many are like it. */

@@ -1,5 +1,6 @@
 package borderwright.pack.drawings;
 
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
@@ -40,16 +41,16 @@ public final class LabelPage {
     }
 
     /** As many pages as the labels take. */
-    public static List<Drawing> pages(List<Label> labels, double widthMm, double heightMm) {
+    public static List<Drawing> pages(List<Label> labels, PrintedFigures f, double widthMm, double heightMm) {
         List<Drawing> pages = new ArrayList<>();
         int each = COLUMNS * ROWS;
         for (int from = 0; from < labels.size(); from += each) {
-            pages.add(page(labels.subList(from, Math.min(labels.size(), from + each)), widthMm, heightMm));
+            pages.add(page(labels.subList(from, Math.min(labels.size(), from + each)), f, widthMm, heightMm));
         }
         return pages;
     }
 
-    private static Drawing page(List<Label> labels, double widthMm, double heightMm) {
+    private static Drawing page(List<Label> labels, PrintedFigures f, double widthMm, double heightMm) {
         double width = widthMm / COLUMNS;
         double height = heightMm / ROWS;
         int rows = (labels.size() + COLUMNS - 1) / COLUMNS;
@@ -64,8 +65,8 @@ public final class LabelPage {
             int row = i / COLUMNS;
             label(sketch, labels.get(i), new Spot((i % COLUMNS) * width, row * height), width, height);
         }
-        return sketch.finish("Labels " + labels.get(0).name() + " to "
-                + labels.get(labels.size() - 1).name() + ", each with a QR code of what it says");
+        return sketch.finish(f.text(DrawingMessage.DRAWN_LABELS.of(
+                labels.get(0).name(), labels.get(labels.size() - 1).name())));
     }
 
     private static void label(DrawingBuilder sketch, Label label, Spot at, double width, double height) {

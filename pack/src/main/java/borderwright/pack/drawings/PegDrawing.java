@@ -49,11 +49,15 @@ public final class PegDrawing {
                 new DrawingBuilder(widthMm, scale.paper(extent.height()) + ABOVE_MM + BELOW_MM + ScaleBar.HEIGHT_MM);
         double left = (widthMm - scale.paper(extent.width())) / 2;
         View view = View.of(scale, turn, extent, new Spot(left, ABOVE_MM));
-        EdgeDrawing.draw(sketch, view, plan.outline());
+        EdgeDrawing.draw(sketch, view, plan.outline(), f);
         plan.boxes().forEach(b -> sketch.shape(view.at(b.plan().outline()), Pen.EDGE, Tone.PALE));
         pegs.pegs().forEach(p -> sketch.dot(view.at(p.at()), 0.6, null, Tone.BLACK));
         if (pegs.pegs().size() <= MOST_SINGLE) {
-            pegs.pegs().forEach(p -> label(sketch, mark + " " + p.number(), view.at(p.at())));
+            pegs.pegs()
+                    .forEach(p -> label(
+                            sketch,
+                            f.text(DrawingMessage.DRAWN_PEG.of(mark, Integer.toString(p.number()))),
+                            view.at(p.at())));
         } else {
             Set<String> inside = new TreeSet<>();
             pegs.strings()
@@ -68,7 +72,7 @@ public final class PegDrawing {
             sketch.label(p.name(), at, TextSize.NAME, TypeFace.BOLD, Tone.BLACK);
         });
         ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
-        return sketch.finish("Number of the " + mark + " at each corner of the boxes, and the known points");
+        return sketch.finish(f.text(DrawingMessage.DRAWN_PEGS.of(mark)));
     }
 
     private static void numbers(DrawingBuilder sketch, View view, Box box, SettingOut pegs) {

@@ -9,6 +9,7 @@ import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.language.Language;
 import borderwright.pack.paper.Dimension;
 import borderwright.pack.paper.Drawing;
@@ -51,12 +52,14 @@ public final class PlanDrawing {
 
     private final Plan plan;
     private final LengthFormat lengths;
+    private final PrintedFigures f;
     private final DrawingBuilder sketch;
     private final View view;
 
     private PlanDrawing(Plan plan, DrawingBuilder sketch, View view) {
         this.plan = plan;
         this.lengths = new LengthFormat(plan.garden().units());
+        this.f = PrintedFigures.in(plan.garden().units());
         this.sketch = sketch;
         this.view = view;
     }
@@ -78,7 +81,8 @@ public final class PlanDrawing {
         View view = View.of(scale, turn, extent, new Spot(left, above));
         PlanDrawing drawing = new PlanDrawing(plan, sketch, view);
         drawing.everything();
-        return sketch.finish("Plan of " + plan.garden().name() + " from above, scale " + scale.words());
+        return sketch.finish(
+                drawing.f.text(DrawingMessage.DRAWN_PLAN.of(plan.garden().name(), scale.words())));
     }
 
     private static List<Point> places(Plan plan) {
@@ -93,7 +97,7 @@ public final class PlanDrawing {
 
     private void everything() {
         plan.layout().openings().forEach(this::opening);
-        EdgeDrawing.draw(sketch, view, plan.outline());
+        EdgeDrawing.draw(sketch, view, plan.outline(), f);
         plan.boxes().forEach(this::box);
         if (plan.boxes().size() <= MOST_SAID) {
             FrontLine.of(plan.boxes()).forEach(this::front);
@@ -114,7 +118,12 @@ public final class PlanDrawing {
         sketch.hatch(shape, Hatch.WASTE);
         sketch.shape(shape, Pen.HIDDEN, null);
         int number = plan.layout().openings().indexOf(opening) + 1;
-        sketch.label("open " + number, view.at(inside(opening.ring())), TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
+        sketch.label(
+                f.text(DrawingMessage.DRAWN_OPENING.of(Integer.toString(number))),
+                view.at(inside(opening.ring())),
+                TextSize.NORMAL,
+                TypeFace.REGULAR,
+                Tone.BLACK);
     }
 
     private void box(Box box) {

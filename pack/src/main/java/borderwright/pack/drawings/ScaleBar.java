@@ -1,8 +1,8 @@
 package borderwright.pack.drawings;
 
-import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
@@ -26,6 +26,7 @@ final class ScaleBar {
     static final double HEIGHT_MM = 7;
 
     static void draw(DrawingBuilder sketch, Scale scale, UnitSystem units, Spot lowerLeft) {
+        PrintedFigures f = PrintedFigures.in(units);
         List<Double> lengths = units == UnitSystem.METRIC ? METRIC_MM : IMPERIAL_MM;
         double lengthMm =
                 lengths.stream().filter(l -> scale.paper(l) >= 18).findFirst().orElse(lengths.get(lengths.size() - 1));
@@ -38,7 +39,7 @@ final class ScaleBar {
                 Pen.FINE,
                 Tone.WHITE);
         sketch.text(
-                new LengthFormat(units).length(lengthMm) + "   scale " + scale.words(),
+                f.length(lengthMm) + "   " + f.text(DrawingMessage.DRAWN_SCALE.of(scale.words())),
                 bar.plus(paper + 2, 1.5),
                 TextSize.NORMAL,
                 Mark.Anchor.START,

@@ -3,11 +3,11 @@ package borderwright.pack.drawings;
 import borderwright.engine.garden.Measure;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.geometry.Point;
-import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.survey.checks.SurveyReport;
 import borderwright.engine.survey.network.ErrorEllipse;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Ellipse;
@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * What was measured: the points, the tapes between them with the numbers of their readings, and how sure each point is.
@@ -61,7 +62,7 @@ public final class SurveyDrawing {
         double left = (widthMm - scale.paper(extent.width())) / 2;
         SurveyDrawing drawing = new SurveyDrawing(plan, sketch, View.of(scale, turn, extent, new Spot(left, ABOVE_MM)));
         drawing.everything(units);
-        return sketch.finish("What was measured, with the uncertainty of each point");
+        return sketch.finish(PrintedFigures.in(units).text(DrawingMessage.DRAWN_SURVEY.of()));
     }
 
     private void everything(UnitSystem units) {
@@ -117,8 +118,10 @@ public final class SurveyDrawing {
 
     private void number(Spot at, List<Integer> numbers) {
         if (!numbers.isEmpty()) {
-            String text =
-                    String.join(", ", numbers.stream().map(n -> "no. " + n).toList());
+            PrintedFigures f = PrintedFigures.in(plan.garden().units());
+            String text = numbers.stream()
+                    .map(n -> f.text(DrawingMessage.DRAWN_READING.of(Integer.toString(n))))
+                    .collect(Collectors.joining(", "));
             sketch.label(text, at, TextSize.FINE, TypeFace.REGULAR, Tone.BLACK);
         }
     }
@@ -166,7 +169,7 @@ public final class SurveyDrawing {
         Spot start = new Spot(sketch.widthMm() * 0.52, sketch.heightMm() - 2.6);
         sketch.line(Pen.ALERT, start, start.plus(groundMm * ellipseScale, 0));
         sketch.text(
-                "ellipses: " + new LengthFormat(units).piece(groundMm) + " on the ground (one standard deviation)",
+                PrintedFigures.in(units).text(DrawingMessage.DRAWN_ELLIPSES.of(groundMm)),
                 start.plus(groundMm * ellipseScale + 1.5, 0.9),
                 TextSize.NORMAL,
                 Mark.Anchor.START,

@@ -5,13 +5,12 @@ import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Angle;
-import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * One angle of a plan that needs a template.
@@ -87,21 +86,23 @@ public record TemplateAngles(Kind kind, Angle angle, List<String> where) {
 
     /** The template itself. */
     public Drawing draw(UnitSystem units, double widthMm) {
-        String angleText = new LengthFormat(units).angle(angle);
-        String names = names();
+        double degrees = angle.degrees();
+        String names = names(PrintedFigures.in(units));
         return switch (kind) {
-            case CORNER -> AngleTemplate.corner(angle, "Corner of " + angleText + ": " + names, units, widthMm);
-            case BLADE -> AngleTemplate.setting(angle, "Blade " + angleText + " from square: " + names, units, widthMm);
-            case FENCE -> AngleTemplate.setting(angle, "Fence " + angleText + " from square: " + names, units, widthMm);
-            case RIP ->
-                AngleTemplate.setting(angle, "Rip, blade " + angleText + " from square: " + names, units, widthMm);
+            case CORNER ->
+                AngleTemplate.corner(angle, DrawingMessage.TEMPLATE_OF_CORNER.of(degrees, names), units, widthMm);
+            case BLADE ->
+                AngleTemplate.setting(angle, DrawingMessage.TEMPLATE_OF_BLADE.of(degrees, names), units, widthMm);
+            case FENCE ->
+                AngleTemplate.setting(angle, DrawingMessage.TEMPLATE_OF_FENCE.of(degrees, names), units, widthMm);
+            case RIP -> AngleTemplate.setting(angle, DrawingMessage.TEMPLATE_OF_RIP.of(degrees, names), units, widthMm);
         };
     }
 
-    private String names() {
-        Optional<String> more = where.size() > MOST_NAMES
-                ? Optional.of(" and " + (where.size() - MOST_NAMES) + " more")
-                : Optional.empty();
-        return String.join(", ", where.subList(0, StrictMath.min(MOST_NAMES, where.size()))) + more.orElse("");
+    private String names(PrintedFigures f) {
+        String first = String.join(", ", where.subList(0, StrictMath.min(MOST_NAMES, where.size())));
+        return where.size() > MOST_NAMES
+                ? f.text(DrawingMessage.TEMPLATE_NAMES_AND_MORE.of(first, Integer.toString(where.size() - MOST_NAMES)))
+                : first;
     }
 }

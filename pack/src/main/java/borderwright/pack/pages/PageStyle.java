@@ -1,6 +1,7 @@
 package borderwright.pack.pages;
 
 import borderwright.engine.garden.Garden;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
 import borderwright.pack.paper.Tone;
@@ -56,8 +57,9 @@ final class PageStyle {
     }
 
     private static String foot(Garden garden) {
-        String invented = garden.isInvented() ? "Invented data, not a real garden. " : "";
-        return invented + "Guidance, not a licensed engineer's design; local codes and licensed practice decide.";
+        PrintedFigures f = PrintedFigures.in(garden.units());
+        String invented = garden.isInvented() ? f.text(PageMessage.FOOT_INVENTED.of()) + " " : "";
+        return invented + f.text(PageMessage.FOOT_GUIDANCE.of());
     }
 
     static String shortened(String name) {

@@ -4,6 +4,7 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.cautions.PieceLift;
+import borderwright.engine.message.Message;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.alike.AlikePieces;
 import borderwright.pack.alike.PieceGroup;
@@ -67,7 +68,7 @@ public record BoxSheet(List<Box> alike, List<Drawing> layers, Orientation orient
         if (cut.isSquare()) {
             return f.text(SheetMessage.END_SQUARE.of());
         }
-        String point = PartWords.longPoint(piece.role(), cut.longPoint());
+        Message point = PartWords.longPoint(piece.role(), cut.longPoint());
         return f.text(
                 cut.tiltDeg() > 0
                         ? SheetMessage.END_BEVELLED.of(cut.tiltDeg(), point, cut.offsetMm())

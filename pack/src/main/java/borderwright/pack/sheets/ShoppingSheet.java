@@ -17,12 +17,13 @@ public record ShoppingSheet(Plan plan) implements Sheet {
     }
 
     /** A supplier's terms in a sentence. */
-    public String terms(Basket.Order order) {
+    public String terms(Basket.Order order, PrintedFigures f) {
         return plan.garden().suppliers().stream()
                 .filter(s -> s.name().equals(order.supplier()))
-                .map(s -> (s.isTaxIncluded() ? "Prices include tax." : "Prices without tax; it is added below.")
+                .map(s -> f.text((s.isTaxIncluded() ? SheetMessage.TERMS_TAX_INCLUDED : SheetMessage.TERMS_TAX_ADDED)
+                                .of())
                         + s.quoted()
-                                .map(day -> " Quoted " + day + ": ask again if that is over two weeks ago.")
+                                .map(day -> " " + f.text(SheetMessage.TERMS_QUOTED.of(day.toString())))
                                 .orElse(""))
                 .findFirst()
                 .orElse("");

@@ -5,6 +5,7 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.strength.BowShift;
 import borderwright.pack.figures.PartWords;
+import borderwright.pack.figures.PrintedFigures;
 import de.javagl.jgltf.model.creation.AccessorModels;
 import de.javagl.jgltf.model.creation.GltfModelBuilder;
 import de.javagl.jgltf.model.creation.MaterialBuilder;
@@ -36,11 +37,15 @@ public final class BoxModel {
 
     private final Map<Piece.Role, MaterialModelV2> materials = new EnumMap<>(Piece.Role.class);
 
-    private BoxModel() {}
+    private final PrintedFigures f;
+
+    private BoxModel(PrintedFigures f) {
+        this.f = f;
+    }
 
     /** The model; boxes in plan order, pieces in build order. */
     public static byte[] write(Plan plan) {
-        BoxModel model = new BoxModel();
+        BoxModel model = new BoxModel(PrintedFigures.in(plan.garden().units()));
         DefaultSceneModel scene = new DefaultSceneModel();
         for (int i = 0; i < plan.boxes().size(); i++) {
             Box box = plan.boxes().get(i);
@@ -89,7 +94,7 @@ public final class BoxModel {
             shape.setExtras(Map.of("targetNames", List.of("bulge")));
         }
         DefaultMeshPrimitiveModel primitive = builder.build();
-        primitive.setMaterialModel(materials.computeIfAbsent(piece.role(), BoxModel::material));
+        primitive.setMaterialModel(materials.computeIfAbsent(piece.role(), this::material));
         shape.setName(piece.label());
         shape.addMeshPrimitiveModel(primitive);
         DefaultNodeModel node = new DefaultNodeModel();
@@ -99,7 +104,7 @@ public final class BoxModel {
     }
 
     /** Wood in tones that tell the roles apart, linear colour as glTF asks. */
-    private static MaterialModelV2 material(Piece.Role role) {
+    private MaterialModelV2 material(Piece.Role role) {
         float tone = switch (role) {
             case WALL -> 0.52f;
             case DIVIDER -> 0.44f;
@@ -114,7 +119,7 @@ public final class BoxModel {
                 .setBaseColorFactor(tone, tone * 0.72f, tone * 0.46f, 1)
                 .setMetallicRoughnessFactors(0, 0.9f)
                 .build();
-        material.setName(PartWords.role(role));
+        material.setName(f.text(PartWords.role(role)));
         return material;
     }
 }

@@ -101,7 +101,7 @@ public final class PlanTables {
                 cut.endForEnd() ? "yes" : "no",
                 cut.sharesCut() ? "yes" : "no",
                 plan.cutting().waiting().contains(cut.label()) ? "yes" : "no",
-                piece == null ? "" : PartWords.role(piece.role()),
+                piece == null ? "" : sentences.text(PartWords.role(piece.role())),
                 piece == null ? "" : piece.box(),
                 piece == null ? "" : piece.planter(),
                 piece == null || piece.course() == 0 ? "" : Integer.toString(piece.course()));

@@ -2,6 +2,8 @@ package borderwright.pack.drawings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.measure.UnitSystem;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
@@ -73,7 +75,7 @@ class LabelPageTest {
                     List.of("larch 25 x 150, 3.600 m", "F1-1a, F1-1b, F1-2a, F1-2b, F1-3a, F1-3b"),
                     "Board " + i));
         }
-        List<Drawing> pages = LabelPage.pages(labels, 180, 250);
+        List<Drawing> pages = LabelPage.pages(labels, PrintedFigures.in(UnitSystem.METRIC), 180, 250);
         assertThat(pages).hasSize(3);
         List<String> names = new ArrayList<>();
         for (Drawing page : pages) {
