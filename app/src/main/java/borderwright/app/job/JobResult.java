@@ -1,5 +1,6 @@
 package borderwright.app.job;
 
+import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.problem.Problem;
@@ -27,9 +28,10 @@ public sealed interface JobResult {
     /**
      * The garden cannot be planned.
      *
+     * @param units of the garden, to write the reasons in
      * @param reasons the gravest first
      */
-    record NotPlanned(List<Problem> reasons) implements JobResult {
+    record NotPlanned(UnitSystem units, List<Problem> reasons) implements JobResult {
         public NotPlanned {
             reasons = List.copyOf(reasons);
         }

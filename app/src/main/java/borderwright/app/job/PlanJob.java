@@ -47,7 +47,8 @@ public final class PlanJob {
     private JobResult run() {
         List<Comparison.Design> designs = plan();
         if (designs.get(0).answer() instanceof PlanAnswer.NotPlanned notPlanned) {
-            return new JobResult.NotPlanned(notPlanned.reasons());
+            return new JobResult.NotPlanned(
+                    GardenResolver.resolve(order.document().garden()).units(), notPlanned.reasons());
         }
         PlanAnswer.Planned planned = (PlanAnswer.Planned) designs.get(0).answer();
         UnitSystem units = planned.plan().garden().units();

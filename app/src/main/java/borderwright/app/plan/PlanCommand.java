@@ -8,8 +8,7 @@ import borderwright.app.job.PlanJob;
 import borderwright.app.job.PlanOrder;
 import borderwright.app.job.StopSignal;
 import borderwright.engine.garden.given.GardenDocument;
-import borderwright.engine.measure.UnitSystem;
-import borderwright.engine.problem.Problem;
+import borderwright.engine.message.Sentences;
 import borderwright.pack.language.Language;
 import borderwright.pack.paper.PaperSize;
 import java.io.IOException;
@@ -17,7 +16,6 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -98,7 +96,7 @@ public final class PlanCommand implements Callable<Integer> {
             return write(planned);
         }
         if (result instanceof JobResult.NotPlanned notPlanned) {
-            return notPlanned(notPlanned.reasons());
+            return report(notPlanned);
         }
         return ExitCode.STOPPED;
     }
@@ -114,10 +112,13 @@ public final class PlanCommand implements Callable<Integer> {
         return planned.plan().shortfalls().isEmpty() ? ExitCode.DONE : ExitCode.NOT_MET;
     }
 
-    private int notPlanned(List<Problem> reasons) {
+    private int report(JobResult.NotPlanned notPlanned) {
         PrintWriter err = spec.commandLine().getErr();
-        reasons.forEach(reason -> err.println(garden + ": " + (reason.where().isEmpty() ? "" : reason.where() + ": ")
-                + reason.sentence(Language.english().in(UnitSystem.METRIC))));
+        Sentences sentences = Language.english().in(notPlanned.units());
+        notPlanned
+                .reasons()
+                .forEach(reason -> err.println(garden + ": " + (reason.where().isEmpty() ? "" : reason.where() + ": ")
+                        + reason.sentence(sentences)));
         err.println("borderwright: no plan could be made; nothing was written.");
         return ExitCode.NOT_MET;
     }

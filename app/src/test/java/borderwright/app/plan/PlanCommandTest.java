@@ -149,6 +149,21 @@ class PlanCommandTest {
         }
 
         @Test
+        void anImperialGardenThatCannotBePlannedIsAnsweredInInches() throws IOException {
+            String good = Files.readString(EXAMPLES.resolve("patio-planter.yaml"));
+            Path shallow = Files.writeString(
+                    folder.resolve("shallow.yaml"), good.replace("front to back: 24 in", "front to back: 6 in"));
+
+            Outcome outcome = Outcome.of(
+                    "plan", shallow.toString(), "--out", folder.resolve("never").toString());
+
+            assertThat(outcome.code()).isEqualTo(ExitCode.NOT_MET);
+            assertThat(outcome.err())
+                    .contains("Planters 6\" from front to back are less than")
+                    .doesNotContain(" mm");
+        }
+
+        @Test
         void aFileInTheWayOfTheFolderIsNotTouched() throws IOException {
             Path file = Files.writeString(folder.resolve("taken"), "mine");
 

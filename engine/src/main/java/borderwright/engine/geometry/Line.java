@@ -53,11 +53,6 @@ public record Line(Point through, Point direction) {
         return direction.cross(point.minus(through));
     }
 
-    /** Foot of the perpendicular from {@code point}. */
-    public Point foot(Point point) {
-        return at(stationMm(point));
-    }
-
     /** Where two lines cross; empty when they are parallel to within a thousand-millionth of a radian. */
     public Optional<Point> meet(Line other) {
         double sine = direction.cross(other.direction);

@@ -53,15 +53,6 @@ public record LengthFormat(UnitSystem units) {
                 : decimal(mm / 1000, 1) + " m";
     }
 
-    /** A section or other pair of sizes: {@code 25 x 150 mm}; {@code 1" x 5-7/8"}. */
-    public String section(double thicknessMm, double widthMm) {
-        if (units == UnitSystem.IMPERIAL) {
-            return inches(thicknessMm) + " x " + inches(widthMm);
-        }
-        String thickness = tenthsMm(thicknessMm);
-        return thickness.substring(0, thickness.length() - " mm".length()) + " x " + tenthsMm(widthMm);
-    }
-
     /** {@code 2.41 m2}; {@code 25.9 sq ft}. */
     public String area(double m2) {
         return units == UnitSystem.IMPERIAL

@@ -3,18 +3,6 @@ package borderwright.engine.plan;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.buying.list.GoodsNeed;
-import borderwright.engine.buying.list.ShoppingAnswer;
-import borderwright.engine.buying.list.ShoppingProblem;
-import borderwright.engine.buying.nesting.HeldBoards;
-import borderwright.engine.buying.nesting.NestedBasket;
-import borderwright.engine.buying.why.BasketMaker;
-import borderwright.engine.buying.why.Explainer;
-import borderwright.engine.buying.why.Explanation;
-import borderwright.engine.cutting.BasketBoards;
-import borderwright.engine.cutting.CuttingPlan;
-import borderwright.engine.cutting.CuttingPlanner;
-import borderwright.engine.cutting.PlaneVerifier;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundSpec;
@@ -22,20 +10,15 @@ import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.layout.BorderLayout;
 import borderwright.engine.layout.plan.Layout;
 import borderwright.engine.layout.plan.LayoutRules;
-import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.prices.BoardLimits;
 import borderwright.engine.prices.PieceCost;
 import borderwright.engine.prices.PriceLists;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.sequence.BuildSequence;
+import borderwright.engine.sequence.WorkPlan;
 import borderwright.engine.shopping.ShoppingItem;
 import borderwright.engine.shopping.ShoppingList;
-import borderwright.engine.sitelog.OnSite;
-import borderwright.engine.stock.DemandMaker;
-import borderwright.engine.stock.OffcutWorth;
-import borderwright.engine.stock.row.BoardInHand;
-import borderwright.engine.stock.row.CuttingJob;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.strength.StrengthTerms;
 import borderwright.engine.strength.bracing.BracedBoxes;
@@ -53,9 +36,6 @@ import java.util.function.Consumer;
  * <p>A planner holds what is known so far of one garden; {@link #plan} is its only use.
  */
 public final class Planner {
-    /** Work for asking again what would change a basket: a few seconds at most. */
-    private static final long EXPLAINING_WORK = 250_000;
-
     /** Work for the basket of another floor: it is compared, not bought. */
     private static final long FLOOR_WORK = 50_000;
 
@@ -188,39 +168,15 @@ public final class Planner {
                 ? SiteStages.ofVariant(garden, border.outline(), boxes)
                 : SiteStages.of(garden, border, boxes, prices);
         List<ShoppingItem> shopping = ShoppingList.of(boxes, site.ground(), site.filling(), format);
-        OnSite here = OnSite.of(garden, pieces);
-        ShoppingProblem problem = shopping(here, shopping, prices);
-        begins.accept(PlanStage.BUYING);
-        HeldBoards.Bought held = HeldBoards.buy(job(List.of(), here.open()), problem, budget);
-        NestedBasket.Bought bought = held.basket();
-        ShoppingAnswer answer = bought.answer();
-        begins.accept(PlanStage.EXPLAINING);
-        Explanation why = variant
-                ? Explanation.NONE
-                : Explainer.explain(held.full(), bought.bare(), answer, budget.separate(EXPLAINING_WORK));
-        begins.accept(PlanStage.CUTTING);
-        CuttingJob job = job(BasketBoards.of(answer, garden.cutting().trim()), here.open());
-        CuttingPlan cutting =
-                PlaneVerifier.verified(job, CuttingPlanner.plan(job, budget)).after(here.done());
-        PlanTotals totals = new PlanTotals(garden, layout, pieces, site, cutting);
-        Plan.Totals sums = totals.of(answer.cost() - answer.counted());
-        List<Problem> unmet = new Shortfalls(garden, taught)
-                .of(
-                        border.report(),
-                        layout,
-                        boxes,
-                        strength,
-                        site,
-                        prices,
-                        here.problems(),
-                        answer,
-                        held.met(),
-                        cutting);
-        SiteWork floored = variant
-                ? site
-                : site.withPlatforms(FloorBaskets.of(
-                        garden, site.platforms(), sums.boardsAndFixings(), unmet, budget.separate(FLOOR_WORK)));
+        WoodStage stage = new WoodStage(garden, prices, budget, begins);
+        WoodStage.Bought wood = variant ? stage.unexplained(pieces, shopping) : stage.explained(pieces, shopping);
+        Plan.Totals sums = new PlanTotals(garden, layout, pieces, site, wood.cutting()).of(wood.paid());
+        List<Problem> unmet =
+                new Shortfalls(garden, taught).of(border.report(), layout, boxes, strength, site, prices, wood);
+        SiteWork floored = variant ? site : withFloorBaskets(site, sums, unmet);
         begins.accept(PlanStage.SEQUENCE);
+        WorkPlan work = BuildSequence.plan(garden, boxes, site.ground(), site.filling(), wood.cutting())
+                .withNotes(taught.notes(boxes, strength));
         return Plan.builder()
                 .garden(garden)
                 .outline(border.outline())
@@ -231,38 +187,16 @@ public final class Planner {
                 .strengthReports(strength)
                 .site(floored)
                 .shopping(shopping)
-                .basket(BasketMaker.of(answer, why.withNesting(bought.saved()), garden.currency(), rejectPercent()))
-                .cutting(cutting)
-                .work(BuildSequence.plan(garden, boxes, site.ground(), site.filling(), cutting)
-                        .withNotes(taught.notes(boxes, strength)))
+                .basket(wood.basket())
+                .cutting(wood.cutting())
+                .work(work)
                 .totals(sums)
                 .shortfalls(unmet)
                 .build();
     }
 
-    private CuttingJob job(List<BoardInHand> boards, List<Piece> pieces) {
-        return new CuttingJob(boards, pieces, garden.sections(), garden.saws(), garden.cutting());
-    }
-
-    private double rejectPercent() {
-        return garden.cutting().rejectsPercent();
-    }
-
-    private ShoppingProblem shopping(OnSite here, List<ShoppingItem> shopping, PriceLists prices) {
-        Length kerf = CuttingJob.widestKerf(garden.saws());
-        List<GoodsNeed> needs = shopping.stream()
-                .map(item -> new GoodsNeed(item.item(), item.quantity(), item.unit()))
-                .toList();
-        ShoppingProblem problem = new ShoppingProblem(
-                DemandMaker.of(here.open(), garden.cutting(), kerf),
-                prices.boards(),
-                prices.terms(),
-                here.stock(),
-                OnSite.stillNeeded(garden, needs),
-                prices.goods(),
-                kerf.ticks(),
-                garden.cutting().trim().ticks());
-        return problem.keeping(
-                OffcutWorth.of(garden.cutting(), garden.currency().getDecimalPlaces()));
+    private SiteWork withFloorBaskets(SiteWork site, Plan.Totals sums, List<Problem> unmet) {
+        return site.withPlatforms(
+                FloorBaskets.of(garden, site.platforms(), sums.boardsAndFixings(), unmet, budget.separate(FLOOR_WORK)));
     }
 }

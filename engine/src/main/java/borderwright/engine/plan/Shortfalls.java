@@ -2,7 +2,6 @@ package borderwright.engine.plan;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buying.list.ShoppingAnswer;
-import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.layout.plan.Layout;
 import borderwright.engine.prices.PriceLists;
@@ -25,10 +24,7 @@ record Shortfalls(Garden garden, Taught taught) {
             List<StrengthReport> strength,
             SiteWork site,
             PriceLists prices,
-            List<Problem> onSite,
-            ShoppingAnswer answer,
-            boolean heldBack,
-            CuttingPlan cutting) {
+            WoodStage.Bought wood) {
         List<Problem> found = new ArrayList<>();
         SurveyDisagreement.of(survey).ifPresent(found::add);
         found.addAll(layout.unmet());
@@ -38,23 +34,24 @@ record Shortfalls(Garden garden, Taught taught) {
         found.addAll(site.ground().unmet());
         found.addAll(site.filling().unmet());
         found.addAll(prices.problems());
-        found.addAll(onSite);
+        found.addAll(wood.onSite());
+        ShoppingAnswer answer = wood.answer();
         if (answer.status() != ShoppingAnswer.Status.FOUND) {
             answer.reasons().stream().limit(1).forEach(reason -> found.add(new Problem("suppliers", reason)));
         }
-        if (!heldBack) {
+        if (!wood.boardsKeptWhole()) {
             found.add(new Problem("cutting.keep whole", ShortfallMessage.NO_BOARD_KEPT_WHOLE.of()));
         }
-        cutting.uncut().forEach(uncut -> found.add(new Problem("suppliers", uncut.why())));
-        budget(answer, found);
+        wood.cutting().uncut().forEach(uncut -> found.add(new Problem("suppliers", uncut.why())));
+        budget(wood, found);
         return found;
     }
 
-    private void budget(ShoppingAnswer answer, List<Problem> found) {
-        if (garden.budget().isEmpty() || answer.status() != ShoppingAnswer.Status.FOUND) {
+    private void budget(WoodStage.Bought wood, List<Problem> found) {
+        if (garden.budget().isEmpty() || wood.answer().status() != ShoppingAnswer.Status.FOUND) {
             return;
         }
-        Money cost = Money.ofMinor(garden.currency(), answer.cost() - answer.counted());
+        Money cost = Money.ofMinor(garden.currency(), wood.paid());
         Money most = Money.of(garden.currency(), garden.budget().get(), RoundingMode.HALF_UP);
         if (cost.isGreaterThan(most)) {
             found.add(new Problem("budget", ShortfallMessage.OVER_BUDGET.of(cost, cost.minus(most), most)));

@@ -72,12 +72,6 @@ class LengthFormatTest {
     }
 
     @Test
-    void sections() {
-        assertThat(METRIC.section(25, 150)).isEqualTo("25 x 150 mm");
-        assertThat(IMPERIAL.section(38.1, 184.15)).isEqualTo("1-1/2\" x 7-1/4\"");
-    }
-
-    @Test
     void areasVolumesWeightsAndAngles() {
         assertThat(METRIC.area(2.405)).isEqualTo("2.41 m2");
         assertThat(IMPERIAL.area(2.405)).isEqualTo("25.9 sq ft");

@@ -141,11 +141,6 @@ public record PrintedFigures(LengthFormat lengths, Sentences sentences) {
         return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString();
     }
 
-    /** An angle setting of a saw, from square. */
-    public String tilt(double degrees) {
-        return decimal(degrees, 1).equals("0.0") ? "square" : degrees(degrees);
-    }
-
     /** A sentence begun with a capital letter and ended with a stop. */
     public String sentence(String text) {
         String begun = text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);

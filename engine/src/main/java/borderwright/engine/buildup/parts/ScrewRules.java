@@ -54,16 +54,6 @@ public final class ScrewRules {
         double countersinkMm() {
             return StrictMath.rint(2 * diameterMm);
         }
-
-        /** Least distance from an end of a pre-drilled board, mm: 7 diameters (EN 1995-1-1 table 8.2, unloaded end). */
-        double endDistanceMm() {
-            return 7 * diameterMm;
-        }
-
-        /** Least distance from an edge of a pre-drilled piece, mm: 3 diameters (EN 1995-1-1 table 8.2). */
-        double edgeDistanceMm() {
-            return 3 * diameterMm;
-        }
     }
 
     /** The screw through a wall: of the size that is requested, else by the wall's thickness. */

@@ -59,19 +59,6 @@ public final class Frame {
         return springs.size();
     }
 
-    public int nodeCount() {
-        return places.size();
-    }
-
-    /** Number of free displacements. */
-    public int equationCount() {
-        return numbering.count;
-    }
-
-    public double lengthOf(int member) {
-        return members.get(member).length();
-    }
-
     /** Whether no loose stiffness was given. */
     boolean isTight() {
         return loose.length == 0 || loose[0] == 0;

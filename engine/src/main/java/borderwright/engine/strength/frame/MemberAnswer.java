@@ -64,12 +64,6 @@ public final class MemberAnswer {
         return bent(x, displacements[1], displacements[5], ends[1], ends[5], spans[1], ei);
     }
 
-    /** Displacement towards the member's own z. */
-    public double deflectionZ(double x) {
-        double ei = scale * member.rigidity().aboutY();
-        return bent(x, displacements[2], -displacements[4], ends[2], -ends[4], spans[2], ei);
-    }
-
     private static double bent(
             double x, double shift, double slope, double force, double moment, SpanLoad span, double ei) {
         if (ei == 0) {
@@ -78,18 +72,9 @@ public final class MemberAnswer {
         return shift + slope * x + (-moment * x * x / 2 + force * x * x * x / 6 + span.integral(x, 4)) / ei;
     }
 
-    /** Displacement along the member at its start and end. */
-    public double stretch() {
-        return displacements[6] - displacements[0];
-    }
-
     /** Places where a moment about z can be greatest: ends, changes of load, and where its shear is nothing. */
     public List<Double> peaksAboutZ() {
         return peaks(spans[1], ends[1]);
-    }
-
-    public List<Double> peaksAboutY() {
-        return peaks(spans[2], ends[2]);
     }
 
     private List<Double> peaks(SpanLoad span, double startForce) {

@@ -61,8 +61,4 @@ public record StrengthClass(
         String upper = name.strip().toUpperCase(Locale.ROOT);
         return ALL.stream().filter(c -> c.name().equals(upper)).findFirst();
     }
-
-    public boolean isSoftwood() {
-        return name.startsWith("C");
-    }
 }

@@ -61,12 +61,12 @@ class SecondOpinionTest {
             worst = Math.max(worst, Math.max(Math.abs(at[2]), Math.abs(at[3])));
         }
         assertThat(worst).as(where).isLessThan(ALIKE * farthest);
-        return frame.frame().nodeCount();
+        return DenseFrame.nodes(frame.frame());
     }
 
     /** Place of each node and by how much the two differ there, less what the box moves and turns as one: it rests on nothing real. */
     private static double[][] difference(BoxFrame frame, FrameAnswer answer, double[] second) {
-        int count = frame.frame().nodeCount();
+        int count = DenseFrame.nodes(frame.frame());
         double[][] at = new double[count][];
         double[] mean = new double[4];
         for (int node = 0; node < count; node++) {

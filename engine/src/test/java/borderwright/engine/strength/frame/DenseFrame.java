@@ -62,6 +62,11 @@ public final class DenseFrame {
         return new DenseFrame(frame, loads, scales).pivot();
     }
 
+    /** Number of nodes. */
+    public static int nodes(Frame frame) {
+        return frame.places.size();
+    }
+
     /** Where a node stands. */
     public static Vector place(Frame frame, int node) {
         return frame.places.get(node);
