@@ -104,8 +104,9 @@ class SizesTest {
                 .filter(call -> simple(call.type()).equals(simple(type.name())))
                 .toList();
         return !rows.isEmpty()
-                && rows.stream().allMatch(row -> row.file().equals(type.file())
-                        && row.arguments().stream().allMatch(PRINTED.asMatchPredicate()));
+                && rows.stream()
+                        .allMatch(row -> row.file().equals(type.file())
+                                && row.arguments().stream().allMatch(PRINTED.asMatchPredicate()));
     }
 
     /** Where a record has a builder, only its own file calls its constructor. */

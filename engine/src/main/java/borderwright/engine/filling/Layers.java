@@ -35,15 +35,18 @@ record Layers(SoilSpec soil, FillingSpec spec) {
         double topM3 = filledM3 - gravelM3 - baseM3;
         double reusedM3 = Math.min(topM3 * settled, dugLooseM3 * spec.reused());
         List<Material> materials = new ArrayList<>();
-        add(materials, new Material("gravel", FillMessage.LAYER_OF_DRAINAGE.of(), gravelM3, gravelM3, true));
+        add(materials, Material.bought("gravel", FillMessage.LAYER_OF_DRAINAGE.of(), gravelM3, gravelM3));
         if (spec.coarseLayer().isPresent()) {
             FillingSpec.CoarseLayer base = spec.coarseLayer().get();
             Message coarse = FillMessage.LAYER_OF_COARSE_FILL.of();
-            add(materials, new Material(base.item(), coarse, baseM3, baseM3 * settled, !base.isAtHand()));
+            double looseM3 = baseM3 * settled;
+            add(
+                    materials,
+                    base.isAtHand()
+                            ? Material.atHand(base.item(), coarse, baseM3, looseM3)
+                            : Material.bought(base.item(), coarse, baseM3, looseM3));
         }
-        add(
-                materials,
-                new Material("dug earth", FillMessage.LAYER_OF_DUG_EARTH.of(), reusedM3 / settled, reusedM3, false));
+        add(materials, Material.atHand("dug earth", FillMessage.LAYER_OF_DUG_EARTH.of(), reusedM3 / settled, reusedM3));
         mix(materials, topM3 - reusedM3 / settled, settled);
         return materials;
     }
@@ -54,7 +57,7 @@ record Layers(SoilSpec soil, FillingSpec spec) {
         for (MixPart part : parts) {
             double m3 = filledM3 * part.parts() / sum;
             FillMessage layer = parts.size() == 1 ? FillMessage.LAYER_OF_SOIL : FillMessage.LAYER_OF_MIX;
-            add(materials, new Material(part.item(), layer.of(), m3, m3 * settled, true));
+            add(materials, Material.bought(part.item(), layer.of(), m3, m3 * settled));
         }
     }
 

@@ -11,4 +11,12 @@ import borderwright.engine.message.Message;
  * @param orderedM3 loose volume to have, m3
  * @param bought whether it must be bought; otherwise it is at hand
  */
-public record Material(String item, Message layer, double filledM3, double orderedM3, boolean bought) {}
+public record Material(String item, Message layer, double filledM3, double orderedM3, boolean bought) {
+    static Material bought(String item, Message layer, double filledM3, double orderedM3) {
+        return new Material(item, layer, filledM3, orderedM3, true);
+    }
+
+    static Material atHand(String item, Message layer, double filledM3, double orderedM3) {
+        return new Material(item, layer, filledM3, orderedM3, false);
+    }
+}

@@ -37,7 +37,8 @@ class PublishedNetworksTest {
     private static Adjustment adjusted(NetworkBuilder builder, String... anticlockwise) {
         Network network = builder.build();
         List<Integer> corners = Stream.of(anticlockwise).map(builder::number).toList();
-        List<ShapeFinder.Shape> shapes = new ShapeFinder(network, new CornerOrder(corners, corners.size() > 2)).find();
+        CornerOrder order = corners.size() > 2 ? CornerOrder.ring(corners) : CornerOrder.strip(corners);
+        List<ShapeFinder.Shape> shapes = new ShapeFinder(network, order).find();
         assertThat(shapes).isNotEmpty();
         return shapes.get(0).best();
     }

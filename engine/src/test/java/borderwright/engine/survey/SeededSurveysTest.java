@@ -147,7 +147,7 @@ class SeededSurveysTest {
             for (int i = 0; i < n; i++) {
                 corners.add(i);
             }
-            CornerOrder order = new CornerOrder(corners, true);
+            CornerOrder order = CornerOrder.ring(corners);
             Adjustment found =
                     new ShapeFinder(builder.build(), order).find().get(0).best();
             assertCongruent(order.places(found.positions()), truth, 1e-6, seed);

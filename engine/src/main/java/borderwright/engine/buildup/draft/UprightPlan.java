@@ -19,6 +19,20 @@ import org.jspecify.annotations.Nullable;
  */
 public record UprightPlan(
         Ring plan, SectionSpec section, @Nullable Rip rip, boolean bearsOnBoth) {
+    /** One that bears on a single board. */
+    public static UprightPlan onOneFace(Ring plan, SectionSpec section) {
+        return new UprightPlan(plan, section, null, false);
+    }
+
+    /** One that bears on both faces of its corner as it is. */
+    public static UprightPlan onBothFaces(Ring plan, SectionSpec section) {
+        return new UprightPlan(plan, section, null, true);
+    }
+
+    /** One that bears on both faces of its corner once it is ripped. */
+    public static UprightPlan ripped(Ring plan, SectionSpec section, Rip rip) {
+        return new UprightPlan(plan, section, rip, true);
+    }
 
     /**
      * Which way round a section stands against a board.

@@ -158,7 +158,7 @@ final class Bearers {
                     strip.farMm(),
                     Strip.End.square(at - lengthwise / 2),
                     Strip.End.square(at + lengthwise / 2));
-            UprightPlan leg = new UprightPlan(foot.outline(), section, null, false);
+            UprightPlan leg = UprightPlan.onOneFace(foot.outline(), section);
             PieceMaker.Part part = PieceMaker.Part.builder()
                     .label(draft.labels.next(planter, Role.LEG))
                     .planter(planter)

@@ -199,6 +199,6 @@ public final class Braces {
                 side.at(fromMm + stance.faceMm(), wall),
                 side.at(fromMm + stance.faceMm(), wall + stance.depthMm()),
                 side.at(fromMm, wall + stance.depthMm())));
-        return new UprightPlan(plan, draft.sections.braces(), null, false);
+        return UprightPlan.onOneFace(plan, draft.sections.braces());
     }
 }

@@ -57,7 +57,7 @@ public final class CornerPosts {
             if (uprights.fits(choice)) {
                 choice.forEach(upright -> uprights.stand(upright, Role.POST, side.side()));
                 join(choice);
-                tell(side, choice);
+                note(side, choice);
                 return true;
             }
         }
@@ -96,7 +96,7 @@ public final class CornerPosts {
                 before.at(before.innerEnd(wall), wall), before.along().times(-1), before.inwards(), StrictMath.PI / 2);
         List<UprightPlan> stood = new ArrayList<>();
         for (Nook nook : List.of(onBefore, onSide)) {
-            UprightPlan upright = new UprightPlan(nook.rectangle(0, stance), section, null, false);
+            UprightPlan upright = UprightPlan.onOneFace(nook.rectangle(0, stance), section);
             if (uprights.fits(List.of(upright))) {
                 uprights.stand(upright, Role.POST, side.side());
                 stood.add(upright);
@@ -106,7 +106,7 @@ public final class CornerPosts {
         return !stood.isEmpty();
     }
 
-    private void tell(SideFrame side, List<UprightPlan> choice) {
+    private void note(SideFrame side, List<UprightPlan> choice) {
         SectionSpec section = draft.sections.posts();
         if (choice.get(0).rip() != null) {
             draft.note(about(side, BuildMessage.CORNER_POST_RIPPED));

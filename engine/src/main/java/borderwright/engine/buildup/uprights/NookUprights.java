@@ -48,12 +48,12 @@ public final class NookUprights {
         boolean square = StrictMath.abs(stance.depthMm() * UprightPlan.cot(first.angle())) <= STAND_OFF_MM;
         if (stance.isStout() && square) {
             choices.add(List.of(
-                    new UprightPlan(first.rectangle(first.clearMm(stance.depthMm()), stance), section, null, true)));
+                    UprightPlan.onBothFaces(first.rectangle(first.clearMm(stance.depthMm()), stance), section)));
         }
         Stance ripStance = first.angle() > StrictMath.PI / 2 ? stance.wide() : stance;
         if (!square && canRip(first, ripStance, section)) {
             choices.add(
-                    List.of(new UprightPlan(first.ripped(ripStance), section, rip(first, section, ripStance), true)));
+                    List.of(UprightPlan.ripped(first.ripped(ripStance), section, rip(first, section, ripStance))));
         }
         choices.add(pair(first, second, section, stance, square));
         choices.add(List.of(alone(first, section, stance)));
@@ -82,7 +82,7 @@ public final class NookUprights {
     }
 
     /** The second upright stands in the corner, the first clear of it. */
-    private static List<UprightPlan> pair(Nook first, Nook second, SectionSpec section, Stance stance, boolean square) {
+    private static List<UprightPlan> pair(Nook first, Nook second, SectionSpec section, Stance stance, boolean bearsOnBoth) {
         double depth = stance.depthMm();
         double angle = first.angle();
         double secondFrom = second.clearMm(depth);
@@ -91,12 +91,12 @@ public final class NookUprights {
                 : depth / StrictMath.sin(angle)
                         + StrictMath.min(depth, stance.faceMm() * StrictMath.sin(angle)) * UprightPlan.cot(angle);
         return List.of(
-                new UprightPlan(first.rectangle(firstFrom, stance), section, null, square),
-                new UprightPlan(second.rectangle(secondFrom, stance), section, null, square));
+                new UprightPlan(first.rectangle(firstFrom, stance), section, null, bearsOnBoth),
+                new UprightPlan(second.rectangle(secondFrom, stance), section, null, bearsOnBoth));
     }
 
     private static UprightPlan alone(Nook nook, SectionSpec section, Stance stance) {
-        return new UprightPlan(nook.rectangle(nook.clearMm(stance.depthMm()), stance), section, null, false);
+        return UprightPlan.onOneFace(nook.rectangle(nook.clearMm(stance.depthMm()), stance), section);
     }
 
     private static double ripDeg(double angle) {

@@ -176,7 +176,7 @@ public final class Ties {
                 .findFirst()
                 .orElseThrow()
                 .get(0);
-        UprightPlan front = new UprightPlan(atFront.rectangle(0, stance), draft.sections.braces(), null, true);
+        UprightPlan front = UprightPlan.onBothFaces(atFront.rectangle(0, stance), draft.sections.braces());
         boolean flush = best.bearsOnBoth() || StrictMath.abs(angle - StrictMath.PI / 2) < 0.02;
         return Optional.of(new Trial(new Tie(strip, side, topMm), front, best, !flush));
     }

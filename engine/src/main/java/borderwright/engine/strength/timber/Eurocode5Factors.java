@@ -25,14 +25,18 @@ public final class Eurocode5Factors {
         };
     }
 
-    /** Table 3.2, solid timber, with 3.2(4) (from memory): 1.0 more for timber put in wet that dries under load. */
-    public static double kdef(ServiceClass service, boolean putInWet) {
-        double dry = switch (service) {
+    /** Table 3.2, solid timber put in dry. */
+    public static double kdef(ServiceClass service) {
+        return switch (service) {
             case SC1 -> 0.60;
             case SC2 -> 0.80;
             case SC3 -> 2.00;
         };
-        return putInWet ? dry + 1.0 : dry;
+    }
+
+    /** The same for timber put in wet that dries under load: 1.0 more by 3.2(4) (from memory). */
+    public static double kdefPutInWet(ServiceClass service) {
+        return kdef(service) + 1.0;
     }
 
     /** Equation 3.1: small sections of timber up to 700 kg/m3 are stronger in bending and tension. */

@@ -37,7 +37,7 @@ public record Eurocode5Timber(StrengthClass strengthClass, ServiceClass service,
     }
 
     public double kdef() {
-        return Eurocode5Factors.kdef(service, putInWet);
+        return putInWet ? Eurocode5Factors.kdefPutInWet(service) : Eurocode5Factors.kdef(service);
     }
 
     @Override

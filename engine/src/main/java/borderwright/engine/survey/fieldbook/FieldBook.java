@@ -113,7 +113,7 @@ public final class FieldBook {
         for (String corner : edges.ring().subList(0, edges.measured())) {
             numbers.add(builder.number(corner));
         }
-        return new CornerOrder(numbers, !notes.isStrip());
+        return notes.isStrip() ? CornerOrder.strip(numbers) : CornerOrder.ring(numbers);
     }
 
     private void entry(String where, Message name, Kind kind, double measured, double sd) {

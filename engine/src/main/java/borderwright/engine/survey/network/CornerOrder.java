@@ -24,6 +24,16 @@ public record CornerOrder(List<Integer> corners, boolean closed) {
         corners = List.copyOf(corners);
     }
 
+    /** Corners whose last joins the first, anticlockwise. */
+    public static CornerOrder ring(List<Integer> corners) {
+        return new CornerOrder(corners, true);
+    }
+
+    /** Corners of a strip, which does not come back to its first. */
+    public static CornerOrder strip(List<Integer> corners) {
+        return new CornerOrder(corners, false);
+    }
+
     int edges() {
         return closed ? corners.size() : Math.max(corners.size() - 1, 0);
     }

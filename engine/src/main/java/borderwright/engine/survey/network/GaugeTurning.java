@@ -46,7 +46,7 @@ public final class GaugeTurning {
             if (best.network().observations().get(i) instanceof Observation.Gauge gauge
                     && StrictMath.PI - Math.abs(gauge.measured()) < NEARLY_STRAIGHT * gauge.sd()) {
                 List<Observation> other = new ArrayList<>(best.network().observations());
-                other.set(i, gauge.toSide(!gauge.left()));
+                other.set(i, gauge.toOtherSide());
                 Optional<Adjustment> tried = LeastSquares.adjust(best.network().with(other), best.positions());
                 if (tried.isPresent() && tried.get().weightedSquares() < best.weightedSquares()) {
                     best = tried.get();

@@ -131,11 +131,11 @@ public sealed interface Observation {
 
         @Override
         public Observation sidedAs(Positions p) {
-            return toSide(turn().computed(p) > 0);
+            return turn().computed(p) > 0 == left ? this : toOtherSide();
         }
 
-        Gauge toSide(boolean toLeft) {
-            return toLeft == left ? this : new Gauge(at, from, to, shown, sd, toLeft);
+        Gauge toOtherSide() {
+            return new Gauge(at, from, to, shown, sd, !left);
         }
 
         private Turn turn() {

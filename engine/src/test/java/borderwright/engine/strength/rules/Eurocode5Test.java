@@ -106,8 +106,8 @@ class Eurocode5Test {
         @ParameterizedTest
         @CsvSource({"SC1, 0.60", "SC2, 0.80", "SC3, 2.00"})
         void table32(ServiceClass service, double printed) {
-            assertThat(Eurocode5Factors.kdef(service, false)).isEqualTo(printed);
-            assertThat(Eurocode5Factors.kdef(service, true)).isEqualTo(printed + 1);
+            assertThat(Eurocode5Factors.kdef(service)).isEqualTo(printed);
+            assertThat(Eurocode5Factors.kdefPutInWet(service)).isEqualTo(printed + 1);
         }
 
         @Test
