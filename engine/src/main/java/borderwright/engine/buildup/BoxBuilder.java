@@ -111,7 +111,7 @@ public final class BoxBuilder {
             new Capping(draft, supports).build(maker);
         }
         pour(draft);
-        new BoxCautions(draft).tell();
+        new BoxCautions(draft).add();
         return draft.box(draft.stack.wallMm() - floorMm);
     }
 

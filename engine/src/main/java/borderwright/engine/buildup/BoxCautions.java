@@ -16,7 +16,7 @@ final class BoxCautions {
         this.draft = draft;
     }
 
-    void tell() {
+    void add() {
         Set<String> used = new TreeSet<>();
         boolean shortPieces = false;
         boolean byHand = false;

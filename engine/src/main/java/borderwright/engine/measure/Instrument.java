@@ -3,7 +3,7 @@ package borderwright.engine.measure;
 /**
  * What a measure was taken with, and how sure such a measure is when the person states nothing.
  *
- * <p>The default standard deviation is {@code fixed + perMetre x length}. Habit values (common practice, no source):
+ * <p>The default standard deviation is {@code fixed + perMetre x length}. Usual values (common practice, no source):
  * a 3 m tape is read to about 3 mm, a 10 m tape on rough ground to 5 to 10 mm, a gauge on a rough wall to 0.5 to 1
  * degree, a water level to 3 mm.
  */

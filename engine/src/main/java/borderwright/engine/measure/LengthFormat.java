@@ -23,7 +23,7 @@ public record LengthFormat(UnitSystem units) {
         return Math.abs(mm) < 9_999.5 ? wholeMm(mm) : site(mm);
     }
 
-    /** A rule of the trade said in millimetres: as it is, or the next whole inch; mm. */
+    /** A rule of the trade given in millimetres: as it is, or the next whole inch; mm. */
     public double rule(double mm) {
         if (units == UnitSystem.METRIC) {
             return mm;

@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * Something to tell: a code and the values of its slots.
  *
- * @param code what is told
+ * @param code which sentence
  * @param values one for each slot of the code, in their order
  */
 public record Message(MessageCode code, List<Object> values) {

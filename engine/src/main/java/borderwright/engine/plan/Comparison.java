@@ -162,10 +162,10 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
 
     /** Lays designs side by side; the first is the garden as given. */
     public static Comparison of(List<Design> designs) {
-        Optional<Money> asSaid = designs.isEmpty() ? Optional.empty() : cost(designs.get(0));
+        Optional<Money> asGiven = designs.isEmpty() ? Optional.empty() : cost(designs.get(0));
         List<Row> rows = new ArrayList<>();
         for (Design design : designs) {
-            rows.add(row(design, rows.isEmpty() ? Optional.empty() : asSaid));
+            rows.add(row(design, rows.isEmpty() ? Optional.empty() : asGiven));
         }
         return ofRows(rows);
     }
@@ -181,7 +181,7 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
                 : Optional.empty();
     }
 
-    private static Row row(Design design, Optional<Money> asSaid) {
+    private static Row row(Design design, Optional<Money> asGiven) {
         if (design.answer() instanceof PlanAnswer.Planned planned) {
             Plan plan = planned.plan();
             Plan.Totals totals = plan.totals();
@@ -189,7 +189,7 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
                     .name(design.name())
                     .changed(design.changed())
                     .cost(Optional.of(totals.boardsAndFixings()))
-                    .less(asSaid.map(money -> money.minus(totals.boardsAndFixings())))
+                    .less(asGiven.map(money -> money.minus(totals.boardsAndFixings())))
                     .boardMetres(totals.boardMetres())
                     .timberM3(totals.timberM3())
                     .growingM2(totals.growingM2())
@@ -232,11 +232,11 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
             return ComparisonMessage.NO_DESIGN_PLANNED.of();
         }
         Row best = rows.get(cheapest);
-        Optional<Money> asSaid = rows.get(0).cost();
-        if (cheapest == 0 || asSaid.isEmpty()) {
+        Optional<Money> asGiven = rows.get(0).cost();
+        if (cheapest == 0 || asGiven.isEmpty()) {
             return ComparisonMessage.CHEAPEST_DESIGN.of(best.name());
         }
-        Money saved = asSaid.get().minus(best.cost().orElseThrow());
+        Money saved = asGiven.get().minus(best.cost().orElseThrow());
         double moreM2 = best.growingM2() - rows.get(0).growingM2();
         double area = Math.abs(moreM2);
         String way = moreM2 < 0 ? "less" : "more";

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * All that follows from a garden.
  *
- * @param garden what the person said
+ * @param garden as it is planned: resolved, with what was measured at the first planter
  * @param outline the border as adjusted
  * @param survey how well the measures agree
  * @param layout boxes on the plan

@@ -131,7 +131,7 @@ public final class Planner {
         return new LayoutRules(
                 section.thickness().mm(),
                 section.width().mm(),
-                longestMm.getOrDefault(walls, BoardLimits.HABIT_LONGEST_MM),
+                longestMm.getOrDefault(walls, BoardLimits.UNSOLD_LONGEST_MM),
                 feetMm());
     }
 

@@ -14,7 +14,7 @@
  * shortfalls. The longest piece of each section follows from the price lists before build-up, so that joints fall where
  * boards end.
  *
- * <p><b>Sources.</b> Habit prices of the estimate: common practice, no source.
+ * <p><b>Sources.</b> Usual prices of the estimate: common practice, no source.
  *
  * <p><b>Start reading</b> at {@link borderwright.engine.plan.Planner}.
  */

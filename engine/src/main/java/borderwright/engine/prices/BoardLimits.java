@@ -9,8 +9,8 @@ import java.util.TreeMap;
 
 /** How long a piece of each section can be: the longest board that can be had, less its trims. */
 public final class BoardLimits {
-    /** Taken when nobody sells a section, so that its pieces can still be planned and priced by hand (default; common practice, no source). */
-    public static final double HABIT_LONGEST_MM = 4800;
+    /** Taken when nobody sells a section, so that its pieces can still be planned and priced by hand (common practice, no source). */
+    public static final double UNSOLD_LONGEST_MM = 4800;
 
     private BoardLimits() {}
 
@@ -28,7 +28,7 @@ public final class BoardLimits {
         for (OwnedBoard board : garden.owned()) {
             longest.merge(board.section(), board.length().mm(), Math::max);
         }
-        garden.sections().forEach(section -> longest.putIfAbsent(section.name(), HABIT_LONGEST_MM));
+        garden.sections().forEach(section -> longest.putIfAbsent(section.name(), UNSOLD_LONGEST_MM));
         return longest;
     }
 }

@@ -18,7 +18,7 @@ import java.util.function.ToDoubleFunction;
  */
 public final class PieceCost implements ToDoubleFunction<Box> {
     /** For a fixing that nobody prices, in units of money (common practice, no source). */
-    private static final double HABIT_FIXING = 0.10;
+    private static final double UNPRICED_FIXING = 0.10;
 
     private final Map<String, Double> perMm = new HashMap<>();
     private final Map<String, Double> perFixing = new HashMap<>();
@@ -59,7 +59,7 @@ public final class PieceCost implements ToDoubleFunction<Box> {
             cost += piece.length().mm() * perMm.getOrDefault(piece.section(), 0.0);
         }
         for (Box.Fixing fixing : box.fixings()) {
-            cost += fixing.count() * perFixing.getOrDefault(fixing.item(), HABIT_FIXING);
+            cost += fixing.count() * perFixing.getOrDefault(fixing.item(), UNPRICED_FIXING);
         }
         return cost;
     }

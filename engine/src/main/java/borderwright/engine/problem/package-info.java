@@ -1,5 +1,5 @@
 /**
- * What is wrong with something a person said, as a value.
+ * What is wrong with something a person gave, as a value.
  *
  * <p><b>Settles</b> how every stage reports a user's fault: never by an exception, always as a {@link
  * borderwright.engine.problem.Problem} in a list, so that all faults of a document are shown together.

@@ -15,7 +15,7 @@
  * <ol>
  *   <li>The box becomes one frame ({@link borderwright.engine.strength.box}) with its load cases ({@link
  *       borderwright.engine.strength.loads}).
- *   <li>Final bow: the fill for good, on stiffnesses after creep. What passing loads add is told beside it and is not held
+ *   <li>Final bow: the fill for good, on stiffnesses after creep. What passing loads add stands beside it and is not held
  *       against the limit, because it goes again.
  *   <li>Strength: every case with the rule set's factors, after creep where the box has crept by then; every bar and screw
  *       is checked, the worst of each kind is kept and its steps written out.

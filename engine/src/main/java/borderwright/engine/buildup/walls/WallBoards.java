@@ -40,7 +40,7 @@ public final class WallBoards {
         for (SideFrame side : draft.sides) {
             CornerChoice choice = CornerChoice.of(side.startAngle(), requested, greatest);
             corners.add(choice);
-            tell(side, requested, choice);
+            report(side, requested, choice);
         }
     }
 
@@ -118,7 +118,7 @@ public final class WallBoards {
         return new Strip.End(lengthMm - setback.nearMm(), lengthMm - setback.farMm());
     }
 
-    private void tell(SideFrame side, CornerStyle requested, CornerChoice choice) {
+    private void report(SideFrame side, CornerStyle requested, CornerChoice choice) {
         double angleDeg = StrictMath.toDegrees(side.startAngle());
         if (!choice.inRange()) {
             draft.cannot(new Problem(

@@ -9,7 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** The runs of planters: do they follow edges of the border, and is their size said once? */
+/** The runs of planters: do they follow edges of the border, and is their size given once? */
 final class RunChecks {
     private final BorderEdges edges;
     private final List<Problem> found = new ArrayList<>();

@@ -5,8 +5,8 @@ import borderwright.engine.measure.Length;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
-/** Habits at the saw. */
-@Described("habits at the saw")
+/** How boards are cut. */
+@Described("how boards are cut")
 public record GivenCutting(
         @Described(
                 value = "waste cut off each end of a bought board, kerf included",

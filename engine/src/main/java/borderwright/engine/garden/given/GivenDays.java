@@ -26,7 +26,7 @@ public record GivenDays(
         @Described(value = "days from ordering to delivery", otherwise = "5", atLeast = 0, atMost = 120) @Nullable
         Integer delivery,
 
-        @Described(value = "your own pace", otherwise = "habits of careful amateurs") @Nullable
+        @Described(value = "your own pace", otherwise = "that of careful amateurs") @Nullable
         GivenPace pace) {
     public GivenDays {
         workDays = List.copyOf(workDays);

@@ -6,7 +6,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** All that a person said about one garden border. */
+/** All that a person gives about one garden border. */
 @Described("all that a person says about one garden border")
 public record GivenGarden(
         @Described(value = "name of the garden", example = "Fence to shed")
@@ -37,7 +37,7 @@ public record GivenGarden(
         @Described("suppliers with their prices and terms") List<GivenSupplier> suppliers,
         @Described("boards and offcuts already in the shed") List<GivenOwnedBoard> owned,
         @Described("the saws at hand") List<GivenSaw> saws,
-        @Described("habits at the saw") @Nullable GivenCutting cutting,
+        @Described("how boards are cut") @Nullable GivenCutting cutting,
 
         @Described("what the planters are filled with") @Nullable
         GivenSoil soil,

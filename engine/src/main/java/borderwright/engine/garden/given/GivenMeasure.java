@@ -22,7 +22,7 @@ public sealed interface GivenMeasure
                 GivenMeasure.GivenWallLean,
                 GivenMeasure.GivenArcRise {
 
-    /** What it was taken with; null when not said. */
+    /** What it was taken with; null when not given. */
     @Nullable
     Instrument with();
 

@@ -85,7 +85,7 @@ public record GivenRun(
 
         @Described(
                 value = "rows that stand free of every edge, parallel to the line between the two corners named; "
-                        + "with them planters and length may both be said",
+                        + "with them planters and length may both be given",
                 otherwise = "none: the run stands along its edges")
         @Nullable
         GivenRows rows) {

@@ -94,13 +94,13 @@ public final class FreeRoom {
 
     /** What takes stations of the strip along a leg, but for some edges and for parts of some owners. */
     public List<Taken> taken(
-            Leg leg, double depthMm, Set<Integer> butEdges, Set<String> butOwners, RunClearances said) {
+            Leg leg, double depthMm, Set<Integer> butEdges, Set<String> butOwners, RunClearances clearances) {
         double nearMm = leg.backMm() + TOLERANCE_MM;
         double farMm = leg.backMm() + depthMm - TOLERANCE_MM;
         List<Taken> taken = new ArrayList<>();
         for (Wall wall : walls) {
             if (!butEdges.contains(wall.edge)) {
-                Shadow.of(wall.segment, said.mm(wall), leg, nearMm, farMm)
+                Shadow.of(wall.segment, clearances.mm(wall), leg, nearMm, farMm)
                         .ifPresent(span -> taken.add(new Taken(span, wall.edge, "")));
                 // Beyond an edge that cuts between the leg's own edge and the strip lies the far side of the border.
                 Shadow.of(wall.segment, 0, leg, TOLERANCE_MM - leg.sagMm(), Math.max(TOLERANCE_MM, nearMm))
@@ -129,13 +129,13 @@ public final class FreeRoom {
     }
 
     /** Whether the back of a corner keeps its distance from the curved edges that meet there. */
-    public boolean keepsCurves(LegJoint joint, RunClearances said) {
+    public boolean keepsCurves(LegJoint joint, RunClearances clearances) {
         for (Leg leg : List.of(joint.before(), joint.after())) {
             OutlineEdge edge = outline.edges().get(leg.edge());
             if (edge.riseMm() != 0) {
                 Segment chord = outline.ring().side(leg.edge());
                 double off = new Arc(chord.from(), chord.to(), edge.riseMm()).distanceMm(joint.back());
-                if (off < said.saidMm().getOrDefault(leg.edge(), edge.clearanceMm()) - TOLERANCE_MM) {
+                if (off < clearances.givenMm().getOrDefault(leg.edge(), edge.clearanceMm()) - TOLERANCE_MM) {
                     return false;
                 }
             }
@@ -144,9 +144,9 @@ public final class FreeRoom {
     }
 
     /** Whether a convex part keeps clear of all edges but some, and of planters but those of some owners. */
-    public boolean isClear(Ring convex, Set<Integer> butEdges, Set<String> butOwners, RunClearances said) {
+    public boolean isClear(Ring convex, Set<Integer> butEdges, Set<String> butOwners, RunClearances clearances) {
         for (Wall wall : walls) {
-            if (!butEdges.contains(wall.edge) && !keepsClear(convex, wall.segment, said.mm(wall))) {
+            if (!butEdges.contains(wall.edge) && !keepsClear(convex, wall.segment, clearances.mm(wall))) {
                 return false;
             }
         }

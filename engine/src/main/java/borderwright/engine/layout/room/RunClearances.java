@@ -6,20 +6,20 @@ import java.util.TreeMap;
 /**
  * Distances to keep that were given for one run, in the place of the edges' own.
  *
- * @param saidMm by index of the edge, mm
+ * @param givenMm by index of the edge, mm
  */
-public record RunClearances(Map<Integer, Double> saidMm) {
+public record RunClearances(Map<Integer, Double> givenMm) {
     public RunClearances {
-        saidMm = Map.copyOf(saidMm);
+        givenMm = Map.copyOf(givenMm);
     }
 
     double mm(FreeRoom.Wall wall) {
-        return saidMm.getOrDefault(wall.edge(), wall.clearanceMm());
+        return givenMm.getOrDefault(wall.edge(), wall.clearanceMm());
     }
 
     /** With one more; the greater where an edge has one already. */
     public RunClearances with(int edge, double clearanceMm) {
-        Map<Integer, Double> more = new TreeMap<>(saidMm);
+        Map<Integer, Double> more = new TreeMap<>(givenMm);
         more.merge(edge, clearanceMm, Math::max);
         return new RunClearances(more);
     }

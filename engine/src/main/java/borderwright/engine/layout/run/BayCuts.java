@@ -31,7 +31,7 @@ public final class BayCuts {
     public static List<Stretch> of(RunChain chain, RunTerms terms, Findings findings) {
         BayCuts bays = new BayCuts(chain, terms, findings);
         int leg = 0;
-        int told = 0;
+        int noted = 0;
         while (leg < chain.legs().size()) {
             int last = leg;
             while (chain.kindAfter(last) == JointKind.BEND) {
@@ -43,10 +43,10 @@ public final class BayCuts {
             leg = last + 1;
             boolean edgeEnds = leg == chain.legs().size()
                     || chain.leg(leg).edge() != chain.leg(last).edge();
-            if (edgeEnds && bays.rows.size() > told) {
+            if (edgeEnds && bays.rows.size() > noted) {
                 findings.note(
-                        findings.noteMaker().bays(chain.leg(last), bays.rows.subList(told, bays.rows.size()), terms));
-                told = bays.rows.size();
+                        findings.noteMaker().bays(chain.leg(last), bays.rows.subList(noted, bays.rows.size()), terms));
+                noted = bays.rows.size();
             }
         }
         return bays.stretches;
@@ -103,12 +103,12 @@ public final class BayCuts {
     }
 
     private BayLengths chosen(BayLengths.Share share, int first, int last) {
-        double said = 0;
+        double requested = 0;
         for (int i = first; i <= last; i++) {
-            said += chain.leg(i).planters();
+            requested += chain.leg(i).planters();
         }
         Optional<LengthRange> wanted = terms.length();
-        int planters = (int) Math.round(said);
+        int planters = (int) Math.round(requested);
         if (terms.isFree() && wanted.isPresent() && planters > 0) {
             return ofFixedLength(
                     share, new BayLengths(planters, wanted.get().from().mm(), List.of()), first);

@@ -24,7 +24,7 @@ final class ChainRoom {
     private final List<JointKind> kinds;
     private final List<LegJoint> joints = new ArrayList<>();
     private final List<Boolean> planted;
-    private final RunClearances said;
+    private final RunClearances clearances;
     private final FreeRoom room;
     private List<Span> free = new ArrayList<>();
 
@@ -33,7 +33,7 @@ final class ChainRoom {
         this.legs = requested.legs();
         this.kinds = new ArrayList<>(requested.kinds());
         this.planted = new ArrayList<>(legs.stream().map(leg -> true).toList());
-        this.said = requested.said();
+        this.clearances = requested.clearances();
         this.room = room;
         for (int i = 0; i + 1 < legs.size(); i++) {
             joints.add(LegJoint.of(legs.get(i), legs.get(i + 1), terms.depthMm()));
@@ -99,7 +99,7 @@ final class ChainRoom {
     }
 
     private List<Span> taken(int i, Predicate<FreeRoom.Taken> ignored) {
-        return roomBefore(i).taken(legs.get(i), terms.depthMm(), edgesAround(i), ownersAround(i), said).stream()
+        return roomBefore(i).taken(legs.get(i), terms.depthMm(), edgesAround(i), ownersAround(i), clearances).stream()
                 .filter(ignored.negate())
                 .map(FreeRoom.Taken::span)
                 .toList();
@@ -188,7 +188,7 @@ final class ChainRoom {
     /** Whether the planter requested at a joint has room there: clear of all but the legs that meet. */
     boolean fits(int joint) {
         LegJoint at = joints.get(joint);
-        if (!room.keepsCurves(at, said)) {
+        if (!room.keepsCurves(at, clearances)) {
             return false;
         }
         if (kinds.get(joint) == JointKind.INFILL) {
@@ -204,7 +204,7 @@ final class ChainRoom {
                 List.of(legs.get(joint).edge(), legs.get(joint + 1).edge()));
         Set<String> neighbours = Set.of(owner(joint), owner(joint + 1));
         FreeRoom with = roomBefore(joint);
-        return parts.stream().allMatch(part -> with.isClear(part, own, neighbours, said));
+        return parts.stream().allMatch(part -> with.isClear(part, own, neighbours, clearances));
     }
 
     /** Least free length that a leg must have, mm. */

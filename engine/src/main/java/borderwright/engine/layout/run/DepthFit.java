@@ -60,7 +60,7 @@ public final class DepthFit {
         for (Leg leg : requested.legs()) {
             Span open = new Span(0, leg.lengthMm());
             Set<Integer> around = around(leg.edge());
-            List<FreeRoom.Taken> taken = room.taken(leg, terms.depthMm(), around, Set.of(), requested.said());
+            List<FreeRoom.Taken> taken = room.taken(leg, terms.depthMm(), around, Set.of(), requested.clearances());
             List<Span> byEdges = taken.stream()
                     .filter(t -> t.edge() >= 0)
                     .map(FreeRoom.Taken::span)

@@ -20,13 +20,13 @@ import java.util.TreeSet;
  */
 public final class RunChain {
     /** A loss of length that a person would see, mm. */
-    private static final double WORTH_SAYING_MM = 5;
+    private static final double WORTH_REPORTING_MM = 5;
 
     private final RunTerms terms;
     private final Requested requested;
     private final ChainRoom room;
     private final Findings findings;
-    private final Set<Integer> curvesToldOf = new TreeSet<>();
+    private final Set<Integer> curvesReported = new TreeSet<>();
 
     /**
      * A run to be fitted.
@@ -35,9 +35,9 @@ public final class RunChain {
      * @param legs in the border's order
      * @param corners name of the corner at each joint; empty at the bends of a curve
      * @param kinds what is requested at each joint
-     * @param said distances to keep that were given
+     * @param clearances that were given for the run
      */
-    record Requested(RunPath path, List<Leg> legs, List<String> corners, List<JointKind> kinds, RunClearances said) {
+    record Requested(RunPath path, List<Leg> legs, List<String> corners, List<JointKind> kinds, RunClearances clearances) {
         Requested {
             legs = List.copyOf(legs);
             corners = List.copyOf(corners);
@@ -140,14 +140,14 @@ public final class RunChain {
                 return;
             }
         }
-        sayWhyLeftOut(i);
+        reportLeftOut(i);
         room.leaveOut(i);
     }
 
     /** Once for each curve; a leg without length stands for one that was found too tight before. */
-    private void sayWhyLeftOut(int i) {
+    private void reportLeftOut(int i) {
         Leg leg = leg(i);
-        if (leg.lengthMm() == 0 || (leg.sagMm() > 0 && !curvesToldOf.add(leg.edge()))) {
+        if (leg.lengthMm() == 0 || (leg.sagMm() > 0 && !curvesReported.add(leg.edge()))) {
             return;
         }
         double withoutPlanters = room.freeBut(i, taken -> taken.edge() < 0).lengthMm();
@@ -162,11 +162,11 @@ public final class RunChain {
         double withoutPlanters = room.freeBut(i, taken -> taken.edge() < 0).lengthMm();
         double withoutFarEdges = room.freeBut(i, taken -> taken.edge() < 0 || !isNextTo(i, taken.edge()))
                 .lengthMm();
-        if (withoutFarEdges - withoutPlanters > WORTH_SAYING_MM) {
+        if (withoutFarEdges - withoutPlanters > WORTH_REPORTING_MM) {
             findings.unmet(
                     findings.problemMaker().narrowPlace(leg(i), freeOn(i), withoutFarEdges - withoutPlanters, terms));
         }
-        if (withoutPlanters - freeOn(i).lengthMm() > WORTH_SAYING_MM) {
+        if (withoutPlanters - freeOn(i).lengthMm() > WORTH_REPORTING_MM) {
             findings.note(findings.noteMaker().gaveWay(leg(i), freeOn(i), terms));
         }
     }

@@ -50,7 +50,7 @@ public final class RunEdges {
 
     /** Legs, joints as requested, and the distances given. */
     public RunChain.Requested requested() {
-        RunClearances said = clearances();
+        RunClearances clearances = clearances();
         List<Leg> legs = new ArrayList<>();
         List<String> corners = new ArrayList<>();
         List<JointKind> kinds = new ArrayList<>();
@@ -59,7 +59,7 @@ public final class RunEdges {
                 corners.add(outline.cornerNames().get(path.edges().get(i)));
                 kinds.add(JointKind.MITRED);
             }
-            JointKind inside = addLegs(i, said, legs);
+            JointKind inside = addLegs(i, clearances, legs);
             while (kinds.size() < legs.size() - 1) {
                 corners.add("");
                 kinds.add(inside);
@@ -70,7 +70,7 @@ public final class RunEdges {
                 kinds.set(i, kindAt(corners.get(i), LegJoint.of(legs.get(i), legs.get(i + 1), terms.depthMm())));
             }
         }
-        return new RunChain.Requested(path, legs, corners, kinds, said);
+        return new RunChain.Requested(path, legs, corners, kinds, clearances);
     }
 
     private JointKind kindAt(String corner, LegJoint joint) {
@@ -123,24 +123,24 @@ public final class RunEdges {
     }
 
     private RunClearances clearances() {
-        RunClearances said = new RunClearances(new TreeMap<>());
+        RunClearances clearances = new RunClearances(new TreeMap<>());
         for (int i = 0; i < path.edges().size(); i++) {
-            said = said.with(path.edges().get(i), backsMm.get(i));
+            clearances = clearances.with(path.edges().get(i), backsMm.get(i));
         }
         Optional<Length> first = terms.spec().gaps().start();
         Optional<Length> last = terms.spec().gaps().end();
         Optional<Length> before = path.reversed() ? last : first;
         Optional<Length> after = path.reversed() ? first : last;
         if (before.isPresent()) {
-            said = said.with(path.edgeBefore(outline), before.get().mm());
+            clearances = clearances.with(path.edgeBefore(outline), before.get().mm());
         }
         if (after.isPresent()) {
-            said = said.with(path.edgeAfter(outline), after.get().mm());
+            clearances = clearances.with(path.edgeAfter(outline), after.get().mm());
         }
-        return said;
+        return clearances;
     }
 
-    private JointKind addLegs(int i, RunClearances said, List<Leg> legs) {
+    private JointKind addLegs(int i, RunClearances clearances, List<Leg> legs) {
         int edge = path.edges().get(i);
         double planters = terms.planters().orElse(0);
         if (edge(i).riseMm() == 0) {
@@ -150,7 +150,7 @@ public final class RunEdges {
         double from = goesRound(i - 1) ? crossing(i, i - 1, 1, 0) : 0;
         double to = goesRound(i) ? crossing(i, i + 1, 0, 1) : 1;
         CurveFacets curve = curve(i, backsMm.get(i), from, to);
-        Optional<CurveFacets.Facets> facets = trimmed(i, curve, said);
+        Optional<CurveFacets.Facets> facets = trimmed(i, curve, clearances);
         if (facets.isEmpty()) {
             findings.unmet(findings.problemMaker().curveTooTight(edge, curve, terms));
             legs.add(new Leg(edge, chord(i).line(), 0, backsMm.get(i), edge(i).kind(), 0, 0));
@@ -187,14 +187,14 @@ public final class RunEdges {
     }
 
     /** Facets between the gaps at the run's ends: shortened along the arc until the end facets are free. */
-    private Optional<CurveFacets.Facets> trimmed(int i, CurveFacets whole, RunClearances said) {
+    private Optional<CurveFacets.Facets> trimmed(int i, CurveFacets whole, RunClearances clearances) {
         double from = whole.fromFraction();
         double to = whole.toFraction();
         Optional<CurveFacets.Facets> facets = facets(whole);
         for (int pass = 0; pass < 20 && facets.isPresent(); pass++) {
             List<Leg> legs = facets.get().legs();
-            Span first = free(legs.get(0), i, said);
-            Span last = free(legs.get(legs.size() - 1), i, said);
+            Span first = free(legs.get(0), i, clearances);
+            Span last = free(legs.get(legs.size() - 1), i, clearances);
             double startMm = i == 0 ? first.fromMm() : 0;
             double endMm =
                     i == path.edges().size() - 1 ? legs.get(legs.size() - 1).lengthMm() - last.toMm() : 0;
@@ -208,7 +208,7 @@ public final class RunEdges {
         return facets;
     }
 
-    private Span free(Leg leg, int i, RunClearances said) {
+    private Span free(Leg leg, int i, RunClearances clearances) {
         Set<Integer> own = new TreeSet<>(Set.of(path.edges().get(i)));
         if (i > 0) {
             own.add(path.edges().get(i - 1));
@@ -216,7 +216,7 @@ public final class RunEdges {
         if (i + 1 < path.edges().size()) {
             own.add(path.edges().get(i + 1));
         }
-        List<Span> taken = room.taken(leg, terms.depthMm(), own, Set.of(), said).stream()
+        List<Span> taken = room.taken(leg, terms.depthMm(), own, Set.of(), clearances).stream()
                 .map(FreeRoom.Taken::span)
                 .toList();
         Span free = new Span(0, leg.lengthMm()).longestWithout(taken);

@@ -22,7 +22,7 @@ import java.util.stream.Collectors;
 
 /**
  * Builds every box with its bracing: with the spacings that the rules say, and ties as deep as holds best; with the
- * cheapest bracing that holds where they say none, or with habits where none that was tried holds.
+ * cheapest bracing that holds where they say none, or as is usual where none that was tried holds.
  *
  * <p>Boxes of one shape with the same ground outside share the search; each is still checked by itself.
  */

@@ -26,7 +26,7 @@ import java.util.function.ToDoubleFunction;
  *
  * <p>The bracing is sought with the walls requested ({@link BracingSearch}). Alternatives are sought the same way, each
  * with one thing changed: other walls of the garden's own sections, other posts and braces, laps instead of mitres, a higher
- * floor, posts let into the ground. They are told and not built: the rest is a request, and is not changed unasked.
+ * floor, posts let into the ground. They are shown and not built: the rest is a request, and is not changed unasked.
  */
 public final class LeastCure {
     private static final double PLATFORM_STEP_MM = 100;
@@ -34,7 +34,7 @@ public final class LeastCure {
     /** Common practice, no source. */
     private static final Length FOOTING = Length.ofMm(750);
 
-    /** Ways that cost more than this times the cheapest are not told. */
+    /** Ways that cost more than this times the cheapest are not shown. */
     private static final double MOST_TIMES = 3;
 
     /** Uprights are at least this thick, and no wider than this times their thickness (common practice, no source). */

@@ -23,7 +23,7 @@ public record Eurocode5Joint(
 
     /**
      * Share of the side-grain lateral resistance in end grain: 8.3.1.2(4) (from memory) allows a third for secondary
-     * structures, and not in service class 3; a planter's corner that leans on it is said to.
+     * structures, and not in service class 3; the sheet of a planter whose corner leans on it notes so.
      */
     public static final double END_GRAIN_SHARE = 1 / 3.0;
 

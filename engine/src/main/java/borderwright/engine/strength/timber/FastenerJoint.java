@@ -23,7 +23,7 @@ public interface FastenerJoint {
      * @param pullN force along them, all together; 0 where they are pressed
      * @param count how many share it
      * @param duration of the load
-     * @param working where the steps are said
+     * @param working that takes down the steps
      */
     double utilisation(double lateralN, double pullN, int count, LoadDuration duration, Working working);
 }
