@@ -3,23 +3,17 @@ package borderwright.app.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import borderwright.app.document.DocumentAnswer;
-import borderwright.app.document.GardenReader;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buying.why.Basket;
 import borderwright.engine.cutting.CuttingPlan.BoardCuts;
 import borderwright.engine.cutting.PlaneVerifier;
-import borderwright.engine.effort.Budget;
 import borderwright.engine.filling.BoxWeight;
 import borderwright.engine.filling.Material;
 import borderwright.engine.filling.SoilVolume;
-import borderwright.engine.garden.resolve.GardenResolver;
 import borderwright.engine.ground.BoxGround;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
-import borderwright.engine.plan.PlanAnswer;
-import borderwright.engine.plan.Planner;
 import borderwright.engine.sequence.WorkDay;
 import borderwright.engine.sequence.WorkTask;
 import borderwright.engine.shopping.ShoppingItem;
@@ -45,27 +39,22 @@ import org.junit.jupiter.params.provider.MethodSource;
 class NothingLostTest {
     private static final double CUBIC_YARD_M3 = 0.764554857984;
 
-    static Stream<Path> examples() throws IOException {
+    static Stream<String> examples() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("..", "examples"))) {
-            return files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList().stream();
+            return files
+                    .map(f -> f.getFileName().toString())
+                    .filter(name -> name.endsWith(".yaml"))
+                    .map(name -> name.replace(".yaml", ""))
+                    .sorted()
+                    .toList()
+                    .stream();
         }
-    }
-
-    private static Plan plan(Path example) throws IOException {
-        return plan(Files.readAllBytes(example));
-    }
-
-    private static Plan plan(byte[] document) throws IOException {
-        DocumentAnswer.Sound sound = (DocumentAnswer.Sound) GardenReader.read(document);
-        return ((PlanAnswer.Planned)
-                        Planner.plan(GardenResolver.resolve(sound.document().garden()), Budget.ofSteps(2_000)))
-                .plan();
     }
 
     @ParameterizedTest
     @MethodSource("examples")
-    void fromGroundToShoppingList(Path example) throws IOException {
-        Plan plan = plan(example);
+    void fromGroundToShoppingList(String example) {
+        Plan plan = ExamplePlans.of(example);
         ground(plan);
         filling(plan);
         work(plan);
@@ -73,14 +62,12 @@ class NothingLostTest {
         cut(plan);
         namesTellApart(plan);
         // One example stays weak on purpose, to show what is said of it.
-        assertThat(plan.strengthReports())
-                .allMatch(report -> report.holds() != example.endsWith("behind-the-shed.yaml"));
+        assertThat(plan.strengthReports()).allMatch(report -> report.holds() != example.equals("behind-the-shed"));
     }
 
     @Test
     void whatHasArrivedIsCutFirstAndOnlyWhatIsShortIsBought() throws IOException {
-        Path example = Path.of("..", "examples", "garden-bend.yaml");
-        Plan first = plan(example);
+        Plan first = ExamplePlans.of("garden-bend");
         String cut = first.cutting().boards().stream()
                 .filter(b -> b.section().equals("larch 25 x 150") && !b.cuts().isEmpty())
                 .map(b -> b.cuts().get(0).label())
@@ -95,7 +82,8 @@ class NothingLostTest {
                     - {section: larch 25 x 150, length: 3.6 m, sent by: Supplier one, cut: [%s]}
                     - {section: batten 47 x 50, length: 2.99 m, count: 9}
                 """.formatted(cut);
-        Plan then = plan((Files.readString(example) + arrived).getBytes(StandardCharsets.UTF_8));
+        Plan then = ExamplePlans.plan(
+                (Files.readString(ExamplePlans.file("garden-bend")) + arrived).getBytes(StandardCharsets.UTF_8));
         assertThat(then.shortfalls()).noneMatch(p -> p.where().startsWith("received"));
         assertThat(then.cutting().done()).containsExactly(cut);
         assertThat(then.cutting().boards())

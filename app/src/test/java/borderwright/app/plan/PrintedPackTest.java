@@ -2,23 +2,14 @@ package borderwright.app.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.app.document.DocumentAnswer;
-import borderwright.app.document.GardenReader;
-import borderwright.engine.effort.Budget;
-import borderwright.engine.garden.Garden;
-import borderwright.engine.garden.resolve.GardenResolver;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
-import borderwright.engine.plan.PlanAnswer;
-import borderwright.engine.plan.Planner;
 import borderwright.pack.pages.PackPages;
 import borderwright.pack.paper.PaperSize;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,7 +49,7 @@ class PrintedPackTest {
     @ParameterizedTest
     @ValueSource(strings = {"fence-to-shed", "behind-the-shed", "patio-planter", "sixty-beds"})
     void isAccessibleAndKeepsToItsMargins(String example) throws Exception {
-        Plan plan = plan(Path.of("..", "examples", example + ".yaml"));
+        Plan plan = ExamplePlans.of(example);
         PaperSize paper = plan.garden().units() == UnitSystem.IMPERIAL ? PaperSize.LETTER : PaperSize.A4;
         byte[] pdf = PackPages.pdf(plan, Comparison.NONE, paper, Optional.empty());
 
@@ -81,7 +72,7 @@ class PrintedPackTest {
 
     @Test
     void theValidatorFindsFaultWithAPackWhoseTagsAreGone() throws Exception {
-        Plan plan = plan(Path.of("..", "examples", "patio-planter.yaml"));
+        Plan plan = ExamplePlans.of("patio-planter");
         byte[] pdf = PackPages.pdf(plan, Comparison.NONE, PaperSize.A4, Optional.empty());
         try (PDDocument document = Loader.loadPDF(pdf);
                 ByteArrayOutputStream out = new ByteArrayOutputStream()) {
@@ -90,12 +81,6 @@ class PrintedPackTest {
 
             assertThat(faults(out.toByteArray())).isNotEmpty();
         }
-    }
-
-    private static Plan plan(Path example) throws IOException {
-        DocumentAnswer.Sound sound = (DocumentAnswer.Sound) GardenReader.read(Files.readAllBytes(example));
-        Garden garden = GardenResolver.resolve(sound.document().garden());
-        return ((PlanAnswer.Planned) Planner.plan(garden, Budget.ofSteps(2_000))).plan();
     }
 
     private static List<String> faults(byte[] pdf) throws Exception {

@@ -60,7 +60,7 @@ public final class BruteForce {
     }
 
     private long overPacks(int[] packs, int at, long spent, long best) {
-        if (spent > best) {
+        if (spent >= best) {
             return best;
         }
         if (at == packs.length) {
@@ -83,7 +83,7 @@ public final class BruteForce {
     }
 
     private long overGoods(int[] packs, int[] goods, int at, long spent, long best) {
-        if (spent > best) {
+        if (spent >= best) {
             return best;
         }
         if (at == goods.length) {
@@ -179,7 +179,7 @@ public final class BruteForce {
                 rooms.add(new long[] {kinds.get(boards.size() + o)[0], boards.size() + o});
             }
         }
-        return place(0, rooms);
+        return !isShort(rooms) && place(0, rooms);
     }
 
     private boolean place(int at, List<long[]> rooms) {
@@ -188,11 +188,11 @@ public final class BruteForce {
         }
         Demand piece = pieces.get(at);
         long size = piece.lengthTicks() + problem.kerfTicks();
-        Set<List<Long>> tried = new HashSet<>();
-        for (long[] room : rooms) {
+        for (int r = 0; r < rooms.size(); r++) {
+            long[] room = rooms.get(r);
             if (room[0] >= size
                     && kindSection.get((int) room[1]).equals(piece.section())
-                    && tried.add(Arrays.asList(room[0], room[1]))) {
+                    && isFirstOfItsLike(rooms, r)) {
                 room[0] -= size;
                 boolean fits = place(at + 1, rooms);
                 room[0] += size;
@@ -202,5 +202,23 @@ public final class BruteForce {
             }
         }
         return false;
+    }
+
+    /** Whether no room before this one has the same length left of the same kind: what fits there was tried there. */
+    private static boolean isFirstOfItsLike(List<long[]> rooms, int at) {
+        for (int r = 0; r < at; r++) {
+            if (Arrays.equals(rooms.get(r), rooms.get(at))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether the pieces of any section are longer together than all its rooms: no need to try those. */
+    private boolean isShort(List<long[]> rooms) {
+        Map<String, Long> left = new HashMap<>();
+        rooms.forEach(room -> left.merge(kindSection.get((int) room[1]), Math.max(0, room[0]), Long::sum));
+        pieces.forEach(piece -> left.merge(piece.section(), -piece.lengthTicks() - problem.kerfTicks(), Long::sum));
+        return left.values().stream().anyMatch(over -> over < 0);
     }
 }

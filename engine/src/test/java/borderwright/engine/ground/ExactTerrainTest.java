@@ -7,6 +7,7 @@ import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.SurfaceMesh.Facet;
 import borderwright.engine.survey.GroundHeights;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -18,12 +19,13 @@ import org.junit.jupiter.api.Test;
  *
  * <p>The reference shares nothing with the fast formula: it clips each triangle in space at the level by Sutherland and
  * Hodgman, closes the part above (below) with a floor and walls, and sums signed tetrahedra from the origin over every face
- * of that polyhedron, all in fractions.
+ * of that polyhedron, all without rounding.
  */
 class ExactTerrainTest {
     private static final long SEED = 20260302;
 
-    private record P3(BigFraction x, BigFraction y, BigFraction z) {}
+    /** A point in homogeneous coordinates, (x/w, y/w, z/w): decimals hold every double as it is, and clipping divides nothing. */
+    private record P3(BigDecimal x, BigDecimal y, BigDecimal z, BigDecimal w) {}
 
     @Test
     void cutAndFillAreThoseOfTheExactPolyhedra() {
@@ -35,7 +37,7 @@ class ExactTerrainTest {
             double strip = random.nextInt(3) * 25;
             SurfaceMesh mesh = SurfaceMesh.over(ring.toJts(), ground::heightMm, 1500);
             CutAndFill fast = mesh.against(level, strip);
-            BigFraction from = fraction(level + strip);
+            BigDecimal from = new BigDecimal(level + strip);
             BigFraction cut = BigFraction.ZERO;
             BigFraction fill = BigFraction.ZERO;
             for (Facet facet : mesh.facets()) {
@@ -51,7 +53,7 @@ class ExactTerrainTest {
     }
 
     /** Volume of the part of the prism over a facet that lies above the level (sign 1) or below it (sign -1). */
-    private static BigFraction volume(Facet facet, BigFraction level, int sign) {
+    private static BigFraction volume(Facet facet, BigDecimal level, int sign) {
         List<P3> top = new ArrayList<>(List.of(
                 point(facet.a(), facet.aMm(), level),
                 point(facet.b(), facet.bMm(), level),
@@ -60,14 +62,17 @@ class ExactTerrainTest {
         for (int i = 0; i < 3; i++) {
             P3 here = top.get(i);
             P3 next = top.get((i + 1) % 3);
-            int hereSign = sign * here.z.getNumerator().signum();
-            int nextSign = sign * next.z.getNumerator().signum();
+            int hereSign = sign * here.z.signum();
+            int nextSign = sign * next.z.signum();
             if (hereSign >= 0) {
                 kept.add(here);
             }
             if (hereSign * nextSign < 0) {
-                BigFraction t = here.z.divide(here.z.subtract(next.z));
-                kept.add(new P3(between(here.x, next.x, t), between(here.y, next.y, t), BigFraction.ZERO));
+                kept.add(new P3(
+                        crossing(here.x, here, next.x, next),
+                        crossing(here.y, here, next.y, next),
+                        BigDecimal.ZERO,
+                        here.z.subtract(next.z)));
             }
         }
         if (kept.size() < 3) {
@@ -89,25 +94,33 @@ class ExactTerrainTest {
     }
 
     private static BigFraction tetrahedron(P3 a, P3 b, P3 c) {
-        return a.x.multiply(b.y.multiply(c.z).subtract(b.z.multiply(c.y)))
+        BigDecimal six = a.x.multiply(b.y.multiply(c.z).subtract(b.z.multiply(c.y)))
                 .add(a.y.multiply(b.z.multiply(c.x).subtract(b.x.multiply(c.z))))
                 .add(a.z.multiply(b.x.multiply(c.y).subtract(b.y.multiply(c.x))));
+        return six.signum() == 0
+                ? BigFraction.ZERO
+                : quotient(six, a.w.multiply(b.w).multiply(c.w));
     }
 
     private static P3 floor(P3 p) {
-        return new P3(p.x, p.y, BigFraction.ZERO);
+        return new P3(p.x, p.y, BigDecimal.ZERO, p.w);
     }
 
-    private static P3 point(Point p, double z, BigFraction level) {
-        return new P3(fraction(p.xMm()), fraction(p.yMm()), fraction(z).subtract(level));
+    private static P3 point(Point p, double z, BigDecimal level) {
+        return new P3(
+                new BigDecimal(p.xMm()), new BigDecimal(p.yMm()), new BigDecimal(z).subtract(level), BigDecimal.ONE);
     }
 
-    private static BigFraction between(BigFraction from, BigFraction to, BigFraction t) {
-        return from.add(to.subtract(from).multiply(t));
+    /** A coordinate, times w, of where the side between two corners crosses the level: w is how far their heights differ. */
+    private static BigDecimal crossing(BigDecimal from, P3 here, BigDecimal to, P3 next) {
+        return to.multiply(here.z).subtract(from.multiply(next.z));
     }
 
-    private static BigFraction fraction(double exact) {
-        return new BigFraction(exact);
+    private static BigFraction quotient(BigDecimal numerator, BigDecimal denominator) {
+        int scale = Math.max(numerator.scale(), denominator.scale());
+        return new BigFraction(
+                numerator.setScale(scale).unscaledValue(),
+                denominator.setScale(scale).unscaledValue());
     }
 
     private static Ring ring(SplittableRandom random) {

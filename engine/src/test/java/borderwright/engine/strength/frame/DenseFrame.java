@@ -2,6 +2,9 @@ package borderwright.engine.strength.frame;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
+import org.ejml.interfaces.linsol.LinearSolverDense;
 import org.ejml.simple.SimpleMatrix;
 
 /**
@@ -85,7 +88,7 @@ public final class DenseFrame {
                     addOuter(k, stretches.get(c), frame.springs.get(s).stiffness() * scales.ofSpring(s));
                 }
             }
-            SimpleMatrix u = k.solve(force);
+            SimpleMatrix u = solved(k, force);
             List<Integer> wrong = new ArrayList<>();
             for (int c = 0; c < closed.length; c++) {
                 double stretch = stretches.get(c).dot(u);
@@ -106,6 +109,17 @@ public final class DenseFrame {
             }
         }
         throw new IllegalStateException("no set of contacts found");
+    }
+
+    /** By Cholesky's factors, half the work of Gauss's: the matrix of an elastic frame is symmetric and positive definite. */
+    private static SimpleMatrix solved(SimpleMatrix k, SimpleMatrix force) {
+        LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(k.getNumRows());
+        DMatrixRMaj u = new DMatrixRMaj(k.getNumRows(), 1);
+        if (!solver.setA(k.getDDRM())) {
+            throw new IllegalStateException("the matrix is not positive definite");
+        }
+        solver.solve(force.getDDRM(), u);
+        return SimpleMatrix.wrap(u);
     }
 
     /** What of a matrix or a column belongs to free displacements. */
