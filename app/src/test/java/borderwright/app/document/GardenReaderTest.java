@@ -31,7 +31,7 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.schema.CoreSchema;
 
 class GardenReaderTest {
-    private static final String SMALL = Documents.resource("small.yaml");
+    static final String SMALL = Documents.resource("small.yaml");
 
     static List<Path> examples() {
         return Documents.examples();
@@ -258,40 +258,6 @@ class GardenReaderTest {
             String faulty = SMALL.replace("GBP", "GPB")
                     + "variants:\n  - {name: a, changes: {budget: 1}}\n  - {name: b, changes: {budget: 2}}\n";
             assertThat(Documents.faults(faulty)).hasSize(1);
-        }
-    }
-
-    @Nested
-    class WhatFollowsFromAFault {
-        @Test
-        void aSectionWhoseNameCannotBeReadLeavesOtherNamesAlone() {
-            assertThat(Documents.faults(SMALL.replace("name: larch,", "name: [larch],")))
-                    .singleElement()
-                    .asString()
-                    .contains("sections[0].name: A list stands here.");
-        }
-
-        @Test
-        void aPriceThatCannotBeReadIsStillAPrice() {
-            assertThat(Documents.faults(SMALL.replace("9.60", "9.60 GBP")))
-                    .singleElement()
-                    .asString()
-                    .contains("is not a number");
-        }
-
-        @Test
-        void cornersThatCannotBeReadLeaveTheirNamesAlone() {
-            assertThat(Documents.faults(SMALL.replace("corners: A B", "corners: {a: b}")))
-                    .singleElement()
-                    .asString()
-                    .contains("survey.corners: A group of keys stands here.");
-        }
-
-        @Test
-        void aFaultInOnePartDoesNotHideAFaultBetweenOthers() {
-            String faulty = SMALL.replace("front to back: 500 mm", "front to back: 500")
-                    .replace("{walls: larch}", "{walls: lurch}");
-            assertThat(Documents.faults(faulty)).hasSize(2);
         }
     }
 

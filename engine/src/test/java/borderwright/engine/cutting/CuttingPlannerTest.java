@@ -2,7 +2,6 @@ package borderwright.engine.cutting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.buildup.parts.CutMessage;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buying.Shopper;
@@ -23,23 +22,11 @@ import borderwright.engine.stock.Demand;
 import borderwright.engine.stock.DemandMaker;
 import borderwright.engine.stock.row.BoardInHand;
 import borderwright.engine.stock.row.CuttingJob;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
 class CuttingPlannerTest {
-    private static final EndCut SQUARE = TestPieces.SQUARE;
-    private static final EndCut BEVEL = new EndCut(
-            45, 0, EndCut.LongPoint.MARKED_FACE, 25, CutMessage.SQUARE_CUT.of(), CutMessage.NO_SAW_LISTED.of(), true);
-    private static final EndCut TOO_STEEP = new EndCut(
-            50,
-            0,
-            EndCut.LongPoint.MARKED_FACE,
-            30,
-            CutMessage.SQUARE_CUT.of(),
-            CutMessage.CUT_BEYOND_WIDTH.of(200),
-            false);
+    static final EndCut SQUARE = TestPieces.SQUARE;
     private static final SectionSpec LARCH = WoodResolver.section(
             GivenSection.builder("larch", Length.ofMm(25), Length.ofMm(150)).build());
     private static final SawSpec MITRE_SAW = WoodResolver.saw(GivenSaw.builder("mitre saw", SawKind.MITRE_SAW)
@@ -47,22 +34,26 @@ class CuttingPlannerTest {
             .lengthStop(true)
             .build());
 
-    private static Piece piece(String label, double mm, EndCut left, EndCut right, boolean waits, boolean ground) {
+    static Piece piece(String label, double mm, EndCut left, EndCut right, boolean waits, boolean ground) {
         return TestPieces.piece("larch", label, mm, left, right, waits, ground);
     }
 
-    private static Piece square(String label, double mm) {
+    static Piece square(String label, double mm) {
         return piece(label, mm, SQUARE, SQUARE, false, false);
     }
 
-    private static BoardInHand board(int number, double mm, String... meantFor) {
+    static BoardInHand board(int number, double mm, String... meantFor) {
         return new BoardInHand(number, "larch", Length.ofMm(mm), "A", false, Length.ofMm(10), List.of(meantFor));
     }
 
-    private static CuttingPlan plan(List<BoardInHand> boards, List<Piece> pieces) {
+    static CuttingPlan plan(List<BoardInHand> boards, List<Piece> pieces) {
+        return plan(boards, pieces, 100_000);
+    }
+
+    static CuttingPlan plan(List<BoardInHand> boards, List<Piece> pieces, long steps) {
         CuttingJob job =
                 new CuttingJob(boards, pieces, List.of(LARCH), List.of(MITRE_SAW), WoodResolver.usualCutting());
-        CuttingPlan plan = CuttingPlanner.plan(job, Budget.ofSteps(100_000));
+        CuttingPlan plan = CuttingPlanner.plan(job, Budget.ofSteps(steps));
         assertThat(PlaneVerifier.faults(job, plan)).isEmpty();
         return plan;
     }
@@ -129,39 +120,6 @@ class CuttingPlannerTest {
     }
 
     @Test
-    void aBevelTakesItsKerfOverTheCosineOfTheTilt() {
-        // 3 mm / cos 45 deg = 4.2426 mm: 1.2426 mm more than a square cut, 398 ticks rounded up.
-        Piece bevelled = piece("a", 1000, SQUARE, BEVEL, false, false);
-        assertThat(DemandMaker.extraKerfTicks(bevelled, Length.ofMm(3))).isEqualTo(398);
-        Piece other = piece("b", 1000, SQUARE, BEVEL, false, false);
-        CuttingPlan plan = plan(List.of(board(1, 2400, "a", "b")), List.of(bevelled, other));
-        CuttingPlan.Cut second = plan.boards().get(0).cuts().get(1);
-        // The second lies turned over, so that one cut makes both bevels and they pass each other by 25 mm.
-        assertThat(second.start().ticks()).isEqualTo(3200 + 320_000 - 8000 + 960 + 398);
-    }
-
-    @Test
-    void aSetUpTellsWhichWayItsCutLeans() {
-        // With the long point on the face up, the cut leans right going up at a right end, and left at a left end.
-        CuttingPlan right = plan(List.of(board(1, 2400)), List.of(piece("a", 900, SQUARE, BEVEL, false, false)));
-        assertThat(right.setUps())
-                .extracting(CuttingPlan.SetUp::setting)
-                .contains(new CuttingPlan.Setting(45, 0, CuttingPlan.Lean.RIGHT));
-        CuttingPlan left = plan(List.of(board(1, 2400)), List.of(piece("a", 900, BEVEL, SQUARE, false, false)));
-        assertThat(left.setUps())
-                .extracting(CuttingPlan.SetUp::setting)
-                .contains(new CuttingPlan.Setting(45, 0, CuttingPlan.Lean.LEFT));
-    }
-
-    @Test
-    void aCutThatNoSawReachesSaysHowElse() {
-        CuttingPlan plan = plan(List.of(board(1, 2400)), List.of(piece("a", 900, SQUARE, TOO_STEEP, false, false)));
-        assertThat(plan.setUps())
-                .anyMatch(s -> s.saw().equals("by hand")
-                        && CutMessage.CUT_BEYOND_WIDTH.of(200).equals(s.byHand()));
-    }
-
-    @Test
     void everyBoardOfAPackIsInHand() {
         ShoppingProblem problem = new ShoppingProblem(
                 DemandMaker.of(List.of(square("a", 2000)), WoodResolver.usualCutting(), Length.ofMm(3)),
@@ -176,81 +134,6 @@ class CuttingPlannerTest {
         assertThat(BasketBoards.of(answer, Length.ofMm(10)))
                 .extracting(BoardInHand::number)
                 .containsExactly(1, 2, 3, 4);
-    }
-
-    @Test
-    void aMitredBoardTurnedOverSharesOneCutWithItsNeighbour() {
-        // Two trapezoids of 1200 mm, long points out, on a board that is 20 mm too short for them one after the other.
-        Piece a = piece("a", 1200, BEVEL, BEVEL, false, false);
-        Piece b = piece("b", 1200, BEVEL, BEVEL, false, false);
-        CuttingPlan plan = plan(List.of(board(1, 2403)), List.of(a, b));
-        assertThat(plan.uncut()).isEmpty();
-        CuttingPlan.Cut second = plan.boards().get(0).cuts().get(1);
-        assertThat(plan.boards().get(0).cuts())
-                .filteredOn(CuttingPlan.Cut::turnedOver)
-                .hasSize(1);
-        assertThat(second.sharesCut()).isTrue();
-        // Trim 10, piece 1200, less the bevel of 25 mm, and a kerf of 3 mm / cos 45 deg, rounded up to a tick.
-        assertThat(second.start().ticks()).isEqualTo(320 * (10 + 1200 - 25) + 1358);
-    }
-
-    @Test
-    void piecesOfEveryKindLieClearOfEachOther() {
-        for (long seed = 0; seed < 60; seed++) {
-            SplittableRandom random = new SplittableRandom(seed);
-            List<Piece> pieces = new ArrayList<>();
-            int count = random.nextInt(3, 16);
-            for (int i = 0; i < count; i++) {
-                pieces.add(piece(
-                        "p" + i,
-                        random.nextInt(160, 1400),
-                        anyEnd(random),
-                        anyEnd(random),
-                        random.nextInt(8) == 0,
-                        random.nextInt(4) == 0));
-            }
-            List<BoardInHand> boards = new ArrayList<>();
-            for (int i = 0; i < 8; i++) {
-                boards.add(board(i + 1, random.nextInt(1800, 4000)));
-            }
-            plan(boards, pieces);
-        }
-    }
-
-    private static EndCut anyEnd(SplittableRandom random) {
-        double degrees = List.of(15.0, 22.5, 30.0, 45.0).get(random.nextInt(4));
-        double tangent = StrictMath.tan(StrictMath.toRadians(degrees));
-        boolean first = random.nextBoolean();
-        return switch (random.nextInt(4)) {
-            case 0 ->
-                new EndCut(
-                        degrees,
-                        0,
-                        first ? EndCut.LongPoint.MARKED_FACE : EndCut.LongPoint.HIDDEN_FACE,
-                        25 * tangent,
-                        CutMessage.SQUARE_CUT.of(),
-                        CutMessage.NO_SAW_LISTED.of(),
-                        true);
-            case 1 ->
-                new EndCut(
-                        0,
-                        degrees,
-                        first ? EndCut.LongPoint.UPPER_EDGE : EndCut.LongPoint.LOWER_EDGE,
-                        150 * tangent,
-                        CutMessage.SQUARE_CUT.of(),
-                        CutMessage.NO_SAW_LISTED.of(),
-                        true);
-            case 2 ->
-                new EndCut(
-                        degrees,
-                        15,
-                        EndCut.LongPoint.MARKED_FACE,
-                        25 * tangent,
-                        CutMessage.SQUARE_CUT.of(),
-                        CutMessage.NO_SAW_LISTED.of(),
-                        true);
-            default -> SQUARE;
-        };
     }
 
     @Test

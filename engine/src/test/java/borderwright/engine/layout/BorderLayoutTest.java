@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.garden.RunSpec;
-import borderwright.engine.garden.vocabulary.CornerTurn;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Arc;
 import borderwright.engine.geometry.Point;
@@ -26,16 +25,15 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class BorderLayoutTest {
-    private static List<String> notes(Layout layout) {
+    static List<String> notes(Layout layout) {
         return layout.notes().stream().map(English.METRIC::text).toList();
     }
 
-    private static final LayoutRules RULES = new LayoutRules(25, 150, 4800);
+    static final LayoutRules RULES = new LayoutRules(25, 150, 4800);
 
-    private static Layout lay(Outline outline, RunSpec... runs) {
+    static Layout lay(Outline outline, RunSpec... runs) {
         Layout layout = BorderLayout.lay(outline, List.of(runs), RULES, Set.of());
         LayoutVerifier.verify(outline, layout, RULES, List.of(runs), "");
         return layout;
@@ -161,104 +159,6 @@ class BorderLayoutTest {
     }
 
     @Nested
-    class Corners {
-        @ParameterizedTest
-        @ValueSource(
-                doubles = {
-                    45, 46, 60, 62, 89, 90, 91, 127, 135, 160, 169, 171, 179, 180.5, 189, 191, 200, 225, 270, 300, 315
-                })
-        void everyAngleIsBuiltInEveryManner(double degrees) {
-            Outline corner = Borders.corner(degrees, EdgeKind.WALL);
-            for (CornerTurn turn : CornerTurn.values()) {
-                Layout joined = lay(
-                        corner,
-                        RunRequests.along("A B C").planters(3).turn(turn).spec());
-                assertThat(joined.unmet()).as("%s %s", degrees, turn).isEmpty();
-                Layout separate = lay(
-                        corner,
-                        RunRequests.along("C B A")
-                                .planters(3)
-                                .separate(20)
-                                .turn(turn)
-                                .spec());
-                assertThat(separate.unmet()).as("%s %s", degrees, turn).isEmpty();
-            }
-        }
-
-        @ParameterizedTest
-        @ValueSource(doubles = {30, 44.9, 315.1, 330})
-        void beyondTheAnglesThatCanBeBuiltAGapIsLeftAndSaid(double degrees) {
-            Layout layout = lay(
-                    Borders.corner(degrees, EdgeKind.WALL),
-                    RunRequests.along("A B C").planters(1).depth(300).spec());
-            assertThat(layout.unmet()).extracting("code").containsExactly("layout-corner-angle");
-            assertThat(layout.boxes()).hasSize(2);
-        }
-    }
-
-    @Nested
-    class AcuteCorners {
-        @Test
-        void theTipBeyondReachIsCutOffByABluntNoseAndLeftAsGravel() {
-            Layout layout = lay(
-                    Borders.corner(62, EdgeKind.WALL),
-                    RunRequests.along("A B C")
-                            .length(1200, 1200)
-                            .depth(550)
-                            .reach(700)
-                            .spec());
-            assertThat(layout.boxes()).hasSize(1);
-            assertThat(layout.openings()).hasSize(1);
-            assertThat(English.METRIC.text(layout.openings().get(0).why()))
-                    .startsWith(
-                            "Tip out of reach at corner B, left as gravel: reach is 700 mm; a blunt nose 442 mm long"
-                                    + " ends the planter 368 mm before the corner.");
-            assertThat(notes(layout)).noneMatch(note -> note.contains("hardest to reach"));
-            Ring ring = layout.boxes().get(0).outline();
-            assertThat(ring.size()).isEqualTo(7);
-            assertThat(StrictMath.toDegrees(ring.insideAngle(1))).isCloseTo(90 + 31, within(1e-9));
-        }
-
-        @Test
-        void aSquareCornerKeepsItsTipAndSaysHowFarItIs() {
-            Layout layout = lay(
-                    Borders.corner(90, EdgeKind.WALL),
-                    RunRequests.along("A B C").planters(3).reach(700).spec());
-            assertThat(layout.openings()).isEmpty();
-            assertThat(notes(layout))
-                    .contains("F4: the farthest place lies 849 mm from where a person stands; reach is 700 mm.");
-        }
-
-        @Test
-        void aGapAtACornerStatesItsSize() {
-            Layout layout = lay(
-                    Borders.corner(90, EdgeKind.WALL),
-                    RunRequests.along("A B C")
-                            .planters(3)
-                            .turn(CornerTurn.LEAVE_OPEN)
-                            .spec());
-            assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("F1-F3", "F4-F6");
-            assertThat(layout.openings())
-                    .extracting(o -> English.METRIC.text(o.why()))
-                    .containsExactly("Gap at corner B: the planters' square ends stand 20 mm apart at the nearest."
-                            + " 0.38 m2 stays open.");
-        }
-
-        @Test
-        void oneCornerMayBeTreatedOtherwise() {
-            Outline square = Borders.strip(6000, 6000);
-            Layout layout = lay(
-                    square,
-                    RunRequests.along("A B C D")
-                            .planters(2)
-                            .turn(CornerTurn.LEAVE_OPEN)
-                            .turn("C", CornerTurn.INFILL)
-                            .spec());
-            assertThat(layout.boxes()).extracting(FootprintPlan::name).containsExactly("F1-F2", "F3-F4", "F5", "F6-F7");
-        }
-    }
-
-    @Nested
     class Closing {
         @Test
         void onlyTheLastBayOfARunBetweenWallsWaits() {
@@ -343,113 +243,6 @@ class BorderLayoutTest {
             }
             Outline strip = Borders.strip(9600, 640);
             return new Outline(strip.ring(), strip.cornerNames(), strip.edges(), new GroundHeights(spots));
-        }
-    }
-
-    @Nested
-    class Refusals {
-        private static void refused(Outline outline, RunSpec spec, String code, String sentence) {
-            Layout layout = lay(outline, spec);
-            assertThat(layout.unmet()).extracting(Problem::code).containsExactly(code);
-            assertThat(layout.unmet().get(0).sentence(English.METRIC)).isEqualTo(sentence);
-        }
-
-        @Test
-        void aDepthThatDoesNotFitIsLaidOutAsDeepAsDoes() {
-            refused(
-                    Borders.strip(9605, 594),
-                    RunRequests.along("A B").planters(8).spec(),
-                    "layout-depth-does-not-fit",
-                    "Planters 600 mm from front to back do not fit along A-B: with the gaps kept, 574 mm is the most; that is laid out"
-                            + " instead. Give at most 574 mm as front to back, or make the gaps smaller.");
-        }
-
-        @Test
-        void aDepthBelowTheLeastEdgeIsLeftOut() {
-            Layout layout = BorderLayout.lay(
-                    Borders.strip(9605, 594),
-                    List.of(RunRequests.along("A B").planters(8).depth(200).spec()),
-                    new LayoutRules(47, 150, 4800),
-                    Set.of());
-            assertThat(layout.boxes()).isEmpty();
-            assertThat(layout.unmet().get(0).sentence(English.METRIC))
-                    .isEqualTo(
-                            "Planters 200 mm from front to back are less than the least side of a box, 235 mm with walls of 47 mm;"
-                                    + " the run is left out. Give at least 235 mm as front to back.");
-        }
-
-        @Test
-        void morePlantersThanFitAreReducedToThoseThatDo() {
-            refused(
-                    Borders.strip(2040, 640),
-                    RunRequests.along("A B").planters(12).spec(),
-                    "layout-planters",
-                    "12 planters do not fit along A-B: 2000 mm is free, and a planter needs at least 200 mm. 10 are laid"
-                            + " out. Give at most 10 planters.");
-        }
-
-        @Test
-        void aRangeOfLengthsThatNoNumberMeetsIsSaid() {
-            refused(
-                    Borders.strip(2540, 640),
-                    RunRequests.along("A B").length(1300, 2400).spec(),
-                    "layout-length",
-                    "Along A-B no whole number of planters has a length from 1300 mm to 2400 mm; 2 of 1250 mm come nearest."
-                            + " Widen the range to take in 1250 mm.");
-        }
-
-        @Test
-        void aRangeForDepthIsNotPlannedYet() {
-            Layout layout = lay(
-                    Borders.strip(9605, 640),
-                    RunRequests.along("A B").planters(8).depth(400, 600).spec());
-            assertThat(layout.unmet().get(0).sentence(English.METRIC))
-                    .isEqualTo(
-                            "A range for front to back is not planned yet; the smaller, 400 mm, is used. Give one length.");
-            assertThat(layout.boxes().get(0).outline().sideMm(1)).isCloseTo(400, within(1e-9));
-        }
-
-        @Test
-        void cornersThatAreNotNeighboursAreNamed() {
-            refused(
-                    Borders.strip(9605, 640),
-                    RunRequests.along("A C").planters(8).spec(),
-                    "layout-along",
-                    "The run 'fence run' is to follow A C, which are not neighbouring corners of the border in turn. The corners in order round the border are A B C D; name at least two neighbours.");
-        }
-
-        @Test
-        void anImperialGardenIsToldInFeetAndInches() {
-            Layout layout = BorderLayout.lay(
-                    Borders.strip(9605, 594),
-                    List.of(RunRequests.along("A B").planters(8).spec()),
-                    RULES,
-                    Set.of());
-            assertThat(English.IMPERIAL.text(layout.notes().get(0)))
-                    .isEqualTo("Along A-B: 8 planters, each 3' 11-1/16\" from divider to divider.");
-        }
-
-        @Test
-        void aNarrowPlaceIsLeftOut() {
-            Outline bottle = Borders.of(
-                    new Ring(List.of(
-                            new Point(0, 0),
-                            new Point(6000, 0),
-                            new Point(6000, 400),
-                            new Point(4000, 400),
-                            new Point(4000, 2000),
-                            new Point(0, 2000))),
-                    List.of(
-                            Borders.edge(EdgeKind.FENCE),
-                            Borders.edge(EdgeKind.LAWN),
-                            Borders.edge(EdgeKind.WALL),
-                            Borders.edge(EdgeKind.WALL),
-                            Borders.edge(EdgeKind.LAWN),
-                            Borders.edge(EdgeKind.LAWN)),
-                    GroundHeights.LEVEL);
-            Layout layout = lay(bottle, RunRequests.along("A B").planters(3).spec());
-            assertThat(layout.unmet()).extracting(Problem::code).containsExactly("layout-narrow");
-            assertThat(layout.boxes().get(0).outline().corner(1).xMm()).isCloseTo(3980, within(1.0));
         }
     }
 

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import borderwright.engine.message.English;
-import borderwright.engine.strength.timber.Effects;
 import borderwright.engine.strength.timber.Eurocode5Factors;
 import borderwright.engine.strength.timber.Eurocode5Joint;
 import borderwright.engine.strength.timber.Eurocode5Timber;
@@ -20,7 +19,6 @@ import borderwright.engine.strength.timber.Spacings;
 import borderwright.engine.strength.timber.StrengthClass;
 import borderwright.engine.strength.timber.Timber;
 import borderwright.engine.strength.timber.TimberSection;
-import borderwright.engine.strength.worked.SheetLine;
 import borderwright.engine.strength.worked.Working;
 import java.util.Optional;
 import org.junit.jupiter.api.Nested;
@@ -32,7 +30,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class Eurocode5Test {
     private static final StrengthClass C24 = StrengthClass.named("C24").orElseThrow();
 
-    private static Eurocode5Timber timber(String name, ServiceClass service) {
+    static Eurocode5Timber timber(String name, ServiceClass service) {
         return Eurocode5Timber.of(new Grade(name, false), service);
     }
 
@@ -270,35 +268,6 @@ class Eurocode5Test {
                     .isEqualTo(
                             "no grade is stamped: assumed to be C14, the lowest class; a board with large knots or sloping grain can be weaker");
             assertThat(StrengthClass.named("Q99")).isEqualTo(Optional.empty());
-        }
-    }
-
-    @Nested
-    class Sheets {
-        @Test
-        void aSheetCanBeFollowedByHand() {
-            // 25 x 150 flat, 50 Nm permanent: W = 150 x 25^2 / 6 = 15625; sigma 3.2; kh 1.3; fm,d = 1.3 x 0.5 x 14 /
-            // 1.3.
-            Working working = Working.sheet();
-            double use = timber("C14", ServiceClass.SC3)
-                    .bending(new TimberSection(25, 150), new Effects(50_000, 0, 0), LoadDuration.PERMANENT, working);
-            assertThat(use).isCloseTo(3.2 / 7, within(1e-12));
-            assertThat(working.lines())
-                    .extracting(SheetLine::symbol)
-                    .containsExactly("M,flat", "W,flat", "sigma,flat", "fm,flat,k", "kmod", "kh", "fm,flat,d", "use");
-            assertThat(working.lines().get(6).value().orElseThrow()).isCloseTo(7, within(1e-12));
-        }
-
-        @Test
-        void silentAndWrittenGiveTheSame() {
-            FastenerJoint joint = RuleSet.EUROCODE.joint(
-                    Fastener.screw(5, 70), 25, new Grade(null, true), 50, new Grade("C16", true), false);
-            double silent = joint.utilisation(100, 300, 2, LoadDuration.PERMANENT, Working.SILENT);
-            Working working = Working.sheet();
-            assertThat(joint.utilisation(100, 300, 2, LoadDuration.PERMANENT, working))
-                    .isEqualTo(silent);
-            assertThat(working.lines().get(working.lines().size() - 1).value().orElseThrow())
-                    .isEqualTo(silent);
         }
     }
 }
