@@ -16,7 +16,6 @@ import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -156,15 +155,12 @@ public final class CutCommand implements Callable<Integer> {
     }
 
     private Integer solve(CutFiles files, PrintWriter err) throws IOException {
-        ShoppingProblem plain = new ShoppingProblem(
-                files.demands(),
-                files.boards(),
-                files.terms(),
-                List.of(),
-                List.of(),
-                List.of(),
-                ticks(kerf),
-                ticks(trim));
+        ShoppingProblem plain = ShoppingProblem.builder(files.demands())
+                .boards(files.boards())
+                .terms(files.terms())
+                .kerfTicks(ticks(kerf))
+                .trimTicks(ticks(trim))
+                .build();
         ShoppingProblem problem = plain.keeping(offcutWorth(files.decimals()));
         long start = System.nanoTime();
         Budget budget = budget(start);

@@ -44,15 +44,8 @@ final class CutFiles {
     List<BoardOffer> boards() {
         List<BoardOffer> boards = new ArrayList<>();
         for (PricedBoard b : priced) {
-            boards.add(new BoardOffer(
-                    b.supplier,
-                    b.section,
-                    b.ticks,
-                    minor(b.price) * b.pack,
-                    b.pack,
-                    b.available,
-                    b.least,
-                    BoardOffer.Instead.NOTHING));
+            boards.add(new BoardOffer(b.supplier, b.section, b.ticks, minor(b.price) * b.pack, b.pack, b.available)
+                    .soldFrom(b.least));
         }
         return boards;
     }

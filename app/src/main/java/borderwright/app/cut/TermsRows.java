@@ -93,7 +93,7 @@ final class TermsRows {
             List<DeliveryOption> ways = new ArrayList<>();
             s.bands.forEach(b -> ways.add(DeliveryOption.delivered(files.minor(b.from), files.minor(b.charge))));
             if (s.collection != null) {
-                ways.add(new DeliveryOption(true, 0, files.minor(s.collection), longest(s.collectUpTo)));
+                ways.add(DeliveryOption.fetched(files.minor(s.collection)).upTo(longest(s.collectUpTo)));
             }
             terms.add(new SupplierTerms(name, s.tax, files.minor(s.minimum), ways));
         });

@@ -116,18 +116,17 @@ public final class EstimateCommand implements Callable<Integer> {
         checkPrice("--board-price", boardPrice);
         checkPrice("--soil-price", soilPrice);
         checkPrice("--delivery", delivery);
-        return new EstimateRequest(
-                length("--run", run),
-                length("--depth", depth),
-                length("--height", height),
-                length("--thickness", thickness == null ? (imperial ? "1 1/2 in" : "25 mm") : thickness),
-                length("--width", width == null ? (imperial ? "5 1/2 in" : "150 mm") : width),
-                planters,
-                units,
-                currency,
-                boardPrice,
-                soilPrice,
-                delivery);
+        return EstimateRequest.builder(units, currency)
+                .run(length("--run", run))
+                .depth(length("--depth", depth))
+                .height(length("--height", height))
+                .thickness(length("--thickness", thickness == null ? (imperial ? "1 1/2 in" : "25 mm") : thickness))
+                .width(length("--width", width == null ? (imperial ? "5 1/2 in" : "150 mm") : width))
+                .planters(planters)
+                .boardPerMetre(boardPrice)
+                .soilPerCubicMetre(soilPrice)
+                .delivery(delivery)
+                .build();
     }
 
     /** A length with its unit; a bare number is in millimetres, or in inches for an answer in feet and inches. */

@@ -97,10 +97,8 @@ public final class Cold {
         if (code != 0 || !json.has("cost")) {
             throw new IllegalStateException(instance.name() + " ended with " + code);
         }
-        return new Run(
-                json.get("proven").asBoolean(),
-                json.get("seconds").asDouble(),
-                json.get("gap").asDouble());
+        boolean proven = json.get("proven").asBoolean();
+        return new Run(proven, json.get("seconds").asDouble(), json.get("gap").asDouble());
     }
 
     private List<String> call(ShoppingProblem problem) {

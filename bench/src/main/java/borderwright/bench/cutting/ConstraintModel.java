@@ -54,10 +54,8 @@ final class ConstraintModel {
         solver.setSearch(Search.inputOrderLBSearch(place), Search.inputOrderLBSearch(kind));
         solver.limitTime((long) Math.max(1, 1000 * (limit - SideBySide.since(start))));
         Solution best = solver.findOptimalSolution(total, false);
-        return new Outcome(
-                best == null ? Long.MAX_VALUE : best.getIntVal(total),
-                best != null && !solver.isStopCriterionMet(),
-                SideBySide.since(start));
+        boolean proven = best != null && !solver.isStopCriterionMet();
+        return new Outcome(best == null ? Long.MAX_VALUE : best.getIntVal(total), proven, SideBySide.since(start));
     }
 
     /** The sizes of all pieces, one by one. */

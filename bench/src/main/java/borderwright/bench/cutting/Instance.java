@@ -35,6 +35,6 @@ public record Instance(String name, ShoppingProblem problem) {
         new TreeMap<>(boards)
                 .forEach((length, price) -> offers.add(new BoardOffer("A", "s", length, price, 1, Integer.MAX_VALUE)));
         return new Instance(
-                name, new ShoppingProblem(demands, offers, List.of(), List.of(), List.of(), List.of(), 0, 0));
+                name, ShoppingProblem.builder(demands).boards(offers).build());
     }
 }

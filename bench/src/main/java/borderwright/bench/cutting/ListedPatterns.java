@@ -35,15 +35,14 @@ final class ListedPatterns {
             list(solver, j, 0, plain.capacity().get(j));
         }
         if (patterns > MOST_PATTERNS) {
-            return new Outcome(Long.MAX_VALUE, false, SideBySide.since(start));
+            return Outcome.none(SideBySide.since(start));
         }
         solver.setTimeLimit((long) Math.max(1, 1000 * (limit - SideBySide.since(start))));
         MPSolver.ResultStatus status = solver.solve();
         boolean found = status == MPSolver.ResultStatus.OPTIMAL || status == MPSolver.ResultStatus.FEASIBLE;
+        boolean proven = status == MPSolver.ResultStatus.OPTIMAL;
         return new Outcome(
-                found ? Math.round(solver.objective().value()) : Long.MAX_VALUE,
-                status == MPSolver.ResultStatus.OPTIMAL,
-                SideBySide.since(start));
+                found ? Math.round(solver.objective().value()) : Long.MAX_VALUE, proven, SideBySide.since(start));
     }
 
     private void list(MPSolver solver, int j, int i, int room) {

@@ -140,7 +140,12 @@ final class SeveralLengths {
         }
         return new Instance(
                 "garden_" + seed,
-                new ShoppingProblem(demands, boards, terms, List.of(), List.of(), List.of(), 3L * MM, 10L * MM));
+                ShoppingProblem.builder(demands)
+                        .boards(boards)
+                        .terms(terms)
+                        .kerfTicks(3L * MM)
+                        .trimTicks(10L * MM)
+                        .build());
     }
 
     /** The garden case where every board costs {@code percent} less once {@code from} of it are bought. */
@@ -148,27 +153,16 @@ final class SeveralLengths {
         ShoppingProblem plain = garden(seed).problem();
         List<BoardOffer> boards = new ArrayList<>(plain.boards());
         for (BoardOffer b : plain.boards()) {
-            boards.add(new BoardOffer(
-                    b.supplier(),
-                    b.section(),
-                    b.lengthTicks(),
-                    b.packPrice() * (100 - percent) / 100,
-                    b.pack(),
-                    b.available(),
-                    from,
-                    BoardOffer.Instead.NOTHING));
+            boards.add(b.withPrice(b.packPrice() * (100 - percent) / 100).soldFrom(from));
         }
         return new Instance(
                 "steps_" + seed,
-                new ShoppingProblem(
-                        plain.demands(),
-                        boards,
-                        plain.terms(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        plain.kerfTicks(),
-                        plain.trimTicks()));
+                ShoppingProblem.builder(plain.demands())
+                        .boards(boards)
+                        .terms(plain.terms())
+                        .kerfTicks(plain.kerfTicks())
+                        .trimTicks(plain.trimTicks())
+                        .build());
     }
 
     /** The garden case where offcuts from 600 mm on are worth 0.80 a metre. */

@@ -19,6 +19,11 @@ public final class SideBySide {
 
     /** What one way came to. */
     record Outcome(long cost, boolean proven, double seconds) {
+        /** Nothing was found in so many seconds. */
+        static Outcome none(double seconds) {
+            return new Outcome(Long.MAX_VALUE, false, seconds);
+        }
+
         private String words() {
             return cost == Long.MAX_VALUE ? "none" : cost + (proven ? "*" : "");
         }

@@ -66,15 +66,14 @@ public final class Shopper {
         AnswerWriter writer = new AnswerWriter(shopping, best);
         List<LaidBoard> boards = writer.boards();
         check(shopping, best, boards);
-        return new ShoppingAnswer(
-                ShoppingAnswer.Status.FOUND,
-                best.cost,
-                bound,
-                writer.orders(),
-                boards,
-                shopping.unpriced,
-                alternatives,
-                List.of());
+        return ShoppingAnswer.builder(ShoppingAnswer.Status.FOUND)
+                .cost(best.cost)
+                .bound(bound)
+                .orders(writer.orders())
+                .boards(boards)
+                .unpriced(shopping.unpriced)
+                .alternatives(alternatives)
+                .build();
     }
 
     /** Refuses a basket that does not give every piece from the boards that it names: the search must have gone wrong. */
@@ -94,7 +93,10 @@ public final class Shopper {
     }
 
     private static ShoppingAnswer without(ShoppingAnswer.Status status, ShoppingCase shopping, List<Message> reasons) {
-        return new ShoppingAnswer(status, 0, 0, List.of(), List.of(), shopping.unpriced, List.of(), reasons);
+        return ShoppingAnswer.builder(status)
+                .unpriced(shopping.unpriced)
+                .reasons(reasons)
+                .build();
     }
 
     private static Message tooFew(ShoppingCase shopping) {

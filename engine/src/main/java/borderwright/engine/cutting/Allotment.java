@@ -130,15 +130,12 @@ final class Allotment {
                 offers.add(new BoardOffer(name(board), board.section(), length, length, 1, 1));
             }
         }
-        return new ShoppingProblem(
-                demands,
-                offers,
-                List.of(),
-                owned,
-                List.of(),
-                List.of(),
-                kerf.ticks(),
-                job.rules().trim().ticks());
+        return ShoppingProblem.builder(demands)
+                .boards(offers)
+                .owned(owned)
+                .kerfTicks(kerf.ticks())
+                .trimTicks(job.rules().trim().ticks())
+                .build();
     }
 
     /** What a board is called in the list to be solved: names in the order of the numbers. */

@@ -51,7 +51,7 @@ public final class BasketBoards {
                         && b.from().equals(supplier))
                 .count();
         for (long n = there; n < (long) line.packs() * line.offer().pack(); n++) {
-            boards.add(new BoardInHand(boards.size() + 1, section, length, supplier, false, trim, List.of()));
+            boards.add(BoardInHand.bought(boards.size() + 1, section, length, supplier, trim));
         }
     }
 }

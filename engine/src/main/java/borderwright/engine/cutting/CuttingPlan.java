@@ -2,6 +2,8 @@ package borderwright.engine.cutting;
 
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
+import borderwright.engine.stock.row.BoardInHand;
+import borderwright.engine.stock.row.BoardNest;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -89,6 +91,50 @@ public record CuttingPlan(
         public BoardCuts {
             cuts = List.copyOf(cuts);
         }
+
+        public static Builder of(BoardInHand board) {
+            return new Builder(board);
+        }
+
+        /** What is cut from a board in hand; nothing, where nothing is set. */
+        public static final class Builder {
+            private final BoardInHand board;
+            private List<Cut> cuts = List.of();
+            private Length offcut = Length.ZERO;
+            private boolean keep;
+
+            private Builder(BoardInHand board) {
+                this.board = board;
+            }
+
+            public Builder cuts(List<Cut> inOrder) {
+                cuts = inOrder;
+                return this;
+            }
+
+            public Builder offcut(Length left) {
+                offcut = left;
+                return this;
+            }
+
+            public Builder keep(boolean set) {
+                keep = set;
+                return this;
+            }
+
+            public BoardCuts build() {
+                return new BoardCuts(
+                        board.number(),
+                        board.section(),
+                        board.length(),
+                        board.from(),
+                        board.owned(),
+                        board.trim(),
+                        cuts,
+                        offcut,
+                        keep);
+            }
+        }
     }
 
     /**
@@ -113,7 +159,58 @@ public record CuttingPlan(
             boolean endForEnd,
             boolean sharesCut,
             Slant left,
-            Slant right) {}
+            Slant right) {
+        public static Builder of(String label, Length length) {
+            return new Builder(label, length);
+        }
+
+        /** How a piece lies and is cut; as it lies for reading, between square ends, where nothing is set. */
+        public static final class Builder {
+            private final String label;
+            private final Length length;
+            private Length start = Length.ZERO;
+            private int setUp;
+            private BoardNest.Way way = BoardNest.Way.AS_READ;
+            private boolean sharesCut;
+            private Slant left = Slant.SQUARE;
+            private Slant right = Slant.SQUARE;
+
+            private Builder(String label, Length length) {
+                this.label = label;
+                this.length = length;
+            }
+
+            public Builder start(Length fromLeftEnd) {
+                start = fromLeftEnd;
+                return this;
+            }
+
+            public Builder setUp(int index) {
+                setUp = index;
+                return this;
+            }
+
+            public Builder way(BoardNest.Way round) {
+                way = round;
+                return this;
+            }
+
+            public Builder sharesCut(boolean set) {
+                sharesCut = set;
+                return this;
+            }
+
+            public Builder slants(Slant ofLeft, Slant ofRight) {
+                left = ofLeft;
+                right = ofRight;
+                return this;
+            }
+
+            public Cut build() {
+                return new Cut(label, start, length, setUp, way.turned(), way.swapped(), sharesCut, left, right);
+            }
+        }
+    }
 
     /**
      * How far an end stands back from its long point as the board lies on the saw, its good face up.

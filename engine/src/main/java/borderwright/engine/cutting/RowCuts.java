@@ -27,27 +27,19 @@ final class RowCuts {
     CuttingPlan.BoardCuts cuts(SetUps setUps) {
         List<CuttingPlan.Cut> cuts = new ArrayList<>();
         for (BoardRow.OnBoard laid : row.laid()) {
-            cuts.add(new CuttingPlan.Cut(
-                    laid.piece().label(),
-                    laid.start(),
-                    laid.piece().length(),
-                    setUps.indexOf(laid.piece(), right(laid)),
-                    laid.way().turned(),
-                    laid.way().swapped(),
-                    laid.sharesCut(),
-                    slantOfLeft(laid),
-                    slantOfRight(laid)));
+            cuts.add(CuttingPlan.Cut.of(laid.piece().label(), laid.piece().length())
+                    .start(laid.start())
+                    .setUp(setUps.indexOf(laid.piece(), right(laid)))
+                    .way(laid.way())
+                    .sharesCut(laid.sharesCut())
+                    .slants(slantOfLeft(laid), slantOfRight(laid))
+                    .build());
         }
-        return new CuttingPlan.BoardCuts(
-                row.board().number(),
-                row.board().section(),
-                row.board().length(),
-                row.board().from(),
-                row.board().owned(),
-                row.board().trim(),
-                cuts,
-                row.offcut(),
-                row.offcut().compareTo(job.keepFrom()) >= 0);
+        return CuttingPlan.BoardCuts.of(row.board())
+                .cuts(cuts)
+                .offcut(row.offcut())
+                .keep(row.offcut().compareTo(job.keepFrom()) >= 0)
+                .build();
     }
 
     private SetUps.EndOnBoard left(BoardRow.OnBoard laid) {

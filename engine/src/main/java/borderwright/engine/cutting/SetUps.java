@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
 final class SetUps {
     private final CuttingJob job;
     private final SawChoice choice;
-    private final Map<Key, List<String>> labels = new TreeMap<>(Comparator.comparing(Key::hand)
+    private final Map<Key, List<String>> labels = new TreeMap<>(Comparator.comparing(Key::means)
             .thenComparing(key -> key.setting.tiltDeg())
             .thenComparing(key -> key.setting.fenceDeg())
             .thenComparing(key -> key.setting.lean())
@@ -35,9 +35,15 @@ final class SetUps {
         this.choice = new SawChoice(job.saws());
     }
 
-    /** How a saw is set; {@code hand} when no saw at hand reaches the cut, and then {@code byHand} says how else. */
+    /** Settings of saws come first, then cuts that no saw at hand reaches. */
+    private enum Means {
+        SAW,
+        HAND
+    }
+
+    /** How a saw is set; where the cut is made by hand, {@code byHand} says how. */
     private record Key(
-            boolean hand,
+            Means means,
             String saw,
             Setting setting,
             Length stop,
@@ -64,10 +70,10 @@ final class SetUps {
         Setting setting = new Setting(end.cut.tiltDeg(), end.cut.fenceDeg(), end.lean);
         SawSpec saw = choice.sawFor(end.cut, piece, job.section(piece.section()));
         if (saw == null) {
-            return new Key(true, "by hand", setting, Length.ZERO, end.cut.how());
+            return new Key(Means.HAND, "by hand", setting, Length.ZERO, end.cut.how());
         }
         Length stop = saw.hasStop() ? piece.length() : Length.ZERO;
-        return new Key(false, saw.name(), setting, stop, null);
+        return new Key(Means.SAW, saw.name(), setting, stop, null);
     }
 
     /** Index of the set-up that makes a cut that was noted. */

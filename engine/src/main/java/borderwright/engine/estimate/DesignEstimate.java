@@ -103,7 +103,8 @@ final class DesignEstimate {
         double metres = basket.boards().stream()
                 .mapToDouble(board -> board.count() * board.lengthTicks() / (double) Length.TICKS_PER_MM / 1000)
                 .sum();
-        return new Design(box, basket, soil, metres, screws, found.isPresent());
+        boolean holds = found.isPresent();
+        return new Design(box, basket, soil, metres, screws, holds);
     }
 
     /** The bracing with the least wood that holds soil of common weight; nothing where none that was tried holds. */
@@ -204,15 +205,14 @@ final class DesignEstimate {
         SupplierTerms terms =
                 new SupplierTerms(SELLER, BigDecimal.ZERO, prices.deliveryMinor(), SupplierTerms.NEVER, 0);
         long kerf = Length.ofMm(3).ticks();
-        return new ShoppingProblem(
-                DemandMaker.of(box.pieces(), CUTTING, new Length(kerf)),
-                offers,
-                List.of(terms),
-                List.of(),
-                needs,
-                goods,
-                kerf,
-                CUTTING.trim().ticks());
+        return ShoppingProblem.builder(DemandMaker.of(box.pieces(), CUTTING, new Length(kerf)))
+                .boards(offers)
+                .terms(List.of(terms))
+                .needs(needs)
+                .goods(goods)
+                .kerfTicks(kerf)
+                .trimTicks(CUTTING.trim().ticks())
+                .build();
     }
 
     /** Length of all pieces of a role, m. */

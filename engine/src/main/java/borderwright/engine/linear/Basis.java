@@ -21,6 +21,12 @@ public final class Basis {
     /** The last column solved by {@link #transform}. */
     final double[] alpha;
 
+    /** Where a column stands that is not basic. */
+    enum Bound {
+        LOWER,
+        UPPER
+    }
+
     private final BasisFactors factors;
     private final double[] rowVector;
     private int[] place = {};
@@ -118,14 +124,15 @@ public final class Basis {
      * Puts column {@code entering} in the place of the one in row {@code r}.
      *
      * @param inverseRow row {@code r} of the inverse before the exchange
+     * @param left the bound at which the other column stands from now on
      * @param enteringReduced reduced cost of the entering column
      */
-    void exchange(int r, int entering, double newValue, boolean toUpper, double enteringReduced, double[] inverseRow) {
+    void exchange(int r, int entering, double newValue, Bound left, double enteringReduced, double[] inverseRow) {
         double times = enteringReduced / alpha[r];
         for (int k = 0; k < rows; k++) {
             price[k] += times * inverseRow[k];
         }
-        place[column[r]] = toUpper ? AT_UPPER : AT_LOWER;
+        place[column[r]] = left == Bound.UPPER ? AT_UPPER : AT_LOWER;
         column[r] = entering;
         place[entering] = r;
         value[r] = newValue;

@@ -127,7 +127,8 @@ final class DualSimplex {
         double value = basis.valueOf(entering) + step;
         int out = basis.column[leaving];
         basis.move(-step);
-        basis.exchange(leaving, entering, value, !low, reduced[entering], inverseRow);
+        basis.exchange(
+                leaving, entering, value, low ? Basis.Bound.LOWER : Basis.Bound.UPPER, reduced[entering], inverseRow);
         for (int k = 0; k < touches; k++) {
             reduced[touched[k]] -= ratio * rowAlpha[touched[k]];
         }

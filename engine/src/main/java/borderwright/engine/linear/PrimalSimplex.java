@@ -138,7 +138,7 @@ final class PrimalSimplex {
         double[] row = basis.row(leaving);
         int left = basis.column[leaving];
         basis.move(-direction * step);
-        basis.exchange(leaving, entering, value, toUpper, cost, row);
+        basis.exchange(leaving, entering, value, toUpper ? Basis.Bound.UPPER : Basis.Bound.LOWER, cost, row);
         follow(entering, left, cost, basis.alpha[leaving], row);
         return step;
     }

@@ -104,15 +104,7 @@ record WoodStage(Garden garden, PriceLists prices, Budget budget, Consumer<PlanS
         List<GoodsNeed> needs = shopping.stream()
                 .map(item -> new GoodsNeed(item.item(), item.quantity(), item.unit()))
                 .toList();
-        ShoppingProblem problem = new ShoppingProblem(
-                DemandMaker.of(here.open(), garden.cutting(), kerf),
-                prices.boards(),
-                prices.terms(),
-                here.stock(),
-                OnSite.stillNeeded(garden, needs),
-                prices.goods(),
-                kerf.ticks(),
-                garden.cutting().trim().ticks());
+        ShoppingProblem problem = ShoppingProblem.builder(DemandMaker.of(here.open(), garden.cutting(), kerf)).boards(prices.boards()).terms(prices.terms()).owned(here.stock()).needs(OnSite.stillNeeded(garden, needs)).goods(prices.goods()).kerfTicks(kerf.ticks()).trimTicks(garden.cutting().trim().ticks()).build();
         return problem.keeping(
                 OffcutWorth.of(garden.cutting(), garden.currency().getDecimalPlaces()));
     }

@@ -30,6 +30,16 @@ public record DeliveryOption(boolean fetched, long fromValue, long charge, long 
         return new DeliveryOption(false, fromValue, charge, ANY_LENGTH);
     }
 
+    /** A journey of the buyer's own for boards of any length. */
+    public static DeliveryOption fetched(long charge) {
+        return new DeliveryOption(true, 0, charge, ANY_LENGTH);
+    }
+
+    /** The same for boards up to a length only, ticks. */
+    public DeliveryOption upTo(long longest) {
+        return new DeliveryOption(fetched, fromValue, charge, longest);
+    }
+
     public boolean carries(BoardOffer offer) {
         return offer.lengthTicks() <= longestTicks;
     }

@@ -37,6 +37,16 @@ public record GoodsOffer(
         return least > 1;
     }
 
+    /** The same where its price holds for so many or more. */
+    public GoodsOffer soldFrom(int count) {
+        return new GoodsOffer(supplier, item, price, contains, available, count, deliveredOnly);
+    }
+
+    /** The same where it comes by the supplier's lorry only. */
+    public GoodsOffer byLorryOnly() {
+        return new GoodsOffer(supplier, item, price, contains, available, least, true);
+    }
+
     public GoodsOffer withPrice(long other) {
         return new GoodsOffer(supplier, item, other, contains, available, least, deliveredOnly);
     }

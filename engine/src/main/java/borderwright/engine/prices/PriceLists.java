@@ -76,16 +76,8 @@ public record PriceLists(
                     BigDecimal each = perMetre.movePointRight(currency.getDecimalPlaces())
                             .multiply(BigDecimal.valueOf(offer.lengthTicks()))
                             .divide(TICKS_PER_METRE, 0, RoundingMode.HALF_UP);
-                    all.add(new BoardOffer(
-                            offer.supplier(),
-                            substitute.inPlaceOf(),
-                            offer.lengthTicks(),
-                            offer.packPrice(),
-                            offer.pack(),
-                            offer.available(),
-                            1,
-                            new BoardOffer.Instead(
-                                    offer.section(), Math.multiplyExact(each.longValueExact(), offer.pack()))));
+                    all.add(offer.inPlaceOf(
+                            substitute.inPlaceOf(), Math.multiplyExact(each.longValueExact(), offer.pack())));
                 }
             }
         }
@@ -146,22 +138,22 @@ public record PriceLists(
                                 delivery.freeOver()
                                         .map(value -> minor(value, RoundingMode.CEILING))
                                         .orElse(SupplierTerms.NEVER))
-                        .forEach(w -> ways.add(new DeliveryOption(false, w.fromValue(), w.charge(), byLorry)));
+                        .forEach(w -> ways.add(DeliveryOption.delivered(w.fromValue(), w.charge())
+                                .upTo(byLorry)));
             } else if (!delivery.fetchedOnly()) {
                 for (SupplierSpec.DeliveryBand band : delivery.bands().orElse(List.of())) {
-                    ways.add(new DeliveryOption(
-                            false,
-                            minor(band.orderValueFrom(), RoundingMode.CEILING),
-                            minor(band.charge(), RoundingMode.HALF_UP),
-                            byLorry));
+                    ways.add(DeliveryOption.delivered(
+                                    minor(band.orderValueFrom(), RoundingMode.CEILING),
+                                    minor(band.charge(), RoundingMode.HALF_UP))
+                            .upTo(byLorry));
                 }
             }
             if (delivery.collection().isPresent()) {
                 SupplierSpec.Collection collection = delivery.collection().get();
-                ways.add(new DeliveryOption(
-                        true, 0, minor(collection.cost(), RoundingMode.HALF_UP), ticks(collection.longest(), byLorry)));
+                ways.add(DeliveryOption.fetched(minor(collection.cost(), RoundingMode.HALF_UP))
+                        .upTo(ticks(collection.longest(), byLorry)));
             } else if (delivery.fetchedOnly()) {
-                ways.add(new DeliveryOption(true, 0, 0, byLorry));
+                ways.add(DeliveryOption.fetched(0).upTo(byLorry));
             }
             return ways;
         }
@@ -180,14 +172,13 @@ public record PriceLists(
                 }
                 if (ways(supplier).stream().anyMatch(w -> length.ticks() <= w.longestTicks())) {
                     boards.add(new BoardOffer(
-                            supplier.name(),
-                            price.section(),
-                            length.ticks(),
-                            packPrice.get().longValueExact(),
-                            pack,
-                            price.available().orElse(Integer.MAX_VALUE),
-                            price.priceFromCount(),
-                            BoardOffer.Instead.NOTHING));
+                                    supplier.name(),
+                                    price.section(),
+                                    length.ticks(),
+                                    packPrice.get().longValueExact(),
+                                    pack,
+                                    price.available().orElse(Integer.MAX_VALUE))
+                            .soldFrom(price.priceFromCount()));
                 }
             }
         }

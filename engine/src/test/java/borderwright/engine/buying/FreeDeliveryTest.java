@@ -49,6 +49,11 @@ class FreeDeliveryTest {
                 }
             }
         }
-        return new ShoppingProblem(demands, boards, terms, List.of(), List.of(), List.of(), 3L * MM, 10L * MM);
+        return ShoppingProblem.builder(demands)
+                .boards(boards)
+                .terms(terms)
+                .kerfTicks(3L * MM)
+                .trimTicks(10L * MM)
+                .build();
     }
 }

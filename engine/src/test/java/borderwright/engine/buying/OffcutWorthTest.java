@@ -94,7 +94,12 @@ class OffcutWorthTest {
             List<OwnedStock> owned,
             List<SupplierTerms> terms,
             long kerf) {
-        return new ShoppingProblem(demands, boards, terms, owned, List.of(), List.of(), kerf, 0);
+        return ShoppingProblem.builder(demands)
+                .boards(boards)
+                .terms(terms)
+                .owned(owned)
+                .kerfTicks(kerf)
+                .build();
     }
 
     /** One to four pieces, two suppliers, packs, an owned board now and then, delivery that may be free. */

@@ -95,16 +95,13 @@ public class ShopperBruteForceTest {
         long from = random.nextInt(4) == 0 ? random.nextInt(0, 40) : 0;
         long charge = random.nextInt(10, 40);
         for (int bands = random.nextInt(0, 4); bands > 0; bands--) {
-            ways.add(new DeliveryOption(false, from, charge, limit));
+            ways.add(DeliveryOption.delivered(from, charge).upTo(limit));
             from += random.nextInt(5, 30);
             charge = random.nextLong(0, charge + 1);
         }
         if (random.nextInt(3) > 0 || (ways.isEmpty() && random.nextInt(4) > 0)) {
-            ways.add(new DeliveryOption(
-                    true,
-                    0,
-                    random.nextInt(0, 15),
-                    random.nextBoolean() ? random.nextInt(40, 110) : DeliveryOption.ANY_LENGTH));
+            ways.add(DeliveryOption.fetched(random.nextInt(0, 15))
+                    .upTo(random.nextBoolean() ? random.nextInt(40, 110) : DeliveryOption.ANY_LENGTH));
         }
         return new SupplierTerms(terms.name(), terms.taxPercent(), terms.minimumOrder(), ways);
     }
@@ -137,27 +134,20 @@ public class ShopperBruteForceTest {
             BoardOffer usual = boards.get(0);
             int least = 2 + (int) (seed % 4);
             boards.add(new BoardOffer(
-                    usual.supplier(),
-                    usual.section(),
-                    usual.lengthTicks(),
-                    usual.packPrice() * (6 + seed % 4) / 10,
-                    usual.pack(),
-                    usual.available(),
-                    least,
-                    BoardOffer.Instead.NOTHING));
+                            usual.supplier(),
+                            usual.section(),
+                            usual.lengthTicks(),
+                            usual.packPrice() * (6 + seed % 4) / 10,
+                            usual.pack(),
+                            usual.available())
+                    .soldFrom(least));
         }
         if (seed % 5 == 2) {
             // Another section stands in for the first at a difference that is weighed and not paid.
             BoardOffer usual = boards.get(0);
             boards.add(new BoardOffer(
-                    "B",
-                    usual.section(),
-                    usual.lengthTicks() + seed % 7,
-                    usual.packPrice() * 8 / 10,
-                    usual.pack(),
-                    ANY,
-                    1,
-                    new BoardOffer.Instead("other", seed % 4)));
+                            "B", "other", usual.lengthTicks() + seed % 7, usual.packPrice() * 8 / 10, usual.pack(), ANY)
+                    .inPlaceOf(usual.section(), seed % 4));
         }
         List<OwnedStock> owned = new ArrayList<>();
         if (random.nextInt(3) == 0) {
@@ -187,16 +177,23 @@ public class ShopperBruteForceTest {
         SplittableRandom more = new SplittableRandom(~seed);
         terms.replaceAll(t -> more.nextInt(2) == 0 ? t : withWays(t, more));
         if (!needs.isEmpty() && more.nextBoolean()) {
-            goods.add(new GoodsOffer(
-                    more.nextBoolean() ? "A" : "B",
-                    "screws",
-                    more.nextInt(3, 12),
-                    BigDecimal.valueOf(more.nextInt(1, 4)),
-                    more.nextBoolean() ? ANY : more.nextInt(1, 5),
-                    more.nextInt(1, 5),
-                    more.nextInt(3) == 0));
+            GoodsOffer further = new GoodsOffer(
+                            more.nextBoolean() ? "A" : "B",
+                            "screws",
+                            more.nextInt(3, 12),
+                            BigDecimal.valueOf(more.nextInt(1, 4)),
+                            more.nextBoolean() ? ANY : more.nextInt(1, 5))
+                    .soldFrom(more.nextInt(1, 5));
+            goods.add(more.nextInt(3) == 0 ? further.byLorryOnly() : further);
         }
-        return new ShoppingProblem(
-                demands, boards, terms, owned, needs, goods, random.nextInt(0, 4), random.nextInt(0, 3));
+        return ShoppingProblem.builder(demands)
+                .boards(boards)
+                .terms(terms)
+                .owned(owned)
+                .needs(needs)
+                .goods(goods)
+                .kerfTicks(random.nextInt(0, 4))
+                .trimTicks(random.nextInt(0, 3))
+                .build();
     }
 }

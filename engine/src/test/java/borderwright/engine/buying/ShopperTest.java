@@ -32,7 +32,11 @@ class ShopperTest {
     }
 
     private static ShoppingProblem problem(List<Demand> demands, List<BoardOffer> boards, List<SupplierTerms> terms) {
-        return new ShoppingProblem(demands, boards, terms, List.of(), List.of(), List.of(), 3 * MM, 0);
+        return ShoppingProblem.builder(demands)
+                .boards(boards)
+                .terms(terms)
+                .kerfTicks(3 * MM)
+                .build();
     }
 
     private static ShoppingAnswer bought(ShoppingProblem problem) {
@@ -62,15 +66,9 @@ class ShopperTest {
                     demands.add(new Demand("larch", length, 1, "P"));
                 }
             }
-            ShoppingProblem problem = new ShoppingProblem(
-                    demands,
-                    List.of(new BoardOffer("A", "larch", 1000, 1, 1, ANY)),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    0,
-                    0);
+            ShoppingProblem problem = ShoppingProblem.builder(demands)
+                    .boards(List.of(new BoardOffer("A", "larch", 1000, 1, 1, ANY)))
+                    .build();
             ShoppingAnswer answer = bought(problem);
             assertThat(answer.cost()).isEqualTo(60);
             assertThat(answer.proven()).isTrue();
@@ -89,15 +87,10 @@ class ShopperTest {
         @Test
         void twoFortySevenAndFifteenSixteenthsAndAnEighthFitNinetySixInches() {
             // 47 15/16 in = 389,636 ticks, 1/8 in = 1,016 ticks, 96 in = 780,288 ticks: 2 x 389,636 + 1,016 = 780,288.
-            ShoppingProblem problem = new ShoppingProblem(
-                    List.of(new Demand("cedar", 389_636, 2, "side")),
-                    List.of(new BoardOffer("A", "cedar", 780_288, 1000, 1, ANY)),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    1016,
-                    0);
+            ShoppingProblem problem = ShoppingProblem.builder(List.of(new Demand("cedar", 389_636, 2, "side")))
+                    .boards(List.of(new BoardOffer("A", "cedar", 780_288, 1000, 1, ANY)))
+                    .kerfTicks(1016)
+                    .build();
             assertThat(bought(problem).boards()).hasSize(1);
         }
 
@@ -109,15 +102,9 @@ class ShopperTest {
 
         @Test
         void withoutKerfTheyDo() {
-            ShoppingProblem problem = new ShoppingProblem(
-                    List.of(piece(600, 4)),
-                    List.of(board("A", 2400, 500)),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    List.of(),
-                    0,
-                    0);
+            ShoppingProblem problem = ShoppingProblem.builder(List.of(piece(600, 4)))
+                    .boards(List.of(board("A", 2400, 500)))
+                    .build();
             assertThat(bought(problem).cost()).isEqualTo(500);
         }
 
@@ -144,15 +131,12 @@ class ShopperTest {
 
         @Test
         void trimsAreCutOffBoughtBoardsButNotOffOwnedOnes() {
-            ShoppingProblem problem = new ShoppingProblem(
-                    List.of(piece(2400, 2)),
-                    List.of(board("A", 2420, 700)),
-                    List.of(),
-                    List.of(new OwnedStock("larch", 2400 * MM, 1, "rack 3")),
-                    List.of(),
-                    List.of(),
-                    3 * MM,
-                    10 * MM);
+            ShoppingProblem problem = ShoppingProblem.builder(List.of(piece(2400, 2)))
+                    .boards(List.of(board("A", 2420, 700)))
+                    .owned(List.of(new OwnedStock("larch", 2400 * MM, 1, "rack 3")))
+                    .kerfTicks(3 * MM)
+                    .trimTicks(10 * MM)
+                    .build();
             ShoppingAnswer answer = bought(problem);
             assertThat(answer.cost()).isEqualTo(700);
             assertThat(answer.boards()).anyMatch(b -> b.owned() && b.supplier().equals("rack 3"));
@@ -218,19 +202,17 @@ class ShopperTest {
                     new SupplierTerms("A", BigDecimal.ZERO, 2000, SupplierTerms.NEVER, 0),
                     new SupplierTerms("B", BigDecimal.ZERO, 2000, SupplierTerms.NEVER, 0));
             BigDecimal box = new BigDecimal("200");
-            ShoppingProblem problem = new ShoppingProblem(
-                    List.of(piece(2000, 1)),
-                    List.of(board("A", 2400, 900)),
-                    terms,
-                    List.of(),
-                    List.of(
+            ShoppingProblem problem = ShoppingProblem.builder(List.of(piece(2000, 1)))
+                    .boards(List.of(board("A", 2400, 900)))
+                    .terms(terms)
+                    .needs(List.of(
                             new GoodsNeed("screw 5 x 70", new BigDecimal("250"), "pieces"),
-                            new GoodsNeed("moss", BigDecimal.ONE, "bag")),
-                    List.of(
+                            new GoodsNeed("moss", BigDecimal.ONE, "bag")))
+                    .goods(List.of(
                             new GoodsOffer("A", "screw 5 x 70", 1200, box, ANY),
-                            new GoodsOffer("B", "screw 5 x 70", 700, box, ANY)),
-                    3 * MM,
-                    0);
+                            new GoodsOffer("B", "screw 5 x 70", 700, box, ANY)))
+                    .kerfTicks(3 * MM)
+                    .build();
             ShoppingAnswer answer = bought(problem);
             // Two boxes from A, 2400, beat two from B, 1400, with another delivery of 2000.
             assertThat(answer.cost()).isEqualTo(900 + 2400 + 2000);

@@ -43,7 +43,8 @@ class CuttingPlannerTest {
     }
 
     static BoardInHand board(int number, double mm, String... meantFor) {
-        return new BoardInHand(number, "larch", Length.ofMm(mm), "A", false, Length.ofMm(10), List.of(meantFor));
+        return BoardInHand.bought(number, "larch", Length.ofMm(mm), "A", Length.ofMm(10))
+                .meantFor(List.of(meantFor));
     }
 
     static CuttingPlan plan(List<BoardInHand> boards, List<Piece> pieces) {
@@ -121,15 +122,12 @@ class CuttingPlannerTest {
 
     @Test
     void everyBoardOfAPackIsInHand() {
-        ShoppingProblem problem = new ShoppingProblem(
-                DemandMaker.of(List.of(square("a", 2000)), WoodResolver.usualCutting(), Length.ofMm(3)),
-                List.of(new BoardOffer("A", "larch", 2400 * 320, 3000, 4, Integer.MAX_VALUE)),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                960,
-                3200);
+        ShoppingProblem problem = ShoppingProblem.builder(
+                        DemandMaker.of(List.of(square("a", 2000)), WoodResolver.usualCutting(), Length.ofMm(3)))
+                .boards(List.of(new BoardOffer("A", "larch", 2400 * 320, 3000, 4, Integer.MAX_VALUE)))
+                .kerfTicks(960)
+                .trimTicks(3200)
+                .build();
         ShoppingAnswer answer = Shopper.buy(problem, Budget.ofSteps(10_000));
         assertThat(BasketBoards.of(answer, Length.ofMm(10)))
                 .extracting(BoardInHand::number)
@@ -153,18 +151,14 @@ class CuttingPlannerTest {
 
     @Test
     void aBoardThatIsHeldBackStaysWhole() {
-        ShoppingProblem problem = new ShoppingProblem(
-                DemandMaker.of(
-                        List.of(square("a", 1000), square("b", 700)), WoodResolver.usualCutting(), Length.ofMm(3)),
-                List.of(
+        ShoppingProblem problem = ShoppingProblem.builder(DemandMaker.of(
+                        List.of(square("a", 1000), square("b", 700)), WoodResolver.usualCutting(), Length.ofMm(3)))
+                .boards(List.of(
                         new BoardOffer("A", "larch", 2400 * 320, 1000, 1, Integer.MAX_VALUE),
-                        new BoardOffer("A", "larch", 1200 * 320, 600, 1, Integer.MAX_VALUE)),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                960,
-                3200);
+                        new BoardOffer("A", "larch", 1200 * 320, 600, 1, Integer.MAX_VALUE)))
+                .kerfTicks(960)
+                .trimTicks(3200)
+                .build();
         List<Piece> pieces = List.of(square("a", 1000), square("b", 700));
         CuttingJob job = new CuttingJob(
                 List.of(),
@@ -185,14 +179,8 @@ class CuttingPlannerTest {
 
     @Test
     void aHeldBoardIsNotCutEvenWhenAnotherCameShort() {
-        BoardInHand held = new BoardInHand(
-                2,
-                "larch",
-                Length.ofMm(2400),
-                "A",
-                false,
-                Length.ofMm(10),
-                List.of(Demand.heldBack("larch", 1, 1).label()));
+        BoardInHand held = BoardInHand.bought(2, "larch", Length.ofMm(2400), "A", Length.ofMm(10))
+                .meantFor(List.of(Demand.heldBack("larch", 1, 1).label()));
         CuttingPlan plan = plan(List.of(board(1, 800, "a"), held), List.of(square("a", 900)));
         assertThat(plan.uncut()).hasSize(1);
         assertThat(plan.heldBack()).contains(2);

@@ -16,6 +16,7 @@ import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Length;
 import borderwright.engine.problem.FailedCheckException;
 import borderwright.engine.stock.row.BoardInHand;
+import borderwright.engine.stock.row.BoardNest;
 import borderwright.engine.stock.row.CuttingJob;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,10 +57,13 @@ class PlaneVerifierTest {
         return PlaneVerifier.faults(job(a, b, boardMm), plan(a, b, gapMm, turned, swapped, shares, boardMm));
     }
 
+    private static BoardInHand board(double mm) {
+        return BoardInHand.bought(1, "bar", Length.ofMm(mm), "A", Length.ZERO);
+    }
+
     private static CuttingJob job(Piece a, Piece b, double boardMm) {
-        BoardInHand board = new BoardInHand(1, "bar", Length.ofMm(boardMm), "A", false, Length.ZERO, List.of());
         return new CuttingJob(
-                List.of(board),
+                List.of(board(boardMm)),
                 List.of(a, b),
                 List.of(BAR),
                 List.of(SAW),
@@ -77,13 +81,16 @@ class PlaneVerifierTest {
         EndCut last = swapped ? b.left() : b.right();
         setUps.add(new CuttingPlan.SetUp(1, "saw", setting(a.right()), Length.ZERO, List.of("a"), null));
         setUps.add(new CuttingPlan.SetUp(2, "saw", setting(last), Length.ZERO, List.of("b"), null));
-        CuttingPlan.Slant any = CuttingPlan.Slant.SQUARE;
         List<CuttingPlan.Cut> cuts = List.of(
-                new CuttingPlan.Cut("a", Length.ZERO, a.length(), 0, false, false, false, any, any),
-                new CuttingPlan.Cut("b", Length.ofMm(500 + gapMm), b.length(), 1, turned, swapped, shares, any, any));
+                CuttingPlan.Cut.of("a", a.length()).build(),
+                CuttingPlan.Cut.of("b", b.length())
+                        .start(Length.ofMm(500 + gapMm))
+                        .setUp(1)
+                        .way(new BoardNest.Way(turned, swapped))
+                        .sharesCut(shares)
+                        .build());
         return new CuttingPlan(
-                List.of(new CuttingPlan.BoardCuts(
-                        1, "bar", Length.ofMm(boardMm), "A", false, Length.ZERO, cuts, Length.ZERO, false)),
+                List.of(CuttingPlan.BoardCuts.of(board(boardMm)).cuts(cuts).build()),
                 setUps,
                 List.of(),
                 List.of(),

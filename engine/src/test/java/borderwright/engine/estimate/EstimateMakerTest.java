@@ -22,18 +22,7 @@ class EstimateMakerTest {
     }
 
     private static EstimateRequest request(double runMm, double depthMm, double heightMm, double thicknessMm) {
-        return new EstimateRequest(
-                Length.ofMm(runMm),
-                Length.ofMm(depthMm),
-                Length.ofMm(heightMm),
-                Length.ofMm(thicknessMm),
-                Length.ofMm(150),
-                null,
-                UnitSystem.METRIC,
-                "GBP",
-                null,
-                null,
-                null);
+        return EstimateRequest.builder(UnitSystem.METRIC, "GBP").run(Length.ofMm(runMm)).depth(Length.ofMm(depthMm)).height(Length.ofMm(heightMm)).thickness(Length.ofMm(thicknessMm)).width(Length.ofMm(150)).build();
     }
 
     @Test
@@ -86,18 +75,14 @@ class EstimateMakerTest {
     @Test
     void whatBothDesignsTakeIsOneFigure() {
         EstimateRequest common = request(9600, 600, 150);
-        EstimateRequest four = new EstimateRequest(
-                common.run(),
-                common.depth(),
-                common.height(),
-                common.thickness(),
-                common.width(),
-                4,
-                common.units(),
-                "GBP",
-                null,
-                null,
-                null);
+        EstimateRequest four = EstimateRequest.builder(common.units(), "GBP")
+                .run(common.run())
+                .depth(common.depth())
+                .height(common.height())
+                .thickness(common.thickness())
+                .width(common.width())
+                .planters(4)
+                .build();
 
         assertThat(EstimateMaker.estimate(four).leftOut().get(0).values().get(0))
                 .isInstanceOfSatisfying(
@@ -119,18 +104,17 @@ class EstimateMakerTest {
     @Test
     void ownPricesReplaceCommonOnes() {
         EstimateRequest common = request(9600, 600, 450);
-        EstimateRequest own = new EstimateRequest(
-                common.run(),
-                common.depth(),
-                common.height(),
-                common.thickness(),
-                common.width(),
-                8,
-                common.units(),
-                "GBP",
-                new BigDecimal("2.40"),
-                new BigDecimal("52"),
-                new BigDecimal("35"));
+        EstimateRequest own = EstimateRequest.builder(common.units(), "GBP")
+                .run(common.run())
+                .depth(common.depth())
+                .height(common.height())
+                .thickness(common.thickness())
+                .width(common.width())
+                .planters(8)
+                .boardPerMetre(new BigDecimal("2.40"))
+                .soilPerCubicMetre(new BigDecimal("52"))
+                .delivery(new BigDecimal("35"))
+                .build();
 
         FirstEstimate estimate = EstimateMaker.estimate(own);
 

@@ -1,6 +1,8 @@
 package borderwright.engine.buying.boards;
 
+import borderwright.engine.buying.boards.ModelColumn.Entries;
 import borderwright.engine.buying.boards.ModelColumn.Kind;
+import borderwright.engine.buying.boards.ModelColumn.Takes;
 import borderwright.engine.linear.LinearProgram;
 import borderwright.engine.stock.CuttingPattern;
 import borderwright.engine.stock.StockCase;
@@ -156,8 +158,8 @@ public final class ModelRows {
             BoardModel.Extra extra = model.extras.get(e);
             int[] row = extra.row.clone();
             Arrays.setAll(row, k -> extra.row[k] + sideFrom);
-            columns.add(
-                    new ModelColumn(Kind.EXTRA, -1, e, null, extra.cost, row, extra.value, extra.most, extra.least));
+            columns.add(ModelColumn.extra(
+                    e, extra.cost, new Entries(row, extra.value), new Takes(extra.least, extra.most)));
         }
         return columns;
     }
@@ -172,9 +174,7 @@ public final class ModelRows {
                 most += (double) column.most() * stock.pack(column.index());
             }
         }
-        int row = totalRow[s][t];
-        long whole = (long) Math.min(most, Math.scalb(1.0, 40));
-        return new ModelColumn(Kind.TOTAL, s, row, null, 0, new int[] {row, row + 1}, new long[] {-1, 1}, whole, 1);
+        return ModelColumn.total(s, totalRow[s][t], Takes.upTo((long) Math.min(most, Math.scalb(1.0, 40))));
     }
 
     private ModelColumn count(int s, int j, long ceiling) {
@@ -209,7 +209,7 @@ public final class ModelRows {
             entry[at] = model.sideValue[s][j];
         }
         long most = Math.min(stock.available(j) / pack, (boards + pack - 1) / pack);
-        return new ModelColumn(Kind.COUNT, s, j, null, stock.cost(j), row, entry, most, stock.least(j));
+        return ModelColumn.count(s, j, stock.cost(j), new Entries(row, entry), new Takes(stock.least(j), most));
     }
 
     /** The column of a pattern. */
@@ -233,7 +233,8 @@ public final class ModelRows {
         }
         long most = Math.min(stock.available(j), needed);
         long use = stock.keeps() ? stock.use(j, pattern.used(stock)) : 0;
-        return new ModelColumn(Kind.PATTERN, s, j, pattern, (counted ? 0 : stock.cost(j)) + use, row, entry, most, 1);
+        long cost = (counted ? 0 : stock.cost(j)) + use;
+        return ModelColumn.pattern(s, pattern, cost, new Entries(row, entry), Takes.upTo(most));
     }
 
     /** Adds a column to a linear programme; its number there. */

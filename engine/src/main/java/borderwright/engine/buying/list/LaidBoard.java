@@ -50,4 +50,59 @@ public record LaidBoard(
      * @param lengthTicks its length, ticks
      */
     public record LaidPiece(String label, long lengthTicks) {}
+
+    public static Builder builder(String supplier, String section) {
+        return new Builder(supplier, section);
+    }
+
+    /** The parts of a board, set one by one; a single bought board that is not cut, where nothing else is set. */
+    public static final class Builder {
+        private final String supplier;
+        private final String section;
+        private boolean owned;
+        private long lengthTicks;
+        private long trimTicks;
+        private long price;
+        private int count = 1;
+        private List<LaidPiece> pieces = List.of();
+
+        private Builder(String supplier, String section) {
+            this.supplier = supplier;
+            this.section = section;
+        }
+
+        public Builder owned(boolean set) {
+            owned = set;
+            return this;
+        }
+
+        public Builder lengthTicks(long set) {
+            lengthTicks = set;
+            return this;
+        }
+
+        public Builder trimTicks(long set) {
+            trimTicks = set;
+            return this;
+        }
+
+        public Builder price(long set) {
+            price = set;
+            return this;
+        }
+
+        public Builder count(int set) {
+            count = set;
+            return this;
+        }
+
+        public Builder pieces(List<LaidPiece> set) {
+            pieces = set;
+            return this;
+        }
+
+        public LaidBoard build() {
+            return new LaidBoard(supplier, owned, section, lengthTicks, trimTicks, price, count, pieces);
+        }
+    }
 }

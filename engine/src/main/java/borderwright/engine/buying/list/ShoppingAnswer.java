@@ -144,4 +144,63 @@ public record ShoppingAnswer(
      * @param count how many
      */
     public record GoodsLine(GoodsOffer offer, int count) {}
+
+    public static Builder builder(Status status) {
+        return new Builder(status);
+    }
+
+    /** The parts of an answer, set one by one; what is left out is nought or empty. */
+    public static final class Builder {
+        private final Status status;
+        private long cost;
+        private long bound;
+        private List<Order> orders = List.of();
+        private List<LaidBoard> boards = List.of();
+        private List<GoodsNeed> unpriced = List.of();
+        private List<Alternative> alternatives = List.of();
+        private List<Message> reasons = List.of();
+
+        private Builder(Status status) {
+            this.status = status;
+        }
+
+        public Builder cost(long set) {
+            cost = set;
+            return this;
+        }
+
+        public Builder bound(long set) {
+            bound = set;
+            return this;
+        }
+
+        public Builder orders(List<Order> set) {
+            orders = set;
+            return this;
+        }
+
+        public Builder boards(List<LaidBoard> set) {
+            boards = set;
+            return this;
+        }
+
+        public Builder unpriced(List<GoodsNeed> set) {
+            unpriced = set;
+            return this;
+        }
+
+        public Builder alternatives(List<Alternative> set) {
+            alternatives = set;
+            return this;
+        }
+
+        public Builder reasons(List<Message> set) {
+            reasons = set;
+            return this;
+        }
+
+        public ShoppingAnswer build() {
+            return new ShoppingAnswer(status, cost, bound, orders, boards, unpriced, alternatives, reasons);
+        }
+    }
 }

@@ -45,29 +45,6 @@ public record ShoppingProblem(
         }
     }
 
-    /** Offcuts count nothing, and lengths say all of what fits. */
-    public ShoppingProblem(
-            List<Demand> demands,
-            List<BoardOffer> boards,
-            List<SupplierTerms> terms,
-            List<OwnedStock> owned,
-            List<GoodsNeed> needs,
-            List<GoodsOffer> goods,
-            long kerfTicks,
-            long trimTicks) {
-        this(
-                demands,
-                boards,
-                terms,
-                owned,
-                needs,
-                goods,
-                kerfTicks,
-                trimTicks,
-                OffcutWorth.NONE,
-                BoardRule.LENGTHS_ALONE);
-    }
-
     /** The same where offcuts are worth something to who keeps them. */
     public ShoppingProblem keeping(OffcutWorth worth) {
         return new ShoppingProblem(demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, worth, rule);
@@ -98,5 +75,78 @@ public record ShoppingProblem(
                 owned.stream()
                         .filter(o -> o.section().equals(section))
                         .mapToLong(o -> o.lengthTicks() - 2 * o.trimTicks()));
+    }
+
+    /** A list that boards must give, nothing else said. */
+    public static Builder builder(List<Demand> demands) {
+        return new Builder(demands);
+    }
+
+    /** What is there besides the lengths, set one by one; what is left out is none, nought, or lengths alone. */
+    public static final class Builder {
+        private final List<Demand> demands;
+        private List<BoardOffer> boards = List.of();
+        private List<SupplierTerms> terms = List.of();
+        private List<OwnedStock> owned = List.of();
+        private List<GoodsNeed> needs = List.of();
+        private List<GoodsOffer> goods = List.of();
+        private long kerfTicks;
+        private long trimTicks;
+        private OffcutWorth offcuts = OffcutWorth.NONE;
+        private BoardRule rule = BoardRule.LENGTHS_ALONE;
+
+        private Builder(List<Demand> demands) {
+            this.demands = demands;
+        }
+
+        public Builder boards(List<BoardOffer> set) {
+            boards = set;
+            return this;
+        }
+
+        public Builder terms(List<SupplierTerms> set) {
+            terms = set;
+            return this;
+        }
+
+        public Builder owned(List<OwnedStock> set) {
+            owned = set;
+            return this;
+        }
+
+        public Builder needs(List<GoodsNeed> set) {
+            needs = set;
+            return this;
+        }
+
+        public Builder goods(List<GoodsOffer> set) {
+            goods = set;
+            return this;
+        }
+
+        public Builder kerfTicks(long set) {
+            kerfTicks = set;
+            return this;
+        }
+
+        public Builder trimTicks(long set) {
+            trimTicks = set;
+            return this;
+        }
+
+        public Builder offcuts(OffcutWorth set) {
+            offcuts = set;
+            return this;
+        }
+
+        public Builder rule(BoardRule set) {
+            rule = set;
+            return this;
+        }
+
+        public ShoppingProblem build() {
+            return new ShoppingProblem(
+                    demands, boards, terms, owned, needs, goods, kerfTicks, trimTicks, offcuts, rule);
+        }
     }
 }

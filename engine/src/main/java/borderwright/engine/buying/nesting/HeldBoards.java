@@ -51,7 +51,15 @@ public final class HeldBoards {
      * @param full the list that it serves, boards to hold back included
      * @param met whether every board to hold back is in it
      */
-    public record Bought(NestedBasket.Bought basket, ShoppingProblem full, boolean met) {}
+    public record Bought(NestedBasket.Bought basket, ShoppingProblem full, boolean met) {
+        private static Bought asAsked(NestedBasket.Bought basket, ShoppingProblem full) {
+            return new Bought(basket, full, true);
+        }
+
+        private static Bought withoutHeld(NestedBasket.Bought basket, ShoppingProblem full) {
+            return new Bought(basket, full, false);
+        }
+    }
 
     /**
      * Buys.
@@ -83,10 +91,11 @@ public final class HeldBoards {
                 bare = bought.bare();
             }
             if (answer.boards().stream().allMatch(b -> b.isHeldBack() || !b.holdsBack())) {
-                return new Bought(new NestedBasket.Bought(answer.withBound(bound), bare, bought.saved()), asked, true);
+                return Bought.asAsked(new NestedBasket.Bought(answer.withBound(bound), bare, bought.saved()), asked);
             }
         }
-        return new Bought(NestedBasket.buy(job, full, budget), full, boards == 0 || lengths.isEmpty());
+        NestedBasket.Bought without = NestedBasket.buy(job, full, budget);
+        return boards == 0 || lengths.isEmpty() ? Bought.asAsked(without, full) : Bought.withoutHeld(without, full);
     }
 
     /** The same boards; where a board to hold back is cut besides, its other pieces go where they leave one whole. */

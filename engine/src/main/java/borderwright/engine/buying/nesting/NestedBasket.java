@@ -142,7 +142,7 @@ public final class NestedBasket {
                         .sum();
                 return sum <= usableTicks + kerf;
             }
-            BoardInHand board = new BoardInHand(0, section, new Length(usableTicks), "", false, Length.ZERO, List.of());
+            BoardInHand board = BoardInHand.bought(0, section, new Length(usableTicks), "", Length.ZERO);
             boolean fits = BoardRow.of(job, board, on).fits();
             isUnsure |=
                     !fits && !BoardNest.isExactFor(on.stream().map(job::shape).toList());

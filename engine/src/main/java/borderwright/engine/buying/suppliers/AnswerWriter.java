@@ -58,14 +58,9 @@ public final class AnswerWriter {
         long value = purchase.value[k];
         DeliveryOption way = purchase.way(k);
         long charge = way == null ? 0 : way.charge();
+        boolean fetched = way != null && way.fetched();
         return new ShoppingAnswer.Order(
-                terms.name(),
-                boards,
-                goods,
-                value,
-                charge,
-                shopping.paid(k, value, way) - value - charge,
-                way != null && way.fetched());
+                terms.name(), boards, goods, value, charge, shopping.paid(k, value, way) - value - charge, fetched);
     }
 
     public List<LaidBoard> boards() {
@@ -96,15 +91,14 @@ public final class AnswerWriter {
                     deals.get(pattern.item(k)).deal(pattern.count(k), alike, pieces);
                 }
                 if (!pieces.isEmpty()) {
-                    boards.add(new LaidBoard(
-                            source.from(),
-                            source.isOwned(),
-                            section.name,
-                            source.lengthTicks(),
-                            source.trimTicks(trimTicks),
-                            source.pricePerBoard(),
-                            alike,
-                            pieces));
+                    boards.add(LaidBoard.builder(source.from(), section.name)
+                            .owned(source.isOwned())
+                            .lengthTicks(source.lengthTicks())
+                            .trimTicks(source.trimTicks(trimTicks))
+                            .price(source.pricePerBoard())
+                            .count(alike)
+                            .pieces(pieces)
+                            .build());
                 }
                 left -= alike;
             }

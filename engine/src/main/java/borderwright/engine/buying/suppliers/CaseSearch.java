@@ -72,8 +72,9 @@ public final class CaseSearch {
                     least = Math.min(least, c.bound());
                 }
             }
+            boolean possible = least < Long.MAX_VALUE;
             alone.add(new ShoppingAnswer.Alternative(
-                    shopping.suppliers.get(k).name(), least < Long.MAX_VALUE, cost, Math.min(least, cost)));
+                    shopping.suppliers.get(k).name(), possible, cost, Math.min(least, cost)));
         }
         return alone;
     }

@@ -51,7 +51,12 @@ final class BreakEvenSearch {
      * @param at greatest one at which a cheaper basket was found
      * @param sharp whether nothing is cheaper at one more
      */
-    record BreakEven(long at, boolean sharp) {}
+    record BreakEven(long at, boolean sharp) {
+        /** One up to which a cheaper basket was found, and of those beyond nothing is known. */
+        private static BreakEven atLeast(long at) {
+            return new BreakEven(at, false);
+        }
+    }
 
     /** Greatest value below {@code whole} at which a cheaper basket was found; empty when there is none or work ran out. */
     Optional<BreakEven> find(long whole, LongFunction<ShoppingProblem> changed) {
@@ -63,7 +68,8 @@ final class BreakEvenSearch {
             long at = found + 1;
             if (at >= whole) {
                 // At its own price nothing is cheaper: that was proven before.
-                return Optional.of(new BreakEven(found, isExact));
+                boolean sharp = isExact;
+                return Optional.of(new BreakEven(found, sharp));
             }
             ShoppingProblem then = changed.apply(at);
             ShoppingAnswer other = buy(then);
@@ -74,7 +80,7 @@ final class BreakEvenSearch {
             }
             found = breakEven(other, then, at, whole, changed);
         }
-        return Optional.of(new BreakEven(found, false));
+        return Optional.of(BreakEven.atLeast(found));
     }
 
     /** Greatest value up to which this very basket costs less than the one explained. */

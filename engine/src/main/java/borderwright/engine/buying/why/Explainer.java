@@ -37,7 +37,8 @@ public final class Explainer {
         this.answer = answer;
         this.budget = budget;
         this.shopping = new ShoppingCase(problem);
-        this.search = new BreakEvenSearch(shopping, answer, problem.equals(bare), budget);
+        boolean isExact = problem.equals(bare);
+        this.search = new BreakEvenSearch(shopping, answer, isExact, budget);
     }
 
     /**

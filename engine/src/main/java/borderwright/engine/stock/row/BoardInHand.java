@@ -21,6 +21,16 @@ public record BoardInHand(
         meantFor = List.copyOf(meantFor);
     }
 
+    /** A board that comes with the order, meant for nothing yet. */
+    public static BoardInHand bought(int number, String section, Length length, String supplier, Length trim) {
+        return new BoardInHand(number, section, length, supplier, false, trim, List.of());
+    }
+
+    /** The same board where the basket cuts some pieces from it. */
+    public BoardInHand meantFor(List<String> labels) {
+        return new BoardInHand(number, section, length, from, owned, trim, labels);
+    }
+
     /** Whether it is kept whole until the last planter stands. */
     public boolean isHeldBack() {
         return meantFor.stream().anyMatch(Demand::isHeldBack);

@@ -92,21 +92,24 @@ public final class BoardNest {
         }
     }
 
-    /**
-     * The shortest row; among equals the one nearest to the order given, with the fewest pieces turned.
-     *
-     * @param shapes the pieces
-     * @param partedOff whether something follows on the board, so that the cut at the last end counts
-     */
-    public static Row of(List<Shape> shapes, boolean partedOff) {
-        BoardNest nest = new BoardNest(shapes, partedOff);
+    /** The shortest row; among equals the one nearest to the order given, with the fewest pieces turned. */
+    public static Row of(List<Shape> shapes) {
+        return new BoardNest(shapes, false).shortest();
+    }
+
+    /** The shortest row where something follows on the board, so that the cut at the last end counts. */
+    public static Row partedOff(List<Shape> shapes) {
+        return new BoardNest(shapes, true).shortest();
+    }
+
+    private Row shortest() {
         boolean plain = shapes.stream().allMatch(Shape::isBox)
                 && shapes.stream().mapToLong(s -> s.left.kerfTicks()).distinct().count() <= 1;
         if (plain || shapes.size() < 2) {
-            return nest.row(nest.asGiven());
+            return row(asGiven());
         }
         PieceKinds kinds = PieceKinds.of(shapes);
-        return kinds.choices <= PieceKinds.MOST_CHOICES ? nest.row(nest.exact(kinds)) : nest.greedy();
+        return kinds.choices <= PieceKinds.MOST_CHOICES ? row(exact(kinds)) : greedy();
     }
 
     /** Whether {@link #of} looks at every order of some pieces. */
@@ -134,13 +137,13 @@ public final class BoardNest {
         for (int i = 0; i < order.length; i++) {
             Way way = Way.ALL.get(order[i][1]);
             Shape shape = shapes.get(order[i][0]);
-            boolean shares = false;
+            boolean sharesCut = false;
             if (i > 0) {
                 Way before = Way.ALL.get(order[i - 1][1]);
                 at += joint(order[i - 1][0], before, order[i][0], way);
-                shares = shapes.get(order[i - 1][0]).rightAs(before).isMadeWith(shape.leftAs(way));
+                sharesCut = shapes.get(order[i - 1][0]).rightAs(before).isMadeWith(shape.leftAs(way));
             }
-            laid.add(new Laid(order[i][0], way, at, shares));
+            laid.add(new Laid(order[i][0], way, at, sharesCut));
             at += shape.length;
             lastKerf = shape.rightAs(way).kerfTicks();
         }

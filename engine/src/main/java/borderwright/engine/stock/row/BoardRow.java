@@ -48,8 +48,9 @@ public final class BoardRow {
         now.sort(Comparator.comparing(Piece::touchesGround, Comparator.reverseOrder())
                 .thenComparing(Piece::length, Comparator.reverseOrder())
                 .thenComparing(Piece::label));
-        return new BoardRow(
-                job, board, now, BoardNest.of(now.stream().map(job::shape).toList(), waiting > 0), waiting);
+        List<BoardNest.Shape> shapes = now.stream().map(job::shape).toList();
+        BoardNest.Row row = waiting > 0 ? BoardNest.partedOff(shapes) : BoardNest.of(shapes);
+        return new BoardRow(job, board, now, row, waiting);
     }
 
     /** Whether all of it lies between the trims. */

@@ -56,10 +56,11 @@ public record CuttingJob(
     /** A piece as its board sees it, the allowance of a waiting piece left out. */
     public BoardNest.Shape shape(Piece piece) {
         SectionSpec section = section(piece.section());
+        boolean mayTurn = section != null && section.mayBeTurned();
         return new BoardNest.Shape(
                 piece.length().ticks(),
                 EndShape.of(piece.left(), section, kerf()),
                 EndShape.of(piece.right(), section, kerf()),
-                section != null && section.mayBeTurned());
+                mayTurn);
     }
 }

@@ -22,7 +22,12 @@ public record EndShape(long faceUpper, long faceLower, long backUpper, long back
 
     /** A square end. */
     public static EndShape square(long kerfTicks) {
-        return new EndShape(0, 0, 0, 0, kerfTicks, true);
+        return planar(0, 0, 0, 0, kerfTicks);
+    }
+
+    /** An end in one plane, known at all four edges, ticks. */
+    static EndShape planar(long faceUpper, long faceLower, long backUpper, long backLower, long kerfTicks) {
+        return new EndShape(faceUpper, faceLower, backUpper, backLower, kerfTicks, true);
     }
 
     private static EndShape full(long kerfTicks) {
@@ -58,10 +63,10 @@ public record EndShape(long faceUpper, long faceLower, long backUpper, long back
         long back = (long) Math.floor(Math.min(acrossMm, end.offsetMm()) * Length.TICKS_PER_MM + 1e-6);
         return switch (end.longPoint()) {
             case NONE -> square(taken);
-            case MARKED_FACE -> new EndShape(0, 0, back, back, taken, true);
-            case HIDDEN_FACE -> new EndShape(back, back, 0, 0, taken, true);
-            case UPPER_EDGE -> new EndShape(0, back, 0, back, taken, true);
-            case LOWER_EDGE -> new EndShape(back, 0, back, 0, taken, true);
+            case MARKED_FACE -> planar(0, 0, back, back, taken);
+            case HIDDEN_FACE -> planar(back, back, 0, 0, taken);
+            case UPPER_EDGE -> planar(0, back, 0, back, taken);
+            case LOWER_EDGE -> planar(back, 0, back, 0, taken);
         };
     }
 

@@ -60,15 +60,10 @@ class NestedBasketTest {
     }
 
     private static ShoppingProblem problem(List<Piece> pieces, List<BoardOffer> boards) {
-        return new ShoppingProblem(
-                DemandMaker.of(pieces, NO_TRIM, Length.ofMm(3)),
-                boards,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                Length.ofMm(3).ticks(),
-                0);
+        return ShoppingProblem.builder(DemandMaker.of(pieces, NO_TRIM, Length.ofMm(3)))
+                .boards(boards)
+                .kerfTicks(Length.ofMm(3).ticks())
+                .build();
     }
 
     @Test
@@ -136,14 +131,7 @@ class NestedBasketTest {
                 long cheapest = offers.stream()
                         .filter(o -> BoardRow.of(
                                         job(List.of(), pieces),
-                                        new BoardInHand(
-                                                1,
-                                                "bar",
-                                                new Length(o.lengthTicks()),
-                                                "A",
-                                                false,
-                                                Length.ZERO,
-                                                List.of()),
+                                        BoardInHand.bought(1, "bar", new Length(o.lengthTicks()), "A", Length.ZERO),
                                         share)
                                 .fits())
                         .mapToLong(BoardOffer::packPrice)

@@ -95,7 +95,7 @@ class CoupledSearchTest {
                 }
             }
         }
-        return new ShoppingProblem(demands, boards, terms, List.of(), List.of(), List.of(), 0, 0);
+        return ShoppingProblem.builder(demands).boards(boards).terms(terms).build();
     }
 
     /** The least sum of a floor's values over boards that serve its section, found by trying every number of boards. */

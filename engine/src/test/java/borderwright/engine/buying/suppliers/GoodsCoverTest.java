@@ -20,8 +20,8 @@ class GoodsCoverTest {
 
     private static GoodsCover cover(long wanted, long[] content, int[] available, int[] from) {
         List<GoodsOffer> offers = IntStream.range(0, content.length)
-                .mapToObj(o ->
-                        new GoodsOffer("A", "screws", 1, BigDecimal.valueOf(content[o]), available[o], from[o], false))
+                .mapToObj(o -> new GoodsOffer("A", "screws", 1, BigDecimal.valueOf(content[o]), available[o])
+                        .soldFrom(from[o]))
                 .toList();
         return new GoodsCover(
                 new GoodsNeed("screws", BigDecimal.valueOf(wanted), "each"), offers, new int[content.length]);

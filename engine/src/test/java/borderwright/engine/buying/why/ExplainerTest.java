@@ -29,7 +29,11 @@ class ExplainerTest {
     }
 
     private static ShoppingProblem problem(List<Demand> demands, List<BoardOffer> boards, List<SupplierTerms> terms) {
-        return new ShoppingProblem(demands, boards, terms, List.of(), List.of(), List.of(), 3 * MM, 0);
+        return ShoppingProblem.builder(demands)
+                .boards(boards)
+                .terms(terms)
+                .kerfTicks(3 * MM)
+                .build();
     }
 
     private static Explanation explain(ShoppingProblem problem) {

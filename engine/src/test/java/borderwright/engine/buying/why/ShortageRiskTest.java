@@ -44,18 +44,19 @@ class ShortageRiskTest {
         @Test
         void sparesAreCountedWhereTheyAreLongEnough() {
             BoardOffer offer = new BoardOffer("A", "larch", 4000, 1000, 3, Integer.MAX_VALUE);
-            LaidBoard laid =
-                    new LaidBoard("A", false, "larch", 4000, 0, 333, 2, List.of(new LaidBoard.LaidPiece("P", 3000)));
-            ShoppingAnswer answer = new ShoppingAnswer(
-                    ShoppingAnswer.Status.FOUND,
-                    1000,
-                    1000,
-                    List.of(new ShoppingAnswer.Order(
-                            "A", List.of(new ShoppingAnswer.BoardLine(offer, 1)), List.of(), 1000, 0, 0, false)),
-                    List.of(laid),
-                    List.of(),
-                    List.of(),
-                    List.of());
+            LaidBoard laid = LaidBoard.builder("A", "larch")
+                    .lengthTicks(4000)
+                    .price(333)
+                    .count(2)
+                    .pieces(List.of(new LaidBoard.LaidPiece("P", 3000)))
+                    .build();
+            ShoppingAnswer answer = ShoppingAnswer.builder(ShoppingAnswer.Status.FOUND)
+                    .cost(1000)
+                    .bound(1000)
+                    .orders(List.of(new ShoppingAnswer.Order(
+                            "A", List.of(new ShoppingAnswer.BoardLine(offer, 1)), List.of(), 1000, 0, 0, false)))
+                    .boards(List.of(laid))
+                    .build();
             ShortageRisk larch = ShortageRisk.of(answer, 0.5, 0.05).get(0);
             assertThat(larch.boards()).isEqualTo(2);
             assertThat(larch.spares()).isEqualTo(1);

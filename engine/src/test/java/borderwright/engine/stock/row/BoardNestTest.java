@@ -13,7 +13,7 @@ class BoardNestTest {
 
     /** An end that stands back by {@code back} at the face that lies down. */
     private static EndShape longUp(long back) {
-        return new EndShape(0, 0, back, back, 14, true);
+        return EndShape.planar(0, 0, back, back, 14);
     }
 
     private static BoardNest.Shape shape(long length, EndShape left, EndShape right, boolean mayTurn) {
@@ -22,8 +22,7 @@ class BoardNestTest {
 
     @Test
     void squarePiecesLieAsGivenWithAKerfBetween() {
-        BoardNest.Row row =
-                BoardNest.of(List.of(shape(100, SQUARE, SQUARE, true), shape(50, SQUARE, SQUARE, true)), false);
+        BoardNest.Row row = BoardNest.of(List.of(shape(100, SQUARE, SQUARE, true), shape(50, SQUARE, SQUARE, true)));
         assertThat(row.extent()).isEqualTo(160);
         assertThat(row.pieces()).extracting(BoardNest.Laid::start).containsExactly(0L, 110L);
     }
@@ -32,7 +31,7 @@ class BoardNestTest {
     void aTrapezoidTurnedOverSharesTheCutOfItsNeighbour() {
         // Both long points up: turned over, the second fits into the first, one cut of 14 between them.
         BoardNest.Shape trapezoid = shape(100, longUp(25), longUp(25), true);
-        BoardNest.Row row = BoardNest.of(List.of(trapezoid, trapezoid), false);
+        BoardNest.Row row = BoardNest.of(List.of(trapezoid, trapezoid));
         assertThat(row.extent()).isEqualTo(100 + 14 - 25 + 100);
         assertThat(row.pieces()).filteredOn(p -> p.way().turned()).hasSize(1);
         assertThat(row.pieces().get(1).sharesCut()).isTrue();
@@ -41,16 +40,16 @@ class BoardNestTest {
     @Test
     void aBoardWithOneGoodFaceIsNotTurned() {
         BoardNest.Shape trapezoid = shape(100, longUp(25), longUp(25), false);
-        BoardNest.Row row = BoardNest.of(List.of(trapezoid, trapezoid), false);
+        BoardNest.Row row = BoardNest.of(List.of(trapezoid, trapezoid));
         assertThat(row.extent()).isEqualTo(100 + 14 + 100);
         assertThat(row.pieces()).noneMatch(p -> p.way().turned());
     }
 
     @Test
     void aMitreOfTheFaceNestsEndForEndWithoutTurning() {
-        EndShape mitre = new EndShape(0, 150, 0, 150, 14, true);
+        EndShape mitre = EndShape.planar(0, 150, 0, 150, 14);
         BoardNest.Shape capping = shape(1000, mitre, mitre, false);
-        BoardNest.Row row = BoardNest.of(List.of(capping, capping), false);
+        BoardNest.Row row = BoardNest.of(List.of(capping, capping));
         assertThat(row.extent()).isEqualTo(2000 + 14 - 150);
         assertThat(row.pieces()).extracting(p -> p.way().swapped()).contains(true);
     }
@@ -60,7 +59,7 @@ class BoardNestTest {
         for (long seed = 0; seed < 200; seed++) {
             List<BoardNest.Shape> shapes = some(seed, 4);
             boolean partedOff = seed % 2 == 0;
-            BoardNest.Row row = BoardNest.of(shapes, partedOff);
+            BoardNest.Row row = partedOff ? BoardNest.partedOff(shapes) : BoardNest.of(shapes);
             long found = row.extent() + (partedOff ? row.lastKerf() : 0);
             assertThat(found).as("seed %d", seed).isEqualTo(least(shapes, partedOff));
         }
@@ -75,7 +74,7 @@ class BoardNestTest {
             for (int i = 0; i < 5; i++) {
                 shapes.add(two.get(random.nextInt(2)));
             }
-            BoardNest.Row row = BoardNest.of(shapes, false);
+            BoardNest.Row row = BoardNest.of(shapes);
             assertThat(row.extent()).as("seed %d", seed).isEqualTo(least(shapes, false));
             assertThat(row.pieces()).extracting(BoardNest.Laid::index).containsExactlyInAnyOrder(0, 1, 2, 3, 4);
         }
@@ -86,7 +85,7 @@ class BoardNestTest {
         BoardNest.Shape trapezoid = shape(100, longUp(25), longUp(25), true);
         List<BoardNest.Shape> alike = Collections.nCopies(40, trapezoid);
         assertThat(BoardNest.isExactFor(alike)).isTrue();
-        assertThat(BoardNest.of(alike, false).extent()).isEqualTo(40 * 100 + 39 * (14 - 25));
+        assertThat(BoardNest.of(alike).extent()).isEqualTo(40 * 100 + 39 * (14 - 25));
         assertThat(BoardNest.isExactFor(some(1, 12))).isTrue();
         assertThat(BoardNest.isExactFor(some(1, 13))).isFalse();
     }
@@ -95,7 +94,7 @@ class BoardNestTest {
     void aLongRowIsNoLongerThanOneCutForEachPiece() {
         for (long seed = 0; seed < 50; seed++) {
             List<BoardNest.Shape> shapes = some(seed, 14);
-            BoardNest.Row row = BoardNest.of(shapes, true);
+            BoardNest.Row row = BoardNest.partedOff(shapes);
             long charged = shapes.stream()
                     .mapToLong(s -> s.length()
                             + Math.max(s.left().kerfTicks(), s.right().kerfTicks()))
@@ -120,9 +119,9 @@ class BoardNestTest {
         long back = 5L * random.nextInt(1, 5);
         return switch (random.nextInt(5)) {
             case 0 -> longUp(back);
-            case 1 -> new EndShape(back, back, 0, 0, 12, true);
-            case 2 -> new EndShape(0, back, 0, back, 13, true);
-            case 3 -> new EndShape(back, 0, back, 0, 15, true);
+            case 1 -> EndShape.planar(back, back, 0, 0, 12);
+            case 2 -> EndShape.planar(0, back, 0, back, 13);
+            case 3 -> EndShape.planar(back, 0, back, 0, 15);
             default -> SQUARE;
         };
     }
