@@ -104,7 +104,15 @@ record WoodStage(Garden garden, PriceLists prices, Budget budget, Consumer<PlanS
         List<GoodsNeed> needs = shopping.stream()
                 .map(item -> new GoodsNeed(item.item(), item.quantity(), item.unit()))
                 .toList();
-        ShoppingProblem problem = ShoppingProblem.builder(DemandMaker.of(here.open(), garden.cutting(), kerf)).boards(prices.boards()).terms(prices.terms()).owned(here.stock()).needs(OnSite.stillNeeded(garden, needs)).goods(prices.goods()).kerfTicks(kerf.ticks()).trimTicks(garden.cutting().trim().ticks()).build();
+        ShoppingProblem problem = ShoppingProblem.builder(DemandMaker.of(here.open(), garden.cutting(), kerf))
+                .boards(prices.boards())
+                .terms(prices.terms())
+                .owned(here.stock())
+                .needs(OnSite.stillNeeded(garden, needs))
+                .goods(prices.goods())
+                .kerfTicks(kerf.ticks())
+                .trimTicks(garden.cutting().trim().ticks())
+                .build();
         return problem.keeping(
                 OffcutWorth.of(garden.cutting(), garden.currency().getDecimalPlaces()));
     }

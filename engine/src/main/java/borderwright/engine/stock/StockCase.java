@@ -11,15 +11,11 @@ import org.jspecify.annotations.Nullable;
  */
 public final class StockCase {
     /** For {@link #available(int)}: as many as needed. */
-    public static final int UNLIMITED = Integer.MAX_VALUE;
+    public static final int UNLIMITED = BoardTypes.UNLIMITED;
 
     private final long[] size;
     private final int[] demand;
-    private final long[] capacity;
-    private final long[] cost;
-    private final int[] pack;
-    private final int[] available;
-    private final int[] least;
+    private final BoardTypes types;
     private final @Nullable OffcutValue keeping;
     private final @Nullable PatternRule rule;
 
@@ -28,49 +24,24 @@ public final class StockCase {
      *
      * @param size distinct sizes, falling, each at least 1
      * @param demand pieces of each size, at least 1 each
-     * @param capacity capacity of each type of board, at least 0
-     * @param cost cost of one pack of each type, at least 0
-     * @param pack boards in a pack of each type, at least 1
-     * @param available boards to be had of each type, {@link #UNLIMITED} for no limit; only whole packs count
+     * @param types the boards
      */
-    public StockCase(long[] size, int[] demand, long[] capacity, long[] cost, int[] pack, int[] available) {
-        this(size, demand, capacity, cost, pack, available, new int[capacity.length], null, null);
-    }
-
-    private StockCase(
-            long[] size,
-            int[] demand,
-            long[] capacity,
-            long[] cost,
-            int[] pack,
-            int[] available,
-            int[] least,
-            @Nullable OffcutValue keeping,
-            @Nullable PatternRule rule) {
+    public StockCase(long[] size, int[] demand, BoardTypes types) {
+        this(size.clone(), demand.clone(), types, null, null);
         for (int i = 0; i < size.length; i++) {
             if (size[i] <= 0 || demand[i] <= 0 || (i > 0 && size[i] >= size[i - 1])) {
                 throw new IllegalArgumentException("sizes must be positive and fall, demands positive, at " + i);
             }
         }
-        for (int j = 0; j < capacity.length; j++) {
-            if (cost[j] < 0 || pack[j] < 1 || available[j] < 0) {
-                throw new IllegalArgumentException("a board needs cost >= 0, pack >= 1, available >= 0, at " + j);
-            }
-        }
-        this.size = size.clone();
-        this.demand = demand.clone();
-        this.capacity = capacity.clone();
-        this.cost = cost.clone();
-        this.pack = pack.clone();
-        this.available = available.clone();
-        this.least = least.clone();
+    }
+
+    private StockCase(
+            long[] size, int[] demand, BoardTypes types, @Nullable OffcutValue keeping, @Nullable PatternRule rule) {
+        this.size = size;
+        this.demand = demand;
+        this.types = types;
         this.keeping = keeping;
         this.rule = rule;
-        for (int j = 0; j < pack.length; j++) {
-            if (available[j] != UNLIMITED) {
-                this.available[j] -= available[j] % pack[j];
-            }
-        }
     }
 
     /** The same boards for other demands, whatever may lie together; sizes without demand are dropped by the index map. */
@@ -81,17 +52,17 @@ public final class StockCase {
             sizes[i] = size[keptIndex[i]];
             demands[i] = newDemand[keptIndex[i]];
         }
-        return new StockCase(sizes, demands, capacity, cost, pack, available, least, keeping, null);
+        return new StockCase(sizes, demands, types, keeping, null);
     }
 
     /** The same pieces with other numbers of boards to be had. */
     public StockCase withAvailable(int[] newAvailable) {
-        return new StockCase(size, demand, capacity, cost, pack, newAvailable, least, keeping, rule);
+        return new StockCase(size, demand, types.available(newAvailable), keeping, rule);
     }
 
     /** The same pieces and boards at other costs of a pack. */
     public StockCase withCosts(long[] newCost) {
-        return new StockCase(size, demand, capacity, newCost, pack, available, least, keeping, rule);
+        return new StockCase(size, demand, types.atCosts(newCost), keeping, rule);
     }
 
     /**
@@ -100,12 +71,12 @@ public final class StockCase {
      * @param newLeast packs of each type below which none is sold; 0 or 1 for any number
      */
     public StockCase soldFrom(int[] newLeast) {
-        return new StockCase(size, demand, capacity, cost, pack, available, newLeast, keeping, rule);
+        return new StockCase(size, demand, types.soldFrom(newLeast), keeping, rule);
     }
 
     /** The same where all boards are sold in any number. */
     public StockCase soldInAnyNumber() {
-        return isAnySoldFrom() ? soldFrom(new int[least.length]) : this;
+        return isAnySoldFrom() ? soldFrom(new int[types.least.length]) : this;
     }
 
     /**
@@ -122,16 +93,16 @@ public final class StockCase {
     public StockCase keeping(
             OffcutWorth worth, long unitTicks, long[] beyond, long grains, long[] most, boolean[] isBought) {
         OffcutValue kept = new OffcutValue(worth, unitTicks, beyond, grains, most);
-        long[] less = cost.clone();
+        long[] less = types.cost.clone();
         for (int j = 0; j < less.length; j++) {
-            less[j] -= isBought[j] ? pack[j] * kept.worth(j, capacity[j]) : 0;
+            less[j] -= isBought[j] ? types.pack[j] * kept.worth(j, types.capacity[j]) : 0;
         }
-        return new StockCase(size, demand, capacity, less, pack, available, least, kept, rule);
+        return new StockCase(size, demand, types.atCosts(less), kept, rule);
     }
 
     /** The same where not all that fits by its sizes can be cut from one board. */
     public StockCase ruledBy(PatternRule newRule) {
-        return new StockCase(size, demand, capacity, cost, pack, available, least, keeping, newRule);
+        return new StockCase(size, demand, types, keeping, newRule);
     }
 
     /** Whether sizes do not say all of what fits. */
@@ -160,12 +131,12 @@ public final class StockCase {
 
     /** What cutting so much off board {@code j} costs besides the board, at least 0; it never falls as more is cut off. */
     public long use(int j, long used) {
-        return keeping == null ? 0 : keeping.worth(j, capacity[j]) - keeping.worth(j, capacity[j] - used);
+        return keeping == null ? 0 : keeping.worth(j, types.capacity[j]) - keeping.worth(j, types.capacity[j] - used);
     }
 
     /** What all of board {@code j} is worth as an offcut, in units of cost. */
     public long wholeWorth(int j) {
-        return keeping == null ? 0 : keeping.worth(j, capacity[j]);
+        return keeping == null ? 0 : keeping.worth(j, types.capacity[j]);
     }
 
     public int sizes() {
@@ -181,48 +152,48 @@ public final class StockCase {
     }
 
     public int boards() {
-        return capacity.length;
+        return types.capacity.length;
     }
 
     public long capacity(int j) {
-        return capacity[j];
+        return types.capacity[j];
     }
 
     /** Cost of one pack. */
     public long cost(int j) {
-        return cost[j];
+        return types.cost[j];
     }
 
     public int pack(int j) {
-        return pack[j];
+        return types.pack[j];
     }
 
     public int available(int j) {
-        return available[j];
+        return types.available[j];
     }
 
     /** Packs of a type below which none is sold, at least 1. */
     public int least(int j) {
-        return Math.max(1, least[j]);
+        return Math.max(1, types.least[j]);
     }
 
     /** Whether any type has a least number of packs above one. */
     public boolean isAnySoldFrom() {
-        return Arrays.stream(least).anyMatch(l -> l > 1);
+        return Arrays.stream(types.least).anyMatch(l -> l > 1);
     }
 
     /** Packs that must be bought for so many boards of a type. */
     public long packsFor(int j, int boards) {
-        return boards == 0 ? 0 : Math.max(least(j), (boards + (long) pack[j] - 1) / pack[j]);
+        return boards == 0 ? 0 : Math.max(least(j), (boards + (long) types.pack[j] - 1) / types.pack[j]);
     }
 
     /** Whether packs of this type must be counted apart from boards. */
     public boolean isPacked(int j) {
-        return pack[j] > 1;
+        return types.pack[j] > 1;
     }
 
     public boolean isLimited(int j) {
-        return available[j] != UNLIMITED;
+        return types.available[j] != UNLIMITED;
     }
 
     public long[] copyOfSizes() {
@@ -230,7 +201,7 @@ public final class StockCase {
     }
 
     public long[] copyOfCapacities() {
-        return capacity.clone();
+        return types.capacity.clone();
     }
 
     public int[] copyOfDemand() {
@@ -238,14 +209,14 @@ public final class StockCase {
     }
 
     public int[] copyOfAvailable() {
-        return available.clone();
+        return types.available.clone();
     }
 
     /** Greatest capacity of all boards that can be had, 0 when there is none. */
     public long longest() {
         long longest = 0;
-        for (int j = 0; j < capacity.length; j++) {
-            longest = available[j] > 0 ? Math.max(longest, capacity[j]) : longest;
+        for (int j = 0; j < types.capacity.length; j++) {
+            longest = types.available[j] > 0 ? Math.max(longest, types.capacity[j]) : longest;
         }
         return longest;
     }

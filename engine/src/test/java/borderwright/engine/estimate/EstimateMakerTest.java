@@ -22,7 +22,13 @@ class EstimateMakerTest {
     }
 
     private static EstimateRequest request(double runMm, double depthMm, double heightMm, double thicknessMm) {
-        return EstimateRequest.builder(UnitSystem.METRIC, "GBP").run(Length.ofMm(runMm)).depth(Length.ofMm(depthMm)).height(Length.ofMm(heightMm)).thickness(Length.ofMm(thicknessMm)).width(Length.ofMm(150)).build();
+        return EstimateRequest.builder(UnitSystem.METRIC, "GBP")
+                .run(Length.ofMm(runMm))
+                .depth(Length.ofMm(depthMm))
+                .height(Length.ofMm(heightMm))
+                .thickness(Length.ofMm(thicknessMm))
+                .width(Length.ofMm(150))
+                .build();
     }
 
     @Test

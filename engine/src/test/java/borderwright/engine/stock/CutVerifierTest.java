@@ -10,8 +10,10 @@ import org.junit.jupiter.api.Test;
 /** Packings that are wrong by one piece, one unit of length or one board are found out. */
 class CutVerifierTest {
     /** Four pieces of 5 from at most two boards of 10. */
-    private static final StockCase STOCK =
-            new StockCase(new long[] {5}, new int[] {4}, new long[] {10}, new long[] {1}, new int[] {1}, new int[] {2});
+    private static final StockCase STOCK = new StockCase(
+            new long[] {5},
+            new int[] {4},
+            BoardTypes.singly(new long[] {10}, new long[] {1}).available(new int[] {2}));
 
     private static Packing packing(int each, int boards) {
         Packing packing = new Packing();

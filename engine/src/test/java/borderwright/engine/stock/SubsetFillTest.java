@@ -9,8 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class SubsetFillTest {
     private static StockCase oneLength(long[] size, int[] demand, long capacity) {
-        return new StockCase(
-                size, demand, new long[] {capacity}, new long[] {1}, new int[] {1}, new int[] {StockCase.UNLIMITED});
+        return new StockCase(size, demand, BoardTypes.singly(new long[] {capacity}, new long[] {1}));
     }
 
     @Nested
@@ -35,9 +34,10 @@ class SubsetFillTest {
         void limitedBoardsAreNotOverused() {
             // One board of 12 at 1 and any number of 10 at 2: the cheap one first, then the other.
             StockCase stock = new StockCase(
-                    new long[] {6}, new int[] {3}, new long[] {12, 10}, new long[] {1, 2}, new int[] {1, 1}, new int[] {
-                        1, StockCase.UNLIMITED
-                    });
+                    new long[] {6},
+                    new int[] {3},
+                    BoardTypes.singly(new long[] {12, 10}, new long[] {1, 2})
+                            .available(new int[] {1, StockCase.UNLIMITED}));
             Packing packing = SubsetFill.pack(stock, 0, 100, Budget.ofSteps(1000));
             assertThat(packing).isNotNull();
             assertThat(CutVerifier.faults(stock, packing)).isEmpty();
@@ -50,7 +50,7 @@ class SubsetFillTest {
             int[] demand = {3};
             long[] one = {10};
             assertThat(SubsetFill.suits(new StockCase(
-                            size, demand, one, new long[] {1}, new int[] {2}, new int[] {StockCase.UNLIMITED})))
+                            size, demand, BoardTypes.singly(one, new long[] {1}).inPacks(new int[] {2}))))
                     .isFalse();
         }
     }
@@ -79,10 +79,8 @@ class SubsetFillTest {
                 StockCase stock = new StockCase(
                         size,
                         demand,
-                        new long[] {longest, random.nextInt(60, 200)},
-                        new long[] {1, 1},
-                        new int[] {1, 1},
-                        new int[] {StockCase.UNLIMITED, random.nextInt(0, 4)});
+                        BoardTypes.singly(new long[] {longest, random.nextInt(60, 200)}, new long[] {1, 1})
+                                .available(new int[] {StockCase.UNLIMITED, random.nextInt(0, 4)}));
                 Packing packing = SubsetFill.pack(stock, seed % 3, Long.MAX_VALUE, Budget.ofSteps(1_000_000));
                 assertThat(packing).as("seed %d", seed).isNotNull();
                 assertThat(CutVerifier.faults(stock, packing))

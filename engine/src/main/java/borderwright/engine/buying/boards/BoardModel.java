@@ -2,42 +2,48 @@ package borderwright.engine.buying.boards;
 
 import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.StockCase;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /**
  * What is decided together: the boards of some sections, and further columns and rows that couple them, such as goods
  * and the value of an order.
  *
- * <p>Side rows read "at least {@code need}". A pack of board {@code j} of part {@code s} counts {@code sideValue[s][j]} in
- * row {@code sideRow[s][j]}, unless that is -1.
+ * <p>Side rows read "at least {@code need}".
  */
 public final class BoardModel {
     public final List<StockCase> parts;
     final long[] need;
-    final int[][] sideRow;
-    final long[][] sideValue;
+    private final List<List<Side>> sides;
     final List<Extra> extras;
     final List<Floor> floors;
 
-    /** A whole-number column besides boards: goods. */
-    public static final class Extra {
-        final long cost;
-        final int[] row;
-        public final long[] value;
-        final int most;
-        public final int least;
+    /**
+     * What one of something counts in a side row.
+     *
+     * @param row index of the side row; -1 for none
+     * @param value what it counts there, at least 0
+     */
+    public record Side(int row, long value) {
+        /** In no row. */
+        public static final Side NONE = new Side(-1, 0);
 
-        /**
-         * @param most the most that any sensible answer takes
-         * @param least below which none can be taken, at least 1
-         */
-        public Extra(long cost, int[] row, long[] value, int most, int least) {
-            this.cost = cost;
-            this.row = row;
-            this.value = value;
-            this.most = most;
-            this.least = least;
+        boolean isNone() {
+            return row < 0;
+        }
+    }
+
+    /**
+     * A whole-number column besides boards: goods.
+     *
+     * @param cost cost of one
+     * @param sides the side rows it counts in
+     * @param least below which none can be taken, at least 1
+     * @param most the most that any sensible answer takes
+     */
+    public record Extra(long cost, List<Side> sides, int least, int most) {
+        public Extra {
+            sides = List.copyOf(sides);
         }
     }
 
@@ -60,31 +66,28 @@ public final class BoardModel {
     }
 
     public BoardModel(
-            List<StockCase> parts,
-            long[] need,
-            int[][] sideRow,
-            long[][] sideValue,
-            List<Extra> extras,
-            List<Floor> floors) {
+            List<StockCase> parts, long[] need, List<List<Side>> sides, List<Extra> extras, List<Floor> floors) {
         this.parts = List.copyOf(parts);
         this.need = need;
-        this.sideRow = sideRow;
-        this.sideValue = sideValue;
+        this.sides = sides.stream().map(List::copyOf).toList();
         this.extras = List.copyOf(extras);
         this.floors = List.copyOf(floors);
     }
 
     /** The same with floors, which follow from the parts and so exclude nothing. */
     public BoardModel withFloors(List<Floor> newFloors) {
-        return new BoardModel(parts, need, sideRow, sideValue, extras, newFloors);
+        return new BoardModel(parts, need, sides, extras, newFloors);
     }
 
     /** One section on its own. */
     static BoardModel of(StockCase stock) {
-        int[] none = new int[stock.boards()];
-        Arrays.fill(none, -1);
-        return new BoardModel(
-                List.of(stock), new long[0], new int[][] {none}, new long[1][stock.boards()], List.of(), List.of());
+        List<Side> none = Collections.nCopies(stock.boards(), Side.NONE);
+        return new BoardModel(List.of(stock), new long[0], List.of(none), List.of(), List.of());
+    }
+
+    /** What a pack of board {@code j} of part {@code s} counts beside it. */
+    Side side(int s, int j) {
+        return sides.get(s).get(j);
     }
 
     /** Whether offcuts count. */
@@ -116,9 +119,8 @@ public final class BoardModel {
         StockCase stock = parts.get(s);
         long most = stock.available(j);
         // Only a side row gives a reason to buy boards that nothing is cut from, beyond the rest of a pack.
-        long uncut = sideRow[s][j] < 0 || sideValue[s][j] == 0
-                ? 0
-                : (need[sideRow[s][j]] / sideValue[s][j] + 1) * stock.pack(j);
+        Side side = side(s, j);
+        long uncut = side.isNone() || side.value == 0 ? 0 : (need[side.row] / side.value + 1) * stock.pack(j);
         most = Math.min(most, Math.max(stock.pieces() + uncut, (long) stock.least(j) * stock.pack(j)));
         return stock.cost(j) > 0 ? Math.min(most, (cost / stock.cost(j)) * stock.pack(j)) : most;
     }

@@ -2,11 +2,11 @@ package borderwright.engine.buying.boards;
 
 import borderwright.engine.buying.boards.ModelColumn.Kind;
 import borderwright.engine.effort.Budget;
+import borderwright.engine.stock.BoardTypes;
 import borderwright.engine.stock.CuttingPattern;
 import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.StockCase;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -122,11 +122,11 @@ final class LeafSearch {
     }
 
     private @Nullable Packing search(StockCase stock, int[] boards, List<CuttingPattern> patterns) {
-        int[] single = new int[boards.length];
-        Arrays.fill(single, 1);
         long[] free = new long[boards.length];
         StockCase there = new StockCase(
-                stock.copyOfSizes(), stock.copyOfDemand(), stock.copyOfCapacities(), free, single, boards);
+                stock.copyOfSizes(),
+                stock.copyOfDemand(),
+                BoardTypes.singly(stock.copyOfCapacities(), free).available(boards));
         List<Packing> found = new ArrayList<>();
         PatternTree tree = new PatternTree(
                 BoardModel.of(there),

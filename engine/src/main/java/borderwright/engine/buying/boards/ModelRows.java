@@ -7,7 +7,6 @@ import borderwright.engine.linear.LinearProgram;
 import borderwright.engine.stock.CuttingPattern;
 import borderwright.engine.stock.StockCase;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -100,7 +99,7 @@ public final class ModelRows {
                 plain &= !stock.isPacked(j)
                         && stock.least(j) == 1
                         && stock.available(j) >= stock.pieces()
-                        && model.sideRow[s][j] < 0;
+                        && model.side(s, j).isNone();
             }
         }
         return usable > 1 || !plain;
@@ -156,10 +155,13 @@ public final class ModelRows {
         }
         for (int e = 0; e < model.extras.size(); e++) {
             BoardModel.Extra extra = model.extras.get(e);
-            int[] row = extra.row.clone();
-            Arrays.setAll(row, k -> extra.row[k] + sideFrom);
+            int[] row = extra.sides().stream()
+                    .mapToInt(side -> side.row() + sideFrom)
+                    .toArray();
+            long[] value =
+                    extra.sides().stream().mapToLong(BoardModel.Side::value).toArray();
             columns.add(ModelColumn.extra(
-                    e, extra.cost, new Entries(row, extra.value), new Takes(extra.least, extra.most)));
+                    e, extra.cost(), new Entries(row, value), new Takes(extra.least(), extra.most())));
         }
         return columns;
     }
@@ -179,7 +181,7 @@ public final class ModelRows {
 
     private ModelColumn count(int s, int j, long ceiling) {
         StockCase stock = model.parts.get(s);
-        int side = model.sideRow[s][j];
+        BoardModel.Side side = model.side(s, j);
         int pack = stock.pack(j);
         long boards = model.mostBoards(s, j, Math.max(ceiling, 0));
         int totals = 0;
@@ -189,7 +191,7 @@ public final class ModelRows {
         int[] floors = IntStream.range(0, model.floors.size())
                 .filter(f -> model.floors.get(f).part == s)
                 .toArray();
-        int[] row = new int[1 + 2 * totals + (side < 0 ? 0 : 1) + floors.length];
+        int[] row = new int[1 + 2 * totals + (side.isNone() ? 0 : 1) + floors.length];
         long[] entry = new long[row.length];
         row[0] = boardRow[s][j];
         entry[0] = pack;
@@ -204,9 +206,9 @@ public final class ModelRows {
             row[at] = floorFrom + f;
             entry[at++] = model.floors.get(f).value[j];
         }
-        if (side >= 0) {
-            row[at] = sideFrom + side;
-            entry[at] = model.sideValue[s][j];
+        if (!side.isNone()) {
+            row[at] = sideFrom + side.row();
+            entry[at] = side.value();
         }
         long most = Math.min(stock.available(j) / pack, (boards + pack - 1) / pack);
         return ModelColumn.count(s, j, stock.cost(j), new Entries(row, entry), new Takes(stock.least(j), most));

@@ -23,12 +23,12 @@ public final class ProgramFigures {
 
     /** What a pack of a board gains by its side row at the present prices, in cost; 0 where it has none. */
     public double sideWorth(int s, int j) {
-        int side = rows.model.sideRow[s][j];
-        if (side < 0) {
+        BoardModel.Side side = rows.model.side(s, j);
+        if (side.isNone()) {
             return 0;
         }
-        int row = rows.sideFrom + side;
-        return Math.max(0, program.price(row)) * rows.costUnit * rows.unit(row) * rows.model.sideValue[s][j];
+        int row = rows.sideFrom + side.row();
+        return Math.max(0, program.price(row)) * rows.costUnit * rows.unit(row) * side.value();
     }
 
     /** Sum of the packs of a part, each times a number for its board. */

@@ -4,8 +4,8 @@ import borderwright.engine.buying.boards.BoardModel;
 import borderwright.engine.prices.GoodsOffer;
 import borderwright.engine.stock.StockCase;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Turns a case into one model of all its sections and goods. */
 final class CaseModel {
@@ -40,19 +40,21 @@ final class CaseModel {
         }
         int n = shopping.sections.size();
         List<StockCase> parts = new ArrayList<>();
-        int[][] sideRow = new int[n][];
-        long[][] sideValue = new long[n][];
+        List<List<BoardModel.Side>> sides = new ArrayList<>();
         for (int s = 0; s < n; s++) {
             ShoppingSection section = shopping.sections.get(s);
             parts.add(c.restricted(section));
-            sideRow[s] = new int[section.types()];
-            sideValue[s] = new long[section.types()];
-            Arrays.setAll(sideValue[s], section::value);
-            Arrays.setAll(
-                    sideRow[s], j -> section.supplier(j) == ShoppingCase.SHED ? -1 : valueRow[section.supplier(j)]);
+            sides.add(IntStream.range(0, section.types())
+                    .mapToObj(j -> side(section, j, valueRow))
+                    .toList());
         }
-        return new BoardModel(
-                parts, need.stream().mapToLong(Long::longValue).toArray(), sideRow, sideValue, extras, List.of());
+        return new BoardModel(parts, need.stream().mapToLong(Long::longValue).toArray(), sides, extras, List.of());
+    }
+
+    /** What a pack of a type counts towards its order, where that must come to a least value. */
+    private static BoardModel.Side side(ShoppingSection section, int j, int[] valueRow) {
+        int row = section.isBought(j) ? valueRow[section.supplier(j)] : -1;
+        return row < 0 ? BoardModel.Side.NONE : new BoardModel.Side(row, section.value(j));
     }
 
     private BoardModel.Extra extra(GoodsCover cover, int g, int o, int[] valueRow) {
@@ -63,11 +65,11 @@ final class CaseModel {
         if (side >= 0 && offer.price() > 0) {
             most += (c.leastValue(k) + offer.price() - 1) / offer.price();
         }
+        BoardModel.Side content = new BoardModel.Side(g, cover.content[o]);
         return new BoardModel.Extra(
                 shopping.grains(offer.price(), k),
-                side < 0 ? new int[] {g} : new int[] {g, side},
-                side < 0 ? new long[] {cover.content[o]} : new long[] {cover.content[o], offer.price()},
-                c.allows(cover, o) ? (int) Math.min(Math.max(most, offer.least()), offer.available()) : 0,
-                offer.least());
+                side < 0 ? List.of(content) : List.of(content, new BoardModel.Side(side, offer.price())),
+                offer.least(),
+                c.allows(cover, o) ? (int) Math.min(Math.max(most, offer.least()), offer.available()) : 0);
     }
 }

@@ -44,7 +44,7 @@ final class Incumbent {
     }
 
     private void take(SupplierCase c, Purchase better) {
-        if (!better.canBeHad(shopping) || !shopping.admits(better.packings)) {
+        if (!better.canBeHad(shopping) || !better.canBeCut(shopping)) {
             return;
         }
         c.lowerCost(better.cost);

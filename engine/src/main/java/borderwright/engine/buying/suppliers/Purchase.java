@@ -3,6 +3,7 @@ package borderwright.engine.buying.suppliers;
 import borderwright.engine.prices.DeliveryOption;
 import borderwright.engine.stock.Packing;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -161,6 +162,12 @@ public final class Purchase {
             }
         }
         return boards;
+    }
+
+    /** Whether its pieces can be cut as its packings have them. */
+    boolean canBeCut(ShoppingCase shopping) {
+        return IntStream.range(0, packings.size())
+                .allMatch(s -> shopping.sections.get(s).stock.admits(packing(s)));
     }
 
     /** Whether every supplier's smallest order is reached, and every order gets home. */

@@ -124,17 +124,7 @@ public final class ShoppingCase {
             }
             packings.add(packing);
         }
-        return admits(packings) ? Optional.of(packings) : Optional.empty();
-    }
-
-    /** Whether packings, one for each section, can be cut. */
-    boolean admits(List<Packing> packings) {
-        for (int s = 0; s < packings.size(); s++) {
-            if (!sections.get(s).stock.admits(packings.get(s))) {
-                return false;
-            }
-        }
-        return true;
+        return Optional.of(packings);
     }
 
     /** Cost in grains of a price as priced, minor units, by supplier {@code k}. */

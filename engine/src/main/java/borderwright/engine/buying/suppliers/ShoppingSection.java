@@ -5,6 +5,7 @@ import borderwright.engine.buying.list.LaidBoard;
 import borderwright.engine.buying.list.OwnedStock;
 import borderwright.engine.buying.list.ShoppingProblem;
 import borderwright.engine.prices.BoardOffer;
+import borderwright.engine.stock.BoardTypes;
 import borderwright.engine.stock.CuttingPattern;
 import borderwright.engine.stock.Demand;
 import borderwright.engine.stock.Packing;
@@ -73,7 +74,13 @@ public final class ShoppingSection {
             available[j] = source.available();
             least[j] = source.leastPacks();
         }
-        return new StockCase(sizes.size, sizes.count, capacity, cost, pack, available).soldFrom(least);
+        return new StockCase(
+                sizes.size,
+                sizes.count,
+                BoardTypes.singly(capacity, cost)
+                        .inPacks(pack)
+                        .available(available)
+                        .soldFrom(least));
     }
 
     private StockCase keeping(StockCase plain, long grain) {
@@ -142,7 +149,7 @@ public final class ShoppingSection {
         return sizes.demands(i);
     }
 
-    /** Boards of an answer to another list of the same pieces, as a packing; null where one is not among these. */
+    /** Boards of an answer to another list of the same pieces, as a packing; null where one is not among these or cannot be cut so. */
     @Nullable
     Packing packing(List<LaidBoard> laid) {
         Map<String, Integer> size = sizes.sizeByLabel();
@@ -165,7 +172,7 @@ public final class ShoppingSection {
             used[j] += board.count();
             packing.add(pattern, board.count());
         }
-        return packing;
+        return stock.admits(packing) ? packing : null;
     }
 
     /** The first type that is like a laid board and still has so many; -1 when there is none. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.buying.Cuttable;
 import borderwright.engine.effort.Budget;
+import borderwright.engine.stock.BoardTypes;
 import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.StockCase;
 import java.util.List;
@@ -71,7 +72,7 @@ class LeafSearchTest {
         for (int j = 0; j < 3; j++) {
             cost[j] = capacity[j] + random.nextInt(6);
         }
-        return new StockCase(size, demand, capacity, cost, new int[] {1, 1, 1}, new int[] {9, 9, 9});
+        return new StockCase(size, demand, BoardTypes.singly(capacity, cost).available(new int[] {9, 9, 9}));
     }
 
     private static long spare(StockCase stock, int[] boards) {

@@ -3,6 +3,7 @@ package borderwright.engine.buying.boards;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.effort.Budget;
+import borderwright.engine.stock.BoardTypes;
 import borderwright.engine.stock.StockCase;
 import java.util.Arrays;
 import java.util.SplittableRandom;
@@ -21,8 +22,7 @@ class MasterProgramTest {
         Arrays.setAll(falling, i -> sizes[sizes.length - 1 - i]);
         int[] demand = new int[sizes.length];
         Arrays.fill(demand, 3);
-        return new StockCase(
-                falling, demand, new long[] {1000}, new long[] {1}, new int[] {1}, new int[] {StockCase.UNLIMITED});
+        return new StockCase(falling, demand, BoardTypes.singly(new long[] {1000}, new long[] {1}));
     }
 
     @Test

@@ -2,6 +2,7 @@ package borderwright.engine.buying.boards;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.stock.BoardTypes;
 import borderwright.engine.stock.CuttingPattern;
 import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.StockCase;
@@ -15,13 +16,9 @@ class PriceBreakHeuristicTest {
     /** Boards of 100 at {@code usual}, the same from {@code number} on at {@code lower}, boards of 60 at 50. */
     private static StockCase stock(long usual, long lower, int number) {
         int unlimited = StockCase.UNLIMITED;
-        return new StockCase(
-                        new long[] {50},
-                        new int[] {20},
-                        new long[] {100, 100, 60},
-                        new long[] {usual, lower, 50},
-                        new int[] {1, 1, 1},
-                        new int[] {unlimited, unlimited, unlimited})
+        return new StockCase(new long[] {50}, new int[] {20}, BoardTypes.singly(new long[] {100, 100, 60}, new long[] {
+                    usual, lower, 50
+                }))
                 .soldFrom(new int[] {0, number, 0});
     }
 
