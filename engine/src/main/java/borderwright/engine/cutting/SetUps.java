@@ -2,9 +2,11 @@ package borderwright.engine.cutting;
 
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buildup.parts.SawBench;
 import borderwright.engine.cutting.CuttingPlan.Lean;
 import borderwright.engine.cutting.CuttingPlan.Setting;
 import borderwright.engine.garden.SawSpec;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
 import borderwright.engine.stock.row.CuttingJob;
@@ -21,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class SetUps {
     private final CuttingJob job;
-    private final SawChoice choice;
+    private final SawBench bench;
     private final Map<Key, List<String>> labels = new TreeMap<>(Comparator.comparing(Key::means)
             .thenComparing(key -> key.setting.tiltDeg())
             .thenComparing(key -> key.setting.fenceDeg())
@@ -32,7 +34,7 @@ final class SetUps {
 
     SetUps(CuttingJob job) {
         this.job = job;
-        this.choice = new SawChoice(job.saws());
+        this.bench = new SawBench(job.saws());
     }
 
     /** Settings of saws come first, then cuts that no saw at hand reaches. */
@@ -68,11 +70,17 @@ final class SetUps {
 
     private Key key(Piece piece, EndOnBoard end) {
         Setting setting = new Setting(end.cut.tiltDeg(), end.cut.fenceDeg(), end.lean);
-        SawSpec saw = choice.sawFor(end.cut, piece, job.section(piece.section()));
-        if (saw == null) {
-            return new Key(Means.HAND, "by hand", setting, Length.ZERO, end.cut.how());
+        SectionSpec section = job.section(piece.section());
+        if (section == null) {
+            throw new IllegalArgumentException(
+                    "piece " + piece.label() + " is of no section of the job: " + piece.section());
         }
-        Length stop = saw.hasStop() ? piece.length() : Length.ZERO;
+        SawBench.How how = bench.how(SawBench.Cut.of(end.cut, piece, section));
+        SawSpec saw = how.saw();
+        if (saw == null) {
+            return new Key(Means.HAND, "by hand", setting, Length.ZERO, how.words());
+        }
+        Length stop = saw.stopReaches(piece.length().mm()) ? piece.length() : Length.ZERO;
         return new Key(Means.SAW, saw.name(), setting, stop, null);
     }
 

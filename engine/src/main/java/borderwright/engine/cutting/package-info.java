@@ -13,7 +13,7 @@
  *   <li>What the basket meant for a board stays there if it still fits; the rest is solved anew over the other boards.
  *   <li>On a board: the row that takes the least length, slanted ends nested ({@code BoardRow}); among equals, factory ends
  *       to pieces that touch the ground, then long pieces; pieces that wait keep the far end.
- *   <li>Each cut goes to the first saw that reaches it, one with a length stop before one without.
+ *   <li>Each cut goes to the saw that suits it best ({@code SawBench}); how saws are listed changes nothing.
  *   <li>Cuts are grouped by setting; a setting is made once.
  * </ol>
  *

@@ -11,9 +11,10 @@ import java.util.List;
  * @param kind of saw
  * @param kerf width of its cut
  * @param range what it reaches
+ * @param holds which pieces it can hold
  * @param abilities what it can do besides
  */
-public record SawSpec(String name, SawKind kind, Length kerf, Range range, List<Ability> abilities) {
+public record SawSpec(String name, SawKind kind, Length kerf, Range range, Holds holds, List<Ability> abilities) {
     public SawSpec {
         abilities = List.copyOf(abilities);
     }
@@ -31,18 +32,31 @@ public record SawSpec(String name, SawKind kind, Length kerf, Range range, List<
      * @param mitreDeg greatest fence or head angle from square
      * @param widestBoardMm widest board that it cuts across
      * @param thickestBoardMm thickest board that it cuts through, square
-     * @param shortestPieceMm shortest piece that may be held safely
      */
-    public record Range(
-            double tiltDeg, double mitreDeg, double widestBoardMm, double thickestBoardMm, double shortestPieceMm) {}
+    public record Range(double tiltDeg, double mitreDeg, double widestBoardMm, double thickestBoardMm) {}
+
+    /**
+     * Which pieces a saw can hold.
+     *
+     * @param shortestPieceMm shortest piece that may be held safely
+     * @param longestPieceMm longest piece that lies safely on it
+     * @param heaviestPieceKg heaviest piece that lies safely on it
+     * @param stopReachesMm the farthest from the blade that its length stop can be set; of no meaning without a stop
+     */
+    public record Holds(double shortestPieceMm, double longestPieceMm, double heaviestPieceKg, double stopReachesMm) {}
 
     /** The same saw with its cut as measured. */
     public SawSpec withKerf(Length measured) {
-        return new SawSpec(name, kind, measured, range, abilities);
+        return new SawSpec(name, kind, measured, range, holds, abilities);
     }
 
     public boolean hasStop() {
         return abilities.contains(Ability.STOP);
+    }
+
+    /** Whether its stop can be set to that length. */
+    public boolean stopReaches(double lengthMm) {
+        return hasStop() && lengthMm <= holds.stopReachesMm;
     }
 
     public boolean canRip() {
@@ -70,6 +84,14 @@ public record SawSpec(String name, SawKind kind, Length kerf, Range range, List<
     }
 
     public double shortestPieceMm() {
-        return range.shortestPieceMm();
+        return holds.shortestPieceMm();
+    }
+
+    public double longestPieceMm() {
+        return holds.longestPieceMm();
+    }
+
+    public double heaviestPieceKg() {
+        return holds.heaviestPieceKg();
     }
 }

@@ -85,7 +85,7 @@ record WoodStage(Garden garden, PriceLists prices, Budget budget, Consumer<PlanS
         ShoppingAnswer answer = held.basket().answer();
         CuttingJob job = job(BasketBoards.of(answer, garden.cutting().trim()), here);
         CuttingPlan cutting =
-                PlaneVerifier.verified(job, CuttingPlanner.plan(job, budget)).after(here.done());
+                PlaneVerifier.verified(job, CuttingPlanner.plan(job, budget)).numberedAsCut().after(here.done());
         Basket basket = BasketMaker.of(
                 answer,
                 why.withNesting(held.basket().saved()),

@@ -155,7 +155,7 @@ class BoxCornersTest {
                     .shortestPiece(Length.ofMm(150))
                     .lengthStop(true)
                     .build());
-            return new SawBench(List.of(saw)).how(tilt, fence, THICK, shortMm);
+            return new SawBench(List.of(saw)).how(new SawBench.Cut(tilt, fence, THICK, shortMm, shortMm));
         }
 
         @Test
@@ -169,17 +169,17 @@ class BoxCornersTest {
         @Test
         void aBoardWiderThanTheCrosscut() {
             assertThat(English.METRIC.text(how(0, 0, 500, 120).words()))
-                    .isEqualTo("the board is 150 mm wide, more than these saws cut across: cut from both edges to one"
+                    .isEqualTo("the cut is 150 mm long across the board, more than these saws cut: cut from both edges to one"
                             + " line, or with a handsaw");
         }
 
         @Test
         void aFenceAngleBeyondTheScale() {
             assertThat(English.METRIC.text(how(0, 56, 500, 300).words()))
-                    .isEqualTo("no saw at hand turns its fence 56.0°: mitre saw stops at 48.0°. Draw the line across"
+                    .isEqualTo("no saw at hand turns 56.0°: mitre saw stops at 48.0°. Draw the line across"
                             + " and cut it along a clamped guide or with a handsaw");
             assertThat(English.METRIC.text(how(0, 48, 500, 300).words()))
-                    .isEqualTo("mitre saw: turn the fence 48.0° from square (42.0° on a scale that reads 90° for a"
+                    .isEqualTo("mitre saw: turn the head 48.0° from square (42.0° on a scale that reads 90° for a"
                             + " square cut)");
         }
     }

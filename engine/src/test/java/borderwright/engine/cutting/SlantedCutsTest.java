@@ -61,7 +61,9 @@ class SlantedCutsTest {
         CuttingPlan plan = plan(List.of(board(1, 2400)), List.of(piece("a", 900, SQUARE, TOO_STEEP, false, false)));
         assertThat(plan.setUps())
                 .anyMatch(s -> s.saw().equals("by hand")
-                        && CutMessage.CUT_BEYOND_WIDTH.of(200).equals(s.byHand()));
+                        && CutMessage.CUT_BEYOND_TILT
+                                .of(50.0, "mitre saw", 45.0, 5.0)
+                                .equals(s.byHand()));
     }
 
     @Test

@@ -37,7 +37,11 @@ public final class CutWords {
 
     /** A square end of an upright piece. */
     public EndCut square(SectionSpec section, double lengthMm) {
-        SawBench.How how = bench.how(0, 0, section, lengthMm);
+        return square(new SawBench.Cut(0, 0, section, lengthMm, lengthMm));
+    }
+
+    private EndCut square(SawBench.Cut cut) {
+        SawBench.How how = bench.how(cut);
         return new EndCut(0, 0, LongPoint.NONE, 0, CutMessage.SQUARE_CUT.of(), how.words(), how.inRange());
     }
 
@@ -49,16 +53,15 @@ public final class CutWords {
     private EndCut cut(Strip.End end, String hand, Strip strip, SectionSpec section, boolean flat, SideNames names) {
         double back = StrictMath.abs(end.nearMm() - end.farMm());
         if (back == 0) {
-            return square(section, strip.shortestMm());
+            return square(new SawBench.Cut(0, 0, section, strip.shortestMm(), strip.overallMm()));
         }
         double degrees = StrictMath.toDegrees(StrictMath.atan2(back, strip.farMm() - strip.nearMm()));
         boolean near = end.nearMm() > end.farMm();
         LongPoint point = flat
                 ? near ? LongPoint.LOWER_EDGE : LongPoint.UPPER_EDGE
                 : near ? LongPoint.MARKED_FACE : LongPoint.HIDDEN_FACE;
-        SawBench.How how = flat
-                ? bench.how(0, degrees, section, strip.shortestMm())
-                : bench.how(degrees, 0, section, strip.shortestMm());
+        SawBench.How how = bench.how(new SawBench.Cut(
+                flat ? 0 : degrees, flat ? degrees : 0, section, strip.shortestMm(), strip.overallMm()));
         Message words = (flat ? CutMessage.MITRED_END : CutMessage.BEVELLED_END)
                 .of(
                         degrees,

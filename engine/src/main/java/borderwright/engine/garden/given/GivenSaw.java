@@ -39,8 +39,31 @@ public record GivenSaw(
         @Described(value = "shortest piece that may be held safely", otherwise = "150 mm", atLeast = 10) @Nullable
         Length shortestPiece,
 
+        @Described(
+                value = "longest piece that it can hold",
+                otherwise =
+                        "1.5 m for a table saw, 4 m for a mitre saw, 20 m for others: the board stays, the saw moves",
+                atLeast = 100)
+        @Nullable
+        Length longestPiece,
+
+        @Described(
+                value = "heaviest piece that it can hold, kg",
+                otherwise = "10 for a table saw, 25 for a mitre saw, 1000 for others: the board stays, the saw moves",
+                atLeast = 0.1,
+                atMost = 1000)
+        @Nullable
+        Double heaviestPiece,
+
         @Described(value = "whether it has a length stop", otherwise = "no") @Nullable
         Boolean lengthStop,
+
+        @Described(
+                value = "the farthest from the blade that its length stop can be set",
+                otherwise = "1.2 m for a table saw, 2.5 m for others",
+                atLeast = 50)
+        @Nullable
+        Length stopReaches,
 
         @Described(value = "whether it may rip along a board", otherwise = "yes for a table saw, no for others")
         @Nullable
@@ -60,7 +83,10 @@ public record GivenSaw(
         private @Nullable Length widestBoard;
         private @Nullable Length thickestBoard;
         private @Nullable Length shortestPiece;
+        private @Nullable Length longestPiece;
+        private @Nullable Double heaviestPiece;
         private @Nullable Boolean lengthStop;
+        private @Nullable Length stopReaches;
         private @Nullable Boolean rips;
 
         private Builder(String name, SawKind kind) {
@@ -98,8 +124,23 @@ public record GivenSaw(
             return this;
         }
 
+        public Builder longestPiece(@Nullable Length given) {
+            longestPiece = given;
+            return this;
+        }
+
+        public Builder heaviestPiece(@Nullable Double given) {
+            heaviestPiece = given;
+            return this;
+        }
+
         public Builder lengthStop(@Nullable Boolean given) {
             lengthStop = given;
+            return this;
+        }
+
+        public Builder stopReaches(@Nullable Length given) {
+            stopReaches = given;
             return this;
         }
 
@@ -110,7 +151,19 @@ public record GivenSaw(
 
         public GivenSaw build() {
             return new GivenSaw(
-                    name, kind, kerf, tilt, mitre, widestBoard, thickestBoard, shortestPiece, lengthStop, rips);
+                    name,
+                    kind,
+                    kerf,
+                    tilt,
+                    mitre,
+                    widestBoard,
+                    thickestBoard,
+                    shortestPiece,
+                    longestPiece,
+                    heaviestPiece,
+                    lengthStop,
+                    stopReaches,
+                    rips);
         }
     }
 }

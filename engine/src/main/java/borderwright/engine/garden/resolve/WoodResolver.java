@@ -76,10 +76,26 @@ public final class WoodResolver {
                         in.or("widest board", g.widestBoard(), Length.ofMm(300), Ledger.PRACTICE)
                                 .mm(),
                         in.or("thickest board", g.thickestBoard(), Length.ofMm(60), Ledger.PRACTICE)
-                                .mm(),
-                        in.or("shortest piece", g.shortestPiece(), Length.ofMm(150), Ledger.PRACTICE)
                                 .mm()),
+                holds(g, in),
                 abilities(g, in));
+    }
+
+    /** A sled and a mitre saw with two supports carry the piece; the other saws go to the board, which lies on trestles. */
+    private static SawSpec.Holds holds(GivenSaw g, Ledger in) {
+        SawSpec.Holds usual = switch (g.kind()) {
+            case TABLE_SAW -> new SawSpec.Holds(150, 1500, 10, 1200);
+            case MITRE_SAW -> new SawSpec.Holds(150, 4000, 25, 2500);
+            case CIRCULAR_SAW, HANDSAW -> new SawSpec.Holds(150, 20_000, 1000, 2500);
+        };
+        return new SawSpec.Holds(
+                in.or("shortest piece", g.shortestPiece(), Length.ofMm(usual.shortestPieceMm()), Ledger.PRACTICE)
+                        .mm(),
+                in.or("longest piece", g.longestPiece(), Length.ofMm(usual.longestPieceMm()), Ledger.PRACTICE)
+                        .mm(),
+                in.or("heaviest piece", g.heaviestPiece(), usual.heaviestPieceKg(), Ledger.PRACTICE),
+                in.or("stop reaches", g.stopReaches(), Length.ofMm(usual.stopReachesMm()), Ledger.PRACTICE)
+                        .mm());
     }
 
     private static List<SawSpec.Ability> abilities(GivenSaw g, Ledger in) {
