@@ -51,13 +51,16 @@ public final class BoxBuilder {
     /**
      * Builds one box.
      *
-     * @param plan where the box stands
+     * @param laid where the box stands
      * @param rules which section for what, corner style, faces, screws
      * @param means sections as measured, saws, longest pieces, units
      * @param scheme how closely it is braced and tied
      * @throws IllegalArgumentException where the rules name a section that {@code means} lacks
      */
-    public static Box build(FootprintPlan plan, BuildSpec rules, BuildMeans means, BracingScheme scheme) {
+    public static Box build(FootprintPlan laid, BuildSpec rules, BuildMeans means, BracingScheme scheme) {
+        FootprintPlan plan = means.steps().isFinest()
+                ? laid
+                : laid.inWholeSteps(means.steps().length().mm());
         PartSections sections = PartSections.of(rules, means);
         List<SideFrame> sides = SideFrame.of(plan.outline());
         SectionSpec cap = sections.capping();

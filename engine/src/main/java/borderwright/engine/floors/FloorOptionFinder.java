@@ -3,6 +3,7 @@ package borderwright.engine.floors;
 import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BuildMeans;
+import borderwright.engine.buildup.parts.CutSteps;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.garden.FillingSpec.MixPart;
@@ -50,7 +51,11 @@ public final class FloorOptionFinder {
         this.garden = garden;
         this.prices = prices;
         this.means = new BuildMeans(
-                garden.sections(), garden.saws(), BoardLimits.longestPieceMm(garden, prices.boards()), garden.units());
+                garden.sections(),
+                garden.saws(),
+                BoardLimits.longestPieceMm(garden, prices.boards()),
+                garden.units(),
+                new CutSteps(garden.cutting().lengthsTo()));
         for (BoardOffer offer : prices.boards()) {
             double metres = new Length(offer.lengthTicks()).mm() / MM_PER_M * offer.pack();
             perMetre.merge(

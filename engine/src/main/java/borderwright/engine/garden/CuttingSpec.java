@@ -12,6 +12,7 @@ import java.math.BigDecimal;
  * @param extraForFitting extra length on pieces that wait for a re-measured gap
  * @param shortestOffcut shortest offcut that is kept
  * @param offcutPerMetre what a metre of an offcut that is kept is worth; 0 for nothing
+ * @param lengthsTo the step to which lengths are cut
  */
 public record CuttingSpec(
         Length trim,
@@ -19,10 +20,11 @@ public record CuttingSpec(
         int keepWhole,
         Length extraForFitting,
         Length shortestOffcut,
-        BigDecimal offcutPerMetre) {
+        BigDecimal offcutPerMetre,
+        Length lengthsTo) {
 
     /** The same with another share of unusable boards. */
     public CuttingSpec withRejects(double percent) {
-        return new CuttingSpec(trim, percent, keepWhole, extraForFitting, shortestOffcut, offcutPerMetre);
+        return new CuttingSpec(trim, percent, keepWhole, extraForFitting, shortestOffcut, offcutPerMetre, lengthsTo);
     }
 }

@@ -15,6 +15,9 @@ import java.util.List;
  * @param abilities what it can do besides
  */
 public record SawSpec(String name, SawKind kind, Length kerf, Range range, Holds holds, List<Ability> abilities) {
+    /** What a scale shows (common practice, no source). */
+    public static final double USUAL_ANGLE_STEP_DEG = 0.1;
+
     public SawSpec {
         abilities = List.copyOf(abilities);
     }
@@ -32,8 +35,10 @@ public record SawSpec(String name, SawKind kind, Length kerf, Range range, Holds
      * @param mitreDeg greatest fence or head angle from square
      * @param widestBoardMm widest board that it cuts across
      * @param thickestBoardMm thickest board that it cuts through, square
+     * @param angleStepDeg the steps to which its angles can be set
      */
-    public record Range(double tiltDeg, double mitreDeg, double widestBoardMm, double thickestBoardMm) {}
+    public record Range(
+            double tiltDeg, double mitreDeg, double widestBoardMm, double thickestBoardMm, double angleStepDeg) {}
 
     /**
      * Which pieces a saw can hold.
@@ -73,6 +78,10 @@ public record SawSpec(String name, SawKind kind, Length kerf, Range range, Holds
 
     public double mitreDeg() {
         return range.mitreDeg();
+    }
+
+    public double angleStepDeg() {
+        return range.angleStepDeg();
     }
 
     public double widestBoardMm() {

@@ -2,6 +2,7 @@ package borderwright.engine.plan;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BuildMeans;
+import borderwright.engine.buildup.parts.CutSteps;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.Garden;
@@ -149,7 +150,12 @@ public final class Planner {
     }
 
     private List<BracedBoxes.Checked> build(Layout layout, Map<String, Double> longestMm, PriceLists prices) {
-        BuildMeans means = new BuildMeans(garden.sections(), garden.saws(), longestMm, garden.units());
+        BuildMeans means = new BuildMeans(
+                garden.sections(),
+                garden.saws(),
+                longestMm,
+                garden.units(),
+                new CutSteps(garden.cutting().lengthsTo()));
         StrengthTerms terms = StrengthStage.terms(garden);
         PieceCost cost = new PieceCost(garden, prices);
         boolean canDig = !garden.ground().surface().isHard();

@@ -84,8 +84,9 @@ record WoodStage(Garden garden, PriceLists prices, Budget budget, Consumer<PlanS
         begins.accept(PlanStage.CUTTING);
         ShoppingAnswer answer = held.basket().answer();
         CuttingJob job = job(BasketBoards.of(answer, garden.cutting().trim()), here);
-        CuttingPlan cutting =
-                PlaneVerifier.verified(job, CuttingPlanner.plan(job, budget)).numberedAsCut().after(here.done());
+        CuttingPlan cutting = PlaneVerifier.verified(job, CuttingPlanner.plan(job, budget))
+                .numberedAsCut()
+                .after(here.done());
         Basket basket = BasketMaker.of(
                 answer,
                 why.withNesting(held.basket().saved()),

@@ -169,8 +169,9 @@ class BoxCornersTest {
         @Test
         void aBoardWiderThanTheCrosscut() {
             assertThat(English.METRIC.text(how(0, 0, 500, 120).words()))
-                    .isEqualTo("the cut is 150 mm long across the board, more than these saws cut: cut from both edges to one"
-                            + " line, or with a handsaw");
+                    .isEqualTo(
+                            "the cut is 150 mm long across the board, more than these saws cut: cut from both edges to one"
+                                    + " line, or with a handsaw");
         }
 
         @Test

@@ -53,9 +53,7 @@ class SawsOfAPlanTest {
                     board(1, 4800, "p0"), board(2, 4800, "p1"), board(3, 4800, "p2"), board(4, 9600, "p3", "p4"));
             List<SawSpec> shuffled = new ArrayList<>(saws);
             Collections.shuffle(shuffled, random);
-            assertThat(planned(boards, pieces, shuffled))
-                    .as("seed %s", seed)
-                    .isEqualTo(planned(boards, pieces, saws));
+            assertThat(planned(boards, pieces, shuffled)).as("seed %s", seed).isEqualTo(planned(boards, pieces, saws));
         }
     }
 

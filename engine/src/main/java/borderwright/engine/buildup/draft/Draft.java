@@ -69,7 +69,7 @@ public final class Draft {
         this.inside = inside;
         this.finder = new PlanterFinder(inside);
         this.bench = new SawBench(means.saws());
-        this.words = new CutWords(bench);
+        this.words = new CutWords(bench, means.steps());
         this.screws = new ScrewRules(means.units());
     }
 

@@ -10,7 +10,6 @@ import borderwright.engine.buildup.parts.Strip;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.geometry.Ring;
-import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
 import java.util.List;
 import java.util.Objects;
@@ -166,7 +165,7 @@ public final class PieceMaker {
                 .course(part.course)
                 .side(part.side)
                 .section(part.section.name())
-                .length(Length.ofMm(strip.overallMm()))
+                .length(draft.means.steps().down(strip.overallMm() - slackMm(part.role)))
                 .left(draft.words.left(strip, part.section, flat, part.names))
                 .right(draft.words.right(strip, part.section, flat, part.names))
                 .notches(notches)
@@ -176,6 +175,11 @@ public final class PieceMaker {
                 .place(new Prism(outline, bottomMm, topMm))
                 .alongMm(new Axis(strip.along().xMm(), strip.along().yMm(), 0))
                 .build();
+    }
+
+    private double slackMm(Role role) {
+        boolean outer = role == Role.WALL || role == Role.CAPPING;
+        return outer ? 0 : draft.means.steps().slackMm(draft.wallMm(), draft.plan);
     }
 
     /** An upright piece: its left end is its foot. */
@@ -189,7 +193,7 @@ public final class PieceMaker {
                 .course(part.course)
                 .side(part.side)
                 .section(part.section.name())
-                .length(Length.ofMm(topMm - bottomMm))
+                .length(draft.means.steps().down(topMm - bottomMm))
                 .left(square)
                 .right(square)
                 .rip(upright.rip())

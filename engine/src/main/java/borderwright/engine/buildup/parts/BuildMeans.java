@@ -14,9 +14,19 @@ import java.util.Map;
  * @param longestMm longest piece that a board of each section can give, trims taken off, mm, by section name; a section
  *     that is not named has no limit
  * @param units how lengths are written
+ * @param steps to which pieces are cut
  */
 public record BuildMeans(
-        List<SectionSpec> sections, List<SawSpec> saws, Map<String, Double> longestMm, UnitSystem units) {
+        List<SectionSpec> sections,
+        List<SawSpec> saws,
+        Map<String, Double> longestMm,
+        UnitSystem units,
+        CutSteps steps) {
+    /** For designs that nobody cuts: lengths as they come. */
+    public BuildMeans(List<SectionSpec> sections, List<SawSpec> saws, Map<String, Double> longestMm, UnitSystem units) {
+        this(sections, saws, longestMm, units, CutSteps.FINEST);
+    }
+
     public BuildMeans {
         sections = List.copyOf(sections);
         saws = List.copyOf(saws);

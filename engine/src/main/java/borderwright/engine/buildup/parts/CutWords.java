@@ -1,15 +1,18 @@
 package borderwright.engine.buildup.parts;
 
 import borderwright.engine.buildup.parts.EndCut.LongPoint;
+import borderwright.engine.garden.SawSpec;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.message.Message;
 
 /** The end cuts of a piece: their angles, and the messages that describe them. */
 public final class CutWords {
     private final SawBench bench;
+    private final CutSteps steps;
 
-    public CutWords(SawBench bench) {
+    public CutWords(SawBench bench, CutSteps steps) {
         this.bench = bench;
+        this.steps = steps;
     }
 
     /**
@@ -55,20 +58,31 @@ public final class CutWords {
         if (back == 0) {
             return square(new SawBench.Cut(0, 0, section, strip.shortestMm(), strip.overallMm()));
         }
-        double degrees = StrictMath.toDegrees(StrictMath.atan2(back, strip.farMm() - strip.nearMm()));
+        double across = strip.farMm() - strip.nearMm();
+        double exact = StrictMath.toDegrees(StrictMath.atan2(back, across));
+        SawBench.Cut cut = cutAt(steps.upDeg(exact, SawSpec.USUAL_ANGLE_STEP_DEG), strip, section, flat);
+        SawSpec saw = bench.how(cut).saw();
+        if (saw != null) {
+            cut = cutAt(steps.upDeg(exact, saw.angleStepDeg()), strip, section, flat);
+        }
+        double degrees = cut.tiltDeg() + cut.fenceDeg();
+        double cutBack = steps.isFinest() ? back : across * StrictMath.tan(StrictMath.toRadians(degrees));
         boolean near = end.nearMm() > end.farMm();
         LongPoint point = flat
                 ? near ? LongPoint.LOWER_EDGE : LongPoint.UPPER_EDGE
                 : near ? LongPoint.MARKED_FACE : LongPoint.HIDDEN_FACE;
-        SawBench.How how = bench.how(new SawBench.Cut(
-                flat ? 0 : degrees, flat ? degrees : 0, section, strip.shortestMm(), strip.overallMm()));
+        SawBench.How how = bench.how(cut);
         Message words = (flat ? CutMessage.MITRED_END : CutMessage.BEVELLED_END)
                 .of(
                         degrees,
                         hand,
                         (near ? names.near() : names.far()).of(),
-                        back,
+                        cutBack,
                         (near ? names.far() : names.near()).of());
-        return new EndCut(flat ? 0 : degrees, flat ? degrees : 0, point, back, words, how.words(), how.inRange());
+        return new EndCut(cut.tiltDeg(), cut.fenceDeg(), point, cutBack, words, how.words(), how.inRange());
+    }
+
+    private static SawBench.Cut cutAt(double degrees, Strip strip, SectionSpec section, boolean flat) {
+        return new SawBench.Cut(flat ? 0 : degrees, flat ? degrees : 0, section, strip.shortestMm(), strip.overallMm());
     }
 }

@@ -52,8 +52,7 @@ public final class NookUprights {
         }
         Stance ripStance = first.angle() > StrictMath.PI / 2 ? stance.wide() : stance;
         if (!square && canRip(first, ripStance, section)) {
-            choices.add(
-                    List.of(UprightPlan.ripped(first.ripped(ripStance), section, rip(first, section, ripStance))));
+            choices.add(List.of(UprightPlan.ripped(first.ripped(ripStance), section, rip(first, section, ripStance))));
         }
         choices.add(pair(first, second, section, stance, square));
         choices.add(List.of(alone(first, section, stance)));
@@ -82,7 +81,8 @@ public final class NookUprights {
     }
 
     /** The second upright stands in the corner, the first clear of it. */
-    private static List<UprightPlan> pair(Nook first, Nook second, SectionSpec section, Stance stance, boolean bearsOnBoth) {
+    private static List<UprightPlan> pair(
+            Nook first, Nook second, SectionSpec section, Stance stance, boolean bearsOnBoth) {
         double depth = stance.depthMm();
         double angle = first.angle();
         double secondFrom = second.clearMm(depth);

@@ -45,4 +45,12 @@ public record GivenCutting(
                 otherwise = "0",
                 atLeast = 0)
         @Nullable
-        BigDecimal offcutPerMetre) {}
+        BigDecimal offcutPerMetre,
+
+        @Described(
+                value = "the step to which lengths are cut; pieces are rounded down to it, such as 0.5 mm or 1/32 in",
+                otherwise = "1 mm, or 1/16 in where lengths are written in inches",
+                atLeast = 0.1,
+                atMost = 5)
+        @Nullable
+        Length lengthsTo) {}

@@ -30,6 +30,14 @@ public record GivenSaw(
         @Nullable
         Angle mitre,
 
+        @Described(
+                value = "the steps to which its angles can be set: 0.5 deg for a saw with detents",
+                otherwise = "0.1 deg",
+                atLeast = 0.01,
+                atMost = 5)
+        @Nullable
+        Angle angleSteps,
+
         @Described(value = "widest board that it cuts across", otherwise = "300 mm", atLeast = 20) @Nullable
         Length widestBoard,
 
@@ -80,6 +88,7 @@ public record GivenSaw(
         private @Nullable Length kerf;
         private @Nullable Angle tilt;
         private @Nullable Angle mitre;
+        private @Nullable Angle angleSteps;
         private @Nullable Length widestBoard;
         private @Nullable Length thickestBoard;
         private @Nullable Length shortestPiece;
@@ -106,6 +115,11 @@ public record GivenSaw(
 
         public Builder mitre(@Nullable Angle given) {
             mitre = given;
+            return this;
+        }
+
+        public Builder angleSteps(@Nullable Angle given) {
+            angleSteps = given;
             return this;
         }
 
@@ -156,6 +170,7 @@ public record GivenSaw(
                     kerf,
                     tilt,
                     mitre,
+                    angleSteps,
                     widestBoard,
                     thickestBoard,
                     shortestPiece,

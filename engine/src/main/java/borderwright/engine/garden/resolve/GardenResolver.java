@@ -40,7 +40,7 @@ public final class GardenResolver {
         FillingSpec filling = FillingResolver.resolve(given.filling(), ledger);
         SurveySpec survey = SurveyResolver.survey(given.survey(), ledger);
         Garden.Supply supply = supply(given, ledger);
-        Garden.Workshop workshop = workshop(given, ledger);
+        Garden.Workshop workshop = workshop(given, units, ledger);
         return new Garden(
                 heading(given, units, ledger),
                 survey,
@@ -71,10 +71,10 @@ public final class GardenResolver {
                 Optional.ofNullable(given.received()).map(received -> SupplyResolver.receipt(received, ledger)));
     }
 
-    private static Garden.Workshop workshop(GivenGarden given, Ledger ledger) {
+    private static Garden.Workshop workshop(GivenGarden given, UnitSystem units, Ledger ledger) {
         return new Garden.Workshop(
                 each("saws", given.saws(), WoodResolver::saw, ledger),
-                WoodResolver.cutting(given.cutting(), ledger),
+                WoodResolver.cutting(given.cutting(), units, ledger),
                 WorkResolver.resolve(given.days(), ledger),
                 Optional.ofNullable(given.firstPlanter()).map(SupplyResolver::firstPlanter));
     }

@@ -10,6 +10,7 @@ import borderwright.engine.garden.vocabulary.BoardMoisture;
 import borderwright.engine.garden.vocabulary.BoardSurface;
 import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Length;
+import borderwright.engine.measure.UnitSystem;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Boards, the saws that cut them, and how they are cut up. */
 public final class WoodResolver {
+    private static final Length SIXTEENTH_OF_AN_INCH = new Length(Length.TICKS_PER_INCH / 16);
+
     private WoodResolver() {}
 
     /** A section of which only name and size are known. */
@@ -76,7 +79,8 @@ public final class WoodResolver {
                         in.or("widest board", g.widestBoard(), Length.ofMm(300), Ledger.PRACTICE)
                                 .mm(),
                         in.or("thickest board", g.thickestBoard(), Length.ofMm(60), Ledger.PRACTICE)
-                                .mm()),
+                                .mm(),
+                        in.degrees("angle steps", g.angleSteps(), SawSpec.USUAL_ANGLE_STEP_DEG, Ledger.PRACTICE)),
                 holds(g, in),
                 abilities(g, in));
     }
@@ -111,23 +115,25 @@ public final class WoodResolver {
 
     /** Cutting of which nothing is given. */
     public static CuttingSpec usualCutting() {
-        return cutting(null, Ledger.empty());
+        return cutting(null);
     }
 
-    /** Cutting alone. */
+    /** Cutting alone, in millimetres. */
     public static CuttingSpec cutting(@Nullable GivenCutting given) {
-        return cutting(given, Ledger.empty());
+        return cutting(given, UnitSystem.METRIC, Ledger.empty());
     }
 
-    static CuttingSpec cutting(@Nullable GivenCutting given, Ledger ledger) {
+    static CuttingSpec cutting(@Nullable GivenCutting given, UnitSystem units, Ledger ledger) {
         Ledger in = ledger.in("cutting", given);
-        GivenCutting g = given == null ? new GivenCutting(null, null, null, null, null, null) : given;
+        GivenCutting g = given == null ? new GivenCutting(null, null, null, null, null, null, null) : given;
+        Length step = units == UnitSystem.IMPERIAL ? SIXTEENTH_OF_AN_INCH : Length.ofMm(1);
         return new CuttingSpec(
                 in.or("trim", g.trim(), Length.ofMm(10), Ledger.PRACTICE),
                 in.or("rejects percent", g.rejectsPercent(), 0.0, "every board is taken to be usable"),
                 in.or("keep whole", g.keepWhole(), 0, "none"),
                 in.or("extra for fitting", g.extraForFitting(), Length.ofMm(10), Ledger.PRACTICE),
                 in.or("shortest offcut", g.shortestOffcut(), Length.ofMm(400), Ledger.PRACTICE),
-                in.or("offcut per metre", g.offcutPerMetre(), BigDecimal.ZERO, "nothing"));
+                in.or("offcut per metre", g.offcutPerMetre(), BigDecimal.ZERO, "nothing"),
+                in.or("lengths to", g.lengthsTo(), step, "what a tape shows: " + Ledger.PRACTICE));
     }
 }

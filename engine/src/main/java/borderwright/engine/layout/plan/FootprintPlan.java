@@ -1,5 +1,6 @@
 package borderwright.engine.layout.plan;
 
+import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import java.util.List;
 import java.util.Objects;
@@ -33,6 +34,11 @@ public record FootprintPlan(
         double heightMm,
         double platformMm,
         boolean capped) {
+    /** Cosine of a corner that is square to a hundredth of a millimetre in 10 m. */
+    private static final double SQUARE_COSINE = 1e-6;
+    /** A length so little below whole steps is whole: a tick's rounding. */
+    private static final double SAME_STEPS = 0.004;
+
     public FootprintPlan {
         sides = List.copyOf(sides);
         dividers = List.copyOf(dividers);
@@ -61,6 +67,35 @@ public record FootprintPlan(
                 .platformMm(otherMm)
                 .capped(capped)
                 .build();
+    }
+
+    /** Whether its outline is a rectangle. */
+    public boolean isRectangle() {
+        if (outline.size() != 4) {
+            return false;
+        }
+        for (int i = 0; i < outline.size(); i++) {
+            if (StrictMath.abs(outline.direction(i).dot(outline.direction(i + 1))) > SQUARE_COSINE) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The same, a rectangle drawn in at its far sides until its sides are whole steps long; no other shape is changed. */
+    public FootprintPlan inWholeSteps(double stepMm) {
+        if (!isRectangle()) {
+            return this;
+        }
+        Point first = outline.corner(0);
+        Point along = outline.direction(0).times(StrictMath.floor(outline.sideMm(0) / stepMm + SAME_STEPS) * stepMm);
+        Point across =
+                outline.direction(0).left().times(StrictMath.floor(outline.sideMm(1) / stepMm + SAME_STEPS) * stepMm);
+        return with(new Ring(List.of(first, first.plus(along), first.plus(along).plus(across), first.plus(across))));
+    }
+
+    private FootprintPlan with(Ring other) {
+        return new FootprintPlan(name, run, other, sides, dividers, planters, bedMm, heightMm, platformMm, capped);
     }
 
     public static Builder builder() {

@@ -37,7 +37,8 @@ public final class RunChain {
      * @param kinds what is requested at each joint
      * @param clearances that were given for the run
      */
-    record Requested(RunPath path, List<Leg> legs, List<String> corners, List<JointKind> kinds, RunClearances clearances) {
+    record Requested(
+            RunPath path, List<Leg> legs, List<String> corners, List<JointKind> kinds, RunClearances clearances) {
         Requested {
             legs = List.copyOf(legs);
             corners = List.copyOf(corners);

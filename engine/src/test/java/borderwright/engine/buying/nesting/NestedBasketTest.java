@@ -45,7 +45,7 @@ class NestedBasketTest {
     private static final EndCut MITRE = new EndCut(
             0, 45, EndCut.LongPoint.UPPER_EDGE, 100, CutMessage.SQUARE_CUT.of(), CutMessage.NO_SAW_LISTED.of(), true);
     private static final CuttingSpec NO_TRIM =
-            WoodResolver.cutting(new GivenCutting(Length.ZERO, null, null, null, null, null));
+            WoodResolver.cutting(new GivenCutting(Length.ZERO, null, null, null, null, null, null));
 
     private static Piece piece(String label, double mm, EndCut left, EndCut right) {
         return TestPieces.piece("bar", label, mm, left, right);
