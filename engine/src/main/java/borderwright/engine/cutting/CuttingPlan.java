@@ -4,9 +4,7 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
 import borderwright.engine.stock.row.BoardInHand;
 import borderwright.engine.stock.row.BoardNest;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -53,25 +51,6 @@ public record CuttingPlan(
         return new CuttingPlan(boards, setUps, waiting, heldBack, uncut, reserves, cut);
     }
 
-    /** The same plan with boards numbered from 1 in the order in which they are cut, those that stay whole after them. */
-    public CuttingPlan numberedAsCut() {
-        Map<Integer, Integer> numbers = new HashMap<>();
-        boards.forEach(board -> numbers.put(board.number(), numbers.size() + 1));
-        heldBack.forEach(board -> numbers.put(board, numbers.size() + 1));
-        return new CuttingPlan(
-                boards.stream()
-                        .map(board -> board.numbered(numbers.get(board.number())))
-                        .toList(),
-                setUps,
-                waiting,
-                heldBack.stream().map(numbers::get).toList(),
-                uncut,
-                reserves.stream()
-                        .map(r -> new Reserve(numbers.get(r.board()), r.label(), r.length()))
-                        .toList(),
-                done);
-    }
-
     /** What is kept at the far end of a board. */
     public List<Reserve> reservesOn(int board) {
         return reserves.stream().filter(reserve -> reserve.board() == board).toList();
@@ -113,7 +92,7 @@ public record CuttingPlan(
             cuts = List.copyOf(cuts);
         }
 
-        private BoardCuts numbered(int with) {
+        BoardCuts numbered(int with) {
             return new BoardCuts(with, section, length, from, owned, trim, cuts, offcut, keep);
         }
 

@@ -11,6 +11,7 @@ import borderwright.engine.buying.why.BasketMaker;
 import borderwright.engine.buying.why.Explainer;
 import borderwright.engine.buying.why.Explanation;
 import borderwright.engine.cutting.BasketBoards;
+import borderwright.engine.cutting.BoardNumbers;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.cutting.CuttingPlanner;
 import borderwright.engine.cutting.PlaneVerifier;
@@ -84,8 +85,7 @@ record WoodStage(Garden garden, PriceLists prices, Budget budget, Consumer<PlanS
         begins.accept(PlanStage.CUTTING);
         ShoppingAnswer answer = held.basket().answer();
         CuttingJob job = job(BasketBoards.of(answer, garden.cutting().trim()), here);
-        CuttingPlan cutting = PlaneVerifier.verified(job, CuttingPlanner.plan(job, budget))
-                .numberedAsCut()
+        CuttingPlan cutting = BoardNumbers.asCut(PlaneVerifier.verified(job, CuttingPlanner.plan(job, budget)))
                 .after(here.done());
         Basket basket = BasketMaker.of(
                 answer,

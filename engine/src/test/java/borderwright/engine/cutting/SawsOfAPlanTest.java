@@ -69,7 +69,7 @@ class SawsOfAPlanTest {
         CuttingPlan plan = plan(
                 List.of(board(1, 2400), board(2, 2400, "a"), board(3, 2400, "b", "w")),
                 List.of(square("a", 700), square("b", 900), waits));
-        CuttingPlan numbered = plan.numberedAsCut();
+        CuttingPlan numbered = BoardNumbers.asCut(plan);
         assertThat(numbered.boards())
                 .extracting(b -> b.number() + b.cuts().get(0).label())
                 .containsExactly("1b", "2a");
