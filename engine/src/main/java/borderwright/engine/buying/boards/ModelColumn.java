@@ -25,13 +25,20 @@ final class ModelColumn {
         PATTERN
     }
 
-    /**
-     * Where a column stands in the rows.
-     *
-     * @param row rows with an entry
-     * @param value the entry in each of them
-     */
-    record Entries(int[] row, long[] value) {}
+    /** Where a column stands in the rows. */
+    static final class Entries {
+        private final int[] row;
+        private final long[] value;
+
+        /**
+         * @param row rows with an entry
+         * @param value the entry in each of them
+         */
+        Entries(int[] row, long[] value) {
+            this.row = row;
+            this.value = value;
+        }
+    }
 
     /**
      * How many of a column an answer takes, where it takes any.
