@@ -1,5 +1,6 @@
 package borderwright.engine.cutting;
 
+import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
 import borderwright.engine.stock.row.BoardInHand;
@@ -227,38 +228,15 @@ public record CuttingPlan(
         public static final Slant SQUARE = new Slant(Length.ZERO, Length.ZERO);
 
         /** How the cut leans that makes a piece's left end. */
-        Lean ofLeftEnd() {
-            return Lean.of(upper.compareTo(lower));
+        SawSetting.Lean ofLeftEnd() {
+            return SawSetting.Lean.of(upper.compareTo(lower));
         }
 
         /** How the cut leans that makes a piece's right end. */
-        Lean ofRightEnd() {
-            return Lean.of(lower.compareTo(upper));
+        SawSetting.Lean ofRightEnd() {
+            return SawSetting.Lean.of(lower.compareTo(upper));
         }
     }
-
-    /**
-     * Which way a cut leans from square, for a person who stands at the saw with the board's left end on the left and its good
-     * face up: a bevel by its upper edge, a mitre by its far end.
-     */
-    public enum Lean {
-        NONE,
-        LEFT,
-        RIGHT;
-
-        private static Lean of(int sign) {
-            return sign == 0 ? NONE : sign < 0 ? LEFT : RIGHT;
-        }
-    }
-
-    /**
-     * How a saw is set.
-     *
-     * @param tiltDeg blade tilt from square, degrees
-     * @param fenceDeg fence angle from square, degrees
-     * @param lean which way the cut leans
-     */
-    public record Setting(double tiltDeg, double fenceDeg, Lean lean) {}
 
     /**
      * One setting of one saw, used for a batch of cuts.
@@ -266,14 +244,17 @@ public record CuttingPlan(
      * @param number from 1, in the order of work
      * @param saw name of the saw
      * @param setting blade and fence
-     * @param stop length at the stop; {@link Length#ZERO} where the length is marked by hand
+     * @param kind of the saw; null for a cut by hand
+     * @param stop from the stop on the left to the long point of the cut; {@link Length#ZERO} for a fresh end and where the
+     *     length is marked by hand
      * @param labels pieces cut at this set-up, in order
      * @param byHand how the cut is made when no saw at hand reaches it; null when one does
      */
     public record SetUp(
             int number,
             String saw,
-            Setting setting,
+            @Nullable SawKind kind,
+            SawSetting setting,
             Length stop,
             List<String> labels,
             @Nullable Message byHand) {

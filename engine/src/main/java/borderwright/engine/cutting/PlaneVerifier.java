@@ -198,7 +198,8 @@ public final class PlaneVerifier {
         CuttingPlan.SetUp setUp = plan.setUps().get(cut.setUp());
         if (setUp.setting().tiltDeg() != right.tiltDeg()
                 || setUp.setting().fenceDeg() != right.fenceDeg()
-                || setUp.setting().lean() != cut.right().ofRightEnd()
+                || setUp.setting().cutFor() != SawSetting.CutFor.PIECE
+                || setUp.setting().leanGoodFaceUp() != cut.right().ofRightEnd()
                 || !setUp.labels().contains(cut.label())) {
             faults.add("board " + board + " " + cut.label() + " is not cut at set-up " + setUp.number());
         }

@@ -3,10 +3,13 @@ package borderwright.engine.cutting;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.SawBench;
-import borderwright.engine.cutting.CuttingPlan.Lean;
-import borderwright.engine.cutting.CuttingPlan.Setting;
+import borderwright.engine.cutting.SawSetting.CutFor;
+import borderwright.engine.cutting.SawSetting.FaceUp;
+import borderwright.engine.cutting.SawSetting.Lean;
 import borderwright.engine.garden.SawSpec;
 import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.vocabulary.SawKind;
+import borderwright.engine.garden.vocabulary.TiltSide;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
 import borderwright.engine.stock.row.CuttingJob;
@@ -29,6 +32,8 @@ final class SetUps {
             .thenComparing(key -> key.setting.fenceDeg())
             .thenComparing(key -> key.setting.lean())
             .thenComparing(Key::saw)
+            .thenComparing(key -> key.setting.cutFor())
+            .thenComparing(key -> key.setting.faceUp())
             .thenComparing(Key::stop, Comparator.reverseOrder())
             .thenComparing(key -> String.valueOf(key.byHand)));
 
@@ -47,7 +52,8 @@ final class SetUps {
     private record Key(
             Means means,
             String saw,
-            Setting setting,
+            @Nullable SawKind kind,
+            SawSetting setting,
             Length stop,
             @Nullable Message byHand) {}
 
@@ -61,15 +67,15 @@ final class SetUps {
      * @param cutRight its right end as it lies
      */
     void add(Piece piece, @Nullable EndOnBoard cutLeft, EndOnBoard cutRight) {
-        Key right = key(piece, cutRight);
-        labels.computeIfAbsent(right, k -> new ArrayList<>()).add(piece.label());
-        if (cutLeft != null && !key(piece, cutLeft).equals(right)) {
-            labels.computeIfAbsent(key(piece, cutLeft), k -> new ArrayList<>()).add(piece.label());
+        labels.computeIfAbsent(key(piece, cutRight, CutFor.PIECE), k -> new ArrayList<>())
+                .add(piece.label());
+        if (cutLeft != null) {
+            labels.computeIfAbsent(key(piece, cutLeft, CutFor.FRESH_END), k -> new ArrayList<>())
+                    .add(piece.label());
         }
     }
 
-    private Key key(Piece piece, EndOnBoard end) {
-        Setting setting = new Setting(end.cut.tiltDeg(), end.cut.fenceDeg(), end.lean);
+    private Key key(Piece piece, EndOnBoard end, CutFor cutFor) {
         SectionSpec section = job.section(piece.section());
         if (section == null) {
             throw new IllegalArgumentException(
@@ -78,15 +84,33 @@ final class SetUps {
         SawBench.How how = bench.how(SawBench.Cut.of(end.cut, piece, section));
         SawSpec saw = how.saw();
         if (saw == null) {
-            return new Key(Means.HAND, "by hand", setting, Length.ZERO, how.words());
+            return new Key(Means.HAND, "by hand", null, setting(end, FaceUp.GOOD, cutFor), Length.ZERO, how.words());
         }
-        Length stop = saw.stopReaches(piece.length().mm()) ? piece.length() : Length.ZERO;
-        return new Key(Means.SAW, saw.name(), setting, stop, null);
+        boolean stops = cutFor == CutFor.PIECE && saw.stopReaches(piece.length().mm());
+        return new Key(
+                Means.SAW,
+                saw.name(),
+                saw.kind(),
+                setting(end, faceUp(saw, end), cutFor),
+                stops ? piece.length() : Length.ZERO,
+                null);
     }
 
-    /** Index of the set-up that makes a cut that was noted. */
+    private static SawSetting setting(EndOnBoard end, FaceUp faceUp, CutFor cutFor) {
+        Lean lean = faceUp == FaceUp.GOOD ? end.lean : end.lean.turnedOver();
+        return new SawSetting(end.cut.tiltDeg(), end.cut.fenceDeg(), lean, faceUp, cutFor);
+    }
+
+    /** A blade that leans to one side only cuts the other bevel with the board turned over. */
+    private static FaceUp faceUp(SawSpec saw, EndOnBoard end) {
+        boolean leansAway = saw.tilts() == TiltSide.LEFT && end.lean == Lean.RIGHT
+                || saw.tilts() == TiltSide.RIGHT && end.lean == Lean.LEFT;
+        return end.cut.tiltDeg() > 0 && leansAway ? FaceUp.BACK : FaceUp.GOOD;
+    }
+
+    /** Index of the set-up that cuts a piece to length, which was noted. */
     int indexOf(Piece piece, EndOnBoard end) {
-        Key wanted = key(piece, end);
+        Key wanted = key(piece, end, CutFor.PIECE);
         int index = 0;
         for (Key key : labels.keySet()) {
             if (key.equals(wanted)) {
@@ -99,8 +123,8 @@ final class SetUps {
 
     List<CuttingPlan.SetUp> list() {
         List<CuttingPlan.SetUp> list = new ArrayList<>();
-        labels.forEach((key, pieces) ->
-                list.add(new CuttingPlan.SetUp(list.size() + 1, key.saw, key.setting, key.stop, pieces, key.byHand)));
+        labels.forEach((key, pieces) -> list.add(
+                new CuttingPlan.SetUp(list.size() + 1, key.saw, key.kind, key.setting, key.stop, pieces, key.byHand)));
         return list;
     }
 }

@@ -1,6 +1,7 @@
 package borderwright.engine.garden;
 
 import borderwright.engine.garden.vocabulary.SawKind;
+import borderwright.engine.garden.vocabulary.TiltSide;
 import borderwright.engine.measure.Length;
 import java.util.List;
 
@@ -32,13 +33,19 @@ public record SawSpec(String name, SawKind kind, Length kerf, Range range, Holds
      * What a saw reaches.
      *
      * @param tiltDeg greatest blade tilt from square
+     * @param tilts to which side the top of its blade leans when it is tilted
      * @param mitreDeg greatest fence or head angle from square
      * @param widestBoardMm widest board that it cuts across
      * @param thickestBoardMm thickest board that it cuts through, square
      * @param angleStepDeg the steps to which its angles can be set
      */
     public record Range(
-            double tiltDeg, double mitreDeg, double widestBoardMm, double thickestBoardMm, double angleStepDeg) {}
+            double tiltDeg,
+            TiltSide tilts,
+            double mitreDeg,
+            double widestBoardMm,
+            double thickestBoardMm,
+            double angleStepDeg) {}
 
     /**
      * Which pieces a saw can hold.
@@ -74,6 +81,10 @@ public record SawSpec(String name, SawKind kind, Length kerf, Range range, Holds
 
     public double tiltDeg() {
         return range.tiltDeg();
+    }
+
+    public TiltSide tilts() {
+        return range.tilts();
     }
 
     public double mitreDeg() {

@@ -113,11 +113,13 @@ class CuttingPlannerTest {
     @Test
     void equalLengthsShareOneSettingOfTheStop() {
         CuttingPlan plan = plan(List.of(board(1, 2400)), List.of(square("a", 500), square("b", 700), square("c", 500)));
-        assertThat(plan.setUps()).hasSize(2);
-        assertThat(plan.setUps().get(0).labels()).containsExactly("b");
-        assertThat(plan.setUps().get(1).labels()).containsExactlyInAnyOrder("a", "c");
-        assertThat(plan.setUps().get(1).stop()).isEqualTo(Length.ofMm(500));
-        assertThat(plan.setUps().get(1).byHand()).isNull();
+        // The first gives the board its fresh end.
+        assertThat(plan.setUps()).hasSize(3);
+        assertThat(plan.setUps().get(0).stop()).isEqualTo(Length.ZERO);
+        assertThat(plan.setUps().get(1).labels()).containsExactly("b");
+        assertThat(plan.setUps().get(2).labels()).containsExactlyInAnyOrder("a", "c");
+        assertThat(plan.setUps().get(2).stop()).isEqualTo(Length.ofMm(500));
+        assertThat(plan.setUps().get(2).byHand()).isNull();
     }
 
     @Test

@@ -71,16 +71,17 @@ class PlaneVerifierTest {
     }
 
     /** Which way a cut leans is left to the planner's own tests: slants are square here. */
-    private static CuttingPlan.Setting setting(EndCut end) {
-        return new CuttingPlan.Setting(end.tiltDeg(), end.fenceDeg(), CuttingPlan.Lean.NONE);
+    private static SawSetting setting(EndCut end) {
+        return new SawSetting(
+                end.tiltDeg(), end.fenceDeg(), SawSetting.Lean.NONE, SawSetting.FaceUp.GOOD, SawSetting.CutFor.PIECE);
     }
 
     private static CuttingPlan plan(
             Piece a, Piece b, double gapMm, boolean turned, boolean swapped, boolean shares, double boardMm) {
         List<CuttingPlan.SetUp> setUps = new ArrayList<>();
         EndCut last = swapped ? b.left() : b.right();
-        setUps.add(new CuttingPlan.SetUp(1, "saw", setting(a.right()), Length.ZERO, List.of("a"), null));
-        setUps.add(new CuttingPlan.SetUp(2, "saw", setting(last), Length.ZERO, List.of("b"), null));
+        setUps.add(new CuttingPlan.SetUp(1, "saw", null, setting(a.right()), Length.ZERO, List.of("a"), null));
+        setUps.add(new CuttingPlan.SetUp(2, "saw", null, setting(last), Length.ZERO, List.of("b"), null));
         List<CuttingPlan.Cut> cuts = List.of(
                 CuttingPlan.Cut.of("a", a.length()).build(),
                 CuttingPlan.Cut.of("b", b.length())

@@ -60,7 +60,9 @@ class SawsOfAPlanTest {
     @Test
     void aPieceBeyondTheStopIsMarkedByHand() {
         CuttingPlan plan = plan(List.of(board(1, 4800)), List.of(square("a", 2600), square("b", 900)));
-        assertThat(plan.setUps()).extracting(CuttingPlan.SetUp::stop).containsExactly(Length.ofMm(900), Length.ZERO);
+        assertThat(plan.setUps())
+                .extracting(CuttingPlan.SetUp::stop)
+                .containsExactly(Length.ZERO, Length.ofMm(900), Length.ZERO);
     }
 
     @Test

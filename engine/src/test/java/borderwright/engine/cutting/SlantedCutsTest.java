@@ -45,15 +45,18 @@ class SlantedCutsTest {
 
     @Test
     void aSetUpTellsWhichWayItsCutLeans() {
-        // With the long point on the face up, the cut leans right going up at a right end, and left at a left end.
+        // With the long point on the face up, the cut leans right going up at a right end, and left at a left end. The
+        // blade
+        // tilts to the left only: for the right end the board is turned over, and the cut leans left as well.
         CuttingPlan right = plan(List.of(board(1, 2400)), List.of(piece("a", 900, SQUARE, BEVEL, false, false)));
         assertThat(right.setUps())
                 .extracting(CuttingPlan.SetUp::setting)
-                .contains(new CuttingPlan.Setting(45, 0, CuttingPlan.Lean.RIGHT));
+                .contains(new SawSetting(45, 0, SawSetting.Lean.LEFT, SawSetting.FaceUp.BACK, SawSetting.CutFor.PIECE));
         CuttingPlan left = plan(List.of(board(1, 2400)), List.of(piece("a", 900, BEVEL, SQUARE, false, false)));
         assertThat(left.setUps())
                 .extracting(CuttingPlan.SetUp::setting)
-                .contains(new CuttingPlan.Setting(45, 0, CuttingPlan.Lean.LEFT));
+                .contains(new SawSetting(
+                        45, 0, SawSetting.Lean.LEFT, SawSetting.FaceUp.GOOD, SawSetting.CutFor.FRESH_END));
     }
 
     @Test

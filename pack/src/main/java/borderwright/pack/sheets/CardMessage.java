@@ -1,17 +1,22 @@
 package borderwright.pack.sheets;
 
 import static borderwright.engine.message.Slot.angle;
+import static borderwright.engine.message.Slot.choice;
 import static borderwright.engine.message.Slot.text;
 
 import borderwright.engine.message.MessageCode;
 import borderwright.engine.message.Slot;
 import java.util.List;
 
-/** How a saw is set, or a cut is made by hand; {@code lean} is none, left or right. */
+/** How a saw is set and the board lies, or a cut is made by hand; {@code lean} is none, left or right. */
 enum CardMessage implements MessageCode {
     SAW_SQUARE,
-    SAW_BLADE(angle("tilt"), text("lean")),
-    SAW_FENCE(angle("turn"), text("lean")),
+    SAW_TILTED(choice("kind"), angle("tilt"), text("lean")),
+    SAW_TURNED(choice("kind"), angle("turn"), text("lean")),
+    FACE_UP(choice("face")),
+    CUT_FOR(choice("cut")),
+    /** {@code point} is top, bottom, far, near or all. */
+    STOP_TO(text("point")),
     HAND_SQUARE,
     HAND_BEVEL(angle("tilt"), text("lean")),
     HAND_MITRE(angle("turn"), text("lean"));

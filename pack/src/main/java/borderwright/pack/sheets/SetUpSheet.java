@@ -1,6 +1,8 @@
 package borderwright.pack.sheets;
 
 import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.cutting.SawSetting;
+import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.message.Message;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.alike.PartLabels;
@@ -37,23 +39,63 @@ public record SetUpSheet(Plan plan) implements Sheet {
 
     /** The saw of a card, or the cut that is made without one. */
     public String heading(CuttingPlan.SetUp setUp, PrintedFigures f) {
-        return setUp.byHand() == null ? setUp.saw() : f.text(setting(setUp.setting(), true));
+        return setUp.byHand() == null ? setUp.saw() : f.text(byHand(setUp.setting()));
     }
 
     /** How blade and fence stand. */
     public String setting(CuttingPlan.SetUp setUp, PrintedFigures f) {
-        return f.text(setting(setUp.setting(), false));
+        return f.text(setUp.kind() == null ? byHand(setUp.setting()) : atSaw(setUp.kind(), setUp.setting()));
     }
 
-    private static Message setting(CuttingPlan.Setting setting, boolean byHand) {
-        String lean = setting.lean().name().toLowerCase(Locale.ROOT);
+    /** Which face is up. */
+    public String face(CuttingPlan.SetUp setUp, PrintedFigures f) {
+        return f.text(CardMessage.FACE_UP.of(setUp.setting().faceUp()));
+    }
+
+    /** Which side of the cut is kept. */
+    public String keep(CuttingPlan.SetUp setUp, PrintedFigures f) {
+        return f.text(CardMessage.CUT_FOR.of(setUp.setting().cutFor()));
+    }
+
+    /** To which point of the cut the stop is measured. */
+    public String stopTo(CuttingPlan.SetUp setUp, PrintedFigures f) {
+        return f.text(CardMessage.STOP_TO.of(longPoint(setUp.setting())));
+    }
+
+    /** What is kept lies left of the blade: a cut that leans right has its long point at the top, or at the far edge. */
+    private static String longPoint(SawSetting setting) {
+        boolean right = setting.lean() == SawSetting.Lean.RIGHT;
         if (setting.tiltDeg() >= LEAST_SHOWN_DEG) {
-            return (byHand ? CardMessage.HAND_BEVEL : CardMessage.SAW_BLADE).of(setting.tiltDeg(), lean);
+            return right ? "top" : "bottom";
         }
-        if (setting.fenceDeg() >= LEAST_SHOWN_DEG) {
-            return (byHand ? CardMessage.HAND_MITRE : CardMessage.SAW_FENCE).of(setting.fenceDeg(), lean);
+        return setting.fenceDeg() >= LEAST_SHOWN_DEG ? right ? "far" : "near" : "all";
+    }
+
+    /** Whether a piece is cut to length, not a fresh end. */
+    public boolean isForPiece(CuttingPlan.SetUp setUp) {
+        return setUp.setting().cutFor() == SawSetting.CutFor.PIECE;
+    }
+
+    private static Message atSaw(SawKind kind, SawSetting setting) {
+        if (setting.tiltDeg() >= LEAST_SHOWN_DEG) {
+            return CardMessage.SAW_TILTED.of(kind, setting.tiltDeg(), lean(setting));
         }
-        return (byHand ? CardMessage.HAND_SQUARE : CardMessage.SAW_SQUARE).of();
+        return setting.fenceDeg() >= LEAST_SHOWN_DEG
+                ? CardMessage.SAW_TURNED.of(kind, setting.fenceDeg(), lean(setting))
+                : CardMessage.SAW_SQUARE.of();
+    }
+
+    private static Message byHand(SawSetting setting) {
+        if (setting.tiltDeg() >= LEAST_SHOWN_DEG) {
+            return CardMessage.HAND_BEVEL.of(setting.tiltDeg(), lean(setting));
+        }
+        return setting.fenceDeg() >= LEAST_SHOWN_DEG
+                ? CardMessage.HAND_MITRE.of(setting.fenceDeg(), lean(setting))
+                : CardMessage.HAND_SQUARE.of();
+    }
+
+    private static String lean(SawSetting setting) {
+        return setting.lean().name().toLowerCase(Locale.ROOT);
     }
 
     /** Whether a card counts its pieces instead of naming each. */
@@ -63,7 +105,7 @@ public record SetUpSheet(Plan plan) implements Sheet {
 
     /** What a card's pieces are, in short; where they are marked by hand with the length of each. */
     public List<String> parts(CuttingPlan.SetUp setUp, PrintedFigures f) {
-        if (setUp.stop().ticks() > 0) {
+        if (setUp.stop().ticks() > 0 || !isForPiece(setUp)) {
             return PartLabels.inShort(setUp.labels());
         }
         Map<String, List<String>> byLength = new LinkedHashMap<>();

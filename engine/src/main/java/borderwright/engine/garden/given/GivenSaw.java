@@ -2,6 +2,7 @@ package borderwright.engine.garden.given;
 
 import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.garden.vocabulary.SawKind;
+import borderwright.engine.garden.vocabulary.TiltSide;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.Length;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +26,12 @@ public record GivenSaw(
                 atMost = 60)
         @Nullable
         Angle tilt,
+
+        @Described(
+                value = "to which side the top of its blade leans when it is tilted, seen by who stands at the saw",
+                otherwise = "left")
+        @Nullable
+        TiltSide tilts,
 
         @Described(value = "greatest fence or head angle from square", otherwise = "50 deg", atLeast = 0, atMost = 75)
         @Nullable
@@ -87,6 +94,7 @@ public record GivenSaw(
         private final SawKind kind;
         private @Nullable Length kerf;
         private @Nullable Angle tilt;
+        private @Nullable TiltSide tilts;
         private @Nullable Angle mitre;
         private @Nullable Angle angleSteps;
         private @Nullable Length widestBoard;
@@ -110,6 +118,11 @@ public record GivenSaw(
 
         public Builder tilt(@Nullable Angle given) {
             tilt = given;
+            return this;
+        }
+
+        public Builder tilts(@Nullable TiltSide given) {
+            tilts = given;
             return this;
         }
 
@@ -169,6 +182,7 @@ public record GivenSaw(
                     kind,
                     kerf,
                     tilt,
+                    tilts,
                     mitre,
                     angleSteps,
                     widestBoard,

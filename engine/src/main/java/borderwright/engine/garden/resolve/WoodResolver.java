@@ -9,6 +9,7 @@ import borderwright.engine.garden.given.GivenSection;
 import borderwright.engine.garden.vocabulary.BoardMoisture;
 import borderwright.engine.garden.vocabulary.BoardSurface;
 import borderwright.engine.garden.vocabulary.SawKind;
+import borderwright.engine.garden.vocabulary.TiltSide;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import java.math.BigDecimal;
@@ -75,6 +76,7 @@ public final class WoodResolver {
                 in.or("kerf", g.kerf(), Length.ofMm(3), Ledger.PRACTICE),
                 new SawSpec.Range(
                         in.degrees("tilt", g.tilt(), hand ? 0 : 45, "none for a handsaw guide: " + Ledger.PRACTICE),
+                        in.or("tilts", g.tilts(), TiltSide.LEFT, Ledger.PRACTICE),
                         in.degrees("mitre", g.mitre(), 50, Ledger.PRACTICE),
                         in.or("widest board", g.widestBoard(), Length.ofMm(300), Ledger.PRACTICE)
                                 .mm(),
