@@ -81,8 +81,7 @@ public final class CautionFinder {
     }
 
     private Message engineer() {
-        double tallest =
-                boxes.stream().mapToDouble(box -> box.plan().heightMm()).max().orElse(0);
+        double tallest = boxes.stream().mapToDouble(Box::builtMm).max().orElse(0);
         return tallest > ENGINEER_WALL_MM
                 ? ENGINEER_FOR_TALL_WALLS.of(tallest, ENGINEER_WALL_MM)
                 : ENGINEER_FOR_RETAINING_WALLS.of();

@@ -130,7 +130,7 @@ public record BoxGround(
      * @param side its number in the box's outline
      * @param lowMm lowest ground along it, mm above the datum
      * @param highMm highest ground along it, mm
-     * @param shownMostMm wall above the lowest ground, mm; a capping is not counted
+     * @param shownMostMm wall above the lowest ground, mm, capping included
      * @param shownLeastMm wall above the highest ground, mm
      * @param buried courses below the ground all along it
      * @param partBuried courses that the ground meets somewhere along it

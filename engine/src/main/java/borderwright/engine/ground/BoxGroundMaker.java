@@ -85,7 +85,7 @@ final class BoxGroundMaker {
     private List<SideLevel> sides(Box box) {
         Ring outline = box.plan().outline();
         List<SideLevel> sides = new ArrayList<>();
-        double top = box.courses().get(box.courses().size() - 1).topMm();
+        double top = box.topMm();
         for (int i = 0; i < outline.size(); i++) {
             double low = Double.POSITIVE_INFINITY;
             double high = Double.NEGATIVE_INFINITY;

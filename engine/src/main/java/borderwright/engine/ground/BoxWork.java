@@ -61,10 +61,6 @@ record BoxWork(
                 .max()
                 .orElse(0);
         double rim = box.courses().get(box.courses().size() - 1).topMm();
-        double top = box.pieces().stream()
-                .mapToDouble(piece -> piece.place().topMm())
-                .max()
-                .orElse(rim);
         return new BoxWork(
                 box.plan().name(),
                 box.plan().outline().toJts(),
@@ -73,7 +69,7 @@ record BoxWork(
                 holes(box),
                 spikes(box, area, spec),
                 spec.surface(),
-                new Levels(dig ? Math.max(spec.turfMm(), deepest) : 0, rim - belowRimMm, Math.max(rim, top)));
+                new Levels(dig ? Math.max(spec.turfMm(), deepest) : 0, rim - belowRimMm, box.topMm()));
     }
 
     private static Geometry holes(Box box) {

@@ -11,9 +11,7 @@ import borderwright.engine.garden.vocabulary.GardenerPosture;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.geometry.Segment;
-import borderwright.engine.ground.BoxGround;
 import borderwright.engine.ground.GroundPlan;
-import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.message.Message;
 import borderwright.engine.survey.Outline;
 import java.util.ArrayList;
@@ -46,8 +44,9 @@ public final class Planting {
         Planting planting = new Planting(garden);
         List<Message> notes = new ArrayList<>();
         List<PlantingPlan.Depth> depths = planting.depths(filling.planters(), notes);
-        List<PlantingPlan.Rim> rims = planting.rims(boxes, ground, notes);
-        return new PlantingPlan(depths, planting.sun(outline, boxes, filling, notes), rims, notes);
+        List<RimHeight> rims = planting.rims(boxes, ground, filling);
+        return new PlantingPlan(
+                depths, planting.sun(outline, boxes, filling, notes), rims, planting.offRequest(rims), notes);
     }
 
     private List<PlantingPlan.Depth> depths(List<SoilVolume> planters, List<Message> notes) {
@@ -70,32 +69,36 @@ public final class Planting {
         return depths;
     }
 
-    private List<PlantingPlan.Rim> rims(List<Box> boxes, GroundPlan ground, List<Message> notes) {
+    private List<RimHeight> rims(List<Box> boxes, GroundPlan ground, FillPlan filling) {
         double[] range = range(spec.gardener());
-        List<PlantingPlan.Rim> rims = new ArrayList<>();
+        List<RimHeight> rims = new ArrayList<>();
         for (int i = 0; i < boxes.size(); i++) {
-            double least = Double.POSITIVE_INFINITY;
-            double most = 0;
-            for (BoxGround.SideLevel side : ground.boxes().get(i).sides()) {
-                if (boxes.get(i).plan().sides().get(side.side()).role() == SidePlan.Role.FRONT) {
-                    least = Math.min(least, side.shownLeastMm());
-                    most = Math.max(most, side.shownMostMm());
-                }
-            }
-            if (most > 0) {
-                rims.add(new PlantingPlan.Rim(
-                        boxes.get(i).plan().name(), least, most, least >= range[0] && most <= range[1]));
-            }
-        }
-        int off = (int) rims.stream().filter(r -> !r.suits()).count();
-        if (off > 0 && garden.origins().isGiven("planting.gardener")) {
-            notes.add(
-                    off == rims.size()
-                            ? PlantingMessage.NO_RIM_SUITS.of(off, range[0], range[1], spec.gardener())
-                            : PlantingMessage.RIMS_DO_NOT_SUIT.of(
-                                    off, rims.size(), range[0], range[1], spec.gardener()));
+            String name = boxes.get(i).plan().name();
+            double soilMm = filling.planters().stream()
+                    .filter(planter -> planter.box().equals(name))
+                    .mapToDouble(SoilVolume::depthMm)
+                    .max()
+                    .orElse(0);
+            rims.add(RimHeight.of(boxes.get(i), ground.boxes().get(i), soilMm, range[0], range[1]));
         }
         return rims;
+    }
+
+    private List<Message> offRequest(List<RimHeight> rims) {
+        List<Message> off = new ArrayList<>();
+        RimHeight.together(rims.stream().filter(RimHeight::isOffRequest).toList())
+                .forEach(r -> off.add(PlantingMessage.RIMS_OFF_REQUEST.of(
+                        r.boxes().size(), r.rim().inWords(), r.requestedMm(), r.wallMm())));
+        int unsuited = (int) rims.stream().filter(r -> !r.suits()).count();
+        if (unsuited > 0 && garden.origins().isGiven("planting.gardener")) {
+            double[] range = range(spec.gardener());
+            off.add(
+                    unsuited == rims.size()
+                            ? PlantingMessage.NO_RIM_SUITS.of(unsuited, range[0], range[1], spec.gardener())
+                            : PlantingMessage.RIMS_DO_NOT_SUIT.of(
+                                    unsuited, rims.size(), range[0], range[1], spec.gardener()));
+        }
+        return off;
     }
 
     /** Rim heights that suit, mm: 24 to 34 in seated, about 36 in standing (accessible-gardening pages); kneeling any lower. */

@@ -5,6 +5,7 @@ import static borderwright.engine.message.Slot.commas;
 import static borderwright.engine.message.Slot.count;
 import static borderwright.engine.message.Slot.length;
 import static borderwright.engine.message.Slot.message;
+import static borderwright.engine.message.Slot.rough;
 
 import borderwright.engine.message.MessageCode;
 import borderwright.engine.message.Slot;
@@ -17,6 +18,9 @@ enum PlantingMessage implements MessageCode {
     CROP_FIT(choice("verdict")),
     SUN_EXPOSURE(choice("exposure")),
     SOIL_SHALLOW_FOR_CROPS(length("depth"), commas("crops")),
+    RIM_LEVEL(length("height")),
+    RIM_FROM_TO(rough("least"), rough("most")),
+    RIMS_OFF_REQUEST(count("boxes"), message("rim"), length("requested"), length("wall")),
     NO_RIM_SUITS(count("boxes"), length("least"), length("most"), choice("gardener")),
     RIMS_DO_NOT_SUIT(count("off"), count("boxes"), length("least"), length("most"), choice("gardener")),
     SUN_NOT_SHOWN;

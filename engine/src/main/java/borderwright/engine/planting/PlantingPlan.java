@@ -8,14 +8,17 @@ import java.util.List;
  *
  * @param depths crops by depth of soil, shallowest first
  * @param sun hours of sun planter by planter; empty where latitude or direction is not given
- * @param rims how each box's rim suits the gardener
- * @param notes what a person should know
+ * @param rims heights of each box as built, and how its rim suits the gardener
+ * @param offRequest rims that do not come out as requested, or do not suit the gardener given
+ * @param notes what else a person should know
  */
-public record PlantingPlan(List<Depth> depths, List<Sun> sun, List<Rim> rims, List<Message> notes) {
+public record PlantingPlan(
+        List<Depth> depths, List<Sun> sun, List<RimHeight> rims, List<Message> offRequest, List<Message> notes) {
     public PlantingPlan {
         depths = List.copyOf(depths);
         sun = List.copyOf(sun);
         rims = List.copyOf(rims);
+        offRequest = List.copyOf(offRequest);
         notes = List.copyOf(notes);
     }
 
@@ -74,14 +77,4 @@ public record PlantingPlan(List<Depth> depths, List<Sun> sun, List<Rim> rims, Li
      * @param hours a day, mean
      */
     public record Month(int month, double hours) {}
-
-    /**
-     * A box's rim above the ground.
-     *
-     * @param box its name
-     * @param leastMm above the highest ground along its front, mm
-     * @param mostMm above the lowest, mm
-     * @param suits whether all of it lies in the range for the gardener
-     */
-    public record Rim(String box, double leastMm, double mostMm, boolean suits) {}
 }

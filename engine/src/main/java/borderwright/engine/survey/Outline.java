@@ -1,7 +1,9 @@
 package borderwright.engine.survey;
 
+import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.geometry.Segment;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,6 +17,8 @@ import java.util.Optional;
  * @param ground heights of the ground
  */
 public record Outline(Ring ring, List<String> cornerNames, List<OutlineEdge> edges, GroundHeights ground) {
+    private static final int ARC_PARTS = 24;
+
     public Outline {
         cornerNames = List.copyOf(cornerNames);
         edges = List.copyOf(edges);
@@ -34,6 +38,30 @@ public record Outline(Ring ring, List<String> cornerNames, List<OutlineEdge> edg
     /** Edge {@code i} as the ends of a line, anticlockwise, such as {@code A-B}. */
     public String edgeAlong(int i) {
         return cornerNames.get(i) + "-" + cornerNames.get((i + 1) % cornerNames.size());
+    }
+
+    /** Places along edge {@code i}: its two corners, or places on the arc that its rise makes over the chord. */
+    public List<Point> placesAlong(int i) {
+        Point a = ring.corner(i);
+        Point b = ring.corner(i + 1);
+        double rise = edges.get(i).riseMm();
+        if (rise == 0) {
+            return List.of(a, b);
+        }
+        Point out = ring.direction(i).left().times(-1);
+        double half = a.distanceMm(b) / 2;
+        double radius = (half * half + rise * rise) / (2 * rise);
+        Point middle = a.towards(b, 0.5).plus(out.times(rise - radius));
+        double start = StrictMath.atan2(a.minus(middle).dot(out), -half);
+        double end = StrictMath.PI - start;
+        List<Point> places = new ArrayList<>();
+        Point chord = b.minus(a).unit();
+        for (int k = 0; k <= ARC_PARTS; k++) {
+            double angle = start + (end - start) * k / ARC_PARTS;
+            double r = StrictMath.abs(radius);
+            places.add(middle.plus(chord.times(r * StrictMath.cos(angle))).plus(out.times(r * StrictMath.sin(angle))));
+        }
+        return places;
     }
 
     /** The straight line between two corners by their names; empty where one is none of the outline's, or both are the same. */

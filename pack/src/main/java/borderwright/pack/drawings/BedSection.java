@@ -54,11 +54,7 @@ public final class BedSection {
         section.walls();
         double x = section.right + 24;
         section.note(
-                x,
-                TOP_MM + 2,
-                DrawingMessage.BED_WALL.of(plan.boxes().get(0).plan().heightMm()),
-                section.right,
-                TOP_MM + 4);
+                x, TOP_MM + 2, DrawingMessage.BED_WALL.of(plan.boxes().get(0).builtMm()), section.right, TOP_MM + 4);
         if (section.hard) {
             section.note(x, GROUND_MM - 6, DrawingMessage.BED_FEET.of(), section.right, GROUND_MM - 2.5);
             section.note(x, GROUND_MM + 6, DrawingMessage.BED_NOT_DUG.of(), section.right + 14, GROUND_MM);

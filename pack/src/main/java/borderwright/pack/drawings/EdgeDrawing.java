@@ -1,9 +1,7 @@
 package borderwright.pack.drawings;
 
 import borderwright.engine.garden.vocabulary.EdgeKind;
-import borderwright.engine.geometry.Point;
 import borderwright.engine.survey.Outline;
-import borderwright.engine.survey.OutlineEdge;
 import borderwright.pack.figures.PartWords;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.DrawingBuilder;
@@ -21,40 +19,14 @@ import java.util.List;
 /** The border's edges, each drawn as what stands along it. */
 final class EdgeDrawing {
     private static final double BAND_MM = 2.2;
-    private static final int ARC_PARTS = 24;
 
     private EdgeDrawing() {}
 
     static void draw(DrawingBuilder sketch, View view, Outline outline, PrintedFigures f) {
         for (int i = 0; i < outline.ring().size(); i++) {
-            List<Spot> line = places(outline, i).stream().map(view::at).toList();
+            List<Spot> line = outline.placesAlong(i).stream().map(view::at).toList();
             edge(sketch, line, outline.edges().get(i).kind(), f);
         }
-    }
-
-    /** Places along an edge: its two corners, or points of the arc that its rise makes over the chord. */
-    static List<Point> places(Outline outline, int edge) {
-        OutlineEdge along = outline.edges().get(edge);
-        Point a = outline.ring().corner(edge);
-        Point b = outline.ring().corner(edge + 1);
-        if (along.riseMm() == 0) {
-            return List.of(a, b);
-        }
-        Point out = outline.ring().direction(edge).left().times(-1);
-        double half = a.distanceMm(b) / 2;
-        double rise = along.riseMm();
-        double radius = (half * half + rise * rise) / (2 * rise);
-        Point middle = a.towards(b, 0.5).plus(out.times(rise - radius));
-        double start = StrictMath.atan2(a.minus(middle).dot(out), -half);
-        double end = StrictMath.PI - start;
-        List<Point> places = new ArrayList<>();
-        Point chord = b.minus(a).unit();
-        for (int k = 0; k <= ARC_PARTS; k++) {
-            double angle = start + (end - start) * k / ARC_PARTS;
-            double r = StrictMath.abs(radius);
-            places.add(middle.plus(chord.times(r * StrictMath.cos(angle))).plus(out.times(r * StrictMath.sin(angle))));
-        }
-        return places;
     }
 
     private static void edge(DrawingBuilder sketch, List<Spot> line, EdgeKind kind, PrintedFigures f) {

@@ -30,7 +30,8 @@ import java.util.Optional;
  */
 public final class ElevationDrawing {
     private static final double LEFT_MM = 26;
-    private static final double RIGHT_MM = 12;
+    private static final double RIGHT_MM = 16;
+    private static final double RIM_OFFSET_MM = 8;
     private static final double ABOVE_MM = 15;
     private static final double BELOW_MM = 14;
     private static final double ON_FACE_MM = 2;
@@ -87,15 +88,14 @@ public final class ElevationDrawing {
         ElevationDrawing drawing = new ElevationDrawing(line, plan.outline().ground(), units, sketch, scale, zero);
         drawing.everything();
         PrintedFigures f = PrintedFigures.in(units);
-        String title = f.text(DrawingMessage.DRAWN_FRONT.of(line.names())) + line.more(f);
+        String title = f.text(line.title(plan.outline())) + line.more(f);
         sketch.text(title, new Spot(0, 3.2), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
         ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
         return sketch.finish(f.text(DrawingMessage.DRAWN_SEEN_FROM_OUTSIDE.of(title, scale.words())));
     }
 
     private static double highest(Box box) {
-        double rim = box.plan().bedMm() + box.plan().heightMm();
-        return box.pieces().stream().mapToDouble(p -> p.place().topMm()).reduce(rim, StrictMath::max);
+        return box.pieces().stream().mapToDouble(p -> p.place().topMm()).reduce(box.topMm(), StrictMath::max);
     }
 
     /** Its bed, or the foot of posts that are let into the ground below it. */
@@ -144,7 +144,20 @@ public final class ElevationDrawing {
                     -7,
                     lengths.length(side.left().distanceMm(side.right())));
         }
+        rimAboveGround();
         groundLine();
+    }
+
+    /** At the right end, from the ground up to the rim; as close as a rule on the ground reads. */
+    private void rimAboveGround() {
+        FrontLine.Side last = line.sides().get(line.sides().size() - 1);
+        double groundMm = ground.heightMm(last.right());
+        double topMm = last.box().topMm();
+        if (topMm > groundMm) {
+            double right = line.at(last.right());
+            Dimension.between(
+                    sketch, at(right, groundMm), at(right, topMm), -RIM_OFFSET_MM, lengths.rough(topMm - groundMm));
+        }
     }
 
     private void groundBand() {
@@ -255,15 +268,15 @@ public final class ElevationDrawing {
         int index = line.sides().indexOf(side);
         Optional<FrontLine.Side> before =
                 index == 0 ? Optional.empty() : Optional.of(line.sides().get(index - 1));
-        boolean same = before.map(b -> b.box().plan().bedMm() == box.plan().bedMm()
-                        && b.box().plan().heightMm() == box.plan().heightMm())
+        boolean same = before.map(b ->
+                        b.box().plan().bedMm() == box.plan().bedMm() && b.box().builtMm() == box.builtMm())
                 .orElse(false);
         if (same) {
             return;
         }
         double left = line.at(side.left());
         if (index > 0) {
-            Spot rim = at(left, box.plan().bedMm() + box.plan().heightMm());
+            Spot rim = at(left, box.topMm());
             String text = PrintedFigures.in(lengths.units())
                     .text(DrawingMessage.DRAWN_BED.of(box.plan().bedMm()));
             sketch.label(text, rim, TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
@@ -275,6 +288,10 @@ public final class ElevationDrawing {
         for (Box.Course course : box.courses()) {
             spots.add(at(left, course.topMm()));
             texts.add(lengths.length(course.topMm() - box.plan().bedMm()));
+        }
+        if (box.plan().capped()) {
+            spots.add(at(left, box.topMm()));
+            texts.add(lengths.length(box.builtMm()));
         }
         Dimension.running(sketch, spots, texts, 9);
     }

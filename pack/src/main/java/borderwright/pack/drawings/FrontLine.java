@@ -5,6 +5,8 @@ import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.DividerLine;
 import borderwright.engine.layout.plan.SidePlan;
+import borderwright.engine.message.Message;
+import borderwright.engine.survey.Outline;
 import borderwright.pack.figures.NameRanges;
 import borderwright.pack.figures.PrintedFigures;
 import java.util.ArrayList;
@@ -12,6 +14,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Front sides of boxes that lie on one straight line: what a person sees, and tapes, as one front.
@@ -27,6 +31,10 @@ record FrontLine(Point from, Point along, List<Side> sides, int left, int like) 
     private static final double SAME_LINE_MM = 2;
 
     private static final double SAME_DIRECTION = 0.002;
+
+    private static final double SAME_HEIGHT_MM = 0.05;
+    /** A front and the edge behind it are parallel to within this cosine, some 25 degrees: planters along a curve turn. */
+    private static final double BEHIND = 0.9;
 
     private static final int MOST_ALIKE = 12;
     private static final int SHOWN = 4;
@@ -127,13 +135,13 @@ record FrontLine(Point from, Point along, List<Side> sides, int left, int like) 
 
     /** Of a long row of like boxes the first few, which show all that there is to see; else the line itself. */
     FrontLine start() {
-        double heightMm = sides.get(0).box().plan().heightMm();
+        double heightMm = sides.get(0).box().builtMm();
         double bedMm = sides.get(0).box().plan().bedMm();
         boolean alike = sides.stream()
-                .map(s -> s.box().plan())
-                .allMatch(p -> p.heightMm() == heightMm
-                        && StrictMath.abs(p.bedMm() - bedMm) < 1
-                        && p.planters().size() == 1);
+                .map(Side::box)
+                .allMatch(b -> StrictMath.abs(b.builtMm() - heightMm) < SAME_HEIGHT_MM
+                        && StrictMath.abs(b.plan().bedMm() - bedMm) < 1
+                        && b.plan().planters().size() == 1);
         return sides.size() <= MOST_ALIKE || !alike
                 ? this
                 : new FrontLine(from, along, sides.subList(0, SHOWN), sides.size() - SHOWN, like);
@@ -164,9 +172,35 @@ record FrontLine(Point from, Point along, List<Side> sides, int left, int like) 
         for (Side side : sides) {
             out.append(StrictMath.round(at(side.left()))).append(' ');
             out.append(StrictMath.round(at(side.right()))).append(' ');
-            out.append(StrictMath.round(side.box().plan().heightMm())).append('|');
+            out.append(StrictMath.round(side.box().builtMm())).append('|');
         }
         return out.toString();
+    }
+
+    /** What it is a front of: its boxes, the edge behind them, and which side where a box has several fronts. */
+    Message title(Outline outline) {
+        Side first = sides.get(0);
+        long fronts = first.box().plan().sides().stream()
+                .filter(side -> side.role() == SidePlan.Role.FRONT)
+                .count();
+        Optional<String> edge = edgeBehind(outline);
+        String side = Character.toString((char) ('a' + first.side()));
+        if (fronts > 1) {
+            return edge.map(e -> DrawingMessage.DRAWN_FRONT_OF_SIDE_ALONG.of(names(), side, e))
+                    .orElseGet(() -> DrawingMessage.DRAWN_FRONT_OF_SIDE.of(names(), side));
+        }
+        return edge.map(e -> DrawingMessage.DRAWN_FRONT_ALONG.of(names(), e))
+                .orElseGet(() -> DrawingMessage.DRAWN_FRONT.of(names()));
+    }
+
+    /** The nearest of the border's edges that run behind it; empty where none does. */
+    private Optional<String> edgeBehind(Outline outline) {
+        Point middle = from.plus(along.times(lengthMm() / 2));
+        return IntStream.range(0, outline.ring().size())
+                .filter(i -> outline.ring().direction(i).dot(along) < -BEHIND)
+                .boxed()
+                .min(Comparator.comparingDouble(i -> outline.ring().side(i).distanceMm(middle)))
+                .map(outline::edgeName);
     }
 
     /** Names of the boxes along it. */

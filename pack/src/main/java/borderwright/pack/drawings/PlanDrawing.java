@@ -88,7 +88,7 @@ public final class PlanDrawing {
     private static List<Point> places(Plan plan) {
         List<Point> places = new ArrayList<>(plan.outline().ring().corners());
         for (int i = 0; i < plan.outline().ring().size(); i++) {
-            places.addAll(EdgeDrawing.places(plan.outline(), i));
+            places.addAll(plan.outline().placesAlong(i));
         }
         plan.boxes().forEach(b -> places.addAll(b.plan().outline().corners()));
         places.addAll(NearbyDrawing.places(plan.site().ground().near(), plan.outline()));
@@ -96,21 +96,39 @@ public final class PlanDrawing {
     }
 
     private void everything() {
+        sketch.layer("open-ground");
         plan.layout().openings().forEach(this::opening);
+        sketch.layer("border");
         EdgeDrawing.draw(sketch, view, plan.outline(), f);
+        sketch.layer("boxes");
         plan.boxes().forEach(this::box);
+        sketch.layer("names");
+        plan.boxes().forEach(this::names);
+        sketch.layer("dimensions");
+        frontsBacksAndEnds();
+        sketch.layer("angles");
+        plan.boxes().forEach(this::angles);
+        sketch.layer("near");
+        NearbyDrawing near = new NearbyDrawing(
+                sketch, view, Language.english().in(plan.garden().units()));
+        plan.site().ground().near().forEach(near::draw);
+        sketch.layer("corners");
+        corners();
+        GapDrawing gaps = new GapDrawing(sketch, view, f);
+        sketch.layer("dimensions");
+        gaps.gaps(plan);
+        sketch.layer("diagonals");
+        gaps.diagonals(plan);
+        sketch.layer("scale");
+        ScaleBar.draw(sketch, view.scale(), lengths.units(), new Spot(0, sketch.heightMm()));
+    }
+
+    private void frontsBacksAndEnds() {
         if (plan.boxes().size() <= MOST_SAID) {
             FrontLine.of(plan.boxes()).forEach(this::front);
         }
         Set<String> drawn = new TreeSet<>();
         plan.boxes().forEach(b -> backsAndEnds(b, drawn));
-        plan.boxes().forEach(this::names);
-        plan.boxes().forEach(this::angles);
-        NearbyDrawing near = new NearbyDrawing(
-                sketch, view, Language.english().in(plan.garden().units()));
-        plan.site().ground().near().forEach(near::draw);
-        corners();
-        ScaleBar.draw(sketch, view.scale(), lengths.units(), new Spot(0, sketch.heightMm()));
     }
 
     private void opening(Opening opening) {
@@ -213,14 +231,15 @@ public final class PlanDrawing {
         return plan.boxes().stream().anyMatch(b -> b.plan().outline().toJts().intersects(room.toJts()));
     }
 
-    /** Backs longer or shorter than their fronts, and depths: each length drawn once for all like boxes of a run. */
+    /** Backs longer or shorter than their fronts, and depths; of many boxes fronts too: each length drawn once for all like boxes of a run. */
     private void backsAndEnds(Box box, Set<String> drawn) {
         Ring ring = box.plan().outline();
         for (int i = 0; i < ring.size(); i++) {
             SidePlan.Role role = box.plan().sides().get(i).role();
             String text = lengths.length(ring.sideMm(i));
             boolean back = role == SidePlan.Role.BACK && ring.size() != 4;
-            if ((back || role == SidePlan.Role.END)
+            boolean front = role == SidePlan.Role.FRONT && plan.boxes().size() > MOST_SAID;
+            if ((back || front || role == SidePlan.Role.END)
                     && clear(ring, i)
                     && drawn.add(box.plan().run() + "/" + role + "/" + text)) {
                 Dimension.between(sketch, view.at(ring.corner(i)), view.at(ring.corner(i + 1)), -BACK_OFFSET_MM, text);

@@ -60,8 +60,7 @@ public record PrintedFigures(LengthFormat lengths, Sentences sentences) {
 
     /** A length that need not be known better than a finger's width: to 10 mm, or half an inch. */
     public String roughLength(double mm) {
-        double step = units() == UnitSystem.IMPERIAL ? UnitFactors.MM_PER_INCH / 2 : 10;
-        return length(Math.rint(mm / step) * step);
+        return lengths.rough(mm);
     }
 
     /** A depth to dig or fill: to 5 mm, or a quarter of an inch. No spade does better. */

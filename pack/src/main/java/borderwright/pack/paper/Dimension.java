@@ -38,6 +38,15 @@ public final class Dimension {
         write(sketch, from, to, text);
     }
 
+    /** The distance between two spots, written along the line between them. */
+    public static void across(DrawingBuilder sketch, Spot a, Spot b, String text) {
+        Spot along = b.minus(a).unit();
+        sketch.line(Pen.FINE, a, b);
+        slash(sketch, a, along);
+        slash(sketch, b, along);
+        write(sketch, a, b, text);
+    }
+
     private static void extension(DrawingBuilder sketch, Spot from, Spot out, double distance) {
         if (distance > GAP_MM) {
             sketch.line(Pen.FINE, from.plus(out.times(GAP_MM)), from.plus(out.times(distance + BEYOND_MM)));

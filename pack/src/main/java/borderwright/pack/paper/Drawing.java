@@ -9,14 +9,26 @@ import java.util.List;
  * @param heightMm height of its sheet, mm
  * @param says what it shows, for a reader who cannot see it
  * @param marks in the order in which they are drawn
+ * @param layers stretches of the marks that belong together, in their order; empty where nothing was put on a layer
  * @param leftOut labels for which there was no room anywhere; to be listed beside the drawing
  */
-public record Drawing(double widthMm, double heightMm, String says, List<Mark> marks, List<String> leftOut) {
+public record Drawing(
+        double widthMm, double heightMm, String says, List<Mark> marks, List<Layer> layers, List<String> leftOut) {
     public Drawing {
         marks = List.copyOf(marks);
+        layers = List.copyOf(layers);
         leftOut = List.copyOf(leftOut);
         if (!(widthMm > 0 && heightMm > 0)) {
             throw new IllegalArgumentException("a drawing needs a size, got " + widthMm + " x " + heightMm + " mm");
         }
     }
+
+    /**
+     * Marks that can be shown and hidden together.
+     *
+     * @param name unique in its drawing, fit for an identifier
+     * @param from number of its first mark
+     * @param to number of the first mark after it
+     */
+    public record Layer(String name, int from, int to) {}
 }

@@ -13,10 +13,12 @@ import org.jspecify.annotations.Nullable;
 public final class DrawingBuilder {
     private final double widthMm;
     private final double heightMm;
-    private final List<Mark> marks = new ArrayList<>();
+    private final LayeredMarks marks = new LayeredMarks();
+    private final LayeredMarks fixed = new LayeredMarks();
     private final List<Mark.Text> texts = new ArrayList<>();
-    private final List<Wanted> wanted = new ArrayList<>();
+    private final List<OnLayer> wanted = new ArrayList<>();
     private final List<Segment> segments = new ArrayList<>();
+    private String layer = "";
 
     public DrawingBuilder(double widthMm, double heightMm) {
         this.widthMm = widthMm;
@@ -44,6 +46,9 @@ public final class DrawingBuilder {
             List<Place> places,
             @Nullable Spot target) {}
 
+    /** A wanted label and the layer that it lies on. */
+    private record OnLayer(String layer, Wanted label) {}
+
     /**
      * A place for a text.
      *
@@ -63,6 +68,12 @@ public final class DrawingBuilder {
         return heightMm;
     }
 
+    /** Puts what follows on a layer; its texts make a layer of their own above all strokes. */
+    public DrawingBuilder layer(String name) {
+        layer = name;
+        return this;
+    }
+
     public DrawingBuilder line(Pen pen, Spot... spots) {
         return line(pen, List.of(spots));
     }
@@ -80,7 +91,7 @@ public final class DrawingBuilder {
 
     /** Strokes across a shape, see {@link Hatch}; labels may lie on them. */
     public DrawingBuilder hatch(List<Spot> shape, Hatch hatch) {
-        hatch.strokes(shape).forEach(s -> marks.add(new Mark.Path(s, false, hatch.pen(), null)));
+        hatch.strokes(shape).forEach(s -> marks.add(layer, new Mark.Path(s, false, hatch.pen(), null)));
         return this;
     }
 
@@ -97,7 +108,9 @@ public final class DrawingBuilder {
     /** A text at a fixed place, turned, in a tone. */
     public DrawingBuilder text(
             String text, Spot at, TextSize size, Mark.Anchor anchor, TypeFace face, double turnDeg, Tone tone) {
-        texts.add(new Mark.Text(face.writable(text), at, size, anchor, turnDeg, face, tone));
+        Mark.Text written = new Mark.Text(face.writable(text), at, size, anchor, turnDeg, face, tone);
+        texts.add(written);
+        fixed.add(layer, written);
         return this;
     }
 
@@ -105,8 +118,10 @@ public final class DrawingBuilder {
     public DrawingBuilder textOnWhite(String text, Spot at, TextSize size, Mark.Anchor anchor, TypeFace face) {
         TextBox box =
                 new Mark.Text(text, at, size, anchor, 0, face, Tone.BLACK).box().grown(0.25);
-        marks.add(new Mark.Path(
-                List.of(box.corner(0), box.corner(1), box.corner(2), box.corner(3)), true, null, Tone.WHITE));
+        marks.add(
+                layer,
+                new Mark.Path(
+                        List.of(box.corner(0), box.corner(1), box.corner(2), box.corner(3)), true, null, Tone.WHITE));
         return text(text, at, size, anchor, face);
     }
 
@@ -118,37 +133,42 @@ public final class DrawingBuilder {
     /** A label that first tries some places of its own. */
     public DrawingBuilder label(
             String text, Spot target, TextSize size, TypeFace face, Tone tone, List<Place> first, double turnDeg) {
-        wanted.add(new Wanted(face.writable(text), size, face, tone, turnDeg, first, target));
+        wanted.add(new OnLayer(layer, new Wanted(face.writable(text), size, face, tone, turnDeg, first, target)));
         return this;
     }
 
     /** A label that is drawn at the first of some places that is free, and left out when none is: it is said elsewhere too. */
     public DrawingBuilder labelIfRoom(String text, TextSize size, Tone tone, List<Place> places) {
-        wanted.add(new Wanted(TypeFace.REGULAR.writable(text), size, TypeFace.REGULAR, tone, 0, places, null));
+        wanted.add(new OnLayer(
+                layer, new Wanted(TypeFace.REGULAR.writable(text), size, TypeFace.REGULAR, tone, 0, places, null)));
         return this;
     }
 
     /** The finished drawing, its labels in their places. */
     public Drawing finish(String says) {
         LabelPlacer placer = new LabelPlacer(widthMm, heightMm, segments, texts);
-        List<Mark> all = new ArrayList<>(marks);
-        List<Mark> front = new ArrayList<>(texts);
+        LayeredMarks under = new LayeredMarks();
+        LayeredMarks front = fixed.copy();
         List<String> leftOut = new ArrayList<>();
-        for (Wanted label : wanted) {
-            LabelPlacer.Placed placed = placer.place(label);
-            if (placed == null && label.target() != null) {
-                leftOut.add(label.text());
+        for (OnLayer next : wanted) {
+            LabelPlacer.Placed placed = placer.place(next.label);
+            if (placed == null && next.label.target() != null) {
+                leftOut.add(next.label.text());
             } else if (placed != null) {
-                all.addAll(placed.under());
-                front.add(placed.text());
+                placed.under().forEach(mark -> under.add(next.layer, mark));
+                front.add(next.layer, placed.text());
             }
         }
-        all.addAll(front);
-        return new Drawing(widthMm, heightMm, says, all, leftOut);
+        List<Mark> all = new ArrayList<>();
+        List<Drawing.Layer> layers = new ArrayList<>();
+        marks.writeTo(all, layers, "");
+        under.writeTo(all, layers, "-leaders");
+        front.writeTo(all, layers, "-texts");
+        return new Drawing(widthMm, heightMm, says, all, layers, leftOut);
     }
 
     private void add(Mark.Path path) {
-        marks.add(path);
+        marks.add(layer, path);
         int n = path.spots().size();
         if (path.pen() != null) {
             for (int i = 0; i < (path.closed() ? n : n - 1); i++) {

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** Writes a drawing as an SVG document: sizes in mm, one user unit to a millimetre. */
+/** Writes a drawing as an SVG document: sizes in mm, one user unit to a millimetre, each layer a group with its name as {@code id}. */
 public final class SvgWriter {
     private SvgWriter() {}
 
@@ -20,14 +20,26 @@ public final class SvgWriter {
         out.append(" font-family=\"DejaVu Sans, sans-serif\">\n");
         out.append("<title>").append(escaped(drawing.says())).append("</title>\n");
         out.append("<rect width=\"").append(w).append("\" height=\"").append(h).append("\" fill=\"#ffffff\"/>\n");
-        for (Mark mark : drawing.marks()) {
+        int next = 0;
+        for (Drawing.Layer layer : drawing.layers()) {
+            marks(out, drawing.marks().subList(next, layer.from()));
+            out.append("<g id=\"").append(escaped(layer.name())).append("\">\n");
+            marks(out, drawing.marks().subList(layer.from(), layer.to()));
+            out.append("</g>\n");
+            next = layer.to();
+        }
+        marks(out, drawing.marks().subList(next, drawing.marks().size()));
+        return out.append("</svg>\n").toString();
+    }
+
+    private static void marks(StringBuilder out, List<Mark> marks) {
+        for (Mark mark : marks) {
             if (mark instanceof Mark.Path path) {
                 path(out, path);
             } else if (mark instanceof Mark.Text text) {
                 text(out, text);
             }
         }
-        return out.append("</svg>\n").toString();
     }
 
     private static void path(StringBuilder out, Mark.Path path) {

@@ -4,6 +4,7 @@ import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.planting.CropFit;
 import borderwright.engine.planting.PlantingPlan;
+import borderwright.engine.planting.RimHeight;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.figures.PrintedFigures;
 import java.time.Month;
@@ -47,10 +48,10 @@ public record PlantingSheet(Plan plan) implements Sheet {
     }
 
     /** Boxes with the same rim. */
-    public List<Alike<PlantingPlan.Rim>> rims(PrintedFigures f) {
+    public List<Alike<RimHeight>> rims(PrintedFigures f) {
         return Alike.group(
                 plan.site().planting().rims(),
-                PlantingPlan.Rim::box,
-                r -> f.roughLength(r.leastMm()) + f.roughLength(r.mostMm()) + r.suits());
+                r -> r.boxes().get(0),
+                r -> f.text(r.rim().inWords()) + r.suits());
     }
 }

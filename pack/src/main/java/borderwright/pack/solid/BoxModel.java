@@ -8,7 +8,6 @@ import borderwright.pack.figures.PartWords;
 import borderwright.pack.figures.PrintedFigures;
 import de.javagl.jgltf.model.creation.AccessorModels;
 import de.javagl.jgltf.model.creation.GltfModelBuilder;
-import de.javagl.jgltf.model.creation.MaterialBuilder;
 import de.javagl.jgltf.model.creation.MeshPrimitiveBuilder;
 import de.javagl.jgltf.model.impl.DefaultGltfModel;
 import de.javagl.jgltf.model.impl.DefaultMeshModel;
@@ -16,17 +15,19 @@ import de.javagl.jgltf.model.impl.DefaultMeshPrimitiveModel;
 import de.javagl.jgltf.model.impl.DefaultNodeModel;
 import de.javagl.jgltf.model.impl.DefaultSceneModel;
 import de.javagl.jgltf.model.io.GltfModelWriter;
-import de.javagl.jgltf.model.v2.MaterialModelV2;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Writes all boxes of a plan as a binary glTF file.
+ * Writes all boxes of a plan, and the garden that they stand in, as a binary glTF file.
+ *
+ * <p>Soil, ground and the border's edges are nodes beside the boxes, so that a viewer can hide each. Every node says what it is
+ * in its {@code extras}.
  *
  * <p>Pieces of a side that bows carry a morph target named {@code bow}: weight 0 is as built, 1 as it ends up, and a weight of
  * 10 shows ten times the bow.
@@ -35,15 +36,14 @@ public final class BoxModel {
     /** Boards are divided this often along their length, so that they can be drawn bent, mm. */
     private static final double BEND_MM = 100;
 
-    private final Map<Piece.Role, MaterialModelV2> materials = new EnumMap<>(Piece.Role.class);
-
+    private final ModelColours colours = new ModelColours();
     private final PrintedFigures f;
 
     private BoxModel(PrintedFigures f) {
         this.f = f;
     }
 
-    /** The model; boxes in plan order, pieces in build order. */
+    /** The model; boxes in plan order, pieces in build order, then soil, ground and edges. */
     public static byte[] write(Plan plan) {
         BoxModel model = new BoxModel(PrintedFigures.in(plan.garden().units()));
         DefaultSceneModel scene = new DefaultSceneModel();
@@ -53,6 +53,7 @@ public final class BoxModel {
             scene.addNode(model.box(
                     box, known ? new BowShift(box, plan.strengthReports().get(i)) : null));
         }
+        new SiteModel(plan, model.colours, model.f).nodes().forEach(scene::addNode);
         GltfModelBuilder builder = GltfModelBuilder.create();
         builder.addSceneModel(scene);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -69,6 +70,7 @@ public final class BoxModel {
     private DefaultNodeModel box(Box box, @Nullable BowShift bow) {
         DefaultNodeModel node = new DefaultNodeModel();
         node.setName(box.plan().name());
+        node.setExtras(Map.of("kind", "box"));
         box.pieces().forEach(piece -> {
             DefaultNodeModel child = piece(piece, bow);
             child.setParent(node);
@@ -79,7 +81,7 @@ public final class BoxModel {
 
     private DefaultNodeModel piece(Piece piece, @Nullable BowShift bow) {
         boolean bows = bow != null && bow.moves(piece);
-        PrismMesh mesh = bows ? PrismMesh.of(piece.place(), BEND_MM) : PrismMesh.of(piece.place());
+        TriangleMesh mesh = bows ? TriangleMesh.of(piece.place(), BEND_MM) : TriangleMesh.of(piece.place());
         MeshPrimitiveBuilder builder = MeshPrimitiveBuilder.create()
                 .setIntIndicesAsShort(mesh.indexBuffer())
                 .addPositions3D(mesh.positionBuffer())
@@ -94,32 +96,23 @@ public final class BoxModel {
             shape.setExtras(Map.of("targetNames", List.of("bulge")));
         }
         DefaultMeshPrimitiveModel primitive = builder.build();
-        primitive.setMaterialModel(materials.computeIfAbsent(piece.role(), this::material));
+        primitive.setMaterialModel(colours.of(piece.role(), f));
         shape.setName(piece.label());
         shape.addMeshPrimitiveModel(primitive);
         DefaultNodeModel node = new DefaultNodeModel();
         node.setName(piece.label());
+        node.setExtras(extras(piece));
         node.addMeshModel(shape);
         return node;
     }
 
-    /** Wood in tones that tell the roles apart, linear colour as glTF asks. */
-    private MaterialModelV2 material(Piece.Role role) {
-        float tone = switch (role) {
-            case WALL -> 0.52f;
-            case DIVIDER -> 0.44f;
-            case POST -> 0.26f;
-            case BRACE -> 0.31f;
-            case TIE -> 0.36f;
-            case BEARER, LEG -> 0.21f;
-            case SLAT -> 0.40f;
-            case CAPPING -> 0.62f;
-        };
-        MaterialModelV2 material = MaterialBuilder.create()
-                .setBaseColorFactor(tone, tone * 0.72f, tone * 0.46f, 1)
-                .setMetallicRoughnessFactors(0, 0.9f)
-                .build();
-        material.setName(f.text(PartWords.role(role)));
-        return material;
+    /** What a viewer may sort or filter by; the order is that of the file. */
+    private Map<String, Object> extras(Piece piece) {
+        Map<String, Object> extras = new LinkedHashMap<>();
+        extras.put("kind", "piece");
+        extras.put("role", f.text(PartWords.role(piece.role())));
+        extras.put("section", piece.section());
+        extras.put("lengthMm", piece.length().mm());
+        return extras;
     }
 }

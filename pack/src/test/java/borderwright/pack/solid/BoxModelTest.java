@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.geometry.Ring;
@@ -17,6 +18,7 @@ import de.javagl.jgltf.model.GltfModel;
 import de.javagl.jgltf.model.MeshPrimitiveModel;
 import de.javagl.jgltf.model.NodeModel;
 import de.javagl.jgltf.model.io.GltfModelReader;
+import de.javagl.jgltf.model.v2.MaterialModelV2;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.LinkedHashMap;
@@ -69,6 +71,88 @@ class BoxModelTest {
             assertThat(-max[2].doubleValue() * 1000)
                     .isCloseTo(corners.stream().mapToDouble(Point::yMm).min().orElseThrow(), within(0.01));
         }
+    }
+
+    @Test
+    void soilGroundAndEdgesAreNodesBesideTheBoxes() throws IOException {
+        Map<String, NodeModel> nodes = nodes(BoxModel.write(plan));
+
+        for (String kind : List.of("soil", "ground", "edges")) {
+            assertThat(nodes).containsKey(kind);
+            assertThat(nodes.get(kind).getParent()).as(kind).isNull();
+            assertThat(extras(nodes.get(kind))).containsEntry("kind", kind);
+        }
+        assertThat(nodes.get("soil").getChildren())
+                .extracting(NodeModel::getName)
+                .isEqualTo(plan.site().filling().planters().stream()
+                        .map(volume -> "soil " + volume.planter())
+                        .toList());
+        assertThat(nodes.get("edges").getChildren())
+                .extracting(NodeModel::getName)
+                .containsExactly("fence A B", "wall B C");
+    }
+
+    @Test
+    void soilStandsAsHighAsItIsFilled() throws IOException {
+        Map<String, NodeModel> nodes = nodes(BoxModel.write(plan));
+        SoilVolume soil = plan.site().filling().planters().get(0);
+        Box box = plan.boxes().get(0);
+        double floorMm = box.plan().bedMm() + box.plan().platformMm();
+
+        AccessorModel positions = positions(nodes.get("soil " + soil.planter()));
+
+        assertThat(positions.getMin()[1].doubleValue() * 1000).isCloseTo(floorMm, within(0.01));
+        assertThat(positions.getMax()[1].doubleValue() * 1000).isCloseTo(floorMm + soil.depthMm(), within(0.01));
+    }
+
+    @Test
+    void theGroundCoversTheBorderAtItsLevels() {
+        TriangleMesh ground = TriangleMesh.under(Ring.rectangle(0, 0, 2000, 1000), place -> place.xMm() / 10, 300);
+        double areaMm2 = 0;
+        List<Float> p = ground.positions();
+        for (int i = 0; i < ground.size(); i += 3) {
+            areaMm2 += Ring.signedAreaMm2(List.of(at(p, i), at(p, i + 1), at(p, i + 2)));
+        }
+
+        assertThat(areaMm2).as("seen from above, anticlockwise").isCloseTo(2e6, within(100.0));
+        for (int i = 0; i < ground.size(); i++) {
+            assertThat((double) p.get(3 * i + 1)).isCloseTo(p.get(3 * i) / 10, within(1e-6));
+            // A fall of one in ten along x leans the normal back by one in the root of 101.
+            assertThat((double) ground.normals().get(3 * i)).isCloseTo(-1 / Math.sqrt(101), within(1e-4));
+            assertThat((double) ground.normals().get(3 * i + 1)).isCloseTo(10 / Math.sqrt(101), within(1e-4));
+        }
+    }
+
+    private static Point at(List<Float> positions, int corner) {
+        return new Point(1000.0 * positions.get(3 * corner), -1000.0 * positions.get(3 * corner + 2));
+    }
+
+    @Test
+    void everyKindOfPieceHasAColourOfItsOwn() throws IOException {
+        GltfModel model = new GltfModelReader().readWithoutReferences(new ByteArrayInputStream(BoxModel.write(plan)));
+
+        assertThat(model.getMaterialModels())
+                .extracting(material -> List.of(
+                        ((MaterialModelV2) material).getBaseColorFactor()[0],
+                        ((MaterialModelV2) material).getBaseColorFactor()[1],
+                        ((MaterialModelV2) material).getBaseColorFactor()[2]))
+                .hasSizeGreaterThan(5)
+                .doesNotHaveDuplicates();
+    }
+
+    @Test
+    void aPieceSaysWhatItIs() throws IOException {
+        Map<String, NodeModel> nodes = nodes(BoxModel.write(plan));
+        Piece piece = plan.boxes().get(0).pieces().get(0);
+
+        assertThat(extras(nodes.get(piece.label())))
+                .containsEntry("kind", "piece")
+                .containsEntry("section", piece.section());
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Map<String, Object> extras(NodeModel node) {
+        return (Map<String, Object>) node.getExtras();
     }
 
     private static AccessorModel positions(NodeModel node) {
@@ -128,9 +212,9 @@ class BoxModelTest {
     void aDividedPrismHasTheVolumeOfThePrism() {
         Prism prism = new Prism(
                 new Ring(List.of(new Point(0, 0), new Point(1975, 0), new Point(2000, 25), new Point(0, 25))), 0, 150);
-        PrismMesh mesh = PrismMesh.of(prism, 100);
+        TriangleMesh mesh = TriangleMesh.of(prism, 100);
 
-        assertThat(mesh.size()).isGreaterThan(PrismMesh.of(prism).size() * 10);
+        assertThat(mesh.size()).isGreaterThan(TriangleMesh.of(prism).size() * 10);
         assertThat(volumeMm3(mesh)).isCloseTo(prism.volumeMm3(), within(prism.volumeMm3() * 1e-5));
     }
 
@@ -147,12 +231,12 @@ class BoxModelTest {
                 new Point(300, 145),
                 new Point(0, 145)));
         Prism prism = new Prism(notched, 100, 125);
-        PrismMesh mesh = PrismMesh.of(prism);
+        TriangleMesh mesh = TriangleMesh.of(prism);
 
         assertThat(volumeMm3(mesh)).isCloseTo(prism.volumeMm3(), within(prism.volumeMm3() * 1e-5));
     }
 
-    private static double volumeMm3(PrismMesh mesh) {
+    private static double volumeMm3(TriangleMesh mesh) {
         double volume = 0;
         List<Float> p = mesh.positions();
         for (int i = 0; i < mesh.size(); i += 3) {

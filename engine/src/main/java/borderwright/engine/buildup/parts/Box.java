@@ -38,6 +38,19 @@ public record Box(
         unmet = List.copyOf(unmet);
     }
 
+    /** Top of its wall, or of the capping that lies on it, as built, mm above the datum. */
+    public double topMm() {
+        return pieces.stream()
+                .filter(piece -> piece.role() == Piece.Role.CAPPING)
+                .mapToDouble(piece -> piece.place().topMm())
+                .reduce(courses.get(courses.size() - 1).topMm(), StrictMath::max);
+    }
+
+    /** Height of its wall above the bed as built, capping included, mm; {@code plan.heightMm()} is what was asked for. */
+    public double builtMm() {
+        return topMm() - plan.bedMm();
+    }
+
     /** Which sides and dividers no board is long enough for. */
     public List<Message> missingBoards() {
         return unmet.stream()

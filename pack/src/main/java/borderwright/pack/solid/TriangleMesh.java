@@ -9,28 +9,75 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.densify.Densifier;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
 /**
- * The triangles of one upright prism, flat-shaded: every face has corners of its own, with the face's normal.
+ * Triangles, flat-shaded: every face has corners of its own, with the face's normal.
  *
  * @param positions three metres to a corner
  * @param normals three to a corner
  */
-record PrismMesh(List<Float> positions, List<Float> normals) {
+record TriangleMesh(List<Float> positions, List<Float> normals) {
+    private static final double LEAST_MM2 = 1;
 
     /** A movement on the plan, mm, of a place at a height. */
     interface Shift {
         Point at(Point place, double heightMm);
     }
 
-    static PrismMesh of(Prism prism) {
+    /** A height, mm, at a place on the plan. */
+    interface Surface {
+        double heightMm(Point place);
+    }
+
+    /** Ground inside a ring: it meets its surface wherever places of a square net {@code apartMm} wide lie, and along the ring. */
+    static TriangleMesh under(Ring ring, Surface surface, double apartMm) {
+        TriangleMesh mesh = new TriangleMesh(new ArrayList<>(), new ArrayList<>());
+        Geometry inside = ring.toJts();
+        Envelope box = inside.getEnvelopeInternal();
+        for (double x = box.getMinX(); x < box.getMaxX(); x += apartMm) {
+            for (double y = box.getMinY(); y < box.getMaxY(); y += apartMm) {
+                Geometry cell = inside.getFactory().toGeometry(new Envelope(x, x + apartMm, y, y + apartMm));
+                mesh.cell(OverlayNGRobust.overlay(inside, cell, OverlayNG.INTERSECTION), surface);
+            }
+        }
+        return mesh;
+    }
+
+    private void cell(Geometry part, Surface surface) {
+        if (part.getArea() < LEAST_MM2) {
+            return;
+        }
+        Geometry triangles = PolygonTriangulator.triangulate(part);
+        for (int i = 0; i < triangles.getNumGeometries(); i++) {
+            sloping(corners(triangles.getGeometryN(i)), surface);
+        }
+    }
+
+    private void sloping(List<Point> corners, Surface surface) {
+        Point along = corners.get(1).minus(corners.get(0));
+        Point other = corners.get(2).minus(corners.get(0));
+        double rise = surface.heightMm(corners.get(1)) - surface.heightMm(corners.get(0));
+        double otherRise = surface.heightMm(corners.get(2)) - surface.heightMm(corners.get(0));
+        double x = along.yMm() * otherRise - rise * other.yMm();
+        double y = rise * other.xMm() - along.xMm() * otherRise;
+        double up = along.cross(other);
+        double length = StrictMath.sqrt(x * x + y * y + up * up);
+        for (Point p : corners) {
+            add(p, surface.heightMm(p), (float) (x / length), (float) (up / length), (float) (-y / length));
+        }
+    }
+
+    static TriangleMesh of(Prism prism) {
         return of(prism.plan(), prism.bottomMm(), prism.topMm());
     }
 
     /** The same with further corners, so that none are farther apart along an edge of the plan than {@code apartMm}. */
-    static PrismMesh of(Prism prism, double apartMm) {
+    static TriangleMesh of(Prism prism, double apartMm) {
         Coordinate[] dense = Densifier.densify(prism.plan().toJts(), apartMm).getCoordinates();
         List<Point> corners = new ArrayList<>();
         for (int i = 0; i < dense.length - 1; i++) {
@@ -39,8 +86,8 @@ record PrismMesh(List<Float> positions, List<Float> normals) {
         return of(new Ring(corners), prism.bottomMm(), prism.topMm());
     }
 
-    private static PrismMesh of(Ring ring, double bottomMm, double topMm) {
-        PrismMesh mesh = new PrismMesh(new ArrayList<>(), new ArrayList<>());
+    private static TriangleMesh of(Ring ring, double bottomMm, double topMm) {
+        TriangleMesh mesh = new TriangleMesh(new ArrayList<>(), new ArrayList<>());
         Geometry triangles = PolygonTriangulator.triangulate(ring.toJts());
         for (int i = 0; i < triangles.getNumGeometries(); i++) {
             List<Point> corners = corners(triangles.getGeometryN(i));
