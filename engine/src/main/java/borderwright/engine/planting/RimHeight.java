@@ -96,6 +96,11 @@ public record RimHeight(
                 .anyMatch(mm -> StrictMath.abs(mm - requestedMm) > TOLERANCE_OF_A_COURSE * courseMm);
     }
 
+    /** Whether wall and rim come out at the height requested, to the millimetre. */
+    public boolean isAsRequested() {
+        return Stream.of(wallMm, rim.leastMm, rim.mostMm).allMatch(mm -> StrictMath.abs(mm - requestedMm) < 1);
+    }
+
     /** Boxes of one wall and one depth of soil put together, in the order of the first of each. */
     public static List<RimHeight> together(Collection<RimHeight> rims) {
         Map<List<Long>, RimHeight> alike = new LinkedHashMap<>();

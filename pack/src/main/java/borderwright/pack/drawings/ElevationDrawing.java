@@ -30,8 +30,8 @@ import java.util.Optional;
  */
 public final class ElevationDrawing {
     private static final double LEFT_MM = 26;
-    private static final double RIGHT_MM = 16;
-    private static final double RIM_OFFSET_MM = 8;
+    private static final double RIGHT_MM = 26;
+    private static final double RIM_OFFSET_MM = 7;
     private static final double ABOVE_MM = 15;
     private static final double BELOW_MM = 14;
     private static final double ON_FACE_MM = 2;
@@ -155,8 +155,8 @@ public final class ElevationDrawing {
         double topMm = last.box().topMm();
         if (topMm > groundMm) {
             double right = line.at(last.right());
-            Dimension.between(
-                    sketch, at(right, groundMm), at(right, topMm), -RIM_OFFSET_MM, lengths.rough(topMm - groundMm));
+            Dimension.rightOf(
+                    sketch, at(right, groundMm), at(right, topMm), RIM_OFFSET_MM, lengths.rough(topMm - groundMm));
         }
     }
 

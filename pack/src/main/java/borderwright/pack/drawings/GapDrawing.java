@@ -22,6 +22,7 @@ import java.util.TreeSet;
  */
 final class GapDrawing {
     private static final double SAME_MM = 0.5;
+    private static final double DRAWN_SHARE = 0.22;
 
     private final DrawingBuilder sketch;
     private final View view;
@@ -69,8 +70,10 @@ final class GapDrawing {
             Ring ring = box.plan().outline();
             Spot from = view.at(ring.corner(corner));
             Spot to = view.at(ring.corner(corner + 2));
-            sketch.line(Pen.CENTRE, from, to);
-            sketch.label(text, from.towards(to, 0.25), TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
+            // The middle is left free for the planter's name.
+            sketch.line(Pen.CENTRE, from, from.towards(to, DRAWN_SHARE));
+            sketch.line(Pen.CENTRE, to, to.towards(from, DRAWN_SHARE));
+            sketch.label(text, from.towards(to, DRAWN_SHARE), TextSize.NORMAL, TypeFace.REGULAR, Tone.BLACK);
         }
     }
 }

@@ -50,6 +50,8 @@ public final class PlanDrawing {
     /** Room beside a front for its running dimensions. */
     private static final double FRONT_ROOM_MM = 26;
 
+    private static final double LEAST_SHARE_OVER = 0.02;
+
     private final Plan plan;
     private final LengthFormat lengths;
     private final PrintedFigures f;
@@ -222,13 +224,16 @@ public final class PlanDrawing {
         Dimension.running(sketch, spots, texts, -FRONT_OFFSET_MM);
     }
 
-    /** Whether the dimensions in front of a line would come over a box. */
+    /** Whether the dimensions in front of a line would come over a box; a box round a corner only touches their end. */
     private boolean runsOverAnother(FrontLine line) {
         Point out = line.along().left().times(-view.scale().ratio());
         Point from = line.from().plus(out.times(1));
         Point to = from.plus(line.along().times(line.lengthMm()));
         Ring room = new Ring(List.of(from.plus(out.times(FRONT_ROOM_MM)), to.plus(out.times(FRONT_ROOM_MM)), to, from));
-        return plan.boxes().stream().anyMatch(b -> b.plan().outline().toJts().intersects(room.toJts()));
+        double mostMm2 = LEAST_SHARE_OVER * room.areaMm2();
+        return plan.boxes().stream()
+                .anyMatch(b ->
+                        b.plan().outline().toJts().intersection(room.toJts()).getArea() > mostMm2);
     }
 
     /** Backs longer or shorter than their fronts, and depths; of many boxes fronts too: each length drawn once for all like boxes of a run. */

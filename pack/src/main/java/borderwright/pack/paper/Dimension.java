@@ -38,13 +38,34 @@ public final class Dimension {
         write(sketch, from, to, text);
     }
 
-    /** The distance between two spots, written along the line between them. */
+    /** The distance between two spots, written along the line between them, or level and near where that is too short. */
     public static void across(DrawingBuilder sketch, Spot a, Spot b, String text) {
         Spot along = b.minus(a).unit();
         sketch.line(Pen.FINE, a, b);
         slash(sketch, a, along);
         slash(sketch, b, along);
-        write(sketch, a, b, text);
+        if (TypeFace.REGULAR.widthEm(text) * SIZE.emMm() + 1 < a.distance(b)) {
+            write(sketch, a, b, text);
+        } else {
+            sketch.label(text, a.towards(b, 0.5), SIZE, TypeFace.REGULAR, Tone.BLACK);
+        }
+    }
+
+    /** A height, beside what is that high on its right: the text level, right of the line. */
+    public static void rightOf(DrawingBuilder sketch, Spot foot, Spot top, double offsetMm, String text) {
+        Spot out = new Spot(1, 0);
+        Spot from = foot.plus(offsetMm, 0);
+        Spot to = top.plus(offsetMm, 0);
+        extension(sketch, foot, out, offsetMm);
+        extension(sketch, top, out, offsetMm);
+        sketch.line(Pen.FINE, from, to);
+        Spot along = to.minus(from).unit();
+        slash(sketch, from, along);
+        slash(sketch, to, along);
+        Spot middle = from.towards(to, 0.5);
+        DrawingBuilder.Place beside =
+                new DrawingBuilder.Place(middle.plus(GAP_MM + BEYOND_MM, 0.35 * SIZE.emMm()), Mark.Anchor.START);
+        sketch.label(text, middle, SIZE, TypeFace.REGULAR, Tone.BLACK, List.of(beside), 0);
     }
 
     private static void extension(DrawingBuilder sketch, Spot from, Spot out, double distance) {

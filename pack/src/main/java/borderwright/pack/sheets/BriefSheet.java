@@ -2,6 +2,8 @@ package borderwright.pack.sheets;
 
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.planting.RimHeight;
+import borderwright.pack.alike.Alike;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -16,5 +18,10 @@ public record BriefSheet(Plan plan, Comparison variants, Optional<LocalDate> dat
     @Override
     public String title() {
         return "Brief";
+    }
+
+    /** Which boxes figures are of, after a comma; empty where they are of all. */
+    public String ofBoxes(RimHeight heights) {
+        return heights.boxes().size() == plan.boxes().size() ? "" : ", " + Alike.inShort(heights.boxes());
     }
 }

@@ -4,6 +4,7 @@ import borderwright.engine.ground.BoxGround;
 import borderwright.engine.ground.SheetPlan;
 import borderwright.engine.ground.SiteClearance;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.planting.RimHeight;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
@@ -75,8 +76,7 @@ public record GroundSheet(Plan plan, Drawing section) implements Sheet {
         return Alike.group(plan.site().ground().boxes(), BoxGround::box, b -> {
             StringBuilder out = new StringBuilder();
             b.sides()
-                    .forEach(s -> out.append(f.roughLength(s.shownLeastMm()))
-                            .append(f.roughLength(s.shownMostMm()))
+                    .forEach(s -> out.append(f.text(RimHeight.AboveGround.of(s).inWords()))
                             .append(s.buried())
                             .append(s.partBuried())
                             .append('|'));
@@ -84,10 +84,10 @@ public record GroundSheet(Plan plan, Drawing section) implements Sheet {
         });
     }
 
-    /** How much wall shows at the highest and at the lowest ground before each side; given once where all are alike. */
+    /** How far the rim stands above the ground before each side, capping included; given once where all are alike. */
     public String shown(BoxGround box, PrintedFigures f) {
         List<String> sides = box.sides().stream()
-                .map(s -> range(f.roughLength(s.shownLeastMm()), f.roughLength(s.shownMostMm())))
+                .map(s -> f.text(RimHeight.AboveGround.of(s).inWords()))
                 .toList();
         return perSide(sides);
     }
@@ -102,10 +102,6 @@ public record GroundSheet(Plan plan, Drawing section) implements Sheet {
                                 + (s.partBuried() > 0 ? s.partBuried() + " partly" : ""))
                 .toList();
         return perSide(sides);
-    }
-
-    private static String range(String least, String most) {
-        return least.equals(most) ? least : least + " to " + most;
     }
 
     private static String perSide(List<String> sides) {

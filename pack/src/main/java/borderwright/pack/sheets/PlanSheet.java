@@ -3,6 +3,7 @@ package borderwright.pack.sheets;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.plan.Plan;
+import borderwright.engine.planting.RimHeight;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
@@ -33,12 +34,18 @@ public record PlanSheet(Plan plan, Drawing drawing, List<Drawing> fronts) implem
                 plan.boxes(),
                 box -> box.plan().name(),
                 box -> fronts(box, f)
-                        + f.length(box.plan().heightMm())
+                        + f.length(box.builtMm())
                         + f.length(box.plan().bedMm())
-                        + f.length(box.soilDepthMm())
+                        + f.length(heights(box).soilMm())
+                        + f.text(heights(box).rim().inWords())
                         + f.length(box.plan().platformMm())
                         + box.plan().capped()
                         + (box.plan().planters().size() > 1 ? box.plan().name() : ""));
+    }
+
+    /** Heights of a box as built. */
+    public RimHeight heights(Box box) {
+        return plan.site().planting().rims().get(plan.boxes().indexOf(box));
     }
 
     @Override

@@ -33,8 +33,8 @@ public record FacingGap(String box, String run, String faces, Segment across) {
     /** What may face a side: a line with the ground in front of it, and the number of its box, or none. */
     private record Facing(Segment line, int box, String name) {}
 
-    /** A stretch of a side, from one distance along it to another, mm, and the way across to what faces it there. */
-    private record Stretch(double fromMm, double toMm, Segment across, Facing faces) {
+    /** A stretch of a side, from one distance along it to another, mm, and how wide the gap is at its middle. */
+    private record Stretch(double fromMm, double toMm, double widthMm, Point foot, Facing faces) {
         boolean overlaps(Stretch other) {
             return fromMm < other.toMm && other.fromMm < toMm;
         }
@@ -49,8 +49,10 @@ public record FacingGap(String box, String run, String faces, Segment across) {
             for (int i = 0; i < box.outline().size(); i++) {
                 for (Stretch stretch : nearest(box.outline().side(i), b, all)) {
                     // Two boxes that face each other do so from both; the first tells it.
-                    if (stretch.faces.box < 0 || stretch.faces.box > b) {
-                        gaps.add(new FacingGap(box.name(), box.run(), stretch.faces.name, stretch.across));
+                    if (stretch.widthMm >= LEAST_MM && (stretch.faces.box < 0 || stretch.faces.box > b)) {
+                        Point out = box.outline().direction(i).left().times(-stretch.widthMm);
+                        Segment across = new Segment(stretch.foot, stretch.foot.plus(out));
+                        gaps.add(new FacingGap(box.name(), box.run(), stretch.faces.name, across));
                     }
                 }
             }
@@ -84,7 +86,7 @@ public record FacingGap(String box, String run, String faces, Segment across) {
                 stretch(side, facing).ifPresent(stretches::add);
             }
         }
-        stretches.sort(Comparator.comparingDouble(s -> s.across.lengthMm()));
+        stretches.sort(Comparator.comparingDouble(Stretch::widthMm));
         List<Stretch> seen = new ArrayList<>();
         for (Stretch stretch : stretches) {
             if (seen.stream().noneMatch(stretch::overlaps)) {
@@ -109,8 +111,7 @@ public record FacingGap(String box, String run, String faces, Segment across) {
         Point foot = side.from().plus(along.times((from + to) / 2));
         Point out = along.left().times(-1);
         double width = facing.line.from().minus(foot).cross(other) / out.cross(other);
-        return width < LEAST_MM
-                ? Optional.empty()
-                : Optional.of(new Stretch(from, to, new Segment(foot, foot.plus(out.times(width))), facing));
+        // What touches the side hides all that lies behind it.
+        return width < -LEAST_MM ? Optional.empty() : Optional.of(new Stretch(from, to, width, foot, facing));
     }
 }

@@ -57,6 +57,14 @@ class FacingGapTest {
     }
 
     @Test
+    void aBedThatTouchesHidesTheFartherOneToo() {
+        assertThat(FacingGap.of(
+                        List.of(box("L", 0, 0, 1000, 600), box("R", 2000, 0, 3000, 600), box("M", 1000, 0, 2000, 600)),
+                        OPEN))
+                .isEmpty();
+    }
+
+    @Test
     void aWallFacesABedAndAnOpenEdgeDoesNot() {
         Outline walled = outline(EdgeKind.HOUSE, EdgeKind.OPEN, EdgeKind.OPEN, EdgeKind.WALL);
 
