@@ -22,8 +22,8 @@ import java.util.Map;
 
 /** Boxes of made-up larch boards for tests of the stages after build-up. */
 public final class TestBoxes {
-    static final GivenSection GIVEN_LARCH = section("larch 25 x 150", 25, 150);
-    static final GivenSection GIVEN_BATTEN = section("batten 47 x 50", 47, 50);
+    public static final GivenSection GIVEN_LARCH = section("larch 25 x 150", 25, 150);
+    public static final GivenSection GIVEN_BATTEN = section("batten 47 x 50", 47, 50);
     public static final SectionSpec LARCH = WoodResolver.section(GIVEN_LARCH);
     public static final SectionSpec BATTEN = WoodResolver.section(GIVEN_BATTEN);
 

@@ -3,6 +3,7 @@ package borderwright.app.plan;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.message.Sentences;
 import borderwright.engine.plan.Comparison;
+import borderwright.engine.plan.Costs;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.problem.Problem;
 import borderwright.pack.language.Language;
@@ -28,31 +29,34 @@ final class PlanReport {
                 + format.weight(totals.timberKg())
                 + " of wood, " + format.area(totals.growingM2()) + " to grow in, " + format.volume(totals.soilM3())
                 + " of soil");
-        out.println("  basket " + totals.boardsAndFixings() + budget(totals) + "; "
-                + (plan.basket().proven()
-                        ? "nothing can be cheaper"
-                        : "nothing can be under " + plan.basket().bound()));
-        plan.basket()
-                .unpriced()
-                .forEach(item -> out.println("  not priced by anyone: " + item.quantity() + " " + item.item()));
+        costs(plan, sentences, out);
         out.println("  next measure worth taking: "
                 + sentences.text(plan.survey().next().what()));
         if (comparison.rows().size() > 1) {
             comparison.rows().forEach(row -> out.println("  " + row(row, format)));
             out.println("  " + sentences.text(comparison.conclusion()));
+            comparison.cheaperOnes().forEach(fails -> out.println("  " + sentences.text(fails)));
         }
         out.println("  written into " + folder + ": " + String.join(", ", files));
     }
 
-    private static String budget(Plan.Totals totals) {
-        return totals.overBudget()
-                .map(over -> over.isPositive() ? ", " + over + " over budget" : ", " + over.negated() + " under budget")
-                .orElse("");
+    private static void costs(Plan plan, Sentences sentences, PrintWriter out) {
+        Costs costs = plan.totals().costs();
+        costs.unpriced().forEach(item -> out.println("  not priced by anyone: " + sentences.text(item.line())));
+        costs.inAll()
+                .ifPresent(sum -> out.println("  in all " + sum
+                        + costs.againstBudget()
+                                .map(budget -> ": " + sentences.text(budget))
+                                .orElse("")));
+        out.println("  " + sentences.text(costs.covers()));
+        out.println("  " + sentences.text(costs.proof(plan.basket())));
     }
 
     private static String row(Comparison.Row row, LengthFormat format) {
-        String unmet = row.unmet().isEmpty() ? "" : "; not met: " + row.unmet().size();
-        return "\"" + row.name() + "\": " + row.cost().map(Money::toString).orElse("no plan") + ", "
+        String unmet = row.meetsEverything()
+                ? "; meets everything"
+                : "; not met: " + row.unmet().size();
+        return "\"" + row.name() + "\": " + row.cost().map(Money::toString).orElse("no cost") + ", "
                 + format.area(row.growingM2()) + " to grow in" + unmet;
     }
 }

@@ -36,11 +36,11 @@ public record FloorOption(
     }
 
     /** The same with the whole garden's basket. */
-    public FloorOption with(Money cost, List<Problem> problems) {
+    public FloorOption with(Optional<Money> cost, List<Problem> problems) {
         return new Builder(heightMm, asGiven)
                 .soil(soilDepthMm, orderedM3, soakedKg)
                 .costs(filling, floorMetres, floor)
-                .basket(Optional.of(cost), problems)
+                .basket(cost, problems)
                 .build();
     }
 

@@ -41,7 +41,8 @@ public record Garden(
      * @param kind whether it is a person's own or invented
      * @param units in which lengths are written
      * @param currency of all prices
-     * @param budget most that boards, fixings and delivery may cost, if it is limited
+     * @param budget most that it may cost in all, if it is limited
+     * @param usualPrices what goods usually cost where no supplier prices them
      */
     public record Heading(
             String name,
@@ -49,7 +50,8 @@ public record Garden(
             GardenKind kind,
             UnitSystem units,
             CurrencyUnit currency,
-            Optional<BigDecimal> budget) {}
+            Optional<BigDecimal> budget,
+            UsualPrices usualPrices) {}
 
     /** The planters, run by run, how they are built and of what, what they must stand and what grows in them. */
     public record Design(
@@ -155,6 +157,10 @@ public record Garden(
 
     public Optional<BigDecimal> budget() {
         return heading.budget();
+    }
+
+    public UsualPrices usualPrices() {
+        return heading.usualPrices();
     }
 
     public List<RunSpec> runs() {

@@ -3,7 +3,6 @@ package borderwright.engine.plan;
 import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -14,16 +13,19 @@ import org.jspecify.annotations.Nullable;
  * A garden's plan and its variants side by side.
  *
  * @param rows the garden as given first, then its variants in the order in which they were written
- * @param cheapest position in {@code rows} of the cheapest among the designs that leave the least unmet; -1 when nothing
- *     was planned
- * @param conclusion what the cheapest saves, in words
+ * @param cheapest position in {@code rows} of the cheapest among the designs that meet everything; -1 where none does
+ * @param conclusion which one that is and what it saves, or that none meets everything
+ * @param cheaperOnes for each design that costs less than that one (or, where none meets everything, than the one that leaves
+ *     the least unmet): what it fails first
  */
-public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
+public record Comparison(List<Row> rows, int cheapest, Message conclusion, List<Message> cheaperOnes) {
     /** Nothing to compare. */
-    public static final Comparison NONE = new Comparison(List.of(), -1, ComparisonMessage.NO_DESIGN_PLANNED.of());
+    public static final Comparison NONE =
+            new Comparison(List.of(), -1, ComparisonMessage.NO_DESIGN_PLANNED.of(), List.of());
 
     public Comparison {
         rows = List.copyOf(rows);
+        cheaperOnes = List.copyOf(cheaperOnes);
     }
 
     /**
@@ -31,9 +33,9 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
      *
      * @param name {@code as given} or the variant's name
      * @param changed field paths in which it differs
-     * @param cost what its basket costs; empty when it was not planned
+     * @param cost what it costs in all; empty when it was not planned or has no basket
      * @param less how much less that is than the garden as given, negative when more; empty for the garden itself and where
-     *     either was not planned
+     *     either has no cost
      * @param boardMetres length of all boards cut into, m
      * @param timberM3 volume of its pieces, m3
      * @param growingM2 area inside its walls, m2
@@ -55,6 +57,11 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
         public Row {
             changed = List.copyOf(changed);
             unmet = List.copyOf(unmet);
+        }
+
+        /** Whether it has a cost and nothing is left unmet in it. */
+        public boolean meetsEverything() {
+            return cost.isPresent() && unmet.isEmpty();
         }
 
         public static Builder builder() {
@@ -171,13 +178,13 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
     }
 
     static Comparison ofRows(List<Row> rows) {
-        int cheapest = cheapest(rows);
-        return new Comparison(rows, cheapest, conclusion(rows, cheapest));
+        Verdict verdict = Verdict.of(rows);
+        return new Comparison(rows, verdict.cheapest(), verdict.conclusion(), verdict.cheaperOnes());
     }
 
     private static Optional<Money> cost(Design design) {
         return design.answer() instanceof PlanAnswer.Planned planned
-                ? Optional.of(planned.plan().totals().boardsAndFixings())
+                ? planned.plan().totals().costs().inAll()
                 : Optional.empty();
     }
 
@@ -188,8 +195,8 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
             return Row.builder()
                     .name(design.name())
                     .changed(design.changed())
-                    .cost(Optional.of(totals.boardsAndFixings()))
-                    .less(asGiven.map(money -> money.minus(totals.boardsAndFixings())))
+                    .cost(totals.costs().inAll())
+                    .less(asGiven.flatMap(money -> totals.costs().inAll().map(money::minus)))
                     .boardMetres(totals.boardMetres())
                     .timberM3(totals.timberM3())
                     .growingM2(totals.growingM2())
@@ -211,40 +218,5 @@ public record Comparison(List<Row> rows, int cheapest, Message conclusion) {
                 .planters(0)
                 .unmet(none.reasons())
                 .build();
-    }
-
-    private static int cheapest(List<Row> rows) {
-        List<Integer> planned = new ArrayList<>();
-        for (int i = 0; i < rows.size(); i++) {
-            if (rows.get(i).cost().isPresent()) {
-                planned.add(i);
-            }
-        }
-        // A design that leaves less unmet comes before a cheaper one: half a run is no saving.
-        return planned.stream()
-                .min(Comparator.comparing((Integer i) -> rows.get(i).unmet().size())
-                        .thenComparing(i -> rows.get(i).cost().orElseThrow()))
-                .orElse(-1);
-    }
-
-    private static Message conclusion(List<Row> rows, int cheapest) {
-        if (cheapest < 0) {
-            return ComparisonMessage.NO_DESIGN_PLANNED.of();
-        }
-        Row best = rows.get(cheapest);
-        Optional<Money> asGiven = rows.get(0).cost();
-        if (cheapest == 0 || asGiven.isEmpty()) {
-            return ComparisonMessage.CHEAPEST_DESIGN.of(best.name());
-        }
-        Money saved = asGiven.get().minus(best.cost().orElseThrow());
-        double moreM2 = best.growingM2() - rows.get(0).growingM2();
-        double area = Math.abs(moreM2);
-        String way = moreM2 < 0 ? "less" : "more";
-        if (saved.isZero()) {
-            return ComparisonMessage.DESIGN_MEETS_MORE_FOR_NOTHING.of(area, way, best.name());
-        }
-        return saved.isNegative()
-                ? ComparisonMessage.DESIGN_MEETS_MORE_FOR_MONEY.of(saved.negated(), area, way, best.name())
-                : ComparisonMessage.CHEAPEST_DESIGN_SAVES.of(saved, area, way, best.name());
     }
 }

@@ -1,6 +1,8 @@
 package borderwright.engine.plan;
 
 import static borderwright.engine.message.Slot.area;
+import static borderwright.engine.message.Slot.count;
+import static borderwright.engine.message.Slot.message;
 import static borderwright.engine.message.Slot.money;
 import static borderwright.engine.message.Slot.text;
 
@@ -11,6 +13,8 @@ import java.util.List;
 /** What a comparison of designs comes to. */
 enum ComparisonMessage implements MessageCode {
     NO_DESIGN_PLANNED,
+    NO_DESIGN_MEETS_EVERYTHING(money("cost"), text("design"), count("unmet")),
+    CHEAPER_DESIGN_FAILS(text("design"), money("less"), count("further"), message("first")),
     CHEAPEST_DESIGN(text("design")),
     CHEAPEST_DESIGN_SAVES(money("saved"), area("area"), text("way"), text("design")),
     DESIGN_MEETS_MORE_FOR_NOTHING(area("area"), text("way"), text("design")),

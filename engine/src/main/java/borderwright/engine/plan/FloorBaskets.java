@@ -24,11 +24,12 @@ public final class FloorBaskets {
      *
      * @param garden as planned
      * @param rows by the cheapest prices
-     * @param own basket of the garden as given
+     * @param own what the garden as given costs in all; empty without a basket
      * @param unmet of the garden as given
      * @param budget work that the other basket may take
      */
-    static List<FloorOption> of(Garden garden, List<FloorOption> rows, Money own, List<Problem> unmet, Budget budget) {
+    static List<FloorOption> of(
+            Garden garden, List<FloorOption> rows, Optional<Money> own, List<Problem> unmet, Budget budget) {
         Optional<FloorOption> best = rows.stream()
                 .filter(row -> !row.asGiven())
                 .min(Comparator.comparing(FloorOption::total).thenComparing(FloorOption::heightMm));
@@ -45,7 +46,9 @@ public final class FloorBaskets {
         return rows.stream()
                 .map(row -> row.asGiven()
                         ? row.with(own, unmet)
-                        : row.equals(best.get()) ? row.with(plan.totals().boardsAndFixings(), plan.shortfalls()) : row)
+                        : row.equals(best.get())
+                                ? row.with(plan.totals().costs().inAll(), plan.shortfalls())
+                                : row)
                 .toList();
     }
 }

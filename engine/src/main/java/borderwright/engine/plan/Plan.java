@@ -14,8 +14,6 @@ import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.checks.SurveyReport;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
-import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -69,8 +67,7 @@ public record Plan(
      * @param timberKg weight of all pieces as they arrive, kg
      * @param growingM2 area inside the walls, m2
      * @param soilM3 soil to fill them, settlement included, m3
-     * @param boardsAndFixings cost of the basket
-     * @param overBudget how far the basket is over the budget, negative when under; empty when there is no budget
+     * @param costs what everything that the job needs costs
      */
     public record Totals(
             int planters,
@@ -81,8 +78,7 @@ public record Plan(
             double timberKg,
             double growingM2,
             double soilM3,
-            Money boardsAndFixings,
-            Optional<Money> overBudget) {
+            Costs costs) {
         public static Builder builder() {
             return new Builder();
         }
@@ -97,8 +93,7 @@ public record Plan(
             private @Nullable Double timberKg;
             private @Nullable Double growingM2;
             private @Nullable Double soilM3;
-            private @Nullable Money boardsAndFixings;
-            private Optional<Money> overBudget = Optional.empty();
+            private @Nullable Costs costs;
 
             private Builder() {}
 
@@ -142,13 +137,8 @@ public record Plan(
                 return this;
             }
 
-            public Builder boardsAndFixings(Money set) {
-                boardsAndFixings = set;
-                return this;
-            }
-
-            public Builder overBudget(Optional<Money> set) {
-                overBudget = set;
+            public Builder costs(Costs set) {
+                costs = set;
                 return this;
             }
 
@@ -167,8 +157,7 @@ public record Plan(
                         Objects.requireNonNull(timberKg, "timberKg"),
                         Objects.requireNonNull(growingM2, "growingM2"),
                         Objects.requireNonNull(soilM3, "soilM3"),
-                        Objects.requireNonNull(boardsAndFixings, "boardsAndFixings"),
-                        overBudget);
+                        Objects.requireNonNull(costs, "costs"));
             }
         }
     }

@@ -7,20 +7,14 @@ import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.layout.plan.Layout;
-import java.math.RoundingMode;
 import java.util.List;
-import java.util.Optional;
-import org.joda.money.Money;
 
 /** The sums on the brief. */
 record PlanTotals(Garden garden, Layout layout, List<Piece> pieces, SiteWork site, CuttingPlan cutting) {
     private static final double MM_PER_M = 1000;
     private static final double MM3_PER_M3 = 1e9;
 
-    Plan.Totals of(long costMinor) {
-        Money cost = Money.ofMinor(garden.currency(), costMinor);
-        Optional<Money> over =
-                garden.budget().map(budget -> cost.minus(Money.of(garden.currency(), budget, RoundingMode.HALF_UP)));
+    Plan.Totals of(Costs costs) {
         return Plan.Totals.builder()
                 .planters(layout.boxes().stream()
                         .mapToInt((FootprintPlan box) -> box.planters().size())
@@ -38,8 +32,7 @@ record PlanTotals(Garden garden, Layout layout, List<Piece> pieces, SiteWork sit
                         .mapToDouble(SoilVolume::growingM2)
                         .sum())
                 .soilM3(site.filling().orderedM3())
-                .boardsAndFixings(cost)
-                .overBudget(over)
+                .costs(costs)
                 .build();
     }
 

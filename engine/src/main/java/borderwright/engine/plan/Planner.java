@@ -176,7 +176,7 @@ public final class Planner {
         List<ShoppingItem> shopping = ShoppingList.of(boxes, site.ground(), site.filling(), format);
         WoodStage stage = new WoodStage(garden, prices, budget, begins);
         WoodStage.Bought wood = variant ? stage.unexplained(pieces, shopping) : stage.explained(pieces, shopping);
-        Plan.Totals sums = new PlanTotals(garden, layout, pieces, site, wood.cutting()).of(wood.paid());
+        Plan.Totals sums = new PlanTotals(garden, layout, pieces, site, wood.cutting()).of(wood.costs());
         List<Problem> unmet =
                 new Shortfalls(garden, taught).of(border.report(), layout, boxes, strength, site, prices, wood);
         SiteWork floored = variant ? site : withFloorBaskets(site, sums, unmet);
@@ -203,6 +203,6 @@ public final class Planner {
 
     private SiteWork withFloorBaskets(SiteWork site, Plan.Totals sums, List<Problem> unmet) {
         return site.withPlatforms(
-                FloorBaskets.of(garden, site.platforms(), sums.boardsAndFixings(), unmet, budget.separate(FLOOR_WORK)));
+                FloorBaskets.of(garden, site.platforms(), sums.costs().inAll(), unmet, budget.separate(FLOOR_WORK)));
     }
 }

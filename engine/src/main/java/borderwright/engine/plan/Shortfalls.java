@@ -4,12 +4,12 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.layout.plan.Layout;
+import borderwright.engine.message.Message;
 import borderwright.engine.prices.PriceLists;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.engine.survey.checks.SurveyDisagreement;
 import borderwright.engine.survey.checks.SurveyReport;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.joda.money.Money;
@@ -48,13 +48,14 @@ record Shortfalls(Garden garden, Taught taught) {
     }
 
     private void budget(WoodStage.Bought wood, List<Problem> found) {
-        if (garden.budget().isEmpty() || wood.answer().status() != ShoppingAnswer.Status.FOUND) {
-            return;
-        }
-        Money cost = Money.ofMinor(garden.currency(), wood.paid());
-        Money most = Money.of(garden.currency(), garden.budget().get(), RoundingMode.HALF_UP);
-        if (cost.isGreaterThan(most)) {
-            found.add(new Problem("budget", ShortfallMessage.OVER_BUDGET.of(cost, cost.minus(most), most)));
-        }
+        wood.costs()
+                .overBudget()
+                .filter(Money::isPositive)
+                .ifPresent(over -> found.add(new Problem("budget", overBudget(wood.costs(), over))));
+    }
+
+    private static Message overBudget(Costs costs, Money over) {
+        Money cost = costs.inAll().orElseThrow();
+        return ShortfallMessage.OVER_BUDGET.of(cost, over, cost.minus(over));
     }
 }

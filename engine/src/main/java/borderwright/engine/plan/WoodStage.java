@@ -47,14 +47,15 @@ record WoodStage(Garden garden, PriceLists prices, Budget budget, Consumer<PlanS
      * @param answer the search's own, for its status and reasons
      * @param boardsKeptWhole whether every board that is to be kept whole could be
      * @param onSite faults of what was received and cut on site
+     * @param costs what it costs, with what no supplier prices
      */
     record Bought(
-            ShoppingAnswer answer, Basket basket, CuttingPlan cutting, boolean boardsKeptWhole, List<Problem> onSite) {
-        /** What is paid, minor units. */
-        long paid() {
-            return answer.cost() - answer.counted();
-        }
-    }
+            ShoppingAnswer answer,
+            Basket basket,
+            CuttingPlan cutting,
+            boolean boardsKeptWhole,
+            List<Problem> onSite,
+            Costs costs) {}
 
     /** The basket with the reasons that the sheets show. */
     Bought explained(List<Piece> pieces, List<ShoppingItem> shopping) {
@@ -93,7 +94,7 @@ record WoodStage(Garden garden, PriceLists prices, Budget budget, Consumer<PlanS
                 garden.currency(),
                 garden.cutting().rejectsPercent());
         boolean boardsKeptWhole = held.met();
-        return new Bought(answer, basket, cutting, boardsKeptWhole, here.problems());
+        return new Bought(answer, basket, cutting, boardsKeptWhole, here.problems(), Costs.of(garden, answer));
     }
 
     private CuttingJob job(List<BoardInHand> boards, OnSite here) {

@@ -3,14 +3,16 @@ package borderwright.engine.shopping;
 import static borderwright.engine.message.Slot.area;
 import static borderwright.engine.message.Slot.count;
 import static borderwright.engine.message.Slot.message;
+import static borderwright.engine.message.Slot.money;
 import static borderwright.engine.message.Slot.site;
+import static borderwright.engine.message.Slot.text;
 import static borderwright.engine.message.Slot.volume;
 
 import borderwright.engine.message.MessageCode;
 import borderwright.engine.message.Slot;
 import java.util.List;
 
-/** What goods on the shopping list are for. */
+/** What goods on the shopping list are for, and what they usually cost. */
 enum ShoppingMessage implements MessageCode {
     TWO_USES(message("first"), message("next")),
     FILL_TO_BUY(volume("filled")),
@@ -23,7 +25,11 @@ enum ShoppingMessage implements MessageCode {
     PACKERS_TO_BUY,
     SKIPS_TO_HIRE(volume("moved")),
     MEMBRANE_TO_BUY(count("strips"), site("length")),
-    PINS_TO_BUY;
+    PINS_TO_BUY,
+    GOODS_AT_USUAL_PRICE(text("item"), text("quantity"), text("unit"), money("sum"), message("packs")),
+    GOODS_WITHOUT_PRICE(text("item"), text("quantity"), text("unit")),
+    USUAL_EACH(count("count"), money("each")),
+    USUAL_PACKS(count("count"), money("each"), text("contains"), text("unit"));
 
     private final List<Slot> slots;
 

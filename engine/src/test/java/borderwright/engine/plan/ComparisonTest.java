@@ -28,6 +28,10 @@ class ComparisonTest {
                 .build();
     }
 
+    private static List<String> cheaperOnes(Comparison comparison) {
+        return comparison.cheaperOnes().stream().map(English.METRIC::text).toList();
+    }
+
     @Test
     void theCheapestSaysWhatItSavesAndWhatThatCostsInGrowingArea() {
         Comparison comparison = Comparison.ofRows(List.of(
@@ -36,29 +40,50 @@ class ComparisonTest {
         assertThat(comparison.cheapest()).isEqualTo(1);
         assertThat(English.METRIC.text(comparison.conclusion()))
                 .isEqualTo(
-                        "The cheapest is \"thin\"; it saves GBP 59.50 against the garden as given, with 0.07 m2 more to"
-                                + " grow in.");
+                        "The cheapest that meets everything is \"thin\"; it saves GBP 59.50 against the garden as given, with"
+                                + " 0.07 m2 more to grow in.");
+        assertThat(comparison.cheaperOnes()).isEmpty();
     }
 
     @Test
     void halfARunIsNoSaving() {
         Comparison comparison = Comparison.ofRows(
-                List.of(row("as given", "GBP 450.00", 4.77, "C"), row("deep", "GBP 320.00", 2.43, "C", "D")));
+                List.of(row("as given", "GBP 450.00", 4.77), row("deep", "GBP 320.00", 2.43, "C", "D")));
 
         assertThat(comparison.cheapest()).isZero();
-        assertThat(English.METRIC.text(comparison.conclusion())).isEqualTo("The cheapest is \"as given\".");
+        assertThat(English.METRIC.text(comparison.conclusion()))
+                .isEqualTo("The cheapest that meets everything is \"as given\".");
+        assertThat(cheaperOnes(comparison))
+                .containsExactly("\"deep\" costs GBP 130.00 less, but: No planter is given. And 1 more.");
     }
 
     @Test
-    void aDearerDesignThatMeetsMoreIsSaidToBeDearer() {
+    void whereNoneMeetsEverythingNoneIsTheCheapest() {
+        Comparison comparison = Comparison.ofRows(List.of(
+                row("as given", "GBP 450.00", 4.77, "C"),
+                row("deep", "GBP 320.00", 2.43, "C", "D"),
+                row("high", "GBP 480.00", 4.77, "C", "D")));
+
+        assertThat(comparison.cheapest()).isEqualTo(-1);
+        assertThat(English.METRIC.text(comparison.conclusion()))
+                .isEqualTo(
+                        "None of the designs meets everything. \"as given\" leaves the least unmet, 1, at GBP 450.00.");
+        assertThat(cheaperOnes(comparison))
+                .containsExactly("\"deep\" costs GBP 130.00 less, but: No planter is given. And 1 more.");
+    }
+
+    @Test
+    void aDearerDesignThatMeetsEverythingIsSaidToBeDearerAndTheGardenAsGivenToFail() {
         Comparison comparison = Comparison.ofRows(
                 List.of(row("as given", "GBP 450.00", 4.77, "D"), row("shallow", "GBP 470.00", 4.50)));
 
         assertThat(comparison.cheapest()).isEqualTo(1);
         assertThat(English.METRIC.text(comparison.conclusion()))
                 .isEqualTo(
-                        "\"shallow\" leaves the least unmet; it costs GBP 20.00 more than the garden as given, with 0.27 m2"
-                                + " less to grow in.");
+                        "\"shallow\" is the cheapest that meets everything; it costs GBP 20.00 more than the garden as"
+                                + " given, with 0.27 m2 less to grow in.");
+        assertThat(cheaperOnes(comparison))
+                .containsExactly("\"as given\" costs GBP 20.00 less, but: No planter is given.");
     }
 
     @Test
@@ -67,7 +92,9 @@ class ComparisonTest {
                 Comparison.ofRows(List.of(row("as given", "GBP 450.00", 4.77, "C"), row("again", "GBP 450.00", 4.78)));
 
         assertThat(English.METRIC.text(comparison.conclusion()))
-                .isEqualTo("\"again\" leaves the least unmet and costs the same, with 0.01 m2 more to grow in.");
+                .isEqualTo(
+                        "\"again\" is the cheapest that meets everything; it costs the same as the garden as given, with"
+                                + " 0.01 m2 more to grow in.");
     }
 
     @Test

@@ -10,13 +10,8 @@ import borderwright.engine.message.MessageCode;
 import borderwright.engine.message.Slot;
 import java.util.List;
 
-/** Results of a plan: its money, its survey, and its designs side by side. */
+/** Results of a plan: its survey, and its designs side by side. */
 enum ResultMessage implements MessageCode {
-    BUDGET_JUST_MET,
-    BUDGET_EXCEEDED(money("over")),
-    BUDGET_KEPT(money("under")),
-    BASKET_PROVEN_CHEAPEST,
-    BASKET_BEST_FOUND(money("bound")),
     READINGS_UNCHECKED(message("next")),
     READINGS_AGREE,
     READINGS_DISAGREE,

@@ -1,30 +1,13 @@
 package borderwright.pack.figures;
 
-import borderwright.engine.buying.why.Basket;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.survey.checks.SurveyReport;
 import java.util.List;
 import org.joda.money.Money;
 
-/** Results of a plan as sentences: its money, its survey, and its designs side by side. */
+/** Results of a plan as sentences: its survey, and its designs side by side. */
 public final class ResultWords {
     private ResultWords() {}
-
-    /** How far a total is over or under the budget. */
-    public static String budget(Money over, PrintedFigures f) {
-        if (over.isZero()) {
-            return f.text(ResultMessage.BUDGET_JUST_MET.of());
-        }
-        return f.text((over.isPositive() ? ResultMessage.BUDGET_EXCEEDED : ResultMessage.BUDGET_KEPT).of(over.abs()));
-    }
-
-    /** What is known of whether a basket could be cheaper. */
-    public static String proof(Basket basket, PrintedFigures f) {
-        return f.text(
-                basket.proven()
-                        ? ResultMessage.BASKET_PROVEN_CHEAPEST.of()
-                        : ResultMessage.BASKET_BEST_FOUND.of(basket.bound()));
-    }
 
     /** Whether the survey's readings agree, in a sentence. */
     public static String verdict(SurveyReport survey, PrintedFigures f) {

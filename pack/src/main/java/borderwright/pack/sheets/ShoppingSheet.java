@@ -2,8 +2,8 @@ package borderwright.pack.sheets;
 
 import borderwright.engine.buying.why.Basket;
 import borderwright.engine.plan.Plan;
-import borderwright.engine.shopping.ShoppingItem;
 import borderwright.pack.figures.PrintedFigures;
+import java.math.BigDecimal;
 
 /**
  * What to buy, from whom.
@@ -30,11 +30,11 @@ public record ShoppingSheet(Plan plan) implements Sheet {
     }
 
     /** How much of something is needed, with its unit. */
-    public String quantity(ShoppingItem item, PrintedFigures f) {
-        return switch (item.unit()) {
-            case "pieces" -> f.text(SheetMessage.GOODS_PIECES.of(item.quantity().intValueExact()));
-            case "rolls" -> f.text(SheetMessage.GOODS_ROLLS.of(item.quantity().intValueExact()));
-            default -> item.quantity().toPlainString() + " " + item.unit();
+    public String quantity(BigDecimal quantity, String unit, PrintedFigures f) {
+        return switch (unit) {
+            case "pieces" -> f.text(SheetMessage.GOODS_PIECES.of(quantity.intValueExact()));
+            case "rolls" -> f.text(SheetMessage.GOODS_ROLLS.of(quantity.intValueExact()));
+            default -> quantity.toPlainString() + " " + unit;
         };
     }
 }

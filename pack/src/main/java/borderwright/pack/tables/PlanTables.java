@@ -7,8 +7,10 @@ import borderwright.engine.buying.why.Basket;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Sentences;
+import borderwright.engine.plan.Costs;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.shopping.ShoppingItem;
+import borderwright.engine.shopping.UnpricedItem;
 import borderwright.pack.figures.PartWords;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -107,7 +109,7 @@ public final class PlanTables {
                 piece == null || piece.course() == 0 ? "" : Integer.toString(piece.course()));
     }
 
-    /** One row for each line of each order, its delivery and tax; then what nobody prices. */
+    /** One row for each line of each order, its delivery and tax; then what nobody prices, and all sums. */
     public static byte[] shopping(Plan plan, Sentences sentences) {
         String currency = plan.garden().currency().getCode();
         CsvWriter table = new CsvWriter(
@@ -134,10 +136,11 @@ public final class PlanTables {
             charge(table, order.supplier(), "tax", order.tax().getAmount());
             charge(table, order.supplier(), "total", order.total().getAmount());
         }
-        charge(table, "all", "total", plan.basket().total().getAmount());
-        for (Basket.Unpriced item : plan.basket().unpriced()) {
-            table.row("nobody prices it", item.item(), "", "", "", "", "", "", item.quantity(), "", "");
-        }
+        charge(table, "all", "listed", plan.basket().total().getAmount());
+        Costs costs = plan.totals().costs();
+        costs.unpriced().forEach(item -> unpricedRow(table, item));
+        charge(table, "all", "usual", costs.usual().getAmount());
+        costs.inAll().ifPresent(sum -> charge(table, "all", "total", sum.getAmount()));
         return table.bytes();
     }
 
@@ -159,6 +162,26 @@ public final class PlanTables {
                 item == null ? "" : item.quantity().toPlainString(),
                 item == null ? "" : item.unit(),
                 item == null ? "" : sentences.text(item.why()));
+    }
+
+    private static void unpricedRow(CsvWriter table, UnpricedItem item) {
+        String each = item.usual()
+                .map(usual -> usual.each().getAmount().toPlainString())
+                .orElse("");
+        table.row(
+                "nobody prices it",
+                item.item(),
+                "",
+                "",
+                item.usual().map(usual -> Integer.toString(usual.count())).orElse(""),
+                "",
+                each,
+                item.usual()
+                        .map(usual -> usual.sum().getAmount().toPlainString())
+                        .orElse(""),
+                item.quantity().toPlainString(),
+                item.unit(),
+                item.usual().map(usual -> usual.origin().note()).orElse(""));
     }
 
     private static void charge(CsvWriter table, String supplier, String what, BigDecimal amount) {

@@ -69,7 +69,7 @@ class PackPagesTest {
         Plan plan = SamplePlan.metric();
         PrintedFigures f = PrintedFigures.in(UnitSystem.METRIC);
         String brief = SamplePack.oneLine(pages.get(0));
-        Money over = plan.totals().overBudget().orElseThrow();
+        Money over = plan.totals().costs().overBudget().orElseThrow();
 
         assertThat(plan.shortfalls().stream().map(Problem::where)).contains("survey.measures", "build", "budget");
         assertThat(brief).contains("Look at this first");

@@ -27,8 +27,20 @@ public record GivenGarden(
         @Described(value = "currency of all prices, by its ISO 4217 code", example = "GBP")
         String currency,
 
-        @Described(value = "most that boards, fixings and delivery may cost", example = "420", atLeast = 0) @Nullable
+        @Described(
+                value =
+                        "most that it may cost in all: goods and delivery as listed, and usual prices of what nobody lists",
+                example = "420",
+                atLeast = 0)
+        @Nullable
         BigDecimal budget,
+
+        @Described(
+                value =
+                        "whether goods that no supplier prices count at a usual price, from memory and rough; there are such prices in GBP, EUR and USD",
+                otherwise = "yes")
+        @Nullable
+        Boolean usualPrices,
 
         @Described("what was measured on site") GivenSurvey survey,
         @Described("the planters requested, run by run") List<GivenRun> runs,
@@ -89,6 +101,7 @@ public record GivenGarden(
         private @Nullable Boolean invented;
         private @Nullable UnitSystem units;
         private @Nullable BigDecimal budget;
+        private @Nullable Boolean usualPrices;
         private List<GivenRun> runs = List.of();
         private List<GivenSection> sections = List.of();
         private List<GivenSupplier> suppliers = List.of();
@@ -124,6 +137,12 @@ public record GivenGarden(
             return this;
         }
 
+        /** Whether goods that no supplier prices count at a usual price. */
+        public Builder usualPrices(Boolean counted) {
+            usualPrices = counted;
+            return this;
+        }
+
         public Builder runs(List<GivenRun> given) {
             runs = given;
             return this;
@@ -156,8 +175,30 @@ public record GivenGarden(
 
         public GivenGarden build() {
             return new GivenGarden(
-                    name, about, invented, units, currency, budget, survey, runs, build, sections, suppliers, List.of(),
-                    List.of(), null, null, null, ground, filling, null, days, null, null, List.of());
+                    name,
+                    about,
+                    invented,
+                    units,
+                    currency,
+                    budget,
+                    usualPrices,
+                    survey,
+                    runs,
+                    build,
+                    sections,
+                    suppliers,
+                    List.of(),
+                    List.of(),
+                    null,
+                    null,
+                    null,
+                    ground,
+                    filling,
+                    null,
+                    days,
+                    null,
+                    null,
+                    List.of());
         }
     }
 }

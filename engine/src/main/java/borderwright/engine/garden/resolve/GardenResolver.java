@@ -52,6 +52,7 @@ public final class GardenResolver {
     }
 
     private static Garden.Heading heading(GivenGarden given, UnitSystem units, Ledger ledger) {
+        CurrencyUnit currency = CurrencyUnit.of(given.currency());
         return new Garden.Heading(
                 given.name(),
                 Optional.ofNullable(given.about()),
@@ -59,8 +60,9 @@ public final class GardenResolver {
                         ? Garden.GardenKind.INVENTED
                         : Garden.GardenKind.OWN,
                 units,
-                CurrencyUnit.of(given.currency()),
-                Optional.ofNullable(given.budget()));
+                currency,
+                Optional.ofNullable(given.budget()),
+                UsualPriceResolver.resolve(given.usualPrices(), currency, ledger));
     }
 
     private static Garden.Supply supply(GivenGarden given, Ledger ledger) {

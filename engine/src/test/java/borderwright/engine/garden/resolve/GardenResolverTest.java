@@ -118,7 +118,8 @@ class GardenResolverTest {
                             Map.entry("strength.water", "soaked"),
                             Map.entry("survey.false alarm", "0.05"),
                             Map.entry("survey.going round", "anticlockwise"),
-                            Map.entry("units", "metric")));
+                            Map.entry("units", "metric"),
+                            Map.entry("usual prices", "yes")));
         }
 
         @Test
