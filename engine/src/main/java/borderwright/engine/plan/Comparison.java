@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param cheapest position in {@code rows} of the cheapest among the designs that meet everything; -1 where none does
  * @param conclusion which one that is and what it saves, or that none meets everything
  * @param cheaperOnes for each design that costs less than that one (or, where none meets everything, than the one that leaves
- *     the least unmet): what it fails first
+ *     the least unmet): what it fails first and that one does not
  */
 public record Comparison(List<Row> rows, int cheapest, Message conclusion, List<Message> cheaperOnes) {
     /** Nothing to compare. */

@@ -1,6 +1,7 @@
 package borderwright.engine.plan;
 
 import borderwright.engine.message.Message;
+import borderwright.engine.problem.Problem;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -43,12 +44,17 @@ record Verdict(int cheapest, Message conclusion, List<Message> cheaperOnes) {
         Money most = best.cost().orElseThrow();
         return rows.stream()
                 .filter(row -> row.cost().filter(most::isGreaterThan).isPresent())
-                .map(row -> ComparisonMessage.CHEAPER_DESIGN_FAILS.of(
-                        row.name(),
-                        most.minus(row.cost().orElseThrow()),
-                        row.unmet().size() - 1,
-                        row.unmet().get(0).message()))
+                .map(row -> fails(row, best, most.minus(row.cost().orElseThrow())))
                 .toList();
+    }
+
+    /** Names what the better design meets: a fault of the survey that both have tells nothing of the cheaper one. */
+    private static Message fails(Comparison.Row row, Comparison.Row best, Money less) {
+        List<Problem> own =
+                row.unmet().stream().filter(p -> !best.unmet().contains(p)).toList();
+        List<Problem> named = own.isEmpty() ? row.unmet() : own;
+        return ComparisonMessage.CHEAPER_DESIGN_FAILS.of(
+                row.name(), less, named.size() - 1, named.get(0).message());
     }
 
     private static Message saving(List<Comparison.Row> rows, int cheapest) {
