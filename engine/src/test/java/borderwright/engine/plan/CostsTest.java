@@ -48,8 +48,12 @@ class CostsTest {
                 ? List.of(new ShoppingAnswer.Order(
                         "Yard", List.of(), List.of(new ShoppingAnswer.GoodsLine(offer, 1)), paidMinor, 0, 0, false))
                 : List.of();
-        return new ShoppingAnswer(
-                status, paidMinor, paidMinor, orders, List.of(), List.of(unpriced), List.of(), List.of());
+        return ShoppingAnswer.builder(status)
+                .cost(paidMinor)
+                .bound(paidMinor)
+                .orders(orders)
+                .unpriced(List.of(unpriced))
+                .build();
     }
 
     /** The case that a user reported: by hand 9 packs of 100 screws, 3 loads, 3 packs of 20 feet, 1 roll of 15 m2, 1 tin. */
