@@ -80,6 +80,7 @@ class ArchitectureTest {
             "buying.why",
             "buying.nesting",
             "cutting",
+            "assembly",
             "sequence",
             "settingout",
             "shopping",

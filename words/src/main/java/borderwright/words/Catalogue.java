@@ -26,6 +26,7 @@ public final class Catalogue {
     public static final List<String> FILES = List.of(
             "language",
             "app",
+            "assembly",
             "buildup",
             "buying",
             "cautions",

@@ -12,6 +12,7 @@ import borderwright.engine.settingout.SettingOut;
 import borderwright.engine.strength.StrengthReport;
 import borderwright.pack.alike.AlikeBoards;
 import borderwright.pack.alike.AlikeBoxes;
+import borderwright.pack.bench.BenchViews;
 import borderwright.pack.drawings.BoardDrawing;
 import borderwright.pack.drawings.BowDrawing;
 import borderwright.pack.drawings.CourseDrawing;
@@ -80,6 +81,9 @@ public final class SheetList {
                 sheets.strength(alike).ifPresent(all::add);
             }
             sheets.strengthSteps().ifPresent(all::add);
+            BenchViews bench = BenchViews.of(plan, paper);
+            all.add(new BenchSheet(bench.walls(), bench.floors()));
+            all.add(new AssemblySheet(bench.orders()));
         }
         all.addAll(SiteSheetList.of(plan, paper));
         return all;

@@ -130,5 +130,7 @@ final class PageStyle {
             .card .ticks { font-size: 11pt; line-height: 1.5; margin-top: 1mm; }
             .card .label { font-weight: 400; }
             table.cuts { margin-bottom: 4mm; }
+            table.bench td { font-size: 10pt; }
+            table.steps td { padding-top: 2mm; padding-bottom: 2mm; }
             """;
 }

@@ -111,6 +111,12 @@ public final class Dimension {
      * @param offsetMm how far to the left of the way the line lies, mm; negative to the right
      */
     public static void running(DrawingBuilder sketch, List<Spot> spots, List<String> texts, double offsetMm) {
+        running(sketch, spots, texts, offsetMm, SIZE);
+    }
+
+    /** The same in another size of text, such as one that is read at arm's length. */
+    public static void running(
+            DrawingBuilder sketch, List<Spot> spots, List<String> texts, double offsetMm, TextSize size) {
         Spot along = spots.get(spots.size() - 1).minus(spots.get(0)).unit();
         Spot out = along.left().times(StrictMath.signum(offsetMm));
         double distance = StrictMath.abs(offsetMm);
@@ -118,7 +124,7 @@ public final class Dimension {
         sketch.line(Pen.FINE, zero, spots.get(spots.size() - 1).plus(out.times(distance)));
         extension(sketch, spots.get(0), out, distance);
         sketch.dot(zero, 0.9, Pen.FINE, Tone.WHITE);
-        List<Double> places = spread(spots, along);
+        List<Double> places = spread(spots, along, PITCH_MM * size.emMm() / SIZE.emMm());
         for (int i = 1; i < spots.size(); i++) {
             Spot on = spots.get(i).plus(out.times(distance));
             extension(sketch, spots.get(i), out, distance - BEYOND_MM);
@@ -126,7 +132,7 @@ public final class Dimension {
             double shift = places.get(i) - spots.get(i).minus(spots.get(0)).dot(along);
             Spot elbow = on.plus(out.times(2.4)).plus(along.times(shift));
             sketch.line(Pen.FINE, on, elbow);
-            acrossText(sketch, elbow.plus(out.times(0.8)), out, texts.get(i - 1));
+            acrossText(sketch, elbow.plus(out.times(0.8)), out, texts.get(i - 1), size);
         }
     }
 
@@ -136,23 +142,23 @@ public final class Dimension {
         sketch.shape(List.of(tip, back.plus(side), back.minus(side)), null, Tone.BLACK);
     }
 
-    private static void acrossText(DrawingBuilder sketch, Spot start, Spot out, String text) {
+    private static void acrossText(DrawingBuilder sketch, Spot start, Spot out, String text, TextSize size) {
         boolean flip = out.x() < -1e-9 || (StrictMath.abs(out.x()) <= 1e-9 && out.y() > 0);
         Spot along = flip ? out.times(-1) : out;
         double turnDeg = StrictMath.toDegrees(StrictMath.atan2(-along.y(), along.x()));
-        Spot baseline = start.plus(along.left().times(-0.36 * SIZE.emMm()));
+        Spot baseline = start.plus(along.left().times(-0.36 * size.emMm()));
         // At a bend the texts of two lines meet: the later one then looks for a place of its own.
         DrawingBuilder.Place first = new DrawingBuilder.Place(baseline, flip ? Mark.Anchor.END : Mark.Anchor.START);
-        sketch.label(text, start, SIZE, TypeFace.REGULAR, Tone.BLACK, List.of(first), turnDeg);
+        sketch.label(text, start, size, TypeFace.REGULAR, Tone.BLACK, List.of(first), turnDeg);
     }
 
     /** Places along the line so that no two texts touch: pushed apart forwards, then back from the end by half. */
-    private static List<Double> spread(List<Spot> spots, Spot along) {
+    private static List<Double> spread(List<Spot> spots, Spot along, double pitchMm) {
         List<Double> places = new ArrayList<>();
         double last = Double.NEGATIVE_INFINITY;
         for (Spot spot : spots) {
             double wanted = spot.minus(spots.get(0)).dot(along);
-            last = places.isEmpty() ? wanted : StrictMath.max(wanted, last + PITCH_MM);
+            last = places.isEmpty() ? wanted : StrictMath.max(wanted, last + pitchMm);
             places.add(last);
         }
         return places;

@@ -1,0 +1,58 @@
+package borderwright.engine.assembly;
+
+import static borderwright.engine.message.Slot.commas;
+import static borderwright.engine.message.Slot.count;
+import static borderwright.engine.message.Slot.length;
+import static borderwright.engine.message.Slot.message;
+import static borderwright.engine.message.Slot.piece;
+import static borderwright.engine.message.Slot.text;
+import static borderwright.engine.message.Slot.weight;
+
+import borderwright.engine.message.MessageCode;
+import borderwright.engine.message.Slot;
+import java.util.List;
+
+/** How walls, dividers and floors lie on the bench, and the steps by which a box is put together. */
+public enum AssemblyMessage implements MessageCode {
+    BENCH_SIDE(text("side")),
+    BENCH_DIVIDER(count("divider")),
+    WALL_FACE_UP,
+    DIVIDER_FACE_UP,
+    FLOOR_FACE_UP,
+    TAPE_HOOKS_ON_WALL(text("board"), text("end")),
+    TAPE_HOOKS_IN_FLOOR(message("first"), message("second")),
+    TAPE_HOOKS_IN_CORNER,
+    CORNER_FROM_HOOK(length("off"), text("way")),
+    UPRIGHT_PACKED(text("upright"), piece("pack")),
+    LAY_WALL(text("side"), count("uprights")),
+    LAY_WALL_LINES(text("board")),
+    LAY_WALL_PACKS(commas("packs")),
+    LAY_WALL_FOOTINGS(length("below")),
+    STAND_WALL(text("side")),
+    JOIN_WALL(text("side"), text("way"), commas("others")),
+    SQUARE_BOX(text("shape")),
+    SQUARE_BY_PUSHING,
+    DIAGONAL_LENGTH(count("from"), count("to"), length("length")),
+    FIT_DIVIDERS(count("dividers")),
+    FIT_TIES(count("ties")),
+    TIES_LEVEL(length("up")),
+    LAY_BEARERS(count("bearers"), count("legs")),
+    LAY_SLATS(count("slats")),
+    LAY_CAPPING(count("boards")),
+    LINE_BOX,
+    FABRIC_ON_SLATS,
+    TWO_PEOPLE_FOR_WALL(weight("weight")),
+    TWO_PEOPLE_FOR_PIECE(text("piece"), weight("weight")),
+    ALONE_BOARD_BY_BOARD;
+
+    private final List<Slot> slots;
+
+    AssemblyMessage(Slot... slots) {
+        this.slots = List.of(slots);
+    }
+
+    @Override
+    public List<Slot> slots() {
+        return slots;
+    }
+}

@@ -1,0 +1,137 @@
+package borderwright.engine.assembly;
+
+import borderwright.engine.buildup.draft.SideFrame;
+import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buildup.parts.Piece.Role;
+import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Ring;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Lays the walls of a box out, each seen from outside, its outside face up. */
+final class WallBenchMaker {
+    /** Ends whose two points differ by less are square. */
+    private static final double SQUARE_MM = 0.05;
+
+    private final BoxParts parts;
+    private final HomeWalls homes;
+    private final WallFixings fixings;
+
+    WallBenchMaker(BoxParts parts) {
+        this.parts = parts;
+        this.homes = new HomeWalls(parts);
+        this.fixings = new WallFixings(parts);
+    }
+
+    List<WallBench> walls() {
+        return parts.sides.stream().map(this::wall).toList();
+    }
+
+    private WallBench wall(SideFrame side) {
+        List<Piece> pieces = parts.boards(side.side(), 0);
+        Piece first = pieces.get(0);
+        double start = corners(first, side, 0).fromMm();
+        WorkFace face = new WorkFace(side.at(start, 0), side.along(), parts.bottomMm);
+        List<BenchBoard> boards =
+                pieces.stream().map(piece -> board(piece, face)).toList();
+        WallBench.Parts all = new WallBench.Parts(
+                parts.wallMm, boards, uprights(side, face), crosspieces(side, face), caps(side, face));
+        return new WallBench(
+                parts.box.plan().name(),
+                WallBench.Kind.WALL,
+                side.side(),
+                face,
+                hook(boards.get(0)),
+                all,
+                fixings.of(side, face, all));
+    }
+
+    private Span corners(Piece board, SideFrame side, double behindMm) {
+        WorkFace whole = new WorkFace(side.at(0, 0), side.along(), parts.bottomMm);
+        return whole.alongAt(board.place().plan(), behindMm, SQUARE_MM).orElseThrow();
+    }
+
+    static HookEnd hook(BenchBoard board) {
+        double off = board.face().fromMm() - board.back().fromMm();
+        if (StrictMath.abs(off) < SQUARE_MM) {
+            return HookEnd.SQUARE;
+        }
+        return off < 0 ? HookEnd.LONG_POINT : HookEnd.SHORT_POINT;
+    }
+
+    /** A board of a wall or divider. */
+    static BenchBoard board(Piece piece, WorkFace face) {
+        Ring plan = piece.place().plan();
+        Span depth = face.across(plan);
+        return new BenchBoard(
+                piece.label(),
+                piece.course(),
+                face.alongAt(plan, depth.fromMm(), SQUARE_MM).orElseThrow(),
+                face.alongAt(plan, depth.toMm(), SQUARE_MM).orElseThrow(),
+                face.heights(piece.place().bottomMm(), piece.place().topMm()),
+                piece.length());
+    }
+
+    private List<BenchUpright> uprights(SideFrame side, WorkFace face) {
+        List<BenchUpright> found = new ArrayList<>();
+        for (Piece upright : parts.uprights()) {
+            if (parts.stands(upright, side).isPresent()) {
+                found.add(upright(upright, face, homes.carries(side, upright)));
+            }
+        }
+        found.sort(Comparator.comparingDouble(u -> u.face().fromMm()));
+        return found;
+    }
+
+    private BenchUpright upright(Piece upright, WorkFace face, boolean carried) {
+        Ring plan = upright.place().plan();
+        double deepest = face.across(plan).toMm();
+        return new BenchUpright(
+                upright.label(),
+                upright.role(),
+                face.alongAt(plan, parts.wallMm, BoxParts.STAND_OFF_MM).orElseThrow(),
+                face.alongAt(plan, deepest, BoxParts.STAND_OFF_MM).orElseGet(() -> face.along(plan)),
+                face.heights(upright.place().bottomMm(), upright.place().topMm()),
+                deepest - parts.wallMm,
+                carried ? BenchUpright.Place.CARRIED : BenchUpright.Place.NEIGHBOURS);
+    }
+
+    private List<BenchCrosspiece> crosspieces(SideFrame side, WorkFace face) {
+        List<BenchCrosspiece> found = new ArrayList<>();
+        for (Piece piece : parts.where(p -> p.role() == Role.TIE || p.role() == Role.DIVIDER)) {
+            if (parts.bearing(piece, side).isPresent()) {
+                found.add(new BenchCrosspiece(
+                        piece.label(),
+                        piece.role(),
+                        face.alongAt(piece.place().plan(), parts.wallMm, BoxParts.STAND_OFF_MM)
+                                .orElseThrow(),
+                        face.heights(piece.place().bottomMm(), piece.place().topMm())));
+            }
+        }
+        found.sort(Comparator.comparingDouble((BenchCrosspiece c) -> c.inner().fromMm())
+                .thenComparingDouble(c -> c.height().fromMm()));
+        return found;
+    }
+
+    private List<BenchCap> caps(SideFrame side, WorkFace face) {
+        List<BenchCap> found = new ArrayList<>();
+        for (Piece cap : parts.where(p -> p.role() == Role.CAPPING && p.side() == side.side())) {
+            Ring plan = cap.place().plan();
+            Span behind = face.across(plan);
+            found.add(new BenchCap(
+                    cap.label(),
+                    face.alongAt(plan, behind.fromMm(), SQUARE_MM).orElseThrow(),
+                    face.alongAt(plan, behind.toMm(), SQUARE_MM).orElseThrow(),
+                    behind,
+                    face.heights(cap.place().bottomMm(), cap.place().topMm())));
+        }
+        found.sort(Comparator.comparingDouble(c -> c.outer().fromMm()));
+        return found;
+    }
+
+    /** Whether a board of a course reaches the outer corner of the box. */
+    static boolean reaches(Piece board, Point corner) {
+        return board.place().plan().contains(corner, -1);
+    }
+}

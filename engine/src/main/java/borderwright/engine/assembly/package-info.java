@@ -1,0 +1,25 @@
+/**
+ * From a finished box to what a person needs at the bench: where every piece and every screw goes, and in which order.
+ *
+ * <p><b>Settles</b> for each wall, divider and floor the face that is worked on, the end that a tape hooks on, the running
+ * distances and heights of everything on it, which wall carries an upright shared by two, where each screw of the tally goes,
+ * and the steps by which a box is put together, with the diagonals that square it.
+ *
+ * <p><b>Takes</b> a {@link borderwright.engine.buildup.parts.Box} and the sections; <b>gives</b> a {@link
+ * borderwright.engine.assembly.BoxBench} and an {@link borderwright.engine.assembly.AssemblyOrder}.
+ *
+ * <p><b>Units.</b> Millimetres; kilograms. Distances run to the right from the hook, heights upwards from the bottom edge.
+ *
+ * <p><b>Method.</b> Nothing is placed anew: every figure is a corner of a piece's solid seen in the coordinates of a face
+ * ({@code WorkFace}). Joints are found again from which solids touch, with the builder's own tolerances; a test holds their
+ * screws to the tally of every box.
+ *
+ * <p><b>Sources.</b> A screw stands a quarter of the board's width from either edge, as the strength stage takes it (common
+ * practice, no source). Order of assembly: common practice, no source.
+ *
+ * <p><b>Start reading</b> at {@link borderwright.engine.assembly.BoxBench}.
+ */
+@NullMarked
+package borderwright.engine.assembly;
+
+import org.jspecify.annotations.NullMarked;

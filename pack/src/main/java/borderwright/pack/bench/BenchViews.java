@@ -1,0 +1,159 @@
+package borderwright.pack.bench;
+
+import borderwright.engine.assembly.AssemblyMessage;
+import borderwright.engine.assembly.AssemblyOrder;
+import borderwright.engine.assembly.AssemblyStep;
+import borderwright.engine.assembly.BenchWords;
+import borderwright.engine.assembly.BoxBench;
+import borderwright.engine.assembly.FloorBench;
+import borderwright.engine.assembly.WallBench;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.measure.Length;
+import borderwright.engine.message.Message;
+import borderwright.engine.plan.Plan;
+import borderwright.pack.alike.Alike;
+import borderwright.pack.alike.AlikeBoxes;
+import borderwright.pack.figures.PrintedFigures;
+import borderwright.pack.paper.PaperSize;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * All that the sheets "At the bench" show of a plan.
+ *
+ * @param walls each distinct wall and divider once
+ * @param floors each distinct floor once
+ * @param orders one for each group of boxes built alike
+ */
+public record BenchViews(List<WallView> walls, List<FloorView> floors, List<OrderView> orders) {
+    private static final double PICTURE_WIDTH_MM = 76;
+    private static final double PICTURE_HEIGHT_MM = 46;
+
+    public BenchViews {
+        walls = List.copyOf(walls);
+        floors = List.copyOf(floors);
+        orders = List.copyOf(orders);
+    }
+
+    /** A wall or floor with the box that it belongs to. */
+    private record Of<T>(Box box, T part) {}
+
+    public static BenchViews of(Plan plan, PaperSize paper) {
+        PrintedFigures f = PrintedFigures.in(plan.garden().units());
+        Map<String, List<Of<WallBench>>> walls = new LinkedHashMap<>();
+        Map<String, List<Of<FloorBench>>> floors = new LinkedHashMap<>();
+        for (Box box : plan.boxes()) {
+            BoxBench bench = BoxBench.of(box, plan.garden().sections());
+            for (WallBench wall : bench.walls()) {
+                walls.computeIfAbsent(print(box, wall, f), k -> new ArrayList<>())
+                        .add(new Of<>(box, wall));
+            }
+            for (FloorBench floor : bench.floors()) {
+                floors.computeIfAbsent(print(floor, f), k -> new ArrayList<>()).add(new Of<>(box, floor));
+            }
+        }
+        double width = paper.roomWidthMm(true);
+        return new BenchViews(
+                walls.values().stream().map(alike -> wall(alike, f, width)).toList(),
+                floors.values().stream().map(alike -> floor(alike, f, width)).toList(),
+                orders(plan, f));
+    }
+
+    /** All that is printed of a wall but names: rows come in the order of their places, so a mirror image reads otherwise. */
+    private static String print(Box box, WallBench wall, PrintedFigures f) {
+        StringBuilder out = new StringBuilder().append(wall.kind()).append(wall.hook());
+        out.append(thickness(wall, f)).append(f.text(corner(box, wall)));
+        new WallRows(wall, f).rows().forEach(row -> out.append('\n').append(row.unnamed()).append(row.notes()));
+        wall.fixings().forEach(line -> out.append('\n')
+                .append(line.fixing().item())
+                .append(line.count())
+                .append(line.marks().stream().map(m -> f.length(m.xMm()) + "/" + f.length(m.upMm())).toList()));
+        return out.toString();
+    }
+
+    private static String print(FloorBench floor, PrintedFigures f) {
+        StringBuilder out = new StringBuilder(f.text(floor.hook()));
+        new FloorRows(f).rows(floor).forEach(row -> out.append('\n').append(row.unnamed()).append(row.notes()));
+        return out.toString();
+    }
+
+    private static WallView wall(List<Of<WallBench>> alike, PrintedFigures f, double widthMm) {
+        WallBench wall = alike.get(0).part;
+        Box box = alike.get(0).box;
+        List<Message> told = new ArrayList<>(BenchWords.of(wall));
+        told.add(corner(box, wall));
+        String name = f.text(BenchWords.name(wall)) + " of " + wall.box();
+        return new WallView(
+                Character.toUpperCase(name.charAt(0)) + name.substring(1),
+                alike.stream()
+                        .skip(1)
+                        .map(of -> f.text(BenchWords.name(of.part)) + " of " + of.part.box())
+                        .toList(),
+                told,
+                thickness(wall, f),
+                WallDrawing.draw(wall, f, widthMm),
+                new WallRows(wall, f).rows(),
+                new ScrewRows(f, box.courses()).ofWall(wall.fixings()));
+    }
+
+    private static String thickness(WallBench wall, PrintedFigures f) {
+        return f.piece(Length.ofMm(wall.parts().thicknessMm()));
+    }
+
+    /** How far the outside corner, or of a divider the board's far face, lies from the hook. */
+    private static Message corner(Box box, WallBench wall) {
+        double x = wall.kind() == WallBench.Kind.WALL
+                ? wall.face().x(box.plan().outline().corner(wall.index()))
+                : wall.parts().boards().get(0).back().fromMm();
+        return AssemblyMessage.CORNER_FROM_HOOK.of(StrictMath.abs(x), x > 0 ? "right" : "left");
+    }
+
+    private static FloorView floor(List<Of<FloorBench>> alike, PrintedFigures f, double widthMm) {
+        FloorBench floor = alike.get(0).part;
+        return new FloorView(
+                "Floor of " + floor.planter(),
+                alike.stream().skip(1).map(of -> of.part.planter()).toList(),
+                List.of(AssemblyMessage.FLOOR_FACE_UP.of(), floor.hook()),
+                FloorDrawing.draw(floor, f, widthMm),
+                new FloorRows(f).rows(floor),
+                new ScrewRows(f, alike.get(0).box.courses()).ofFloor(floor.fixings()));
+    }
+
+    private static List<OrderView> orders(Plan plan, PrintedFigures f) {
+        AssemblyOrder.Lining lining = plan.site().filling().liner().isPresent()
+                ? AssemblyOrder.Lining.LINER
+                : AssemblyOrder.Lining.NONE;
+        List<OrderView> orders = new ArrayList<>();
+        for (List<Box> alike : AlikeBoxes.group(plan.boxes(), f)) {
+            BoxBench bench = BoxBench.of(alike.get(0), plan.garden().sections());
+            AssemblyOrder order = AssemblyOrder.of(bench, plan.garden().sections(), lining);
+            if (!order.steps().isEmpty()) {
+                orders.add(order(order, alike, f));
+            }
+        }
+        return orders;
+    }
+
+    private static OrderView order(AssemblyOrder order, List<Box> alike, PrintedFigures f) {
+        StepPictures pictures = new StepPictures(order, f, PICTURE_WIDTH_MM, PICTURE_HEIGHT_MM);
+        List<OrderView.Pictured> steps = order.steps().stream()
+                .map(step -> new OrderView.Pictured(
+                        step, Alike.inShort(step.pieces()), fixings(step, f), pictures.of(step)))
+                .toList();
+        return new OrderView(
+                Alike.inShort(alike.stream().map(box -> box.plan().name()).toList()), steps);
+    }
+
+    private static List<String> fixings(AssemblyStep step, PrintedFigures f) {
+        return step.fixings().stream()
+                .map(one -> one.count() + " of " + one.fixing().item()
+                        + (one.fixing().diameterMm() > 0
+                                ? ": pilot " + f.drill(one.fixing().pilotMm()) + ", clearance "
+                                        + f.drill(one.fixing().clearanceMm()) + ", countersink "
+                                        + f.drill(one.fixing().countersinkMm())
+                                : ""))
+                .toList();
+    }
+}

@@ -1,0 +1,50 @@
+package borderwright.pack.bench;
+
+import borderwright.engine.assembly.FloorBench;
+import borderwright.engine.assembly.FloorStrip;
+import borderwright.engine.assembly.Span;
+import borderwright.engine.buildup.parts.Piece.Role;
+import borderwright.pack.figures.PartWords;
+import borderwright.pack.figures.PrintedFigures;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The positions on a floor, as lines of text: along the slats, and across them. */
+final class FloorRows {
+    private static final double SAME_MM = 0.5;
+
+    private final PrintedFigures f;
+
+    FloorRows(PrintedFigures f) {
+        this.f = f;
+    }
+
+    List<BenchRow> rows(FloorBench floor) {
+        return floor.strips().stream().map(this::row).toList();
+    }
+
+    private BenchRow row(FloorStrip strip) {
+        boolean slat = strip.role() == Role.SLAT;
+        Span along = slat ? strip.low() : strip.edges();
+        Span across = slat ? strip.edges() : strip.low();
+        List<String> notes = new ArrayList<>();
+        if (strip.role() != Role.LEG
+                && (StrictMath.abs(strip.low().fromMm() - strip.high().fromMm()) > SAME_MM
+                        || StrictMath.abs(strip.low().toMm() - strip.high().toMm()) > SAME_MM)) {
+            notes.add("far edge " + f.length(strip.high().fromMm()) + " to " + f.length(strip.high().toMm()));
+        }
+        notes.add("from " + f.length(strip.height().fromMm()) + " to "
+                + f.length(strip.height().toMm()) + " above the bed");
+        if (!strip.notches().isEmpty()) {
+            notes.add(strip.notches().size() == 1 ? "notched once" : "notched " + strip.notches().size() + " times");
+        }
+        return new BenchRow(
+                PartWords.role(strip.role()),
+                strip.label(),
+                f.length(along.fromMm()),
+                f.length(along.toMm()),
+                f.length(across.fromMm()),
+                f.length(across.toMm()),
+                String.join("; ", notes));
+    }
+}

@@ -1,0 +1,31 @@
+package borderwright.pack.bench;
+
+import borderwright.engine.assembly.AssemblyStep;
+import borderwright.pack.paper.Drawing;
+import java.util.List;
+
+/**
+ * How a box, and all built alike, is put together.
+ *
+ * @param names of the boxes, in short
+ * @param steps in order
+ */
+public record OrderView(String names, List<Pictured> steps) {
+    public OrderView {
+        steps = List.copyOf(steps);
+    }
+
+    /**
+     * A step with its picture.
+     *
+     * @param step what is done
+     * @param pieces that it adds, in short
+     * @param fixings that it takes, each a line
+     * @param picture of it
+     */
+    public record Pictured(AssemblyStep step, String pieces, List<String> fixings, Drawing picture) {
+        public Pictured {
+            fixings = List.copyOf(fixings);
+        }
+    }
+}

@@ -1,0 +1,102 @@
+package borderwright.pack.bench;
+
+import borderwright.engine.assembly.BenchBoard;
+import borderwright.engine.assembly.BenchCap;
+import borderwright.engine.assembly.BenchCrosspiece;
+import borderwright.engine.assembly.BenchUpright;
+import borderwright.engine.assembly.Span;
+import borderwright.engine.assembly.WallBench;
+import borderwright.engine.buildup.parts.Piece.Role;
+import borderwright.engine.measure.Length;
+import borderwright.pack.figures.PartWords;
+import borderwright.pack.figures.PrintedFigures;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The positions on a wall or divider, as lines of text. */
+final class WallRows {
+    /** Two figures that differ by less read the same. */
+    private static final double SAME_MM = 0.5;
+
+    private final WallBench wall;
+    private final PrintedFigures f;
+
+    WallRows(WallBench wall, PrintedFigures f) {
+        this.wall = wall;
+        this.f = f;
+    }
+
+    List<BenchRow> rows() {
+        List<BenchRow> rows = new ArrayList<>();
+        wall.parts().uprights().forEach(upright -> rows.add(upright(upright)));
+        wall.parts().crosspieces().forEach(cross -> rows.add(cross(cross)));
+        wall.parts().boards().forEach(board -> rows.add(board(board)));
+        wall.parts().caps().forEach(cap -> rows.add(cap(cap)));
+        return rows;
+    }
+
+    private BenchRow upright(BenchUpright upright) {
+        List<String> notes = new ArrayList<>();
+        notes.add(f.piece(Length.ofMm(upright.depthMm())) + " deep");
+        switch (upright.place()) {
+            case CARRIED -> {}
+            case NEIGHBOURS -> notes.add("on the neighbouring wall, screwed when the two meet");
+            case NEAR_SIDE -> notes.add("on the near side");
+            case FAR_SIDE -> notes.add("on the far side");
+        }
+        if (differs(upright.face(), upright.back())) {
+            notes.add("far edges " + range(upright.back()));
+        }
+        return row(PartWords.role(upright.role()), upright.label(), upright.face(), upright.height(), notes);
+    }
+
+    private BenchRow cross(BenchCrosspiece cross) {
+        return row(
+                PartWords.role(cross.role()),
+                cross.label(),
+                cross.inner(),
+                cross.height(),
+                List.of("behind, on the inside face"));
+    }
+
+    private BenchRow board(BenchBoard board) {
+        List<String> notes = new ArrayList<>();
+        notes.add(f.piece(board.length()) + " long");
+        if (differs(board.face(), board.back())) {
+            notes.add("far face " + range(board.back()));
+        }
+        return row(PartWords.role(role()), board.label(), board.face(), board.height(), notes);
+    }
+
+    private Role role() {
+        return wall.kind() == WallBench.Kind.WALL ? Role.WALL : Role.DIVIDER;
+    }
+
+    private BenchRow cap(BenchCap cap) {
+        List<String> notes = new ArrayList<>();
+        notes.add("outer edge " + f.length(-cap.behind().fromMm()) + " outside the wall");
+        if (differs(cap.outer(), cap.inner())) {
+            notes.add("inner edge " + range(cap.inner()));
+        }
+        return row(PartWords.role(Role.CAPPING), cap.label(), cap.outer(), cap.height(), notes);
+    }
+
+    private BenchRow row(String what, String label, Span along, Span height, List<String> notes) {
+        return new BenchRow(
+                what,
+                label,
+                f.length(along.fromMm()),
+                f.length(along.toMm()),
+                f.length(height.fromMm()),
+                f.length(height.toMm()),
+                String.join("; ", notes));
+    }
+
+    private String range(Span span) {
+        return f.length(span.fromMm()) + " to " + f.length(span.toMm());
+    }
+
+    private static boolean differs(Span a, Span b) {
+        return StrictMath.abs(a.fromMm() - b.fromMm()) > SAME_MM || StrictMath.abs(a.toMm() - b.toMm()) > SAME_MM;
+    }
+}
