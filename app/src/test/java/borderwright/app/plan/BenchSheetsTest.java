@@ -50,7 +50,13 @@ class BenchSheetsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "fence-to-shed", "behind-the-shed", "patio-planter", "garden-bend", "sloping-border", "terrace-corner", "sixty-beds"
+                "fence-to-shed",
+                "behind-the-shed",
+                "patio-planter",
+                "garden-bend",
+                "sloping-border",
+                "terrace-corner",
+                "sixty-beds"
             })
     void screwsOnTheDrawingsAddUpToTheTally(String example) throws IOException {
         Plan plan = plan(example);
@@ -62,8 +68,7 @@ class BenchSheetsTest {
                     .forEach(fixing -> off.merge(fixing.hold() + " " + fixing.item(), -fixing.count(), Integer::sum));
             BoxBench.of(box, plan.garden().sections())
                     .fixings()
-                    .forEach(line -> off.merge(
-                            line.hold() + " " + line.fixing().item(), line.count(), Integer::sum));
+                    .forEach(line -> off.merge(line.hold() + " " + line.fixing().item(), line.count(), Integer::sum));
             tally += count(box);
             off.values().removeIf(difference -> difference == 0);
             assertThat(off).as(box.plan().name()).isEmpty();
@@ -161,7 +166,8 @@ class BenchSheetsTest {
         for (BenchRow row : view.rows()) {
             Piece piece = pieces.get(printed.own.get(row.label()));
             List<Double> far = new ArrayList<>();
-            Matcher range = Pattern.compile("(?:far (?:edges|face)|inner edge) (\\S+ m?m) to (\\S+ m?m)").matcher(row.notes());
+            Matcher range = Pattern.compile("(?:far (?:edges|face)|inner edge) (\\S+ m?m) to (\\S+ m?m)")
+                    .matcher(row.notes());
             if (range.find()) {
                 far.addAll(List.of(mm(range.group(1)), mm(range.group(2))));
             } else {
@@ -220,7 +226,8 @@ class BenchSheetsTest {
     private static double nearest(Piece piece, Point corner, Point along) {
         return piece.place().plan().corners().stream()
                 .mapToDouble(p -> Math.max(
-                        Math.abs(p.minus(corner).dot(along)), Math.abs(p.minus(corner).dot(along.left()))))
+                        Math.abs(p.minus(corner).dot(along)),
+                        Math.abs(p.minus(corner).dot(along.left()))))
                 .min()
                 .orElseThrow();
     }
@@ -280,7 +287,7 @@ class BenchSheetsTest {
         DocumentAnswer.Sound sound = (DocumentAnswer.Sound)
                 GardenReader.read(Files.readAllBytes(Path.of("..", "examples", example + ".yaml")));
         return ((PlanAnswer.Planned)
-                        Planner.plan(GardenResolver.resolve(sound.document().garden()), Budget.ofUnits(2_000)))
+                        Planner.plan(GardenResolver.resolve(sound.document().garden()), Budget.ofSteps(2_000)))
                 .plan();
     }
 }

@@ -32,8 +32,6 @@ public record AssemblyOrder(BoxBench bench, List<Diagonal> diagonals, List<Assem
      */
     public static AssemblyOrder of(BoxBench bench, List<SectionSpec> sections, Lining lining) {
         return new AssemblyOrder(
-                bench,
-                Diagonal.of(bench.box().plan().outline()),
-                new AssemblySteps(bench, sections, lining).steps());
+                bench, Diagonal.of(bench.box().plan().outline()), new AssemblySteps(bench, sections, lining).steps());
     }
 }

@@ -68,7 +68,8 @@ final class AssemblySteps {
         wall.parts().boards().forEach(board -> added.add(board.label()));
         wall.carried().forEach(upright -> added.add(upright.label()));
         List<Message> details = new ArrayList<>();
-        details.add(AssemblyMessage.LAY_WALL_LINES.of(wall.parts().boards().get(0).label()));
+        details.add(
+                AssemblyMessage.LAY_WALL_LINES.of(wall.parts().boards().get(0).label()));
         List<Message> packs = BenchWords.packs(wall);
         if (!packs.isEmpty()) {
             details.add(AssemblyMessage.LAY_WALL_PACKS.of(packs));
@@ -80,8 +81,9 @@ final class AssemblySteps {
         if (foot < 0) {
             details.add(AssemblyMessage.LAY_WALL_FOOTINGS.of(-foot));
         }
-        List<FixingLine> lines =
-                wall.fixings().stream().filter(line -> order.isAtBench(wall, line)).toList();
+        List<FixingLine> lines = wall.fixings().stream()
+                .filter(line -> order.isAtBench(wall, line))
+                .toList();
         add(
                 Kind.LAY_WALL,
                 AssemblyMessage.LAY_WALL.of(wall.mark(), wall.carried().size()),
@@ -104,7 +106,8 @@ final class AssemblySteps {
             details.add(AssemblyMessage.TWO_PEOPLE_FOR_WALL.of(kg));
             details.add(AssemblyMessage.ALONE_BOARD_BY_BOARD.of());
         }
-        List<String> others = order.joinedBy(turn).stream().map(PieceLabels::letter).toList();
+        List<String> others =
+                order.joinedBy(turn).stream().map(PieceLabels::letter).toList();
         Message what = turn == 0 || others.isEmpty()
                 ? AssemblyMessage.STAND_WALL.of(wall.mark())
                 : AssemblyMessage.JOIN_WALL.of(wall.mark(), whole ? "whole" : "boards", others);
@@ -122,8 +125,8 @@ final class AssemblySteps {
         int corners = bench.box().plan().outline().size();
         List<Message> details = new ArrayList<>();
         for (Diagonal diagonal : diagonals) {
-            details.add(AssemblyMessage.DIAGONAL_LENGTH.of(
-                    diagonal.from() + 1, diagonal.to() + 1, diagonal.lengthMm()));
+            details.add(
+                    AssemblyMessage.DIAGONAL_LENGTH.of(diagonal.from() + 1, diagonal.to() + 1, diagonal.lengthMm()));
         }
         details.add(AssemblyMessage.SQUARE_BY_PUSHING.of());
         String shape = corners == 3 ? "triangle" : corners == 4 ? "four" : "more";
@@ -237,8 +240,7 @@ final class AssemblySteps {
         return Weights.pieceKg(pieces.get(label), sections);
     }
 
-    private void add(
-            Kind kind, Message what, List<Message> details, List<String> involved, List<FixingLine> lines) {
+    private void add(Kind kind, Message what, List<Message> details, List<String> involved, List<FixingLine> lines) {
         add(kind, what, details, involved, lines, 1);
     }
 
@@ -251,7 +253,8 @@ final class AssemblySteps {
             int atLeast) {
         List<Message> all = new ArrayList<>(details);
         int people = atLeast;
-        String heaviest = involved.stream().max(Comparator.comparingDouble(this::kg)).orElse("");
+        String heaviest =
+                involved.stream().max(Comparator.comparingDouble(this::kg)).orElse("");
         if (atLeast == 1 && !heaviest.isEmpty() && kg(heaviest) > Filling.LIFT_KG) {
             people = 2;
             all.add(AssemblyMessage.TWO_PEOPLE_FOR_PIECE.of(heaviest, kg(heaviest)));

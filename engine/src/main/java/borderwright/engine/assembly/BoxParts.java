@@ -90,7 +90,8 @@ final class BoxParts {
      */
     Optional<Span> stands(Piece upright, SideFrame side) {
         Optional<Span> bears = bearing(upright, side);
-        if (bears.isPresent() || sides.stream().anyMatch(other -> bearing(upright, other).isPresent())) {
+        if (bears.isPresent()
+                || sides.stream().anyMatch(other -> bearing(upright, other).isPresent())) {
             return bears;
         }
         WorkFace face = new WorkFace(side.at(0, 0), side.along(), bottomMm);

@@ -42,9 +42,8 @@ final class DividerBenchMaker {
         Ring plan = first.place().plan();
         WorkFace rough = new WorkFace(plan.corner(0), along, parts.bottomMm);
         double near = rough.across(plan).fromMm();
-        double start = rough.alongAt(plan, near, BoxParts.STAND_OFF_MM)
-                .orElseThrow()
-                .fromMm();
+        double start =
+                rough.alongAt(plan, near, BoxParts.STAND_OFF_MM).orElseThrow().fromMm();
         WorkFace face = new WorkFace(rough.at(start, near), along, parts.bottomMm);
         List<BenchBoard> boards = pieces.stream()
                 .map(piece -> WallBenchMaker.board(piece, face))

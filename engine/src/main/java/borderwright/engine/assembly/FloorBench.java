@@ -14,12 +14,7 @@ import java.util.List;
  * @param fixings through slats and bearers
  */
 public record FloorBench(
-        String box,
-        String planter,
-        Message hook,
-        WorkFace face,
-        List<FloorStrip> strips,
-        List<FixingLine> fixings) {
+        String box, String planter, Message hook, WorkFace face, List<FloorStrip> strips, List<FixingLine> fixings) {
     public FloorBench {
         strips = List.copyOf(strips);
         fixings = List.copyOf(fixings);

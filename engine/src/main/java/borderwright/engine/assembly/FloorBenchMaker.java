@@ -169,7 +169,8 @@ final class FloorBenchMaker {
      */
     private static List<Span> ends(Piece piece, Point along) {
         Ring plan = piece.place().plan();
-        double from = plan.corners().stream().mapToDouble(p -> p.dot(along)).min().orElseThrow();
+        double from =
+                plan.corners().stream().mapToDouble(p -> p.dot(along)).min().orElseThrow();
         double to = plan.corners().stream().mapToDouble(p -> p.dot(along)).max().orElseThrow();
         double length = piece.length().mm();
         boolean leftCut = piece.notches().stream().anyMatch(n -> n.fromLeft().mm() < SAME_MM);
@@ -179,7 +180,9 @@ final class FloorBenchMaker {
             to = from + length;
         }
         return List.of(
-                new Span(from + back(piece.left(), LongPoint.UPPER_EDGE), to - back(piece.right(), LongPoint.UPPER_EDGE)),
+                new Span(
+                        from + back(piece.left(), LongPoint.UPPER_EDGE),
+                        to - back(piece.right(), LongPoint.UPPER_EDGE)),
                 new Span(
                         from + back(piece.left(), LongPoint.LOWER_EDGE),
                         to - back(piece.right(), LongPoint.LOWER_EDGE)));
@@ -207,8 +210,7 @@ final class FloorBenchMaker {
     private static FloorStrip leg(Piece leg, WorkFace face) {
         Ring plan = leg.place().plan();
         Span across = face.across(plan);
-        return new FloorStrip(
-                leg.label(), leg.role(), face.along(plan), across, across, heights(leg, face), List.of());
+        return new FloorStrip(leg.label(), leg.role(), face.along(plan), across, across, heights(leg, face), List.of());
     }
 
     private static Span heights(Piece piece, WorkFace face) {
@@ -220,8 +222,7 @@ final class FloorBenchMaker {
             Span along = leg.edges();
             double v = leg.low().middleMm();
             double third = leg.low().lengthMm() / 4;
-            List<Mark> marks =
-                    List.of(new Mark(along.middleMm(), v - third), new Mark(along.middleMm(), v + third));
+            List<Mark> marks = List.of(new Mark(along.middleMm(), v - third), new Mark(along.middleMm(), v + third));
             FloorStrip bearer = bearers.stream()
                     .filter(b -> b.edges().holds(along.middleMm(), SAME_MM)
                             && b.overall().holds(v, SAME_MM))

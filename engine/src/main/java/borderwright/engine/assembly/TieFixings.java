@@ -40,10 +40,10 @@ final class TieFixings {
         Optional<Piece> brace = brace(side, tie);
         double faceMm = brace.map(b -> parts.stance(b).faceMm()).orElse(0.0);
         double tieMm = parts.section(tie).thickness().mm();
-        boolean askew = tie.side() != side.side() && brace.map(b -> isAskew(side, tie, b)).orElse(false);
-        Optional<Box.Fixing> fixing = askew
-                ? parts.fixing(Box.Hold.TIE_BRACKET, 0, 0)
-                : parts.fixing(Box.Hold.TIE_TO_BRACE, tieMm, faceMm);
+        boolean askew = tie.side() != side.side()
+                && brace.map(b -> isAskew(side, tie, b)).orElse(false);
+        Optional<Box.Fixing> fixing =
+                askew ? parts.fixing(Box.Hold.TIE_BRACKET, 0, 0) : parts.fixing(Box.Hold.TIE_TO_BRACE, tieMm, faceMm);
         return fixing.map(found -> {
             int count = found.hold().perJoint();
             List<Mark> marks = new ArrayList<>();
@@ -54,8 +54,7 @@ final class TieFixings {
             }
             double edge = height.lengthMm() / (count + 1);
             double depth = brace.map(b -> parts.stance(b).depthMm()).orElse(0.0);
-            return new FixingLine(
-                    found, tie.label(), brace.map(Piece::label).orElse(""), marks, edge, depth / 2);
+            return new FixingLine(found, tie.label(), brace.map(Piece::label).orElse(""), marks, edge, depth / 2);
         });
     }
 
@@ -66,8 +65,8 @@ final class TieFixings {
         return parts.uprights().stream()
                 .filter(upright -> parts.bearing(upright, side).isPresent())
                 .filter(upright -> gapMm(flank.across(upright.place().plan()), tieAcross) <= BoxParts.STAND_OFF_MM)
-                .min(Comparator.comparingDouble(upright -> BoxParts.middle(upright)
-                        .distanceMm(side.at(side.s(BoxParts.middle(tie)), parts.wallMm))));
+                .min(Comparator.comparingDouble(upright ->
+                        BoxParts.middle(upright).distanceMm(side.at(side.s(BoxParts.middle(tie)), parts.wallMm))));
     }
 
     private static WorkFace flank(Piece tie) {
@@ -86,8 +85,7 @@ final class TieFixings {
         Point onWall = side.along().times(side.along().dot(along.left()) * toBrace.dot(along.left()) > 0 ? 1 : -1);
         double angle = StrictMath.acos(StrictMath.max(-1, StrictMath.min(1, -onWall.dot(along))));
         Stance stance = parts.stance(brace);
-        boolean square =
-                stance.isStout() && StrictMath.abs(stance.depthMm() * UprightPlan.cot(angle)) <= STAND_OFF_MM;
+        boolean square = stance.isStout() && StrictMath.abs(stance.depthMm() * UprightPlan.cot(angle)) <= STAND_OFF_MM;
         return brace.rip() == null && !square && StrictMath.abs(angle - StrictMath.PI / 2) >= SQUARE_RAD;
     }
 }

@@ -57,8 +57,7 @@ final class WallFixings {
                 .orElseThrow();
         Span face = upright.face();
         double middle = face.middleMm();
-        boolean joined =
-                all.joints().stream().anyMatch(joint -> StrictMath.abs(joint - middle) < JOINT_MM);
+        boolean joined = all.joints().stream().anyMatch(joint -> StrictMath.abs(joint - middle) < JOINT_MM);
         if (joined) {
             double half = face.lengthMm() / 4;
             return List.of(middle - half, middle + half);
@@ -152,6 +151,7 @@ final class WallFixings {
     }
 
     private Piece piece(String label) {
-        return parts.where(p -> p.label().equals(label) && p.role() != Role.WALL).get(0);
+        return parts.where(p -> p.label().equals(label) && p.role() != Role.WALL)
+                .get(0);
     }
 }

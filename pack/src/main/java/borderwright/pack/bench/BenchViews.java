@@ -14,6 +14,7 @@ import borderwright.engine.plan.Plan;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.alike.AlikeBoxes;
 import borderwright.pack.figures.PrintedFigures;
+import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -54,7 +55,7 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
                 floors.computeIfAbsent(print(floor, f), k -> new ArrayList<>()).add(new Of<>(box, floor));
             }
         }
-        double width = paper.roomWidthMm(true);
+        double width = paper.roomWidthMm(Orientation.LANDSCAPE);
         return new BenchViews(
                 walls.values().stream().map(alike -> wall(alike, f, width)).toList(),
                 floors.values().stream().map(alike -> floor(alike, f, width)).toList(),
@@ -65,17 +66,24 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
     private static String print(Box box, WallBench wall, PrintedFigures f) {
         StringBuilder out = new StringBuilder().append(wall.kind()).append(wall.hook());
         out.append(thickness(wall, f)).append(f.text(corner(box, wall)));
-        new WallRows(wall, f).rows().forEach(row -> out.append('\n').append(row.unnamed()).append(row.notes()));
-        wall.fixings().forEach(line -> out.append('\n')
-                .append(line.fixing().item())
-                .append(line.count())
-                .append(line.marks().stream().map(m -> f.length(m.xMm()) + "/" + f.length(m.upMm())).toList()));
+        new WallRows(wall, f)
+                .rows()
+                .forEach(row -> out.append('\n').append(row.unnamed()).append(row.notes()));
+        wall.fixings()
+                .forEach(line -> out.append('\n')
+                        .append(line.fixing().item())
+                        .append(line.count())
+                        .append(line.marks().stream()
+                                .map(m -> f.length(m.xMm()) + "/" + f.length(m.upMm()))
+                                .toList()));
         return out.toString();
     }
 
     private static String print(FloorBench floor, PrintedFigures f) {
         StringBuilder out = new StringBuilder(f.text(floor.hook()));
-        new FloorRows(f).rows(floor).forEach(row -> out.append('\n').append(row.unnamed()).append(row.notes()));
+        new FloorRows(f)
+                .rows(floor)
+                .forEach(row -> out.append('\n').append(row.unnamed()).append(row.notes()));
         return out.toString();
     }
 
@@ -122,9 +130,8 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
     }
 
     private static List<OrderView> orders(Plan plan, PrintedFigures f) {
-        AssemblyOrder.Lining lining = plan.site().filling().liner().isPresent()
-                ? AssemblyOrder.Lining.LINER
-                : AssemblyOrder.Lining.NONE;
+        AssemblyOrder.Lining lining =
+                plan.site().filling().liner().isPresent() ? AssemblyOrder.Lining.LINER : AssemblyOrder.Lining.NONE;
         List<OrderView> orders = new ArrayList<>();
         for (List<Box> alike : AlikeBoxes.group(plan.boxes(), f)) {
             BoxBench bench = BoxBench.of(alike.get(0), plan.garden().sections());
@@ -139,8 +146,8 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
     private static OrderView order(AssemblyOrder order, List<Box> alike, PrintedFigures f) {
         StepPictures pictures = new StepPictures(order, f, PICTURE_WIDTH_MM, PICTURE_HEIGHT_MM);
         List<OrderView.Pictured> steps = order.steps().stream()
-                .map(step -> new OrderView.Pictured(
-                        step, Alike.inShort(step.pieces()), fixings(step, f), pictures.of(step)))
+                .map(step ->
+                        new OrderView.Pictured(step, Alike.inShort(step.pieces()), fixings(step, f), pictures.of(step)))
                 .toList();
         return new OrderView(
                 Alike.inShort(alike.stream().map(box -> box.plan().name()).toList()), steps);

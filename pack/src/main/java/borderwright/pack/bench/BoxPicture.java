@@ -66,14 +66,12 @@ final class BoxPicture {
 
     /** x to the right, y upwards, in millimetres of the box. */
     private Spot seen(Point p, double z) {
-        return new Spot(
-                p.dot(right), z * StrictMath.cos(DOWN_RAD) + p.dot(away) * StrictMath.sin(DOWN_RAD));
+        return new Spot(p.dot(right), z * StrictMath.cos(DOWN_RAD) + p.dot(away) * StrictMath.sin(DOWN_RAD));
     }
 
     Drawing draw(List<Piece> shown, List<String> added, String says) {
         double ratio = StrictMath.max(
-                (high.x() - low.x()) / (widthMm - 2 * MARGIN_MM),
-                (high.y() - low.y()) / (mostHighMm - 2 * MARGIN_MM));
+                (high.x() - low.x()) / (widthMm - 2 * MARGIN_MM), (high.y() - low.y()) / (mostHighMm - 2 * MARGIN_MM));
         DrawingBuilder sketch = new DrawingBuilder(widthMm, (high.y() - low.y()) / ratio + 2 * MARGIN_MM);
         double left = (widthMm - (high.x() - low.x()) / ratio) / 2;
         List<Prism> solids = shown.stream().map(Piece::place).toList();
@@ -82,8 +80,8 @@ final class BoxPicture {
             for (List<Spot> face : faces(solids.get(i))) {
                 List<Spot> onPaper = new ArrayList<>();
                 for (Spot spot : face) {
-                    onPaper.add(new Spot(
-                            left + (spot.x() - low.x()) / ratio, MARGIN_MM + (high.y() - spot.y()) / ratio));
+                    onPaper.add(
+                            new Spot(left + (spot.x() - low.x()) / ratio, MARGIN_MM + (high.y() - spot.y()) / ratio));
                 }
                 sketch.shape(onPaper, isNew ? Pen.FINE : Pen.HAIR, isNew ? Tone.LIGHT : Tone.WHITE);
             }

@@ -15,6 +15,7 @@ import borderwright.pack.paper.Scale;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.TypeFace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
@@ -53,8 +54,8 @@ final class FloorDrawing {
             along = hull(along, slat ? strip.overall() : strip.edges());
             across = hull(across, slat ? strip.edges() : strip.overall());
         }
-        Scale scale = Scale.fitting(
-                f.units(), along.lengthMm(), across.lengthMm(), widthMm - 2 * SIDE_MM, MOST_HIGH_MM);
+        Scale scale =
+                Scale.fitting(f.units(), along.lengthMm(), across.lengthMm(), widthMm - 2 * SIDE_MM, MOST_HIGH_MM);
         DrawingBuilder sketch = new DrawingBuilder(widthMm, HEAD_MM + scale.paper(across.lengthMm()) + BELOW_MM);
         double left = StrictMath.max(SIDE_MM, (widthMm - scale.paper(along.lengthMm())) / 2);
         Spot zero = new Spot(left - scale.paper(along.fromMm()), HEAD_MM + scale.paper(across.toMm()));
@@ -113,10 +114,8 @@ final class FloorDrawing {
         double near = strip.edges().fromMm();
         double far = strip.edges().toMm();
         return strip.role() == Role.SLAT
-                ? List.of(
-                        at(low.fromMm(), near), at(low.toMm(), near), at(high.toMm(), far), at(high.fromMm(), far))
-                : List.of(
-                        at(near, low.fromMm()), at(near, low.toMm()), at(far, high.toMm()), at(far, high.fromMm()));
+                ? List.of(at(low.fromMm(), near), at(low.toMm(), near), at(high.toMm(), far), at(high.fromMm(), far))
+                : List.of(at(near, low.fromMm()), at(near, low.toMm()), at(far, high.toMm()), at(far, high.fromMm()));
     }
 
     private void name(FloorStrip strip) {
@@ -135,7 +134,7 @@ final class FloorDrawing {
                     strip.label(),
                     top,
                     TextSize.NORMAL,
-                    true,
+                    TypeFace.BOLD,
                     Tone.BLACK,
                     List.of(
                             new DrawingBuilder.Place(top.plus(0, -1.5), Mark.Anchor.MIDDLE),

@@ -31,12 +31,16 @@ final class FloorRows {
         if (strip.role() != Role.LEG
                 && (StrictMath.abs(strip.low().fromMm() - strip.high().fromMm()) > SAME_MM
                         || StrictMath.abs(strip.low().toMm() - strip.high().toMm()) > SAME_MM)) {
-            notes.add("far edge " + f.length(strip.high().fromMm()) + " to " + f.length(strip.high().toMm()));
+            notes.add("far edge " + f.length(strip.high().fromMm()) + " to "
+                    + f.length(strip.high().toMm()));
         }
         notes.add("from " + f.length(strip.height().fromMm()) + " to "
                 + f.length(strip.height().toMm()) + " above the bed");
         if (!strip.notches().isEmpty()) {
-            notes.add(strip.notches().size() == 1 ? "notched once" : "notched " + strip.notches().size() + " times");
+            notes.add(
+                    strip.notches().size() == 1
+                            ? "notched once"
+                            : "notched " + strip.notches().size() + " times");
         }
         return new BenchRow(
                 PartWords.role(strip.role()),

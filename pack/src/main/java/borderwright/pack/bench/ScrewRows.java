@@ -45,7 +45,8 @@ final class ScrewRows {
             rows.add(new ScrewRow(
                     holes(first.fixing()),
                     f.sentence(wall ? onWall(first) : onFloor(first)),
-                    String.join("; ", group.stream().map(line -> place(line, wall)).toList()),
+                    String.join(
+                            "; ", group.stream().map(line -> place(line, wall)).toList()),
                     group.stream().mapToInt(FixingLine::count).sum()));
         }
         return rows;
@@ -63,7 +64,8 @@ final class ScrewRows {
             case WALL_TO_UPRIGHT, DIVIDER_TO_UPRIGHT ->
                 "two in every board, " + f.length(line.edgeMm()) + " from either edge";
             case LAP -> "two in each lapping board, " + f.length(line.edgeMm()) + " from either edge";
-            case CAPPING_TO_WALL -> "in a line " + f.length(line.edgeMm()) + " from the nearer edge, down into the wall";
+            case CAPPING_TO_WALL ->
+                "in a line " + f.length(line.edgeMm()) + " from the nearer edge, down into the wall";
             case TIE_TO_BRACE -> "sideways through the tie, evenly up it, " + f.length(line.endMm()) + " from its end";
             default -> "at the corner, from inside, at heights " + heights(line);
         };
@@ -107,8 +109,7 @@ final class ScrewRows {
     }
 
     private String written(List<Double> distances) {
-        TreeSet<Double> distinct =
-                new TreeSet<>((a, b) -> StrictMath.abs(a - b) < SAME_MM ? 0 : Double.compare(a, b));
+        TreeSet<Double> distinct = new TreeSet<>((a, b) -> StrictMath.abs(a - b) < SAME_MM ? 0 : Double.compare(a, b));
         distinct.addAll(distances);
         return String.join(", ", distinct.stream().map(f::length).toList());
     }

@@ -18,6 +18,7 @@ import borderwright.pack.paper.Pen;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.TypeFace;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -56,10 +57,14 @@ final class StepPictures {
                 .orElseThrow();
         Span along = wall.faceSpan();
         double low = StrictMath.min(
-                0, wall.carried().stream().mapToDouble(u -> u.height().fromMm()).min().orElse(0));
+                0,
+                wall.carried().stream()
+                        .mapToDouble(u -> u.height().fromMm())
+                        .min()
+                        .orElse(0));
         double high = wall.heightMm();
-        double ratio = StrictMath.max(
-                along.lengthMm() / (widthMm - 2 * MARGIN_MM), (high - low) / (heightMm - 2 * MARGIN_MM));
+        double ratio =
+                StrictMath.max(along.lengthMm() / (widthMm - 2 * MARGIN_MM), (high - low) / (heightMm - 2 * MARGIN_MM));
         DrawingBuilder sketch = new DrawingBuilder(widthMm, (high - low) / ratio + 2 * MARGIN_MM);
         double bottom = MARGIN_MM + high / ratio;
         for (BenchUpright upright : wall.carried()) {
@@ -101,7 +106,7 @@ final class StepPictures {
             sketch.line(Pen.CENTRE, spots.get(diagonal.from()), spots.get(diagonal.to()));
         }
         for (int i = 0; i < spots.size(); i++) {
-            sketch.label("no. " + (i + 1), spots.get(i), TextSize.NORMAL, true, Tone.BLACK);
+            sketch.label("no. " + (i + 1), spots.get(i), TextSize.NORMAL, TypeFace.BOLD, Tone.BLACK);
         }
         return sketch.finish("Step " + step.number() + ": the corners of the box and the distances to check");
     }
@@ -114,10 +119,7 @@ final class StepPictures {
             }
         }
         Drawing drawing = new BoxPicture(order.bench().box(), widthMm, heightMm)
-                .draw(
-                        shown,
-                        step.pieces(),
-                        "Step " + step.number() + ": " + words(step.kind()));
+                .draw(shown, step.pieces(), "Step " + step.number() + ": " + words(step.kind()));
         standing.addAll(step.pieces());
         return drawing;
     }

@@ -19,6 +19,7 @@ import borderwright.pack.paper.Scale;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
+import borderwright.pack.paper.TypeFace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
@@ -58,20 +59,15 @@ final class WallDrawing {
     static Drawing draw(WallBench wall, PrintedFigures f, double widthMm) {
         Span along = reach(wall);
         Span up = heights(wall);
-        double ratio = StrictMath.ceil(StrictMath.max(
-                along.lengthMm() / (widthMm - 2 * SIDE_MM), up.lengthMm() / MOST_HIGH_MM));
+        double ratio = StrictMath.ceil(
+                StrictMath.max(along.lengthMm() / (widthMm - 2 * SIDE_MM), up.lengthMm() / MOST_HIGH_MM));
         // No scale rule is laid on it, every place being written: so it is as large as the page allows.
         Scale scale = new Scale(ratio, "1:" + (long) ratio);
         boolean second = !others(wall).isEmpty();
-        double height = HEAD_MM
-                + NAMES_MM
-                + scale.paper(up.lengthMm())
-                + FIRST_ROW_MM
-                + ROW_MM * (second ? 2 : 1);
+        double height = HEAD_MM + NAMES_MM + scale.paper(up.lengthMm()) + FIRST_ROW_MM + ROW_MM * (second ? 2 : 1);
         DrawingBuilder sketch = new DrawingBuilder(widthMm, height);
         double left = StrictMath.max(SIDE_MM, (widthMm - scale.paper(along.lengthMm())) / 2);
-        Spot zero = new Spot(
-                left - scale.paper(along.fromMm()), HEAD_MM + NAMES_MM + scale.paper(up.toMm()));
+        Spot zero = new Spot(left - scale.paper(along.fromMm()), HEAD_MM + NAMES_MM + scale.paper(up.toMm()));
         WallDrawing drawing = new WallDrawing(wall, f, sketch, scale, zero);
         drawing.everything();
         String title = (wall.kind() == WallBench.Kind.WALL ? "Side " : "Divider no. ") + wall.mark() + " of "
@@ -178,8 +174,13 @@ final class WallDrawing {
                 places.add(new DrawingBuilder.Place(new Spot(x, top - 5.0 - 4.2 * row), Mark.Anchor.MIDDLE));
             }
             sketch.label(
-                    upright.label(), at(upright.face().middleMm(), upright.height().toMm()), TextSize.NAME, true,
-                    Tone.BLACK, places, 0);
+                    upright.label(),
+                    at(upright.face().middleMm(), upright.height().toMm()),
+                    TextSize.NAME,
+                    TypeFace.BOLD,
+                    Tone.BLACK,
+                    places,
+                    0);
         }
         for (BenchBoard board : wall.parts().boards()) {
             boardName(board);
@@ -189,7 +190,7 @@ final class WallDrawing {
                     cross.label(),
                     at(cross.inner().middleMm(), cross.height().middleMm()),
                     TextSize.NORMAL,
-                    false,
+                    TypeFace.REGULAR,
                     Tone.BLACK);
         }
     }
@@ -249,7 +250,8 @@ final class WallDrawing {
         spots.add(new Spot(at(0, 0).x(), y));
         row.keySet().forEach(x -> spots.add(new Spot(at(x, 0).x(), y)));
         if (spots.size() > 1) {
-            sketch.text(caption, new Spot(0, y + FIRST_ROW_MM + 1), TextSize.NORMAL, Mark.Anchor.START, false);
+            sketch.text(
+                    caption, new Spot(0, y + FIRST_ROW_MM + 1), TextSize.NORMAL, Mark.Anchor.START, TypeFace.REGULAR);
             Dimension.running(sketch, spots, List.copyOf(row.values()), -FIRST_ROW_MM, TextSize.NAME);
         }
     }

@@ -26,6 +26,8 @@ import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
 import borderwright.pack.sheets.AngleSheet;
+import borderwright.pack.sheets.AssemblySheet;
+import borderwright.pack.sheets.BenchSheet;
 import borderwright.pack.sheets.BoardCard;
 import borderwright.pack.sheets.BoxSheet;
 import borderwright.pack.sheets.BriefSheet;

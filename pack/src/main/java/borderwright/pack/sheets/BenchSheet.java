@@ -2,6 +2,7 @@ package borderwright.pack.sheets;
 
 import borderwright.pack.bench.FloorView;
 import borderwright.pack.bench.WallView;
+import borderwright.pack.paper.Orientation;
 import java.util.List;
 
 /**
@@ -22,7 +23,7 @@ public record BenchSheet(List<WallView> walls, List<FloorView> floors) implement
     }
 
     @Override
-    public boolean wide() {
-        return true;
+    public Orientation orientation() {
+        return Orientation.LANDSCAPE;
     }
 }
