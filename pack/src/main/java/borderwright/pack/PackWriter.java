@@ -37,14 +37,14 @@ public final class PackWriter {
      */
     public static Map<String, byte[]> write(Plan plan, Comparison variants, PaperSize paper, Optional<LocalDate> date) {
         // The pages take about as long as all else together, and neither knows of the other.
-        CompletableFuture<Map<String, byte[]>> others = CompletableFuture.supplyAsync(() -> others(plan));
+        CompletableFuture<Map<String, byte[]>> others = CompletableFuture.supplyAsync(() -> others(plan, paper, date));
         byte[] pages = PackPages.pdf(plan, variants, paper, date);
         Map<String, byte[]> files = new LinkedHashMap<>(others.join());
         files.put("pack.pdf", pages);
         return files;
     }
 
-    private static Map<String, byte[]> others(Plan plan) {
+    private static Map<String, byte[]> others(Plan plan, PaperSize paper, Optional<LocalDate> date) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         Sentences sentences = Language.english().in(plan.garden().units());
         files.put("plan.json", PlanJson.write(plan, sentences));
@@ -57,6 +57,8 @@ public final class PackWriter {
             files.put("model.glb", BoxModel.write(plan));
             files.put("layout.svg", text(SvgWriter.write(PlanDrawing.draw(plan, LAYOUT_WIDTH_MM, LAYOUT_HEIGHT_MM))));
         }
+        files.put("working.pdf", PackPages.working(plan, paper, date));
+        PackPages.labels(plan, paper, date).ifPresent(labels -> files.put("labels.pdf", labels));
         return files;
     }
 

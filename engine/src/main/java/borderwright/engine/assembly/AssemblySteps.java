@@ -68,8 +68,6 @@ final class AssemblySteps {
         wall.parts().boards().forEach(board -> added.add(board.label()));
         wall.carried().forEach(upright -> added.add(upright.label()));
         List<Message> details = new ArrayList<>();
-        details.add(
-                AssemblyMessage.LAY_WALL_LINES.of(wall.parts().boards().get(0).label()));
         List<Message> packs = BenchWords.packs(wall);
         if (!packs.isEmpty()) {
             details.add(AssemblyMessage.LAY_WALL_PACKS.of(packs));

@@ -12,4 +12,9 @@ import borderwright.engine.measure.Length;
  * @param height of its edges above the bottom edge
  * @param length from long point to long point
  */
-public record BenchBoard(String label, int course, Span face, Span back, Span height, Length length) {}
+public record BenchBoard(String label, int course, Span face, Span back, Span height, Length length) {
+    /** The same board of which only a part is shown. */
+    public BenchBoard withFace(Span shown) {
+        return new BenchBoard(label, course, shown, back, height, length);
+    }
+}

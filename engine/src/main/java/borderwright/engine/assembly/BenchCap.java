@@ -9,4 +9,9 @@ package borderwright.engine.assembly;
  * @param behind its two edges behind the wall's outside face: the first is negative, its overhang
  * @param height of its two faces above the wall's bottom edge
  */
-public record BenchCap(String label, Span outer, Span inner, Span behind, Span height) {}
+public record BenchCap(String label, Span outer, Span inner, Span behind, Span height) {
+    /** The same board of which only a part is shown. */
+    public BenchCap withOuter(Span shown) {
+        return new BenchCap(label, shown, inner, behind, height);
+    }
+}

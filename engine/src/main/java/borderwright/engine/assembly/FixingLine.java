@@ -27,6 +27,11 @@ public record FixingLine(
      */
     public record Mark(double xMm, double upMm) {}
 
+    /** The same line of which only some marks are shown. */
+    public FixingLine withMarks(List<Mark> shown) {
+        return new FixingLine(fixing, through, into, shown, edgeMm, endMm);
+    }
+
     public int count() {
         return marks.size();
     }

@@ -28,7 +28,7 @@ public record Span(double fromMm, double toMm) {
     }
 
     /** The least span that holds both. */
-    Span with(Span other) {
+    public Span with(Span other) {
         return new Span(StrictMath.min(fromMm, other.fromMm), StrictMath.max(toMm, other.toMm));
     }
 }

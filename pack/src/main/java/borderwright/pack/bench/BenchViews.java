@@ -17,12 +17,15 @@ import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
- * All that the sheets "At the bench" show of a plan.
+ * All that the sheets "At the bench" show of a plan: long walls first, so that short ones share pages.
  *
  * @param walls each distinct wall and divider once
  * @param floors each distinct floor once
@@ -30,7 +33,8 @@ import java.util.Map;
  */
 public record BenchViews(List<WallView> walls, List<FloorView> floors, List<OrderView> orders) {
     private static final double PICTURE_WIDTH_MM = 76;
-    private static final double PICTURE_HEIGHT_MM = 46;
+    private static final double PICTURE_HEIGHT_MM = 34;
+    private static final double GUTTER_MM = 4;
 
     public BenchViews {
         walls = List.copyOf(walls);
@@ -55,9 +59,12 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
                 floors.computeIfAbsent(print(floor, f), k -> new ArrayList<>()).add(new Of<>(box, floor));
             }
         }
-        double width = paper.roomWidthMm(Orientation.LANDSCAPE);
+        double width = paper.roomWidthMm(Orientation.PORTRAIT);
         return new BenchViews(
-                walls.values().stream().map(alike -> wall(alike, f, width)).toList(),
+                walls.values().stream()
+                        .map(alike -> wall(alike, f, width))
+                        .sorted(Comparator.comparing(WallView::width))
+                        .toList(),
                 floors.values().stream().map(alike -> floor(alike, f, width)).toList(),
                 orders(plan, f));
     }
@@ -93,6 +100,7 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
         List<Message> told = new ArrayList<>(BenchWords.of(wall));
         told.add(corner(box, wall));
         String name = f.text(BenchWords.name(wall)) + " of " + wall.box();
+        boolean narrow = WallDrawing.isNarrow(wall);
         return new WallView(
                 Character.toUpperCase(name.charAt(0)) + name.substring(1),
                 alike.stream()
@@ -101,7 +109,8 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
                         .toList(),
                 told,
                 thickness(wall, f),
-                WallDrawing.draw(wall, f, widthMm),
+                narrow ? WallView.Width.HALF : WallView.Width.WHOLE,
+                WallDrawing.draw(wall, f, narrow ? widthMm / 2 - GUTTER_MM : widthMm),
                 new WallRows(wall, f).rows(),
                 new ScrewRows(f, box.courses()).ofWall(wall.fixings()));
     }
@@ -145,22 +154,47 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
 
     private static OrderView order(AssemblyOrder order, List<Box> alike, PrintedFigures f) {
         StepPictures pictures = new StepPictures(order, f, PICTURE_WIDTH_MM, PICTURE_HEIGHT_MM);
-        List<OrderView.Pictured> steps = order.steps().stream()
-                .map(step ->
-                        new OrderView.Pictured(step, Alike.inShort(step.pieces()), fixings(step, f), pictures.of(step)))
-                .toList();
+        Set<String> laid = new HashSet<>();
+        List<OrderView.Pictured> steps = new ArrayList<>();
+        for (AssemblyStep step : order.steps()) {
+            steps.add(new OrderView.Pictured(step, pieces(step, laid, f), fixings(step), pictures.of(step)));
+            laid.addAll(step.pieces());
+        }
         return new OrderView(
-                Alike.inShort(alike.stream().map(box -> box.plan().name()).toList()), steps);
+                Alike.inShort(alike.stream().map(box -> box.plan().name()).toList()), holes(order, f), steps);
     }
 
-    private static List<String> fixings(AssemblyStep step, PrintedFigures f) {
-        return step.fixings().stream()
-                .map(one -> one.count() + " of " + one.fixing().item()
-                        + (one.fixing().diameterMm() > 0
-                                ? ": pilot " + f.drill(one.fixing().pilotMm()) + ", clearance "
-                                        + f.drill(one.fixing().clearanceMm()) + ", countersink "
-                                        + f.drill(one.fixing().countersinkMm())
-                                : ""))
+    /** The pieces that a step adds; those of a wall stand on its drawing, and are not named again once it is built. */
+    private static String pieces(AssemblyStep step, Set<String> laid, PrintedFigures f) {
+        return switch (step.kind()) {
+            case LAY_WALL, STAND_WALL, JOIN_WALL ->
+                laid.containsAll(step.pieces())
+                        ? ""
+                        : f.text(
+                                AssemblyMessage.PIECES_AS_DRAWN.of(step.pieces().size()));
+            default -> Alike.inShort(step.pieces());
+        };
+    }
+
+    /** How each kind of screw of the box is drilled for. */
+    private static List<Message> holes(AssemblyOrder order, PrintedFigures f) {
+        Map<String, Box.Fixing> byItem = new LinkedHashMap<>();
+        for (AssemblyStep step : order.steps()) {
+            step.fixings().stream()
+                    .filter(one -> one.fixing().diameterMm() > 0)
+                    .forEach(one -> byItem.putIfAbsent(one.fixing().item(), one.fixing()));
+        }
+        return byItem.values().stream()
+                .map(one -> AssemblyMessage.DRILL_FOR.of(
+                        one.item(), f.drill(one.pilotMm()), f.drill(one.clearanceMm()), f.drill(one.countersinkMm())))
                 .toList();
+    }
+
+    private static List<String> fixings(AssemblyStep step) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        step.fixings().forEach(one -> counts.merge(one.fixing().item(), one.count(), Integer::sum));
+        List<String> lines = new ArrayList<>();
+        counts.forEach((item, count) -> lines.add(count + " of " + item));
+        return lines;
     }
 }

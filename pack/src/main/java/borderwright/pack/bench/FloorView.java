@@ -27,4 +27,9 @@ public record FloorView(
         rows = List.copyOf(rows);
         screws = List.copyOf(screws);
     }
+
+    /** The rows under shared headings, as they are printed. */
+    public List<BenchGroup> groups() {
+        return BenchGroup.ofFloor(rows);
+    }
 }

@@ -1,6 +1,7 @@
 package borderwright.pack.bench;
 
 import borderwright.engine.assembly.AssemblyStep;
+import borderwright.engine.message.Message;
 import borderwright.pack.paper.Drawing;
 import java.util.List;
 
@@ -8,11 +9,18 @@ import java.util.List;
  * How a box, and all built alike, is put together.
  *
  * @param names of the boxes, in short
+ * @param holes how each kind of screw is drilled for
  * @param steps in order
  */
-public record OrderView(String names, List<Pictured> steps) {
+public record OrderView(String names, List<Message> holes, List<Pictured> steps) {
     public OrderView {
+        holes = List.copyOf(holes);
         steps = List.copyOf(steps);
+    }
+
+    /** The steps two by two, as they stand on paper. */
+    public List<List<Pictured>> pairs() {
+        return Rows.of(steps, 2);
     }
 
     /**

@@ -1,11 +1,30 @@
 package borderwright.pack.bench;
 
+import java.util.List;
+
 /**
- * A line of a table of fixings, as printed.
+ * A fixing of a bench drawing, as printed.
  *
  * @param fixing its name and holes
  * @param where how they are spread over the boards
  * @param places each place with what it holds
  * @param count how many in all
  */
-public record ScrewRow(String fixing, String where, String places, int count) {}
+public record ScrewRow(String fixing, String where, List<String> places, int count) {
+    private static final int SHORT_PLACE = 34;
+
+    public ScrewRow {
+        places = List.copyOf(places);
+    }
+
+    /** The places in rows. */
+    public List<List<String>> rows(int columns) {
+        return Rows.of(places, columns);
+    }
+
+    /** How many places stand side by side on a page. */
+    public int columns() {
+        int longest = places.stream().mapToInt(String::length).max().orElse(0);
+        return longest <= SHORT_PLACE ? 3 : longest <= 2 * SHORT_PLACE ? 2 : 1;
+    }
+}

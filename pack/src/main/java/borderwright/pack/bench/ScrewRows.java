@@ -44,9 +44,8 @@ final class ScrewRows {
             FixingLine first = group.get(0);
             rows.add(new ScrewRow(
                     holes(first.fixing()),
-                    f.sentence(wall ? onWall(first) : onFloor(first)),
-                    String.join(
-                            "; ", group.stream().map(line -> place(line, wall)).toList()),
+                    wall ? onWall(first) : onFloor(first),
+                    group.stream().map(line -> place(line, wall)).toList(),
                     group.stream().mapToInt(FixingLine::count).sum()));
         }
         return rows;

@@ -29,50 +29,81 @@ import java.util.TreeMap;
  * distances below from the end that the tape hooks on, heights at the left, those of ties at the right.
  */
 final class WallDrawing {
-    private static final double SIDE_MM = 31;
+    private static final double SIDE_MM = 27;
+    private static final double RIGHT_MM = 21;
     private static final double HEAD_MM = 2;
     private static final double NAMES_MM = 16;
-    private static final double MOST_HIGH_MM = 62;
+    private static final double MOST_HIGH_MM = 44;
     private static final double FIRST_ROW_MM = 6;
-    private static final double ROW_MM = 28;
+    private static final double ROW_MM = 26;
+    /** Paper that a running figure takes up along the wall. */
+    private static final double PITCH_MM = 3.6;
+    /** A wall is drawn no smaller than this: a batten of 47 mm is then a millimetre wide. */
+    private static final double MOST_SCALE = 47;
+    /** Longer than this many times its height, a wall takes the whole width. */
+    private static final double MOST_NARROW = 2.6;
+
     private static final double DOT_MM = 0.55;
     /** Distances nearer than this are written once. */
     private static final double SAME_MM = 0.5;
 
     private static final int LABEL_PLACES = 24;
 
+    private final Stretch stretch;
     private final WallBench wall;
     private final PrintedFigures f;
     private final DrawingBuilder sketch;
     private final Scale scale;
     private final Spot zero;
 
-    private WallDrawing(WallBench wall, PrintedFigures f, DrawingBuilder sketch, Scale scale, Spot zero) {
-        this.wall = wall;
+    private WallDrawing(Stretch stretch, PrintedFigures f, DrawingBuilder sketch, Scale scale, Spot zero) {
+        this.stretch = stretch;
+        this.wall = stretch.wall();
         this.f = f;
         this.sketch = sketch;
         this.scale = scale;
         this.zero = zero;
     }
 
-    /** At the largest scale that fits the width. */
-    static Drawing draw(WallBench wall, PrintedFigures f, double widthMm) {
-        Span along = reach(wall);
+    /** Whether a wall is drawn in half the width of a page. */
+    static boolean isNarrow(WallBench wall) {
+        return reach(wall).lengthMm() < MOST_NARROW * heights(wall).lengthMm();
+    }
+
+    /** At the largest scale that fits the width; a long wall with many figures in stretches. */
+    static List<Drawing> draw(WallBench wall, PrintedFigures f, double widthMm) {
+        Span reach = reach(wall);
+        double room = widthMm - SIDE_MM - RIGHT_MM;
+        int figures =
+                StrictMath.max(2 * wall.parts().uprights().size(), others(wall).size());
+        int count = (int)
+                StrictMath.ceil(StrictMath.max(figures * PITCH_MM / room, reach.lengthMm() / (room * MOST_SCALE)));
         Span up = heights(wall);
-        double ratio = StrictMath.ceil(
-                StrictMath.max(along.lengthMm() / (widthMm - 2 * SIDE_MM), up.lengthMm() / MOST_HIGH_MM));
+        List<Stretch> stretches = count < 2 ? List.of(Stretch.whole(wall, reach)) : Stretch.of(wall, reach, count);
+        double longest =
+                stretches.stream().mapToDouble(s -> s.reach().lengthMm()).max().orElseThrow();
+        double ratio = StrictMath.ceil(StrictMath.max(longest / room, up.lengthMm() / MOST_HIGH_MM));
         // No scale rule is laid on it, every place being written: so it is as large as the page allows.
         Scale scale = new Scale(ratio, "1:" + (long) ratio);
+        return stretches.stream()
+                .map(stretch -> draw(stretch, f, widthMm, scale, up))
+                .toList();
+    }
+
+    private static Drawing draw(Stretch stretch, PrintedFigures f, double widthMm, Scale scale, Span up) {
+        WallBench wall = stretch.wall();
+        Span along = stretch.reach();
         boolean second = !others(wall).isEmpty();
         double height = HEAD_MM + NAMES_MM + scale.paper(up.lengthMm()) + FIRST_ROW_MM + ROW_MM * (second ? 2 : 1);
         DrawingBuilder sketch = new DrawingBuilder(widthMm, height);
-        double left = StrictMath.max(SIDE_MM, (widthMm - scale.paper(along.lengthMm())) / 2);
+        double left = SIDE_MM + StrictMath.max(0, (widthMm - SIDE_MM - RIGHT_MM - scale.paper(along.lengthMm())) / 2);
         Spot zero = new Spot(left - scale.paper(along.fromMm()), HEAD_MM + NAMES_MM + scale.paper(up.toMm()));
-        WallDrawing drawing = new WallDrawing(wall, f, sketch, scale, zero);
+        WallDrawing drawing = new WallDrawing(stretch, f, sketch, scale, zero);
         drawing.everything();
         String title = (wall.kind() == WallBench.Kind.WALL ? "Side " : "Divider no. ") + wall.mark() + " of "
                 + wall.box() + ", "
-                + (wall.kind() == WallBench.Kind.WALL ? "outside face" : "marked face") + " up";
+                + (wall.kind() == WallBench.Kind.WALL ? "outside face" : "marked face") + " up"
+                + (stretch.of() > 1 ? ", part " + stretch.number() + " of " + stretch.of() : "");
         return sketch.finish(title + ", with running distances from its left end, scale " + scale.words());
     }
 
@@ -125,10 +156,11 @@ final class WallDrawing {
         wall.parts().uprights().forEach(this::upright);
         wall.parts().crosspieces().forEach(this::cross);
         wall.fixings().forEach(this::dots);
-        names();
+        // Figures first: names give way to them, as the text below names every piece with its figures.
         running();
         heightsAtLeft();
         heightsOfTies();
+        names();
     }
 
     private void upright(BenchUpright upright) {
@@ -186,13 +218,20 @@ final class WallDrawing {
             boardName(board);
         }
         for (BenchCrosspiece cross : wall.parts().crosspieces()) {
-            sketch.label(
-                    cross.label(),
-                    at(cross.inner().middleMm(), cross.height().middleMm()),
-                    TextSize.NORMAL,
-                    TypeFace.REGULAR,
-                    Tone.BLACK);
+            crossName(cross);
         }
+    }
+
+    /** Beside a tie, or the lowest board of a divider, on the wall. */
+    private void crossName(BenchCrosspiece cross) {
+        double y = at(0, cross.height().middleMm()).y() + 0.27 * TextSize.NORMAL.emMm();
+        sketch.labelIfRoom(
+                cross.label(),
+                TextSize.NORMAL,
+                Tone.BLACK,
+                List.of(
+                        new DrawingBuilder.Place(new Spot(at(cross.inner().toMm(), 0).x() + 0.8, y), Mark.Anchor.START),
+                        new DrawingBuilder.Place(new Spot(at(cross.inner().fromMm(), 0).x() - 0.8, y), Mark.Anchor.END)));
     }
 
     private void boardName(BenchBoard board) {
@@ -213,12 +252,14 @@ final class WallDrawing {
             put(first, upright.face().fromMm());
             put(first, upright.face().toMm());
         }
-        if (others(wall).isEmpty()) {
+        if (others(wall).isEmpty() && stretch.isLast()) {
             put(first, wall.faceSpan().toMm());
         }
         row(first, 0, "uprights");
         TreeMap<Double, String> second = new TreeMap<>();
-        others(wall).forEach(x -> put(second, x));
+        others(wall).stream()
+                .filter(x -> stretch.isLast() || x < stretch.reach().toMm() - SAME_MM)
+                .forEach(x -> put(second, x));
         if (!second.isEmpty()) {
             row(second, ROW_MM, "joints, ties, end");
         }
@@ -247,12 +288,19 @@ final class WallDrawing {
     private void row(TreeMap<Double, String> row, double below, String caption) {
         double y = at(0, heights(wall).fromMm()).y() + below;
         List<Spot> spots = new ArrayList<>();
-        spots.add(new Spot(at(0, 0).x(), y));
+        double start = stretch.isFirst() ? 0 : stretch.reach().fromMm();
+        spots.add(new Spot(at(start, 0).x(), y));
         row.keySet().forEach(x -> spots.add(new Spot(at(x, 0).x(), y)));
         if (spots.size() > 1) {
             sketch.text(
                     caption, new Spot(0, y + FIRST_ROW_MM + 1), TextSize.NORMAL, Mark.Anchor.START, TypeFace.REGULAR);
-            Dimension.running(sketch, spots, List.copyOf(row.values()), -FIRST_ROW_MM, TextSize.NAME);
+            Dimension.running(
+                    sketch,
+                    spots,
+                    List.copyOf(row.values()),
+                    -FIRST_ROW_MM,
+                    TextSize.NAME,
+                    stretch.isFirst() ? Dimension.Start.ZERO : Dimension.Start.CONTINUED);
         }
     }
 
@@ -260,7 +308,7 @@ final class WallDrawing {
         TreeMap<Double, String> tops = new TreeMap<>();
         wall.parts().boards().forEach(board -> put(tops, board.height().toMm()));
         wall.parts().caps().forEach(cap -> put(tops, cap.height().toMm()));
-        double left = reach(wall).fromMm();
+        double left = stretch.reach().fromMm();
         List<Spot> spots = new ArrayList<>();
         spots.add(at(left, 0));
         tops.keySet().forEach(up -> spots.add(at(left, up)));
@@ -277,7 +325,7 @@ final class WallDrawing {
             }
         }
         wall.parts().uprights().forEach(upright -> put(edges, upright.height().toMm()));
-        double right = reach(wall).toMm();
+        double right = stretch.reach().toMm();
         List<Spot> spots = new ArrayList<>();
         spots.add(at(right, 0));
         edges.keySet().forEach(up -> spots.add(at(right, up)));

@@ -61,7 +61,9 @@ final class WallRows {
 
     private BenchRow board(BenchBoard board) {
         List<String> notes = new ArrayList<>();
-        notes.add(f.piece(board.length()) + " long");
+        if (StrictMath.abs(board.length().mm() - board.face().lengthMm()) > SAME_MM) {
+            notes.add(f.piece(board.length()) + " long");
+        }
         if (differs(board.face(), board.back())) {
             notes.add("far face " + range(board.back()));
         }

@@ -11,7 +11,8 @@ import java.util.List;
  * @param alike the others that read the same; mirror images do not
  * @param told which face is up, where the tape hooks and the corner lies, and packers
  * @param thickness of its boards
- * @param drawing seen with the face that is worked on up
+ * @param width of its drawings on the page
+ * @param drawings seen with the face that is worked on up; a long wall in stretches
  * @param rows every piece
  * @param screws every fixing
  */
@@ -20,13 +21,31 @@ public record WallView(
         List<String> alike,
         List<Message> told,
         String thickness,
-        Drawing drawing,
+        Width width,
+        List<Drawing> drawings,
         List<BenchRow> rows,
         List<ScrewRow> screws) {
     public WallView {
         alike = List.copyOf(alike);
         told = List.copyOf(told);
+        drawings = List.copyOf(drawings);
         rows = List.copyOf(rows);
         screws = List.copyOf(screws);
+    }
+
+    /** How much of a page's width the drawing of a wall takes. */
+    public enum Width {
+        WHOLE,
+        HALF
+    }
+
+    /** Whether its text stands beside its drawing. */
+    public boolean isHalf() {
+        return width == Width.HALF;
+    }
+
+    /** The rows under shared headings, as they are printed. */
+    public List<BenchGroup> groups() {
+        return BenchGroup.ofWall(rows);
     }
 }

@@ -1,7 +1,5 @@
 package borderwright.pack.contents;
 
-import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.cautions.PieceLift;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
@@ -9,17 +7,12 @@ import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.settingout.SettingOut;
-import borderwright.engine.strength.StrengthReport;
 import borderwright.pack.alike.AlikeBoards;
-import borderwright.pack.alike.AlikeBoxes;
 import borderwright.pack.bench.BenchViews;
 import borderwright.pack.drawings.BoardDrawing;
-import borderwright.pack.drawings.BowDrawing;
-import borderwright.pack.drawings.CourseDrawing;
 import borderwright.pack.drawings.ElevationDrawing;
 import borderwright.pack.drawings.PegDrawing;
 import borderwright.pack.drawings.PlanDrawing;
-import borderwright.pack.drawings.SurveyDrawing;
 import borderwright.pack.drawings.TemplateAngles;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
@@ -29,24 +22,18 @@ import borderwright.pack.sheets.AngleSheet;
 import borderwright.pack.sheets.AssemblySheet;
 import borderwright.pack.sheets.BenchSheet;
 import borderwright.pack.sheets.BoardCard;
-import borderwright.pack.sheets.BoxSheet;
 import borderwright.pack.sheets.BriefSheet;
+import borderwright.pack.sheets.CautionSheet;
 import borderwright.pack.sheets.CuttingSheet;
 import borderwright.pack.sheets.PegSheet;
 import borderwright.pack.sheets.PlanSheet;
 import borderwright.pack.sheets.SetUpSheet;
 import borderwright.pack.sheets.Sheet;
 import borderwright.pack.sheets.ShoppingSheet;
-import borderwright.pack.sheets.StrengthSheet;
-import borderwright.pack.sheets.StrengthStepsSheet;
-import borderwright.pack.sheets.SurveySheet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /** All sheets of a pack, in the order in which a person needs them. */
 public final class SheetList {
@@ -66,33 +53,24 @@ public final class SheetList {
         SheetList sheets = new SheetList(plan, paper);
         List<Sheet> all = new ArrayList<>();
         all.add(new BriefSheet(plan, variants, date));
-        all.add(sheets.survey());
         if (!plan.boxes().isEmpty()) {
+            all.add(new CautionSheet(plan.site().cautions().stages()));
             all.add(sheets.planView());
         }
-        all.add(new ShoppingSheet(plan));
         if (!plan.cutting().boards().isEmpty()) {
             all.add(new SetUpSheet(plan));
             all.add(sheets.cuttingSheet());
         }
         if (!plan.boxes().isEmpty()) {
             sheets.angles().ifPresent(all::add);
-            all.add(sheets.pegs());
-            for (List<Box> alike : AlikeBoxes.group(plan.boxes(), PrintedFigures.in(sheets.units))) {
-                all.add(sheets.boxSheet(alike));
-                sheets.strength(alike).ifPresent(all::add);
-            }
-            sheets.strengthSteps().ifPresent(all::add);
             BenchViews bench = BenchViews.of(plan, paper);
             all.add(new BenchSheet(bench.walls(), bench.floors()));
             all.add(new AssemblySheet(bench.orders()));
+            all.add(sheets.pegs());
         }
         all.addAll(SiteSheetList.of(plan, paper));
+        all.add(new ShoppingSheet(plan));
         return all;
-    }
-
-    private Sheet survey() {
-        return new SurveySheet(plan, SurveyDrawing.draw(plan, paper.roomWidthMm(Orientation.PORTRAIT), 80));
     }
 
     private Sheet planView() {
@@ -116,50 +94,6 @@ public final class SheetList {
                 f.text(settingOut.listName()),
                 settingOut,
                 PegDrawing.draw(plan, f, paper.roomWidthMm(Orientation.PORTRAIT), 110));
-    }
-
-    private Sheet boxSheet(List<Box> alike) {
-        Box box = alike.get(0);
-        Orientation way = CourseDrawing.isLong(box) ? Orientation.LANDSCAPE : Orientation.PORTRAIT;
-        List<Drawing> layers = CourseDrawing.layers(box).stream()
-                .map(layer ->
-                        CourseDrawing.draw(box, layer, units, paper.roomWidthMm(way), paper.roomHeightMm(way) / 3 - 4))
-                .toList();
-        Map<String, PieceLift> lifts = new TreeMap<>();
-        plan.site().cautions().lifts().forEach(lift -> lifts.put(lift.piece(), lift));
-        return new BoxSheet(alike, layers, way, lifts);
-    }
-
-    /** Boxes alike in their pieces may differ in what stands behind them: the weakest speaks for all. */
-    private Optional<Sheet> strength(List<Box> alike) {
-        List<String> names = alike.stream().map(box -> box.plan().name()).toList();
-        return StrengthReport.weakest(plan.strengthReports().stream()
-                        .filter(report -> names.contains(report.box()))
-                        .toList())
-                .map(report -> new StrengthSheet(
-                        alike,
-                        report,
-                        BowDrawing.all(
-                                alike.get(0),
-                                report,
-                                units,
-                                PrintedFigures.in(units)::error,
-                                paper.roomWidthMm(Orientation.PORTRAIT)),
-                        plan.garden().currency().getCode()));
-    }
-
-    private Optional<Sheet> strengthSteps() {
-        return StrengthReport.weakest(plan.strengthReports().stream()
-                        .filter(report -> !report.checks().isEmpty()
-                                || !report.takenForGranted().isEmpty())
-                        .toList())
-                .map(report -> new StrengthStepsSheet(
-                        report,
-                        Stream.concat(
-                                        plan.strengthReports().stream().flatMap(r -> r.takenForGranted().stream()),
-                                        Stream.of(plan.garden().soakedWeightOrigin()))
-                                .distinct()
-                                .toList()));
     }
 
     private Sheet cuttingSheet() {

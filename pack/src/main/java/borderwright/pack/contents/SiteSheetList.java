@@ -6,7 +6,6 @@ import borderwright.pack.drawings.LabelPage;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
-import borderwright.pack.sheets.CautionSheet;
 import borderwright.pack.sheets.FillSheet;
 import borderwright.pack.sheets.GroundSheet;
 import borderwright.pack.sheets.LabelSheet;
@@ -17,9 +16,16 @@ import borderwright.pack.sheets.WallChartSheet;
 import borderwright.pack.sheets.WorkSheet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** The sheets of the site, in the order in which a person needs them. */
-final class SiteSheetList {
+/** The sheets used in the garden, in the order in which a person needs them, and the labels. */
+public final class SiteSheetList {
+    /** So few planters are kept in the head. */
+    private static final int MOST_WITHOUT_CHART = 8;
+
+    /** Room for the heading above the first page of labels. */
+    private static final double LABEL_HEADING_MM = 12;
+
     private SiteSheetList() {}
 
     /** All of them. */
@@ -27,19 +33,27 @@ final class SiteSheetList {
         if (plan.boxes().isEmpty()) {
             return List.of();
         }
-        PrintedFigures f = PrintedFigures.in(plan.garden().units());
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(new WorkSheet(plan));
-        sheets.add(new WallChartSheet(plan));
+        if (plan.totals().planters() > MOST_WITHOUT_CHART) {
+            sheets.add(new WallChartSheet(plan));
+        }
         sheets.add(new GroundSheet(plan, BedSection.draw(plan, paper.roomWidthMm(Orientation.PORTRAIT))));
         sheets.add(new FillSheet(plan));
         sheets.add(new PlantingSheet(plan));
-        sheets.add(new CautionSheet(plan.site().cautions().stages()));
-        sheets.add(new LabelSheet(LabelPage.pages(
+        return sheets;
+    }
+
+    /** Labels to cut out; empty where nothing is built. */
+    public static Optional<Sheet> labels(Plan plan, PaperSize paper) {
+        if (plan.boxes().isEmpty()) {
+            return Optional.empty();
+        }
+        PrintedFigures f = PrintedFigures.in(plan.garden().units());
+        return Optional.of(new LabelSheet(LabelPage.pages(
                 LabelSheets.of(plan, f),
                 f,
                 paper.roomWidthMm(Orientation.PORTRAIT),
-                paper.roomHeightMm(Orientation.PORTRAIT) - 2)));
-        return sheets;
+                paper.roomHeightMm(Orientation.PORTRAIT) - LABEL_HEADING_MM)));
     }
 }

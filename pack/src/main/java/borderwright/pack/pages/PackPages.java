@@ -3,10 +3,13 @@ package borderwright.pack.pages;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.contents.SheetList;
+import borderwright.pack.contents.SiteSheetList;
+import borderwright.pack.contents.WorkingSheetList;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.PaperSize;
 import borderwright.pack.paper.TypeFace;
 import borderwright.pack.sheets.Sheet;
+import borderwright.pack.sheets.SheetRun;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -16,26 +19,40 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** The printed pack as a PDF. */
+/** The printed papers as PDFs. */
 public final class PackPages {
     private static final Pattern KEY = Pattern.compile("`([^`<>\\n]*)`");
 
     private PackPages() {}
 
     /**
-     * All sheets as one PDF; the same bytes for the same arguments.
+     * What a person carries to saw, bench, garden and shop, as one PDF; the same bytes for the same arguments.
      *
      * @param variants the garden and its variants side by side, {@link Comparison#NONE} for none
      * @param date printed on the brief; empty for an undated pack
      */
     public static byte[] pdf(Plan plan, Comparison variants, PaperSize paper, Optional<LocalDate> date) {
-        List<Sheet> sheets = SheetList.of(plan, variants, paper, date);
+        return pdf("workshop pack", plan, SheetList.of(plan, variants, paper, date), paper, date);
+    }
+
+    /** The working: survey, pieces and strength of each box. */
+    public static byte[] working(Plan plan, PaperSize paper, Optional<LocalDate> date) {
+        return pdf("working", plan, WorkingSheetList.of(plan, paper), paper, date);
+    }
+
+    /** Labels to cut out; empty where nothing is built. */
+    public static Optional<byte[]> labels(Plan plan, PaperSize paper, Optional<LocalDate> date) {
+        return SiteSheetList.labels(plan, paper).map(sheet -> pdf("labels", plan, List.of(sheet), paper, date));
+    }
+
+    private static byte[] pdf(String title, Plan plan, List<Sheet> sheets, PaperSize paper, Optional<LocalDate> date) {
         DrawingBook drawings = new DrawingBook();
-        String xhtml = xhtml(plan, sheets, paper, drawings);
+        String xhtml = xhtml(title, plan, sheets, paper, drawings);
         return PdfRenderer.render(xhtml, drawings, new DocumentStamp(date, xhtml));
     }
 
-    private static String xhtml(Plan plan, List<Sheet> sheets, PaperSize paper, DrawingBook drawings) {
+    private static String xhtml(String title, Plan plan, List<Sheet> sheets, PaperSize paper, DrawingBook drawings) {
+        List<SheetRun> runs = SheetRun.of(sheets);
         StringOutput out = new StringOutput();
         TemplateEngine.createPrecompiled(ContentType.Html)
                 .render(
@@ -43,7 +60,9 @@ public final class PackPages {
                         Map.of(
                                 "plan", plan,
                                 "sheets", sheets,
-                                "style", PageStyle.css(plan.garden(), sheets, paper),
+                                "runs", runs,
+                                "title", title,
+                                "style", PageStyle.css(plan.garden(), runs, paper),
                                 "f", PrintedFigures.in(plan.garden().units()),
                                 "book", drawings),
                         out);

@@ -6,42 +6,45 @@ import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
 import borderwright.pack.paper.Tone;
 import borderwright.pack.paper.TypeFace;
-import borderwright.pack.sheets.Sheet;
+import borderwright.pack.sheets.SheetRun;
 import java.util.List;
 import java.util.Set;
 
 /** The look of the pages: one grid, one type scale, black on white. */
 final class PageStyle {
-    /** The type scale, points: notes; text; leads; headings and ticks; money; the garden's name and stops on cards. */
-    static final Set<Double> SIZES_PT = Set.of(7.4, 8.4, 10.0, 11.0, 17.0, 21.0);
+    /**
+     * The type scale, points: feet of pages; heads of tables; text read seated; text read standing; headings and ticks;
+     * money and names of sheets; the garden's name and stops on cards.
+     */
+    static final Set<Double> SIZES_PT = Set.of(7.4, 8.0, 9.0, 10.0, 11.5, 17.0, 21.0);
 
     private static final int LONGEST_NAME = 64;
 
     private PageStyle() {}
 
-    /** Style rules, with a page of its own for each sheet: its head says the garden and the sheet. */
-    static String css(Garden garden, List<Sheet> sheets, PaperSize paper) {
+    /** Style rules, with a page of its own for each run of sheets: its head says the garden and the part. */
+    static String css(Garden garden, List<SheetRun> runs, PaperSize paper) {
         StringBuilder out = new StringBuilder(COMMON.formatted(TypeFace.FAMILY, Tone.ACCENT.hex()));
         out.append("@page { size: %smm %smm; margin: 0; }\n"
                 .formatted(number(paper.widthMm(Orientation.PORTRAIT)), number(paper.heightMm(Orientation.PORTRAIT))));
-        for (int i = 0; i < sheets.size(); i++) {
-            Sheet sheet = sheets.get(i);
-            out.append("@page sheet%d { size: %smm %smm; margin: %smm %smm %smm %smm;\n"
+        for (int i = 0; i < runs.size(); i++) {
+            SheetRun run = runs.get(i);
+            out.append("@page run%d { size: %smm %smm; margin: %smm %smm %smm %smm;\n"
                     .formatted(
                             i,
-                            number(paper.widthMm(sheet.orientation())),
-                            number(paper.heightMm(sheet.orientation())),
+                            number(paper.widthMm(run.orientation())),
+                            number(paper.heightMm(run.orientation())),
                             number(PaperSize.TOP_MM),
                             number(paper.sideMm()),
                             number(PaperSize.BOTTOM_MM),
                             number(paper.sideMm())));
             margin(out, "top-left", string(shortened(garden.name())), "left");
-            margin(out, "top-right", string(sheet.title()), "right");
+            margin(out, "top-right", string(run.part().title()), "right");
             margin(out, "bottom-left", string(foot(garden)), "left");
             margin(out, "bottom-right", "\"page \" counter(page) \" of \" counter(pages)", "right");
-            // A block takes its width from the first page, so that each sheet must say its own.
-            out.append("}\n#sheet%d { page: sheet%d; width: %smm; }\n"
-                    .formatted(i, i, number(paper.roomWidthMm(sheet.orientation()))));
+            // A block takes its width from the first page, so that each run must say its own.
+            out.append("}\n#run%d { page: run%d; width: %smm; }\n"
+                    .formatted(i, i, number(paper.roomWidthMm(run.orientation()))));
         }
         return out.toString();
     }
@@ -53,7 +56,7 @@ final class PageStyle {
         out.append("; vertical-align: ").append(top ? "bottom" : "top");
         out.append(top ? "; padding-bottom: 3mm" : "; padding-top: 3mm");
         out.append("; font-family: '").append(TypeFace.FAMILY).append("'; font-size: ");
-        out.append(top ? "8.4pt; font-weight: 700" : "7.4pt").append("; }\n");
+        out.append(top ? "9pt; font-weight: 700" : "7.4pt").append("; }\n");
     }
 
     private static String foot(Garden garden) {
@@ -85,25 +88,28 @@ final class PageStyle {
 
     private static final String COMMON = """
             * { box-sizing: border-box; }
-            body { margin: 0; font-family: '%1$s'; font-size: 8.4pt; line-height: 1.35; color: #111111; }
-            .sheet { page-break-before: always; }
-            #sheet0 { page-break-before: auto; }
+            body { margin: 0; font-family: '%1$s'; font-size: 9pt; line-height: 1.35; color: #111111; }
+            .run { page-break-before: always; }
+            #run0 { page-break-before: auto; }
+            .standing { font-size: 10pt; line-height: 1.3; }
+            .sheet + .sheet { margin-top: 7mm; }
             h1 { font-size: 21pt; line-height: 1.15; margin: 0 0 1.5mm 0; word-wrap: break-word; }
-            h2 { font-size: 11pt; margin: 5mm 0 1.6mm 0; page-break-after: avoid; }
-            h3 { font-size: 8.4pt; margin: 2.4mm 0 0.6mm 0; page-break-after: avoid; }
+            h1.sheetname { font-size: 17pt; page-break-after: avoid; }
+            h2 { font-size: 11.5pt; margin: 5mm 0 1.6mm 0; page-break-after: avoid; }
+            h3 { font-size: 10pt; margin: 2.4mm 0 0.6mm 0; page-break-after: avoid; }
             p { margin: 0 0 1.6mm 0; word-wrap: break-word; }
             ul { margin: 0 0 1.6mm 0; padding-left: 4.5mm; }
             li { margin: 0 0 0.7mm 0; word-wrap: break-word; }
             .lead { font-size: 10pt; }
             .money { font-size: 17pt; font-weight: 700; line-height: 1.2; }
-            .note { font-size: 7.4pt; }
+            .note { font-size: 8pt; }
             .alert { border: 0.5mm solid %2$s; padding: 2.2mm 3mm 1.2mm 3mm; margin: 2mm 0 3mm 0; }
             .alert h2 { margin-top: 0; color: %2$s; }
             .sure { border: 0.25mm solid #111111; padding: 2.2mm 3mm 1.2mm 3mm; margin: 2mm 0 3mm 0; }
             .two { width: 100%%; border-collapse: collapse; table-layout: fixed; }
             .two > tr > td { width: 50%%; vertical-align: top; padding: 0 4mm 0 0; }
             table.list { width: 100%%; border-collapse: collapse; margin-bottom: 1.6mm; -fs-table-paginate: paginate; }
-            table.list th { text-align: left; font-size: 7.4pt; padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: bottom;
+            table.list th { text-align: left; font-size: 8pt; padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: bottom;
               border-bottom: 0.35mm solid #111111; }
             table.list td { padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: top; border-bottom: 0.1mm solid #8c8c88;
               word-wrap: break-word; }
@@ -119,18 +125,20 @@ final class PageStyle {
             .k { white-space: nowrap; }
             .label { white-space: nowrap; font-weight: 700; margin-right: 2.5mm; }
             table.fixed { table-layout: fixed; }
-            .name { font-size: 11pt; font-weight: 700; line-height: 1.2; }
-            .tick { font-size: 11pt; line-height: 1; }
+            .name { font-size: 11.5pt; font-weight: 700; line-height: 1.2; }
+            .tick { font-size: 11.5pt; line-height: 1; }
             object { display: block; }
             a { color: #111111; text-decoration: none; }
             a.page:after { content: target-counter(attr(href), page); }
             .card { border: 0.5mm solid #111111; padding: 2.5mm 3.5mm 1.5mm 3.5mm; margin: 0 0 4mm 0; }
             .card .big { font-size: 21pt; font-weight: 700; line-height: 1.25; }
-            .card .mid { font-size: 11pt; line-height: 1.35; }
-            .card .ticks { font-size: 11pt; line-height: 1.5; margin-top: 1mm; }
+            .card .mid { font-size: 11.5pt; line-height: 1.35; }
+            .card .ticks { font-size: 11.5pt; line-height: 1.5; margin-top: 1mm; }
             .card .label { font-weight: 400; }
             table.cuts { margin-bottom: 4mm; }
-            table.bench td { font-size: 10pt; }
-            table.steps td { padding-top: 2mm; padding-bottom: 2mm; }
+            p.head { margin: 1.4mm 0 0 0; page-break-after: avoid; }
+            table.places { width: 100%%; border-collapse: collapse; table-layout: fixed; border-top: 0.1mm solid #8c8c88; }
+            table.places td { font-size: 10pt; padding: 0.2mm 2mm 0.2mm 0; vertical-align: top; }
+            table.steps { border-bottom: 0.1mm solid #8c8c88; margin-bottom: 2mm; }
             """;
 }

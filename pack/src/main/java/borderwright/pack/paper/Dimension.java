@@ -114,16 +114,30 @@ public final class Dimension {
         running(sketch, spots, texts, offsetMm, SIZE);
     }
 
+    /** Whether the first spot of running distances is their zero, or lies further along because the drawing is cut. */
+    public enum Start {
+        ZERO,
+        CONTINUED
+    }
+
     /** The same in another size of text, such as one that is read at arm's length. */
     public static void running(
             DrawingBuilder sketch, List<Spot> spots, List<String> texts, double offsetMm, TextSize size) {
+        running(sketch, spots, texts, offsetMm, size, Start.ZERO);
+    }
+
+    /** The same for a drawing that may be cut. */
+    public static void running(
+            DrawingBuilder sketch, List<Spot> spots, List<String> texts, double offsetMm, TextSize size, Start start) {
         Spot along = spots.get(spots.size() - 1).minus(spots.get(0)).unit();
         Spot out = along.left().times(StrictMath.signum(offsetMm));
         double distance = StrictMath.abs(offsetMm);
         Spot zero = spots.get(0).plus(out.times(distance));
         sketch.line(Pen.FINE, zero, spots.get(spots.size() - 1).plus(out.times(distance)));
-        extension(sketch, spots.get(0), out, distance);
-        sketch.dot(zero, 0.9, Pen.FINE, Tone.WHITE);
+        if (start == Start.ZERO) {
+            extension(sketch, spots.get(0), out, distance);
+            sketch.dot(zero, 0.9, Pen.FINE, Tone.WHITE);
+        }
         List<Double> places = spread(spots, along, PITCH_MM * size.emMm() / SIZE.emMm());
         for (int i = 1; i < spots.size(); i++) {
             Spot on = spots.get(i).plus(out.times(distance));
@@ -152,14 +166,29 @@ public final class Dimension {
         sketch.label(text, start, size, TypeFace.REGULAR, Tone.BLACK, List.of(first), turnDeg);
     }
 
-    /** Places along the line so that no two texts touch: pushed apart forwards, then back from the end by half. */
+    /**
+     * Places along the line for the texts of all spots but the first, no two nearer than a pitch and each as near to its
+     * spot as can be: the least sum of squares, by pooling neighbours that would touch.
+     */
     private static List<Double> spread(List<Spot> spots, Spot along, double pitchMm) {
-        List<Double> places = new ArrayList<>();
-        double last = Double.NEGATIVE_INFINITY;
-        for (Spot spot : spots) {
-            double wanted = spot.minus(spots.get(0)).dot(along);
-            last = places.isEmpty() ? wanted : StrictMath.max(wanted, last + pitchMm);
-            places.add(last);
+        List<Double> means = new ArrayList<>();
+        List<Integer> sizes = new ArrayList<>();
+        for (int i = 1; i < spots.size(); i++) {
+            double mean = spots.get(i).minus(spots.get(0)).dot(along) - i * pitchMm;
+            int size = 1;
+            while (!means.isEmpty() && means.get(means.size() - 1) > mean) {
+                int before = sizes.remove(sizes.size() - 1);
+                mean = (mean * size + means.remove(means.size() - 1) * before) / (size + before);
+                size += before;
+            }
+            means.add(mean);
+            sizes.add(size);
+        }
+        List<Double> places = new ArrayList<>(List.of(0.0));
+        for (int pool = 0; pool < means.size(); pool++) {
+            for (int i = 0; i < sizes.get(pool); i++) {
+                places.add(means.get(pool) + places.size() * pitchMm);
+            }
         }
         return places;
     }

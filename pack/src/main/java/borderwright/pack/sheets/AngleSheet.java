@@ -17,4 +17,9 @@ public record AngleSheet(List<Drawing> drawings) implements Sheet {
     public String title() {
         return "Angle templates, full size";
     }
+
+    @Override
+    public Part part() {
+        return Part.SAW;
+    }
 }

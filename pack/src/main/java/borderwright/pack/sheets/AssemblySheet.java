@@ -17,4 +17,9 @@ public record AssemblySheet(List<OrderView> orders) implements Sheet {
     public String title() {
         return "At the bench: order of assembly";
     }
+
+    @Override
+    public Part part() {
+        return Part.BENCH;
+    }
 }

@@ -2,7 +2,6 @@ package borderwright.pack.sheets;
 
 import borderwright.pack.bench.FloorView;
 import borderwright.pack.bench.WallView;
-import borderwright.pack.paper.Orientation;
 import java.util.List;
 
 /**
@@ -23,7 +22,7 @@ public record BenchSheet(List<WallView> walls, List<FloorView> floors) implement
     }
 
     @Override
-    public Orientation orientation() {
-        return Orientation.LANDSCAPE;
+    public Part part() {
+        return Part.BENCH;
     }
 }

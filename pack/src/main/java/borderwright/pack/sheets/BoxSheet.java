@@ -38,6 +38,11 @@ public record BoxSheet(List<Box> alike, List<Drawing> layers, Orientation orient
                 : alike.size() + " boxes like " + first().plan().name();
     }
 
+    @Override
+    public Part part() {
+        return Part.WORKING;
+    }
+
     public Box first() {
         return alike.get(0);
     }

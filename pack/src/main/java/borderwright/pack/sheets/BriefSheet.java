@@ -24,4 +24,9 @@ public record BriefSheet(Plan plan, Comparison variants, Optional<LocalDate> dat
     public String ofBoxes(RimHeight heights) {
         return heights.boxes().size() == plan.boxes().size() ? "" : ", " + Alike.inShort(heights.boxes());
     }
+
+    @Override
+    public Part part() {
+        return Part.BRIEF;
+    }
 }

@@ -17,4 +17,9 @@ public record CautionSheet(List<StageCautions> stages) implements Sheet {
     public String title() {
         return "Cautions by stage";
     }
+
+    @Override
+    public Part part() {
+        return Part.BRIEF;
+    }
 }

@@ -20,6 +20,11 @@ public record CuttingSheet(List<BoardCard> boards, Plan plan) implements Sheet {
         return "Cutting sheets";
     }
 
+    @Override
+    public Part part() {
+        return Part.SAW;
+    }
+
     /** The number of a cut's set-up; empty when it has none. */
     public String setUp(CuttingPlan.Cut cut) {
         List<CuttingPlan.SetUp> setUps = plan.cutting().setUps();

@@ -21,6 +21,11 @@ public record FillSheet(Plan plan) implements Sheet {
         return "Fill sheet";
     }
 
+    @Override
+    public Part part() {
+        return Part.GARDEN;
+    }
+
     /** Planters that take the same. */
     public List<Alike<SoilVolume>> planters(PrintedFigures f) {
         return Alike.group(

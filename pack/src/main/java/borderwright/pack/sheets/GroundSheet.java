@@ -23,6 +23,11 @@ public record GroundSheet(Plan plan, Drawing section) implements Sheet {
         return "Digging and bed";
     }
 
+    @Override
+    public Part part() {
+        return Part.GARDEN;
+    }
+
     /** Boxes whose ground reads the same. */
     public List<Alike<BoxGround>> boxes(PrintedFigures f) {
         return Alike.group(

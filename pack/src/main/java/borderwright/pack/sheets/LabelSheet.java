@@ -17,4 +17,9 @@ public record LabelSheet(List<Drawing> pages) implements Sheet {
     public String title() {
         return "Labels to cut out";
     }
+
+    @Override
+    public Part part() {
+        return Part.LABELS;
+    }
 }

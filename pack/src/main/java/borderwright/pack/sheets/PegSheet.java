@@ -22,6 +22,11 @@ public record PegSheet(String title, SettingOut settingOut, Drawing drawing) imp
     /** So many distances can still be ticked one by one. */
     private static final int MOST_CHECKS = 24;
 
+    @Override
+    public Part part() {
+        return Part.GARDEN;
+    }
+
     /** Strings on which the tape is read at the same places. */
     public List<List<PegString>> alikeStrings(PrintedFigures f) {
         Map<String, List<PegString>> alike = new LinkedHashMap<>();

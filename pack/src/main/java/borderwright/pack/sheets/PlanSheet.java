@@ -28,6 +28,11 @@ public record PlanSheet(Plan plan, Drawing drawing, List<Drawing> fronts) implem
         return "Plan and elevations";
     }
 
+    @Override
+    public Part part() {
+        return Part.BRIEF;
+    }
+
     /** Boxes of which the table says the same. */
     public List<Alike<Box>> boxes(PrintedFigures f) {
         return Alike.group(

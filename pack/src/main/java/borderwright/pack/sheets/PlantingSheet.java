@@ -23,6 +23,11 @@ public record PlantingSheet(Plan plan) implements Sheet {
         return "Planting sheet";
     }
 
+    @Override
+    public Part part() {
+        return Part.GARDEN;
+    }
+
     public String names(PlantingPlan.Depth depth) {
         return Alike.inShort(depth.planters());
     }

@@ -27,6 +27,11 @@ public record SetUpSheet(Plan plan) implements Sheet {
         return "Saw set-up cards";
     }
 
+    @Override
+    public Part part() {
+        return Part.SAW;
+    }
+
     /** Cards side by side, in the order of work. */
     public List<List<CuttingPlan.SetUp>> rows() {
         return CardRows.of(plan.cutting().setUps());

@@ -4,8 +4,11 @@ import borderwright.pack.paper.Orientation;
 
 /** One sheet of the pack, of one page or more: what its page template needs. */
 public interface Sheet {
-    /** Its name, at the head of each of its pages. */
+    /** Its name, its first heading. */
     String title();
+
+    /** Where it is used. */
+    Part part();
 
     /** Which way its pages lie. */
     default Orientation orientation() {

@@ -16,6 +16,11 @@ public record ShoppingSheet(Plan plan) implements Sheet {
         return "Shopping list";
     }
 
+    @Override
+    public Part part() {
+        return Part.SHOP;
+    }
+
     /** A supplier's terms in a sentence. */
     public String terms(Basket.Order order, PrintedFigures f) {
         return plan.garden().suppliers().stream()

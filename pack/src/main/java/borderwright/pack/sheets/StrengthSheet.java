@@ -34,6 +34,11 @@ public record StrengthSheet(List<Box> alike, StrengthReport report, List<Drawing
         return "Strength of " + report.box();
     }
 
+    @Override
+    public Part part() {
+        return Part.WORKING;
+    }
+
     /** Checks that use a tenth or more of what there is, and always the first few. */
     public List<Check> shown() {
         List<Check> shown = new ArrayList<>();

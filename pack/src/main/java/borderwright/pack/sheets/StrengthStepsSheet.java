@@ -24,6 +24,11 @@ public record StrengthStepsSheet(StrengthReport report, List<Message> taken) imp
         return "Strength, step by step";
     }
 
+    @Override
+    public Part part() {
+        return Part.WORKING;
+    }
+
     public List<Check> worked() {
         return report.checks().stream().limit(WORKED).toList();
     }

@@ -14,4 +14,9 @@ public record SurveySheet(Plan plan, Drawing drawing) implements Sheet {
     public String title() {
         return "Survey sheet";
     }
+
+    @Override
+    public Part part() {
+        return Part.WORKING;
+    }
 }

@@ -15,6 +15,11 @@ public record WallChartSheet(Plan plan) implements Sheet {
         return "Wall chart";
     }
 
+    @Override
+    public Part part() {
+        return Part.GARDEN;
+    }
+
     /** The steps that each planter goes through. */
     public List<String> steps() {
         List<String> steps = new ArrayList<>();

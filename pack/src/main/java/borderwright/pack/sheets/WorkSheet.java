@@ -19,6 +19,11 @@ public record WorkSheet(Plan plan) implements Sheet {
         return "Build sequence";
     }
 
+    @Override
+    public Part part() {
+        return Part.GARDEN;
+    }
+
     /** Numbers of the tasks that one waits for. */
     public String after(WorkTask task) {
         return task.after().stream().map(String::valueOf).collect(Collectors.joining(", "));

@@ -1,0 +1,146 @@
+package borderwright.pack.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * Pieces of one kind at one height, which share a heading on paper, so that a page has room for a whole wall.
+ *
+ * @param what they are
+ * @param shared what holds of all of them: heights, and notes
+ * @param items each with its place, in the order of the rows
+ */
+public record BenchGroup(String what, String shared, List<Item> items) {
+    /** Letters that fit a third of a page, and half of one. */
+    private static final int THIRD = 31;
+
+    private static final int HALF = 50;
+    private static final String MM = " mm";
+
+    public BenchGroup {
+        items = List.copyOf(items);
+    }
+
+    /**
+     * One piece.
+     *
+     * @param label its mark
+     * @param place its two edges from the hook
+     * @param note what holds of it alone; empty for nothing
+     */
+    public record Item(String label, String place, String note) {
+        private int letters() {
+            return label.length() + place.length() + note.length() + 2;
+        }
+    }
+
+    /** How many stand side by side on a page. */
+    public int columns() {
+        int longest = items.stream().mapToInt(Item::letters).max().orElse(0);
+        return longest <= THIRD ? 3 : longest <= HALF ? 2 : 1;
+    }
+
+    /** The items in rows. */
+    public List<List<Item>> rows(int columns) {
+        return Rows.of(items, columns);
+    }
+
+    /** Of a wall or divider: each piece has its place along it, and its heights where they are not those of all. */
+    static List<BenchGroup> ofWall(List<BenchRow> rows) {
+        return byKind(rows).stream().map(BenchGroup::onWall).toList();
+    }
+
+    /** Of a floor: each piece has its place along the slats and across them. */
+    static List<BenchGroup> ofFloor(List<BenchRow> rows) {
+        return byKind(rows).stream()
+                .map(kind -> group(
+                        kind,
+                        "",
+                        row -> range(row.from(), row.to()) + ", " + range(row.bottom(), row.top()),
+                        common(kind)))
+                .toList();
+    }
+
+    private static List<List<BenchRow>> byKind(List<BenchRow> rows) {
+        Map<String, List<BenchRow>> byKind = new LinkedHashMap<>();
+        rows.forEach(row ->
+                byKind.computeIfAbsent(row.what(), k -> new ArrayList<>()).add(row));
+        return List.copyOf(byKind.values());
+    }
+
+    private static BenchGroup onWall(List<BenchRow> kind) {
+        List<BenchRow> stacks = stacked(kind);
+        BenchRow first = stacks.get(0);
+        boolean level = stacks.stream()
+                .allMatch(
+                        row -> row.bottom().equals(first.bottom()) && row.top().equals(first.top()));
+        String heights = level ? range(first.bottom(), first.top()) + " up" : "";
+        return group(
+                stacks,
+                heights,
+                row -> range(row.from(), row.to()) + (level ? "" : ", " + range(row.bottom(), row.top()) + " up"),
+                common(stacks));
+    }
+
+    /** Boards of one divider meet a wall one above the other: they are one line. */
+    private static List<BenchRow> stacked(List<BenchRow> kind) {
+        List<BenchRow> stacks = new ArrayList<>();
+        for (BenchRow row : kind) {
+            BenchRow below = stacks.isEmpty() ? null : stacks.get(stacks.size() - 1);
+            if (below != null
+                    && below.from().equals(row.from())
+                    && below.to().equals(row.to())
+                    && below.top().equals(row.bottom())
+                    && below.notes().equals(row.notes())) {
+                String lowest = below.label().split(" to ")[0];
+                stacks.set(
+                        stacks.size() - 1,
+                        new BenchRow(
+                                row.what(),
+                                lowest + " to " + row.label(),
+                                row.from(),
+                                row.to(),
+                                below.bottom(),
+                                row.top(),
+                                row.notes()));
+            } else {
+                stacks.add(row);
+            }
+        }
+        return stacks;
+    }
+
+    private static List<String> common(List<BenchRow> kind) {
+        List<String> common = new ArrayList<>(notes(kind.get(0)));
+        kind.forEach(row -> common.retainAll(notes(row)));
+        return common;
+    }
+
+    private static BenchGroup group(
+            List<BenchRow> kind, String heights, Function<BenchRow, String> place, List<String> common) {
+        List<Item> items = new ArrayList<>();
+        for (BenchRow row : kind) {
+            List<String> own = new ArrayList<>(notes(row));
+            own.removeAll(common);
+            items.add(new Item(row.label(), place.apply(row), String.join("; ", own)));
+        }
+        List<String> shared = new ArrayList<>(common);
+        if (!heights.isEmpty()) {
+            shared.add(0, heights);
+        }
+        return new BenchGroup(kind.get(0).what(), String.join(", ", shared), items);
+    }
+
+    private static List<String> notes(BenchRow row) {
+        return row.notes().isEmpty() ? List.of() : List.of(row.notes().split("; "));
+    }
+
+    /** Millimetres are named once. */
+    private static String range(String from, String to) {
+        boolean both = from.endsWith(MM) && to.endsWith(MM);
+        return (both ? from.substring(0, from.length() - MM.length()) : from) + " to " + to;
+    }
+}
