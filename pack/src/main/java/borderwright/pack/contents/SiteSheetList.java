@@ -40,7 +40,9 @@ public final class SiteSheetList {
         }
         sheets.add(new GroundSheet(plan, BedSection.draw(plan, paper.roomWidthMm(Orientation.PORTRAIT))));
         sheets.add(new FillSheet(plan));
-        sheets.add(new PlantingSheet(plan));
+        if (PlantingSheet.hasCrops(plan)) {
+            sheets.add(new PlantingSheet(plan));
+        }
         return sheets;
     }
 

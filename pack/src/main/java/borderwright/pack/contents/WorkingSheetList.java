@@ -15,6 +15,8 @@ import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
 import borderwright.pack.sheets.BoxSheet;
 import borderwright.pack.sheets.Sheet;
+import borderwright.pack.sheets.PlantingSheet;
+import borderwright.pack.sheets.SoilCostSheet;
 import borderwright.pack.sheets.StrengthSheet;
 import borderwright.pack.sheets.StrengthStepsSheet;
 import borderwright.pack.sheets.SurveySheet;
@@ -48,6 +50,12 @@ public final class WorkingSheetList {
             sheets.strength(alike).ifPresent(all::add);
         }
         sheets.strengthSteps().ifPresent(all::add);
+        if (SoilCostSheet.isOf(plan)) {
+            all.add(new SoilCostSheet(plan));
+        }
+        if (!plan.boxes().isEmpty() && !PlantingSheet.hasCrops(plan)) {
+            all.add(new PlantingSheet(plan));
+        }
         return all;
     }
 

@@ -7,10 +7,10 @@ public enum PaperSize {
     LETTER(215.9, 279.4, 16);
 
     /** Room for the head of each page, mm. */
-    public static final double TOP_MM = 21;
+    public static final double TOP_MM = 18;
 
     /** Room for the foot of each page, mm. */
-    public static final double BOTTOM_MM = 18;
+    public static final double BOTTOM_MM = 15;
 
     private final double shortMm;
     private final double longMm;

@@ -1,6 +1,7 @@
 package borderwright.pack.sheets;
 
 import borderwright.engine.cautions.StageCautions;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -12,6 +13,28 @@ public record CautionSheet(List<StageCautions> stages) implements Sheet {
     public CautionSheet {
         stages = List.copyOf(stages);
     }
+
+    /** Stages side by side in two columns of about the same length. */
+    public List<List<StageCautions>> columns() {
+        int all = stages.stream().mapToInt(CautionSheet::lines).sum();
+        List<StageCautions> left = new ArrayList<>();
+        int filled = 0;
+        for (StageCautions stage : stages) {
+            if (filled + lines(stage) / 2 > all / 2) {
+                break;
+            }
+            left.add(stage);
+            filled += lines(stage);
+        }
+        return List.of(left, stages.subList(left.size(), stages.size()));
+    }
+
+    private static int lines(StageCautions stage) {
+        return HEADING_LINES + LINES_EACH * stage.cautions().size();
+    }
+
+    private static final int HEADING_LINES = 2;
+    private static final int LINES_EACH = 2;
 
     @Override
     public String title() {

@@ -25,7 +25,13 @@ public record PlantingSheet(Plan plan) implements Sheet {
 
     @Override
     public Part part() {
-        return Part.GARDEN;
+        return hasCrops(plan) ? Part.GARDEN : Part.WORKING;
+    }
+
+    /** Whether crops are given; without any the sheet is no help in the garden. */
+    public static boolean hasCrops(Plan plan) {
+        return plan.site().planting().depths().stream()
+                .anyMatch(depth -> !depth.crops().isEmpty());
     }
 
     public String names(PlantingPlan.Depth depth) {

@@ -1,0 +1,25 @@
+package borderwright.pack.sheets;
+
+import borderwright.engine.plan.Plan;
+
+/**
+ * What soil costs in bags and loads, and what a false floor would save.
+ *
+ * @param plan the plan
+ */
+public record SoilCostSheet(Plan plan) implements Sheet {
+    /** Whether there is anything to choose between. */
+    public static boolean isOf(Plan plan) {
+        return !plan.site().bags().isEmpty() || plan.site().platforms().size() > 1;
+    }
+
+    @Override
+    public String title() {
+        return "Bags, loads and floors";
+    }
+
+    @Override
+    public Part part() {
+        return Part.WORKING;
+    }
+}
