@@ -37,6 +37,13 @@ public final class SamplePack {
         return PackPages.pdf(plan, Comparison.NONE, paper, Optional.empty());
     }
 
+    /** All papers of a plan: the pack, the working and the labels, one after the other. */
+    public static String allText(Plan plan, byte[] pack, PaperSize paper) throws IOException {
+        return text(pack)
+                + " " + text(PackPages.working(plan, paper, Optional.empty()))
+                + " " + text(PackPages.labels(plan, paper, Optional.empty()).orElseThrow());
+    }
+
     /** The text of each page. */
     public static List<String> pages(byte[] pdf) throws IOException {
         List<String> pages = new ArrayList<>();

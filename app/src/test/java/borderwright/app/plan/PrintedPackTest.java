@@ -71,6 +71,16 @@ class PrintedPackTest {
     }
 
     @Test
+    void theWorkingAndTheLabelsAreAccessibleToo() throws Exception {
+        Plan plan = plan(Path.of("..", "examples", "fence-to-shed.yaml"));
+
+        assertThat(faults(PackPages.working(plan, PaperSize.A4, Optional.empty())))
+                .isEmpty();
+        assertThat(faults(PackPages.labels(plan, PaperSize.A4, Optional.empty()).orElseThrow()))
+                .isEmpty();
+    }
+
+    @Test
     void theValidatorFindsFaultWithAPackWhoseTagsAreGone() throws Exception {
         Plan plan = ExamplePlans.of("patio-planter");
         byte[] pdf = PackPages.pdf(plan, Comparison.NONE, PaperSize.A4, Optional.empty());

@@ -230,8 +230,10 @@ final class WallDrawing {
                 TextSize.NORMAL,
                 Tone.BLACK,
                 List.of(
-                        new DrawingBuilder.Place(new Spot(at(cross.inner().toMm(), 0).x() + 0.8, y), Mark.Anchor.START),
-                        new DrawingBuilder.Place(new Spot(at(cross.inner().fromMm(), 0).x() - 0.8, y), Mark.Anchor.END)));
+                        new DrawingBuilder.Place(
+                                new Spot(at(cross.inner().toMm(), 0).x() + 0.8, y), Mark.Anchor.START),
+                        new DrawingBuilder.Place(
+                                new Spot(at(cross.inner().fromMm(), 0).x() - 0.8, y), Mark.Anchor.END)));
     }
 
     private void boardName(BenchBoard board) {

@@ -148,7 +148,8 @@ class AllDrawingsTest {
             rest = rest.replaceAll("(?<![\\w-])" + java.util.regex.Pattern.quote(name) + "(?![\\w-])", "");
         }
         return rest.replaceAll("bulge drawn \\d+:\\d+", "")
-                .replaceAll("(Course|course|Board|cut|peg|mark|Step|part|of|no\\.|open|and) \\d+( more)?|^\\d+-\\d+$", "")
+                .replaceAll(
+                        "(Course|course|Board|cut|peg|mark|Step|part|of|no\\.|open|and) \\d+( more)?|^\\d+-\\d+$", "")
                 .replaceAll("scale (\\d[\\d/-]*\" to \\d+' \\()?1:\\d+\\)?", "")
                 .replaceAll(
                         "-?\\d+([.]\\d+)?(-\\d+/\\d+|/\\d+)?( mm| m3| m2| m| in| litres| cu yd| cu ft|°|'|\"| %| boards| screws)",

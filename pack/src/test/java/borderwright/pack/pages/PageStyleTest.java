@@ -9,6 +9,7 @@ import borderwright.pack.contents.SheetList;
 import borderwright.pack.paper.PaperSize;
 import borderwright.pack.paper.Tone;
 import borderwright.pack.sheets.Sheet;
+import borderwright.pack.sheets.SheetRun;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -30,7 +31,7 @@ class PageStyleTest {
     private static String css() {
         Plan plan = SamplePlan.small("Small");
         List<Sheet> sheets = SheetList.of(plan, Comparison.NONE, PaperSize.A4, Optional.empty());
-        return PageStyle.css(plan.garden(), sheets, PaperSize.A4);
+        return PageStyle.css(plan.garden(), SheetRun.of(sheets), PaperSize.A4);
     }
 
     private static List<String> found(String pattern, String in) {
