@@ -81,6 +81,7 @@ class ArchitectureTest {
             "buying.nesting",
             "cutting",
             "assembly",
+            "assembly.order",
             "sequence",
             "settingout",
             "shopping",

@@ -27,6 +27,7 @@ public final class Catalogue {
             "language",
             "app",
             "assembly",
+            "bench",
             "buildup",
             "buying",
             "cautions",

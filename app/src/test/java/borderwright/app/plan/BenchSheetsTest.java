@@ -3,20 +3,14 @@ package borderwright.app.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import borderwright.app.document.DocumentAnswer;
-import borderwright.app.document.GardenReader;
 import borderwright.engine.assembly.BoxBench;
 import borderwright.engine.assembly.FloorBench;
 import borderwright.engine.assembly.WallBench;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.effort.Budget;
-import borderwright.engine.garden.resolve.GardenResolver;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.plan.Plan;
-import borderwright.engine.plan.PlanAnswer;
-import borderwright.engine.plan.Planner;
 import borderwright.pack.bench.BenchRow;
 import borderwright.pack.bench.BenchViews;
 import borderwright.pack.bench.FloorView;
@@ -25,8 +19,6 @@ import borderwright.pack.bench.WallView;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.PaperSize;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -59,7 +51,7 @@ class BenchSheetsTest {
                 "sixty-beds"
             })
     void screwsOnTheDrawingsAddUpToTheTally(String example) throws IOException {
-        Plan plan = plan(example);
+        Plan plan = ExamplePlans.of(example);
         int tally = 0;
         for (Box box : plan.boxes()) {
             Map<String, Integer> off = new TreeMap<>();
@@ -98,7 +90,7 @@ class BenchSheetsTest {
     @ParameterizedTest
     @ValueSource(strings = {"fence-to-shed", "terrace-corner"})
     void everyPieceIsRebuiltFromThePrintedText(String example) throws IOException {
-        Plan plan = plan(example);
+        Plan plan = ExamplePlans.of(example);
         BenchViews views = BenchViews.of(plan, PaperSize.A4);
         int rebuilt = 0;
         for (Box box : plan.boxes()) {
@@ -255,7 +247,7 @@ class BenchSheetsTest {
     @ParameterizedTest
     @ValueSource(strings = {"terrace-corner", "fence-to-shed", "patio-planter"})
     void everySlatBearerAndLegIsRebuiltFromThePrintedText(String example) throws IOException {
-        Plan plan = plan(example);
+        Plan plan = ExamplePlans.of(example);
         if (plan.garden().units() == borderwright.engine.measure.UnitSystem.IMPERIAL) {
             return;
         }
@@ -281,13 +273,5 @@ class BenchSheetsTest {
                 }
             }
         }
-    }
-
-    private static Plan plan(String example) throws IOException {
-        DocumentAnswer.Sound sound = (DocumentAnswer.Sound)
-                GardenReader.read(Files.readAllBytes(Path.of("..", "examples", example + ".yaml")));
-        return ((PlanAnswer.Planned)
-                        Planner.plan(GardenResolver.resolve(sound.document().garden()), Budget.ofSteps(2_000)))
-                .plan();
     }
 }

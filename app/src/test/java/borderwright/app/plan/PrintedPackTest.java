@@ -72,7 +72,7 @@ class PrintedPackTest {
 
     @Test
     void theWorkingAndTheLabelsAreAccessibleToo() throws Exception {
-        Plan plan = plan(Path.of("..", "examples", "fence-to-shed.yaml"));
+        Plan plan = ExamplePlans.of("fence-to-shed");
 
         assertThat(faults(PackPages.working(plan, PaperSize.A4, Optional.empty())))
                 .isEmpty();

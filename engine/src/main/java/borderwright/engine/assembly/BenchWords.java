@@ -33,7 +33,7 @@ public final class BenchWords {
         return told;
     }
 
-    static List<Message> packs(WallBench wall) {
+    public static List<Message> packs(WallBench wall) {
         return wall.carried().stream()
                 .filter(upright -> wall.packMm(upright) > LEVEL_MM)
                 .map(upright -> AssemblyMessage.UPRIGHT_PACKED.of(upright.label(), wall.packMm(upright)))

@@ -46,12 +46,10 @@ final class HomeWalls {
     private Optional<Integer> home(Piece upright) {
         List<Choice> choices = new ArrayList<>();
         for (SideFrame side : parts.sides) {
+            boolean parallel = isParallel(upright.place().plan(), side);
+            boolean isEnd = parts.box.plan().sides().get(side.side()).role() == SidePlan.Role.END;
             parts.stands(upright, side)
-                    .ifPresent(bearing -> choices.add(new Choice(
-                            side,
-                            bearing.lengthMm(),
-                            isParallel(upright.place().plan(), side),
-                            parts.box.plan().sides().get(side.side()).role() == SidePlan.Role.END)));
+                    .ifPresent(bearing -> choices.add(new Choice(side, bearing.lengthMm(), parallel, isEnd)));
         }
         boolean someParallel = choices.stream().anyMatch(Choice::parallel);
         double most = choices.stream()

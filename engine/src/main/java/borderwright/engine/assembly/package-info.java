@@ -1,12 +1,12 @@
 /**
- * From a finished box to what a person needs at the bench: where every piece and every screw goes, and in which order.
+ * From a finished box to what a person needs at the bench: where every piece and every screw goes.
  *
  * <p><b>Settles</b> for each wall, divider and floor the face that is worked on, the end that a tape hooks on, the running
- * distances and heights of everything on it, which wall carries an upright shared by two, where each screw of the tally goes,
- * and the steps by which a box is put together, with the diagonals that square it.
+ * distances and heights of everything on it, which wall carries an upright shared by two, and where each screw of the tally
+ * goes.
  *
  * <p><b>Takes</b> a {@link borderwright.engine.buildup.parts.Box} and the sections; <b>gives</b> a {@link
- * borderwright.engine.assembly.BoxBench} and an {@link borderwright.engine.assembly.AssemblyOrder}.
+ * borderwright.engine.assembly.BoxBench}.
  *
  * <p><b>Units.</b> Millimetres; kilograms. Distances run to the right from the hook, heights upwards from the bottom edge.
  *
@@ -15,7 +15,7 @@
  * screws to the tally of every box.
  *
  * <p><b>Sources.</b> A screw stands a quarter of the board's width from either edge, as the strength stage takes it (common
- * practice, no source). Order of assembly: common practice, no source.
+ * practice, no source).
  *
  * <p><b>Start reading</b> at {@link borderwright.engine.assembly.BoxBench}.
  */

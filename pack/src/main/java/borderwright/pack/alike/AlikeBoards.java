@@ -13,7 +13,7 @@ import java.util.Set;
  */
 public final class AlikeBoards {
     /** As many columns of labels as fit beside the figures. */
-    public static final int MOST = 4;
+    public static final int MOST = 3;
 
     /** From so many boards on, nobody looks for a single one in the sheets. */
     private static final int LARGE_JOB = 60;

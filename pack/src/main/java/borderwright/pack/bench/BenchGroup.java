@@ -1,5 +1,6 @@
 package borderwright.pack.bench;
 
+import borderwright.pack.figures.PrintedFigures;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -49,17 +50,17 @@ public record BenchGroup(String what, String shared, List<Item> items) {
     }
 
     /** Of a wall or divider: each piece has its place along it, and its heights where they are not those of all. */
-    static List<BenchGroup> ofWall(List<BenchRow> rows) {
-        return byKind(rows).stream().map(BenchGroup::onWall).toList();
+    static List<BenchGroup> ofWall(List<BenchRow> rows, PrintedFigures f) {
+        return byKind(rows).stream().map(kind -> onWall(kind, f)).toList();
     }
 
     /** Of a floor: each piece has its place along the slats and across them. */
-    static List<BenchGroup> ofFloor(List<BenchRow> rows) {
+    static List<BenchGroup> ofFloor(List<BenchRow> rows, PrintedFigures f) {
         return byKind(rows).stream()
                 .map(kind -> group(
                         kind,
                         "",
-                        row -> range(row.from(), row.to()) + ", " + range(row.bottom(), row.top()),
+                        row -> range(row.from(), row.to(), f) + ", " + range(row.bottom(), row.top(), f),
                         common(kind)))
                 .toList();
     }
@@ -71,23 +72,24 @@ public record BenchGroup(String what, String shared, List<Item> items) {
         return List.copyOf(byKind.values());
     }
 
-    private static BenchGroup onWall(List<BenchRow> kind) {
-        List<BenchRow> stacks = stacked(kind);
+    private static BenchGroup onWall(List<BenchRow> kind, PrintedFigures f) {
+        List<BenchRow> stacks = stacked(kind, f);
         BenchRow first = stacks.get(0);
         boolean level = stacks.stream()
                 .allMatch(
                         row -> row.bottom().equals(first.bottom()) && row.top().equals(first.top()));
-        String heights = level ? range(first.bottom(), first.top()) + " up" : "";
+        String heights = level ? up(first, f) : "";
         return group(
                 stacks,
                 heights,
-                row -> range(row.from(), row.to()) + (level ? "" : ", " + range(row.bottom(), row.top()) + " up"),
+                row -> range(row.from(), row.to(), f) + (level ? "" : ", " + up(row, f)),
                 common(stacks));
     }
 
     /** Boards of one divider meet a wall one above the other: they are one line. */
-    private static List<BenchRow> stacked(List<BenchRow> kind) {
+    private static List<BenchRow> stacked(List<BenchRow> kind, PrintedFigures f) {
         List<BenchRow> stacks = new ArrayList<>();
+        String lowest = "";
         for (BenchRow row : kind) {
             BenchRow below = stacks.isEmpty() ? null : stacks.get(stacks.size() - 1);
             if (below != null
@@ -95,18 +97,18 @@ public record BenchGroup(String what, String shared, List<Item> items) {
                     && below.to().equals(row.to())
                     && below.top().equals(row.bottom())
                     && below.notes().equals(row.notes())) {
-                String lowest = below.label().split(" to ")[0];
                 stacks.set(
                         stacks.size() - 1,
                         new BenchRow(
                                 row.what(),
-                                lowest + " to " + row.label(),
+                                f.text(BenchMessage.BENCH_LABELS.of(lowest, row.label())),
                                 row.from(),
                                 row.to(),
                                 below.bottom(),
                                 row.top(),
                                 row.notes()));
             } else {
+                lowest = row.label();
                 stacks.add(row);
             }
         }
@@ -138,9 +140,14 @@ public record BenchGroup(String what, String shared, List<Item> items) {
         return row.notes().isEmpty() ? List.of() : List.of(row.notes().split("; "));
     }
 
+    private static String up(BenchRow row, PrintedFigures f) {
+        return f.text(BenchMessage.BENCH_UP.of(range(row.bottom(), row.top(), f)));
+    }
+
     /** Millimetres are named once. */
-    private static String range(String from, String to) {
+    private static String range(String from, String to, PrintedFigures f) {
         boolean both = from.endsWith(MM) && to.endsWith(MM);
-        return (both ? from.substring(0, from.length() - MM.length()) : from) + " to " + to;
+        String first = both ? from.substring(0, from.length() - MM.length()) : from;
+        return f.text(BenchMessage.BENCH_RANGE.of(first, to));
     }
 }

@@ -1,12 +1,12 @@
 package borderwright.pack.bench;
 
 import borderwright.engine.assembly.AssemblyMessage;
-import borderwright.engine.assembly.AssemblyOrder;
-import borderwright.engine.assembly.AssemblyStep;
 import borderwright.engine.assembly.BenchWords;
 import borderwright.engine.assembly.BoxBench;
 import borderwright.engine.assembly.FloorBench;
 import borderwright.engine.assembly.WallBench;
+import borderwright.engine.assembly.order.AssemblyOrder;
+import borderwright.engine.assembly.order.AssemblyStep;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
@@ -63,7 +63,7 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
         return new BenchViews(
                 walls.values().stream()
                         .map(alike -> wall(alike, f, width))
-                        .sorted(Comparator.comparing(WallView::width))
+                        .sorted(Comparator.comparing(WallView::isHalf))
                         .toList(),
                 floors.values().stream().map(alike -> floor(alike, f, width)).toList(),
                 orders(plan, f));
@@ -99,20 +99,20 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
         Box box = alike.get(0).box;
         List<Message> told = new ArrayList<>(BenchWords.of(wall));
         told.add(corner(box, wall));
-        String name = f.text(BenchWords.name(wall)) + " of " + wall.box();
-        boolean narrow = WallDrawing.isNarrow(wall);
+        String name = name(wall, f);
+        boolean narrow = WallExtent.isNarrow(wall);
         return new WallView(
                 Character.toUpperCase(name.charAt(0)) + name.substring(1),
-                alike.stream()
-                        .skip(1)
-                        .map(of -> f.text(BenchWords.name(of.part)) + " of " + of.part.box())
-                        .toList(),
+                alike.stream().skip(1).map(of -> name(of.part, f)).toList(),
                 told,
                 thickness(wall, f),
-                narrow ? WallView.Width.HALF : WallView.Width.WHOLE,
                 WallDrawing.draw(wall, f, narrow ? widthMm / 2 - GUTTER_MM : widthMm),
                 new WallRows(wall, f).rows(),
                 new ScrewRows(f, box.courses()).ofWall(wall.fixings()));
+    }
+
+    private static String name(WallBench wall, PrintedFigures f) {
+        return f.text(BenchMessage.PART_OF_BOX.of(f.text(BenchWords.name(wall)), wall.box()));
     }
 
     private static String thickness(WallBench wall, PrintedFigures f) {
@@ -130,7 +130,7 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
     private static FloorView floor(List<Of<FloorBench>> alike, PrintedFigures f, double widthMm) {
         FloorBench floor = alike.get(0).part;
         return new FloorView(
-                "Floor of " + floor.planter(),
+                f.text(BenchMessage.FLOOR_OF.of(floor.planter())),
                 alike.stream().skip(1).map(of -> of.part.planter()).toList(),
                 List.of(AssemblyMessage.FLOOR_FACE_UP.of(), floor.hook()),
                 FloorDrawing.draw(floor, f, widthMm),
@@ -157,7 +157,7 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
         Set<String> laid = new HashSet<>();
         List<OrderView.Pictured> steps = new ArrayList<>();
         for (AssemblyStep step : order.steps()) {
-            steps.add(new OrderView.Pictured(step, pieces(step, laid, f), fixings(step), pictures.of(step)));
+            steps.add(new OrderView.Pictured(step, pieces(step, laid, f), fixings(step, f), pictures.of(step)));
             laid.addAll(step.pieces());
         }
         return new OrderView(
@@ -190,11 +190,11 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
                 .toList();
     }
 
-    private static List<String> fixings(AssemblyStep step) {
+    private static List<String> fixings(AssemblyStep step, PrintedFigures f) {
         Map<String, Integer> counts = new LinkedHashMap<>();
         step.fixings().forEach(one -> counts.merge(one.fixing().item(), one.count(), Integer::sum));
         List<String> lines = new ArrayList<>();
-        counts.forEach((item, count) -> lines.add(count + " of " + item));
+        counts.forEach((item, count) -> lines.add(f.text(BenchMessage.FIXINGS_OF.of(count, item))));
         return lines;
     }
 }

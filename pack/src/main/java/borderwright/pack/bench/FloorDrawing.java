@@ -61,8 +61,7 @@ final class FloorDrawing {
         Spot zero = new Spot(left - scale.paper(along.fromMm()), HEAD_MM + scale.paper(across.toMm()));
         FloorDrawing drawing = new FloorDrawing(floor, f, sketch, scale, zero);
         drawing.everything(along, across);
-        String title = "Floor of " + floor.planter() + ", seen from above";
-        return sketch.finish(title + ", with running distances from an inner corner, scale " + scale.words());
+        return sketch.finish(f.text(BenchMessage.FLOOR_FROM_ABOVE.of(floor.planter(), scale.words())));
     }
 
     private static Span hull(Span a, Span b) {

@@ -31,24 +31,23 @@ final class FloorRows {
         if (strip.role() != Role.LEG
                 && (StrictMath.abs(strip.low().fromMm() - strip.high().fromMm()) > SAME_MM
                         || StrictMath.abs(strip.low().toMm() - strip.high().toMm()) > SAME_MM)) {
-            notes.add("far edge " + f.length(strip.high().fromMm()) + " to "
-                    + f.length(strip.high().toMm()));
+            notes.add(f.text(BenchMessage.STRIP_FAR_EDGE.of(range(strip.high()))));
         }
-        notes.add("from " + f.length(strip.height().fromMm()) + " to "
-                + f.length(strip.height().toMm()) + " above the bed");
+        notes.add(f.text(BenchMessage.STRIP_HEIGHT.of(range(strip.height()))));
         if (!strip.notches().isEmpty()) {
-            notes.add(
-                    strip.notches().size() == 1
-                            ? "notched once"
-                            : "notched " + strip.notches().size() + " times");
+            notes.add(f.text(BenchMessage.STRIP_NOTCHED.of(strip.notches().size())));
         }
         return new BenchRow(
-                PartWords.role(strip.role()),
+                f.text(PartWords.role(strip.role())),
                 strip.label(),
                 f.length(along.fromMm()),
                 f.length(along.toMm()),
                 f.length(across.fromMm()),
                 f.length(across.toMm()),
                 String.join("; ", notes));
+    }
+
+    private String range(Span span) {
+        return f.text(BenchMessage.BENCH_RANGE.of(f.length(span.fromMm()), f.length(span.toMm())));
     }
 }

@@ -1,6 +1,6 @@
 package borderwright.pack.bench;
 
-import borderwright.engine.assembly.AssemblyStep;
+import borderwright.engine.assembly.order.AssemblyStep;
 import borderwright.engine.message.Message;
 import borderwright.pack.paper.Drawing;
 import java.util.List;

@@ -3,6 +3,7 @@ package borderwright.pack.bench;
 import borderwright.engine.assembly.FixingLine;
 import borderwright.engine.assembly.FixingLine.Mark;
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.message.Message;
 import borderwright.pack.figures.PrintedFigures;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -45,7 +46,7 @@ final class ScrewRows {
             rows.add(new ScrewRow(
                     holes(first.fixing()),
                     wall ? onWall(first) : onFloor(first),
-                    group.stream().map(line -> place(line, wall)).toList(),
+                    group.stream().map(line -> place(line)).toList(),
                     group.stream().mapToInt(FixingLine::count).sum()));
         }
         return rows;
@@ -53,40 +54,53 @@ final class ScrewRows {
 
     private String holes(Box.Fixing fixing) {
         return fixing.diameterMm() > 0
-                ? fixing.item() + ": pilot " + f.drill(fixing.pilotMm()) + ", clearance "
-                        + f.drill(fixing.clearanceMm()) + ", countersink " + f.drill(fixing.countersinkMm())
+                ? f.text(BenchMessage.SCREW_HOLES.of(
+                        fixing.item(),
+                        f.drill(fixing.pilotMm()),
+                        f.drill(fixing.clearanceMm()),
+                        f.drill(fixing.countersinkMm())))
                 : fixing.item();
     }
 
     private String onWall(FixingLine line) {
-        return switch (line.hold()) {
-            case WALL_TO_UPRIGHT, DIVIDER_TO_UPRIGHT ->
-                "two in every board, " + f.length(line.edgeMm()) + " from either edge";
-            case LAP -> "two in each lapping board, " + f.length(line.edgeMm()) + " from either edge";
-            case CAPPING_TO_WALL ->
-                "in a line " + f.length(line.edgeMm()) + " from the nearer edge, down into the wall";
-            case TIE_TO_BRACE -> "sideways through the tie, evenly up it, " + f.length(line.endMm()) + " from its end";
-            default -> "at the corner, from inside, at heights " + heights(line);
-        };
+        String edge = f.length(line.edgeMm());
+        return f.text(
+                switch (line.hold()) {
+                    case WALL_TO_UPRIGHT, DIVIDER_TO_UPRIGHT -> BenchMessage.TWO_IN_EVERY_BOARD.of(edge);
+                    case LAP -> BenchMessage.TWO_IN_LAPPING_BOARDS.of(edge);
+                    case CAPPING_TO_WALL -> BenchMessage.IN_A_LINE_DOWN.of(edge);
+                    case TIE_TO_BRACE -> BenchMessage.SIDEWAYS_THROUGH_TIE.of(f.length(line.endMm()));
+                    default -> BenchMessage.AT_CORNER_HEIGHTS.of(heights(line));
+                });
     }
 
     private String onFloor(FixingLine line) {
-        return "two at each place, " + f.length(line.edgeMm()) + " from the nearer edge";
+        return f.text(BenchMessage.TWO_AT_EACH_PLACE.of(f.length(line.edgeMm())));
     }
 
-    private String place(FixingLine line, boolean wall) {
-        String into = line.into().isEmpty() ? "" : " into " + line.into();
-        return switch (line.hold()) {
-            case WALL_TO_UPRIGHT, DIVIDER_TO_UPRIGHT -> alongs(line) + into + " (" + line.count() + ")";
-            case LAP -> alongs(line) + " in " + courses(line) + " (" + line.count() + ")";
-            case CAPPING_TO_WALL -> line.through() + " at " + alongs(line) + " (" + line.count() + ")";
-            case TIE_TO_BRACE, TIE_BRACKET -> line.through() + into + " (" + line.count() + ")";
-            case OTHER -> line.through() + into + " at " + alongs(line) + " (" + line.count() + ")";
-            default -> line.through() + into + " (" + line.count() + ")";
-        };
+    private String place(FixingLine line) {
+        return f.text(
+                switch (line.hold()) {
+                    case WALL_TO_UPRIGHT, DIVIDER_TO_UPRIGHT -> into(alongs(line), line);
+                    case LAP -> inCourses(line);
+                    case CAPPING_TO_WALL ->
+                        BenchMessage.SCREWS_THROUGH_AT.of(line.through(), alongs(line), line.count());
+                    case OTHER ->
+                        line.into().isEmpty()
+                                ? BenchMessage.SCREWS_THROUGH_AT.of(line.through(), alongs(line), line.count())
+                                : BenchMessage.SCREWS_THROUGH_INTO_AT.of(
+                                        line.through(), line.into(), alongs(line), line.count());
+                    default -> into(line.through(), line);
+                });
     }
 
-    private String courses(FixingLine line) {
+    private static Message into(String place, FixingLine line) {
+        return line.into().isEmpty()
+                ? BenchMessage.SCREWS_AT.of(place, line.count())
+                : BenchMessage.SCREWS_INTO.of(place, line.into(), line.count());
+    }
+
+    private Message inCourses(FixingLine line) {
         List<String> found = new ArrayList<>();
         double bottom = courses.get(0).bottomMm();
         for (Box.Course course : courses) {
@@ -96,7 +110,7 @@ final class ScrewRows {
                 found.add(Integer.toString(course.number()));
             }
         }
-        return (found.size() == 1 ? "course " : "courses ") + String.join(", ", found);
+        return BenchMessage.SCREWS_IN_COURSES.of(alongs(line), found.size(), String.join(", ", found), line.count());
     }
 
     private String alongs(FixingLine line) {

@@ -1,13 +1,12 @@
 package borderwright.pack.bench;
 
-import borderwright.engine.assembly.AssemblyOrder;
-import borderwright.engine.assembly.AssemblyStep;
-import borderwright.engine.assembly.AssemblyStep.Kind;
 import borderwright.engine.assembly.BenchBoard;
 import borderwright.engine.assembly.BenchUpright;
-import borderwright.engine.assembly.Diagonal;
 import borderwright.engine.assembly.Span;
 import borderwright.engine.assembly.WallBench;
+import borderwright.engine.assembly.order.AssemblyOrder;
+import borderwright.engine.assembly.order.AssemblyStep;
+import borderwright.engine.assembly.order.Diagonal;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
@@ -73,7 +72,7 @@ final class StepPictures {
         for (BenchBoard board : wall.parts().boards()) {
             sketch.shape(flat(board.face(), board.height(), along, ratio, bottom), Pen.EDGE, null);
         }
-        return sketch.finish("Step " + step.number() + ": side " + wall.mark() + " lying on the bench");
+        return sketch.finish(f.text(BenchMessage.STEP_LYING.of(step.number(), wall.mark())));
     }
 
     private static List<Spot> flat(Span x, Span up, Span along, double ratio, double bottom) {
@@ -106,9 +105,14 @@ final class StepPictures {
             sketch.line(Pen.CENTRE, spots.get(diagonal.from()), spots.get(diagonal.to()));
         }
         for (int i = 0; i < spots.size(); i++) {
-            sketch.label("no. " + (i + 1), spots.get(i), TextSize.NORMAL, TypeFace.BOLD, Tone.BLACK);
+            sketch.label(
+                    f.text(BenchMessage.BOX_CORNER.of(i + 1)),
+                    spots.get(i),
+                    TextSize.NORMAL,
+                    TypeFace.BOLD,
+                    Tone.BLACK);
         }
-        return sketch.finish("Step " + step.number() + ": the corners of the box and the distances to check");
+        return sketch.finish(f.text(BenchMessage.STEP_CORNERS.of(step.number())));
     }
 
     private Drawing standing(AssemblyStep step) {
@@ -119,21 +123,8 @@ final class StepPictures {
             }
         }
         Drawing drawing = new BoxPicture(order.bench().box(), widthMm, heightMm)
-                .draw(shown, step.pieces(), "Step " + step.number() + ": " + words(step.kind()));
+                .draw(shown, step.pieces(), f.text(BenchMessage.STEP_STANDING.of(step.number(), step.kind())));
         standing.addAll(step.pieces());
         return drawing;
-    }
-
-    private static String words(Kind kind) {
-        return switch (kind) {
-            case STAND_WALL -> "the first side stands";
-            case JOIN_WALL -> "the next side is joined";
-            case DIVIDERS -> "dividers are in";
-            case TIES -> "ties are in";
-            case BEARERS -> "bearers are in";
-            case SLATS -> "slats are laid";
-            case CAPPING -> "the capping is on";
-            default -> "the box is lined";
-        };
     }
 }

@@ -1,7 +1,5 @@
 package borderwright.pack.bench;
 
-import borderwright.engine.assembly.BenchBoard;
-import borderwright.engine.assembly.BenchCap;
 import borderwright.engine.assembly.FixingLine;
 import borderwright.engine.assembly.Span;
 import borderwright.engine.assembly.WallBench;
@@ -17,6 +15,9 @@ import java.util.List;
  * @param of how many there are
  */
 record Stretch(WallBench wall, Span reach, int number, int of) {
+    /** A cut of the drawing keeps this clear of what it shows. */
+    private static final double LEAST_CLEAR_MM = 60;
+
     /** Of which the whole wall is one. */
     static Stretch whole(WallBench wall, Span reach) {
         return new Stretch(wall, reach, 1, 1);
@@ -62,22 +63,34 @@ record Stretch(WallBench wall, Span reach, int number, int of) {
         return best;
     }
 
-    private static final double LEAST_CLEAR_MM = 60;
-
     private static WallBench clipped(WallBench wall, double from, double to) {
         WallBench.Parts parts = wall.parts();
-        List<BenchBoard> boards = new ArrayList<>();
-        for (BenchBoard board : parts.boards()) {
-            if (overlaps(board.face(), from, to)) {
-                boards.add(board.withFace(cut(board.face(), from, to)));
-            }
-        }
-        List<BenchCap> caps = new ArrayList<>();
-        for (BenchCap cap : parts.caps()) {
-            if (overlaps(cap.outer(), from, to)) {
-                caps.add(cap.withOuter(cut(cap.outer(), from, to)));
-            }
-        }
+        return new WallBench(
+                wall.box(),
+                wall.kind(),
+                wall.index(),
+                wall.face(),
+                wall.hook(),
+                new WallBench.Parts(
+                        parts.thicknessMm(),
+                        parts.boards().stream()
+                                .filter(board -> overlaps(board.face(), from, to))
+                                .map(board -> board.withFace(cut(board.face(), from, to)))
+                                .toList(),
+                        parts.uprights().stream()
+                                .filter(u -> inside(u.face(), from, to))
+                                .toList(),
+                        parts.crosspieces().stream()
+                                .filter(c -> inside(c.inner(), from, to))
+                                .toList(),
+                        parts.caps().stream()
+                                .filter(cap -> overlaps(cap.outer(), from, to))
+                                .map(cap -> cap.withOuter(cut(cap.outer(), from, to)))
+                                .toList()),
+                fixings(wall, from, to));
+    }
+
+    private static List<FixingLine> fixings(WallBench wall, double from, double to) {
         List<FixingLine> fixings = new ArrayList<>();
         for (FixingLine line : wall.fixings()) {
             List<FixingLine.Mark> marks = line.marks().stream()
@@ -87,23 +100,7 @@ record Stretch(WallBench wall, Span reach, int number, int of) {
                 fixings.add(line.withMarks(marks));
             }
         }
-        return new WallBench(
-                wall.box(),
-                wall.kind(),
-                wall.index(),
-                wall.face(),
-                wall.hook(),
-                new WallBench.Parts(
-                        parts.thicknessMm(),
-                        boards,
-                        parts.uprights().stream()
-                                .filter(u -> inside(u.face(), from, to))
-                                .toList(),
-                        parts.crosspieces().stream()
-                                .filter(c -> inside(c.inner(), from, to))
-                                .toList(),
-                        caps),
-                fixings);
+        return fixings;
     }
 
     private static boolean inside(Span span, double from, double to) {

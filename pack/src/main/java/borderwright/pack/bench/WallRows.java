@@ -37,37 +37,37 @@ final class WallRows {
 
     private BenchRow upright(BenchUpright upright) {
         List<String> notes = new ArrayList<>();
-        notes.add(f.piece(Length.ofMm(upright.depthMm())) + " deep");
+        notes.add(f.text(BenchMessage.UPRIGHT_DEEP.of(f.piece(Length.ofMm(upright.depthMm())))));
         switch (upright.place()) {
             case CARRIED -> {}
-            case NEIGHBOURS -> notes.add("on the neighbouring wall, screwed when the two meet");
-            case NEAR_SIDE -> notes.add("on the near side");
-            case FAR_SIDE -> notes.add("on the far side");
+            case NEIGHBOURS -> notes.add(f.text(BenchMessage.UPRIGHT_OF_NEIGHBOUR.of()));
+            case NEAR_SIDE -> notes.add(f.text(BenchMessage.UPRIGHT_NEAR.of()));
+            case FAR_SIDE -> notes.add(f.text(BenchMessage.UPRIGHT_FAR.of()));
         }
         if (differs(upright.face(), upright.back())) {
-            notes.add("far edges " + range(upright.back()));
+            notes.add(f.text(BenchMessage.UPRIGHT_FAR_EDGES.of(range(upright.back()))));
         }
-        return row(PartWords.role(upright.role()), upright.label(), upright.face(), upright.height(), notes);
+        return row(f.text(PartWords.role(upright.role())), upright.label(), upright.face(), upright.height(), notes);
     }
 
     private BenchRow cross(BenchCrosspiece cross) {
         return row(
-                PartWords.role(cross.role()),
+                f.text(PartWords.role(cross.role())),
                 cross.label(),
                 cross.inner(),
                 cross.height(),
-                List.of("behind, on the inside face"));
+                List.of(f.text(BenchMessage.BEHIND_WALL.of())));
     }
 
     private BenchRow board(BenchBoard board) {
         List<String> notes = new ArrayList<>();
         if (StrictMath.abs(board.length().mm() - board.face().lengthMm()) > SAME_MM) {
-            notes.add(f.piece(board.length()) + " long");
+            notes.add(f.text(BenchMessage.BOARD_LONG.of(f.piece(board.length()))));
         }
         if (differs(board.face(), board.back())) {
-            notes.add("far face " + range(board.back()));
+            notes.add(f.text(BenchMessage.BOARD_FAR_FACE.of(range(board.back()))));
         }
-        return row(PartWords.role(role()), board.label(), board.face(), board.height(), notes);
+        return row(f.text(PartWords.role(role())), board.label(), board.face(), board.height(), notes);
     }
 
     private Role role() {
@@ -76,11 +76,11 @@ final class WallRows {
 
     private BenchRow cap(BenchCap cap) {
         List<String> notes = new ArrayList<>();
-        notes.add("outer edge " + f.length(-cap.behind().fromMm()) + " outside the wall");
+        notes.add(f.text(BenchMessage.CAP_OUTSIDE.of(f.length(-cap.behind().fromMm()))));
         if (differs(cap.outer(), cap.inner())) {
-            notes.add("inner edge " + range(cap.inner()));
+            notes.add(f.text(BenchMessage.CAP_INNER.of(range(cap.inner()))));
         }
-        return row(PartWords.role(Role.CAPPING), cap.label(), cap.outer(), cap.height(), notes);
+        return row(f.text(PartWords.role(Role.CAPPING)), cap.label(), cap.outer(), cap.height(), notes);
     }
 
     private BenchRow row(String what, String label, Span along, Span height, List<String> notes) {
@@ -95,7 +95,7 @@ final class WallRows {
     }
 
     private String range(Span span) {
-        return f.length(span.fromMm()) + " to " + f.length(span.toMm());
+        return f.text(BenchMessage.BENCH_RANGE.of(f.length(span.fromMm()), f.length(span.toMm())));
     }
 
     private static boolean differs(Span a, Span b) {

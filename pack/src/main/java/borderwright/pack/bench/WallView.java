@@ -1,6 +1,7 @@
 package borderwright.pack.bench;
 
 import borderwright.engine.message.Message;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import java.util.List;
 
@@ -11,7 +12,6 @@ import java.util.List;
  * @param alike the others that read the same; mirror images do not
  * @param told which face is up, where the tape hooks and the corner lies, and packers
  * @param thickness of its boards
- * @param width of its drawings on the page
  * @param drawings seen with the face that is worked on up; a long wall in stretches
  * @param rows every piece
  * @param screws every fixing
@@ -21,10 +21,12 @@ public record WallView(
         List<String> alike,
         List<Message> told,
         String thickness,
-        Width width,
         List<Drawing> drawings,
         List<BenchRow> rows,
         List<ScrewRow> screws) {
+    /** A drawing that takes the whole width of a page, on any paper, is wider than this. */
+    private static final double LEAST_WHOLE_MM = 120;
+
     public WallView {
         alike = List.copyOf(alike);
         told = List.copyOf(told);
@@ -33,19 +35,13 @@ public record WallView(
         screws = List.copyOf(screws);
     }
 
-    /** How much of a page's width the drawing of a wall takes. */
-    public enum Width {
-        WHOLE,
-        HALF
-    }
-
     /** Whether its text stands beside its drawing. */
     public boolean isHalf() {
-        return width == Width.HALF;
+        return drawings.get(0).widthMm() < LEAST_WHOLE_MM;
     }
 
     /** The rows under shared headings, as they are printed. */
-    public List<BenchGroup> groups() {
-        return BenchGroup.ofWall(rows);
+    public List<BenchGroup> groups(PrintedFigures f) {
+        return BenchGroup.ofWall(rows, f);
     }
 }

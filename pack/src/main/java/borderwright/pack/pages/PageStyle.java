@@ -16,7 +16,7 @@ final class PageStyle {
      * The type scale, points: feet of pages; heads of tables; text read seated; text read standing; headings and ticks;
      * money and names of sheets; the garden's name and stops on cards.
      */
-    static final Set<Double> SIZES_PT = Set.of(7.4, 8.0, 9.0, 10.0, 11.5, 17.0, 21.0);
+    static final Set<Double> SIZES_PT = Set.of(7.4, 8.0, 9.0, 10.0, 11.0, 17.0, 21.0);
 
     private static final int LONGEST_NAME = 64;
 
@@ -95,8 +95,8 @@ final class PageStyle {
             .sheet + .sheet { margin-top: 7mm; }
             h1 { font-size: 21pt; line-height: 1.15; margin: 0 0 1.5mm 0; word-wrap: break-word; }
             h1.sheetname { font-size: 17pt; page-break-after: avoid; }
-            h2 { font-size: 11.5pt; margin: 5mm 0 1.6mm 0; page-break-after: avoid; }
-            h3 { font-size: 10pt; margin: 2.4mm 0 0.6mm 0; page-break-after: avoid; }
+            h2 { font-size: 11pt; margin: 5mm 0 1.6mm 0; page-break-after: avoid; }
+            h2.board { font-size: 10pt; margin: 2.4mm 0 0.6mm 0; page-break-after: avoid; }
             p { margin: 0 0 1.6mm 0; word-wrap: break-word; }
             ul { margin: 0 0 1.6mm 0; padding-left: 4.5mm; }
             li { margin: 0 0 0.7mm 0; word-wrap: break-word; }
@@ -125,15 +125,15 @@ final class PageStyle {
             .k { white-space: nowrap; }
             .label { white-space: nowrap; font-weight: 700; margin-right: 2.5mm; }
             table.fixed { table-layout: fixed; }
-            .name { font-size: 11.5pt; font-weight: 700; line-height: 1.2; }
-            .tick { font-size: 11.5pt; line-height: 1; }
+            .name { font-size: 11pt; font-weight: 700; line-height: 1.2; }
+            .tick { font-size: 11pt; line-height: 1; }
             object { display: block; }
             a { color: #111111; text-decoration: none; }
             a.page:after { content: target-counter(attr(href), page); }
             .card { border: 0.5mm solid #111111; padding: 2.5mm 3.5mm 1.5mm 3.5mm; margin: 0 0 4mm 0; }
             .card .big { font-size: 21pt; font-weight: 700; line-height: 1.25; }
-            .card .mid { font-size: 11.5pt; line-height: 1.35; }
-            .card .ticks { font-size: 11.5pt; line-height: 1.5; margin-top: 1mm; }
+            .card .mid { font-size: 11pt; line-height: 1.35; }
+            .card .ticks { font-size: 11pt; line-height: 1.5; margin-top: 1mm; }
             .card .label { font-weight: 400; }
             table.cuts { margin-bottom: 4mm; }
             p.head { margin: 1.4mm 0 0 0; page-break-after: avoid; }

@@ -1,4 +1,4 @@
-package borderwright.engine.assembly;
+package borderwright.engine.assembly.order;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.message.Message;

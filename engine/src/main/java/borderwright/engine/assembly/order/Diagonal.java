@@ -1,4 +1,4 @@
-package borderwright.engine.assembly;
+package borderwright.engine.assembly.order;
 
 import borderwright.engine.geometry.Ring;
 import java.util.ArrayList;

@@ -1,4 +1,4 @@
-package borderwright.pack.sheets;
+package borderwright.pack.sheets.site;
 
 import borderwright.engine.settingout.PegList;
 import borderwright.engine.settingout.PegString;
@@ -6,6 +6,8 @@ import borderwright.engine.settingout.SettingOut;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.sheets.Part;
+import borderwright.pack.sheets.Sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

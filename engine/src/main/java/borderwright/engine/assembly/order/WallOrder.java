@@ -1,5 +1,7 @@
-package borderwright.engine.assembly;
+package borderwright.engine.assembly.order;
 
+import borderwright.engine.assembly.FixingLine;
+import borderwright.engine.assembly.WallBench;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import java.util.List;

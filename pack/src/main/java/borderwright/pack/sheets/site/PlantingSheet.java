@@ -1,4 +1,4 @@
-package borderwright.pack.sheets;
+package borderwright.pack.sheets.site;
 
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
@@ -7,6 +7,8 @@ import borderwright.engine.planting.PlantingPlan;
 import borderwright.engine.planting.RimHeight;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.figures.PrintedFigures;
+import borderwright.pack.sheets.Part;
+import borderwright.pack.sheets.Sheet;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.List;

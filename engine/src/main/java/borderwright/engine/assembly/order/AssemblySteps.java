@@ -1,7 +1,12 @@
-package borderwright.engine.assembly;
+package borderwright.engine.assembly.order;
 
-import borderwright.engine.assembly.AssemblyStep.Kind;
-import borderwright.engine.assembly.AssemblyStep.StepFixing;
+import borderwright.engine.assembly.AssemblyMessage;
+import borderwright.engine.assembly.BenchWords;
+import borderwright.engine.assembly.BoxBench;
+import borderwright.engine.assembly.FixingLine;
+import borderwright.engine.assembly.WallBench;
+import borderwright.engine.assembly.order.AssemblyStep.Kind;
+import borderwright.engine.assembly.order.AssemblyStep.StepFixing;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;

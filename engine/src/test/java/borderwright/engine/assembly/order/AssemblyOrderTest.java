@@ -1,8 +1,10 @@
-package borderwright.engine.assembly;
+package borderwright.engine.assembly.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.assembly.BoxBench;
+import borderwright.engine.assembly.FixingLine;
 import borderwright.engine.buildup.Footprints;
 import borderwright.engine.buildup.SeededBoxes;
 import borderwright.engine.buildup.parts.Box;

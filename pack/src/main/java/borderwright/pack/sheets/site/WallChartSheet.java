@@ -1,6 +1,8 @@
-package borderwright.pack.sheets;
+package borderwright.pack.sheets.site;
 
 import borderwright.engine.plan.Plan;
+import borderwright.pack.sheets.Part;
+import borderwright.pack.sheets.Sheet;
 import java.util.ArrayList;
 import java.util.List;
 

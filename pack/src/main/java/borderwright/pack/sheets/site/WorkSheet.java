@@ -1,9 +1,11 @@
-package borderwright.pack.sheets;
+package borderwright.pack.sheets.site;
 
 import borderwright.engine.plan.Plan;
 import borderwright.engine.sequence.WorkDay;
 import borderwright.engine.sequence.WorkTask;
 import borderwright.pack.figures.PrintedFigures;
+import borderwright.pack.sheets.Part;
+import borderwright.pack.sheets.Sheet;
 import java.time.format.TextStyle;
 import java.util.Locale;
 import java.util.stream.Collectors;

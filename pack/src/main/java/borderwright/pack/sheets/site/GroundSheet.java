@@ -1,4 +1,4 @@
-package borderwright.pack.sheets;
+package borderwright.pack.sheets.site;
 
 import borderwright.engine.ground.BoxGround;
 import borderwright.engine.ground.SheetPlan;
@@ -8,6 +8,8 @@ import borderwright.engine.planting.RimHeight;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.sheets.Part;
+import borderwright.pack.sheets.Sheet;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,5 +1,6 @@
-package borderwright.engine.assembly;
+package borderwright.engine.assembly.order;
 
+import borderwright.engine.assembly.BoxBench;
 import borderwright.engine.garden.SectionSpec;
 import java.util.List;
 

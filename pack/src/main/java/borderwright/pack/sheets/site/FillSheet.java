@@ -1,4 +1,4 @@
-package borderwright.pack.sheets;
+package borderwright.pack.sheets.site;
 
 import borderwright.engine.filling.BoxWeight;
 import borderwright.engine.filling.LinerPlan;
@@ -8,6 +8,8 @@ import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.figures.PrintedFigures;
+import borderwright.pack.sheets.Part;
+import borderwright.pack.sheets.Sheet;
 import java.util.List;
 
 /**
