@@ -144,8 +144,8 @@ final class FloorBenchMaker {
         List<Span> ends = ends(piece, along(piece));
         boolean turned = along(piece).dot(face.rightwards()) < 0;
         Span edges = face.across(piece.place().plan());
-        Span near = onFace(ends.get(0), piece, face, turned);
-        Span far = onFace(ends.get(1), piece, face, turned);
+        Span near = onFace(ends.get(0), face, turned);
+        Span far = onFace(ends.get(1), face, turned);
         return new FloorStrip(
                 piece.label(),
                 piece.role(),
@@ -156,7 +156,7 @@ final class FloorBenchMaker {
                 piece.notches());
     }
 
-    private static Span onFace(Span ofPiece, Piece piece, WorkFace face, boolean turned) {
+    private static Span onFace(Span ofPiece, WorkFace face, boolean turned) {
         double zero = face.hook().dot(face.rightwards());
         return turned
                 ? new Span(-ofPiece.toMm() - zero, -ofPiece.fromMm() - zero)
