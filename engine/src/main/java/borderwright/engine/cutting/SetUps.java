@@ -103,8 +103,8 @@ final class SetUps {
 
     /** A blade that leans to one side only cuts the other bevel with the board turned over. */
     private static FaceUp faceUp(SawSpec saw, EndOnBoard end) {
-        boolean leansAway = saw.tilts() == TiltSide.LEFT && end.lean == Lean.RIGHT
-                || saw.tilts() == TiltSide.RIGHT && end.lean == Lean.LEFT;
+        boolean leansAway = (saw.tilts() == TiltSide.LEFT && end.lean == Lean.RIGHT)
+                || (saw.tilts() == TiltSide.RIGHT && end.lean == Lean.LEFT);
         return end.cut.tiltDeg() > 0 && leansAway ? FaceUp.BACK : FaceUp.GOOD;
     }
 

@@ -18,6 +18,7 @@ import borderwright.pack.paper.Tone;
 import borderwright.pack.paper.TypeFace;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 
 /**
@@ -122,7 +123,8 @@ final class FloorDrawing {
             double y = at(0, strip.edges().middleMm()).y() + 0.27 * TextSize.NORMAL.emMm();
             List<DrawingBuilder.Place> places = new ArrayList<>();
             for (int i = 1; i < 16; i++) {
-                double share = 0.5 + (i % 2 == 0 ? 1.0 : -1.0) * (i / 2) / 16;
+                int step = i / 2;
+                double share = 0.5 + (i % 2 == 0 ? step : -step) / 16.0;
                 double x = strip.low().fromMm() + share * strip.low().lengthMm();
                 places.add(new DrawingBuilder.Place(new Spot(at(x, 0).x(), y), Mark.Anchor.MIDDLE));
             }
@@ -142,14 +144,14 @@ final class FloorDrawing {
         }
     }
 
-    private void put(TreeMap<Double, String> row, double x) {
+    private void put(NavigableMap<Double, String> row, double x) {
         Double near = row.floorKey(x + SAME_MM);
         if (x > SAME_MM && (near == null || near < x - SAME_MM)) {
             row.put(x, f.length(x));
         }
     }
 
-    private void running(TreeMap<Double, String> row, Spot from, boolean along) {
+    private void running(NavigableMap<Double, String> row, Spot from, boolean along) {
         List<Spot> spots = new ArrayList<>();
         spots.add(from);
         for (double x : row.keySet()) {

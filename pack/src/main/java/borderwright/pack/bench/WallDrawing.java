@@ -23,6 +23,7 @@ import borderwright.pack.paper.Tone;
 import borderwright.pack.paper.TypeFace;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 
 /**
@@ -173,7 +174,7 @@ final class WallDrawing {
         }
     }
 
-    private void put(TreeMap<Double, String> row, double x) {
+    private void put(NavigableMap<Double, String> row, double x) {
         Double near = row.floorKey(x + SAME_MM);
         if (x > SAME_MM && (near == null || near < x - SAME_MM)) {
             row.put(x, f.length(x));
@@ -181,7 +182,7 @@ final class WallDrawing {
     }
 
     /** A row that begins some way below the wall, so that its lines do not run through the figures of the row above. */
-    private void row(TreeMap<Double, String> row, double below, Message caption) {
+    private void row(NavigableMap<Double, String> row, double below, Message caption) {
         double y = at(0, WallExtent.up(wall).fromMm()).y() + below;
         List<Spot> spots = new ArrayList<>();
         double start = stretch.isFirst() ? 0 : stretch.reach().fromMm();

@@ -91,7 +91,8 @@ final class WallNames {
         double y = paper.at(0, board.height().middleMm()).y() + 0.27 * TextSize.NORMAL.emMm();
         List<DrawingBuilder.Place> places = new ArrayList<>();
         for (int i = 1; i < LABEL_PLACES; i++) {
-            double share = 0.5 + (i % 2 == 0 ? 1.0 : -1.0) * (i / 2) / LABEL_PLACES;
+            int step = i / 2;
+            double share = 0.5 + (i % 2 == 0 ? step : -step) / (double) LABEL_PLACES;
             double x = board.face().fromMm() + share * board.face().lengthMm();
             places.add(new DrawingBuilder.Place(new Spot(paper.at(x, 0).x(), y), Mark.Anchor.MIDDLE));
         }

@@ -22,6 +22,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -240,7 +241,7 @@ final class AssemblySteps {
     }
 
     private double kg(String label) {
-        return Weights.pieceKg(pieces.get(label), sections);
+        return Weights.pieceKg(Objects.requireNonNull(pieces.get(label), label), sections);
     }
 
     private void add(Kind kind, Message what, List<Message> details, List<String> involved, List<FixingLine> lines) {

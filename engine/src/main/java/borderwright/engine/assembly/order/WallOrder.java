@@ -6,6 +6,8 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -41,9 +43,9 @@ final class WallOrder {
     }
 
     /** Sides that stand already when a turn comes and that meet its side. */
-    TreeSet<Integer> joinedBy(int turn) {
+    SortedSet<Integer> joinedBy(int turn) {
         int side = wall(turn).index();
-        TreeSet<Integer> joined = new TreeSet<>();
+        SortedSet<Integer> joined = new TreeSet<>();
         for (int step = -1; step <= 1; step += 2) {
             int neighbour = Math.floorMod(side + step, walls.size());
             if (turn(neighbour) < turn) {
@@ -64,7 +66,11 @@ final class WallOrder {
         return switch (line.hold()) {
             case WALL_TO_UPRIGHT ->
                 isAtBench(wall, line) ? -1 : later(wall.index(), carrier(line.into(), wall.index()));
-            case LAP -> later(wall.index(), pieces.get(line.into()).side());
+            case LAP ->
+                later(
+                        wall.index(),
+                        Objects.requireNonNull(pieces.get(line.into()), line.into())
+                                .side());
             case UPRIGHTS_TOGETHER, CORNER_STRAP, STRAP_TO_UPRIGHT ->
                 later(wall.index(), Math.floorMod(wall.index() - 1, walls.size()));
             default -> -1;
