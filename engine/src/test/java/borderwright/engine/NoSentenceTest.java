@@ -49,6 +49,19 @@ class NoSentenceTest {
     private static final Set<String> ON_DRAWINGS = Set.of(
             " and ", "UTF-8", "(?<!\\bx) (?!x\\b|(mm|m|m3|litres|quarts|cu|yd|ft|in)\\b|\\d+(-\\d+/\\d+|/\\d+)?\")");
 
+    /** Names of layers in the file of a drawing: programs look for them, so they are the same in every language. */
+    private static final Set<String> LAYERS = Set.of(
+            "angles",
+            "border",
+            "boxes",
+            "corners",
+            "diagonals",
+            "dimensions",
+            "names",
+            "near",
+            "open-ground",
+            "scale");
+
     /** Titles of sheets, parts and files, ticks, units and formats of files. But for titles the set only shrinks. */
     private static final Set<String> ON_SHEETS = Set.of(
             "Angle templates, full size",
@@ -85,6 +98,7 @@ class NoSentenceTest {
             "every side: .",
             "fetching it",
             "full size, 1:1",
+            "ground surface",
             "gaps measured",
             "load limit",
             "nobody prices it",
@@ -123,7 +137,9 @@ class NoSentenceTest {
                 .filter(file -> !file.endsWith("DrawingMessage.java"))
                 .toList();
         assertThat(files).hasSizeGreaterThan(15);
-        assertThat(texts(files, 1, ON_DRAWINGS)).isEmpty();
+        assertThat(texts(files, 1, ON_DRAWINGS))
+                .filteredOn(text -> LAYERS.stream().noneMatch(layer -> text.endsWith(": " + layer)))
+                .isEmpty();
     }
 
     /** And none of two words or more that stands on a sheet. */

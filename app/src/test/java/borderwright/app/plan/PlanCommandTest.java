@@ -24,7 +24,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PlanCommandTest {
     private static final Path EXAMPLES = Path.of("..", "examples");
     private static final List<String> FILES =
-            List.of("plan.json", "cutting.csv", "shopping.csv", "layout.svg", "model.glb", "pack.pdf");
+            List.of(
+                    "plan.json",
+                    "cutting.csv",
+                    "shopping.csv",
+                    "layout.svg",
+                    "model.glb",
+                    "pack.pdf",
+                    "working.pdf",
+                    "labels.pdf");
 
     /** Examples whose measures disagree on purpose. */
     private static final List<String> PLANTED =

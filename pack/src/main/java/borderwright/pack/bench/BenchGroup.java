@@ -16,9 +16,9 @@ import java.util.function.Function;
  */
 public record BenchGroup(String what, String shared, List<Item> items) {
     /** Letters that fit a third of a page, and half of one. */
-    private static final int THIRD = 31;
+    private static final int THIRD = 27;
 
-    private static final int HALF = 50;
+    private static final int HALF = 44;
     private static final String MM = " mm";
 
     public BenchGroup {

@@ -11,7 +11,7 @@ import java.util.List;
  * @param count how many in all
  */
 public record ScrewRow(String fixing, String where, List<String> places, int count) {
-    private static final int SHORT_PLACE = 34;
+    private static final int SHORT_PLACE = 30;
 
     public ScrewRow {
         places = List.copyOf(places);

@@ -2,7 +2,7 @@ package borderwright.pack.sheets;
 
 /**
  * Where a sheet is used. Sheets of one part follow each other without a break of page, so that a person carries few pages
- * to one place (docs/decisions/0071).
+ * to one place (docs/decisions/0072).
  */
 public enum Part {
     /** Read first, at the table. */

@@ -104,7 +104,8 @@ class AngleTemplatesTest {
     @EnumSource(UnitSystem.class)
     void theBladeLeansByItsSettingToATenthOfAMillimetre(UnitSystem units) throws IOException {
         try (PDDocument document = Loader.loadPDF(SamplePack.in(units))) {
-            double tiltDeg = 90 - bendDeg(units) / 2;
+            // A saw is set to a tenth of a degree, on the steep side.
+            double tiltDeg = StrictMath.ceil((90 - bendDeg(units) / 2) * 10 - 1e-6) / 10;
             double aside = LEG_MM * StrictMath.sin(StrictMath.toRadians(tiltDeg));
             double up = LEG_MM * StrictMath.cos(StrictMath.toRadians(tiltDeg));
             String says = new LengthFormat(units).angle(Angle.ofDegrees(tiltDeg));
