@@ -51,16 +51,7 @@ class NoSentenceTest {
 
     /** Names of layers in the file of a drawing: programs look for them, so they are the same in every language. */
     private static final Set<String> LAYERS = Set.of(
-            "angles",
-            "border",
-            "boxes",
-            "corners",
-            "diagonals",
-            "dimensions",
-            "names",
-            "near",
-            "open-ground",
-            "scale");
+            "angles", "border", "boxes", "corners", "diagonals", "dimensions", "names", "near", "open-ground", "scale");
 
     /** Titles of sheets, parts and files, ticks, units and formats of files. But for titles the set only shrinks. */
     private static final Set<String> ON_SHEETS = Set.of(

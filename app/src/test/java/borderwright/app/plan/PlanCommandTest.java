@@ -23,16 +23,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The main job end to end: a garden document in, a folder of files out. */
 class PlanCommandTest {
     private static final Path EXAMPLES = Path.of("..", "examples");
-    private static final List<String> FILES =
-            List.of(
-                    "plan.json",
-                    "cutting.csv",
-                    "shopping.csv",
-                    "layout.svg",
-                    "model.glb",
-                    "pack.pdf",
-                    "working.pdf",
-                    "labels.pdf");
+    private static final List<String> FILES = List.of(
+            "plan.json",
+            "cutting.csv",
+            "shopping.csv",
+            "layout.svg",
+            "model.glb",
+            "pack.pdf",
+            "working.pdf",
+            "labels.pdf");
 
     /** Examples whose measures disagree on purpose. */
     private static final List<String> PLANTED =

@@ -6,6 +6,7 @@ import java.math.MathContext;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -65,6 +66,6 @@ public record UsualPrices(Use use, List<UsualPrice> prices) {
         return UNITS.stream()
                 .filter(sizes -> sizes.containsKey(one) && sizes.containsKey(other))
                 .findFirst()
-                .map(sizes -> sizes.get(one) / sizes.get(other));
+                .map(sizes -> Objects.requireNonNull(sizes.get(one)) / Objects.requireNonNull(sizes.get(other)));
     }
 }
