@@ -68,6 +68,7 @@ class GardenResolverTest {
                             Map.entry("build.ties", TestBoxes.LARCH.name()),
                             Map.entry("cutting.extra for fitting", "10 mm"),
                             Map.entry("cutting.keep whole", "0"),
+                            Map.entry("cutting.lengths to", "1 mm"),
                             Map.entry("cutting.offcut per metre", "0"),
                             Map.entry("cutting.rejects percent", "0"),
                             Map.entry("cutting.shortest offcut", "400 mm"),
