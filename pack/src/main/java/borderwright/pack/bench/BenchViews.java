@@ -33,7 +33,7 @@ import java.util.Set;
  */
 public record BenchViews(List<WallView> walls, List<FloorView> floors, List<OrderView> orders) {
     private static final double PICTURE_WIDTH_MM = 76;
-    private static final double PICTURE_HEIGHT_MM = 34;
+    private static final double PICTURE_HEIGHT_MM = 28;
     private static final double GUTTER_MM = 4;
 
     public BenchViews {

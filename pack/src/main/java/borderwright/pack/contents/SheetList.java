@@ -10,6 +10,7 @@ import borderwright.engine.settingout.SettingOut;
 import borderwright.pack.alike.AlikeBoards;
 import borderwright.pack.bench.BenchViews;
 import borderwright.pack.drawings.BoardDrawing;
+import borderwright.pack.drawings.CardDrawing;
 import borderwright.pack.drawings.ElevationDrawing;
 import borderwright.pack.drawings.PegDrawing;
 import borderwright.pack.drawings.PlanDrawing;
@@ -37,6 +38,9 @@ import java.util.Optional;
 
 /** All sheets of a pack, in the order in which a person needs them. */
 public final class SheetList {
+    /** Half a page less the frame of a card. */
+    private static final double CARD_DRAWING_MM = 74;
+
     private final Plan plan;
     private final PaperSize paper;
     private final LengthFormat lengths;
@@ -58,7 +62,12 @@ public final class SheetList {
             all.add(sheets.planView());
         }
         if (!plan.cutting().boards().isEmpty()) {
-            all.add(new SetUpSheet(plan));
+            PrintedFigures f = PrintedFigures.in(sheets.units);
+            all.add(new SetUpSheet(
+                    plan,
+                    plan.cutting().setUps().stream()
+                            .map(setUp -> CardDrawing.draw(setUp, f, CARD_DRAWING_MM))
+                            .toList()));
             all.add(sheets.cuttingSheet());
         }
         if (!plan.boxes().isEmpty()) {

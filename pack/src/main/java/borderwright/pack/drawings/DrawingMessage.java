@@ -1,6 +1,7 @@
 package borderwright.pack.drawings;
 
 import static borderwright.engine.message.Slot.angle;
+import static borderwright.engine.message.Slot.choice;
 import static borderwright.engine.message.Slot.commas;
 import static borderwright.engine.message.Slot.count;
 import static borderwright.engine.message.Slot.length;
@@ -53,6 +54,12 @@ enum DrawingMessage implements MessageCode {
     BULGE_SIDES(text("box"), text("scale"), message("bulge"), commas("sides")),
     BULGE_OF_SIDES(count("many"), text("sides")),
     BULGE_COURSE(text("course")),
+    DRAWN_CARD(count("number")),
+    CARD_FROM_ABOVE,
+    CARD_NEAR_EDGE,
+    CARD_STOP,
+    CARD_KEEP,
+    CARD_FACE(choice("face")),
     BED_WALL(length("height")),
     BED_FEET,
     BED_NOT_DUG,

@@ -93,6 +93,7 @@ final class PageStyle {
             #run0 { page-break-before: auto; }
             .standing { font-size: 10pt; line-height: 1.3; }
             .sheet + .sheet { margin-top: 7mm; }
+            .sheet.fresh { page-break-before: always; margin-top: 0; }
             h1 { font-size: 21pt; line-height: 1.15; margin: 0 0 1.5mm 0; word-wrap: break-word; }
             h1.sheetname { font-size: 17pt; page-break-after: avoid; }
             h2 { font-size: 11pt; margin: 5mm 0 1.6mm 0; page-break-after: avoid; }

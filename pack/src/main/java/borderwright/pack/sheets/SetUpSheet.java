@@ -7,6 +7,7 @@ import borderwright.engine.message.Message;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.alike.PartLabels;
 import borderwright.pack.figures.PrintedFigures;
+import borderwright.pack.paper.Drawing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,8 +18,13 @@ import java.util.Map;
  * One card for each saw set-up.
  *
  * @param plan the plan
+ * @param drawings one for each set-up, in order
  */
-public record SetUpSheet(Plan plan) implements Sheet {
+public record SetUpSheet(Plan plan, List<Drawing> drawings) implements Sheet {
+    public SetUpSheet {
+        drawings = List.copyOf(drawings);
+    }
+
     /** An angle that prints as 0.0 is square. */
     private static final double LEAST_SHOWN_DEG = 0.05;
 
@@ -30,6 +36,11 @@ public record SetUpSheet(Plan plan) implements Sheet {
     @Override
     public Part part() {
         return Part.SAW;
+    }
+
+    /** The board as it lies on the saw. */
+    public Drawing drawing(CuttingPlan.SetUp setUp) {
+        return drawings.get(plan.cutting().setUps().indexOf(setUp));
     }
 
     /** Cards side by side, in the order of work. */

@@ -12,11 +12,16 @@ import borderwright.engine.strength.worked.Working;
  * @param dN one hinge, in the point-side timber's favour
  * @param eN one hinge, in the head-side timber's favour
  * @param fN two hinges
- * @param ropeN what the rope effect adds to modes c to f at most, before its cap
- * @param ropeShare cap of the rope effect as a share of the Johansen part
+ * @param rope what the rope effect adds to modes c to f
  */
-public record Johansen(
-        double aN, double bN, double cN, double dN, double eN, double fN, double ropeN, double ropeShare) {
+public record Johansen(double aN, double bN, double cN, double dN, double eN, double fN, Rope rope) {
+    /**
+     * The rope effect of a fastener that is drawn tight as the joint slips (EN 1995-1-1, 8.2.2(2)).
+     *
+     * @param mostN what it adds at most, before its cap
+     * @param share cap of it as a share of the Johansen part
+     */
+    public record Rope(double mostN, double share) {}
 
     /**
      * Both timbers in hand.
@@ -51,11 +56,11 @@ public record Johansen(
                                 + 4 * beta * (1 + 2 * beta) * myNmm / (fh1 * dMm * t2Mm * t2Mm))
                         - beta);
         double f = 1.15 * Math.sqrt(2 * beta / (1 + beta)) * Math.sqrt(2 * myNmm * fh1 * dMm);
-        return new Johansen(whole, fh2 * t2Mm * dMm, c, d, e, f, faxN / 4, ropeShare);
+        return new Johansen(whole, fh2 * t2Mm * dMm, c, d, e, f, new Rope(faxN / 4, ropeShare));
     }
 
     private double withRope(double mode) {
-        return mode + Math.min(ropeN, ropeShare * mode);
+        return mode + Math.min(rope.mostN, rope.share * mode);
     }
 
     /** Characteristic resistance of one fastener in one plane, N. */
@@ -91,7 +96,7 @@ public record Johansen(
         working.step("mode d", TimberStep.HINGE_POINT_SIDE, dN, "N", source);
         working.step("mode e", TimberStep.HINGE_HEAD_SIDE, eN, "N", source);
         working.step("mode f", TimberStep.TWO_HINGES, fN, "N", source);
-        working.step("rope", () -> TimberStep.ROPE_EFFECT.of(ropeShare), ropeN, "N", "EN 1995-1-1 8.2.2(2)");
+        working.step("rope", () -> TimberStep.ROPE_EFFECT.of(rope.share), rope.mostN, "N", "EN 1995-1-1 8.2.2(2)");
         return working.step(
                 "Fv,Rk", () -> TimberStep.LEAST_MODE.of(String.valueOf(mode())), resistanceN(), "N", source);
     }
