@@ -132,8 +132,12 @@ final class WallDrawing {
     }
 
     private void upright(BenchUpright upright) {
-        boolean carried = upright.place() != BenchUpright.Place.NEIGHBOURS;
-        sketch.shape(rectangle(upright.face(), upright.height()), carried ? Pen.HIDDEN : Pen.HAIR, null);
+        Pen pen = switch (upright.place()) {
+            case NEIGHBOURS -> Pen.HAIR;
+            case NEAR_SIDE -> Pen.EDGE;
+            case CARRIED, FAR_SIDE -> Pen.HIDDEN;
+        };
+        sketch.shape(rectangle(upright.face(), upright.height()), pen, null);
     }
 
     private void cross(BenchCrosspiece cross) {
