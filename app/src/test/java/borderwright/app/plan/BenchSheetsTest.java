@@ -159,7 +159,7 @@ class BenchSheetsTest {
             Piece piece = pieces.get(printed.own.get(row.label()));
             List<Double> far = new ArrayList<>();
             Matcher range = Pattern.compile("(?:far (?:edges|face)|inner edge) (\\S+ m?m) to (\\S+ m?m)")
-                    .matcher(row.notes());
+                    .matcher(notes(row));
             if (range.find()) {
                 far.addAll(List.of(mm(range.group(1)), mm(range.group(2))));
             } else {
@@ -169,9 +169,9 @@ class BenchSheetsTest {
             double deep = thick;
             switch (row.what()) {
                 case "corner post", "brace" -> {
-                    if (!row.notes().contains("neighbouring") && isWall) {
+                    if (!notes(row).contains("neighbouring") && isWall) {
                         near = thick;
-                        deep = thick + mm(row.notes().substring(0, row.notes().indexOf(" deep")));
+                        deep = thick + mm(notes(row).substring(0, notes(row).indexOf(" deep")));
                     } else {
                         continue;
                     }
@@ -187,7 +187,7 @@ class BenchSheetsTest {
                     }
                 }
                 case "capping" -> {
-                    near = -mm(row.notes().replaceAll(".*outer edge (.*?) outside.*", "$1"));
+                    near = -mm(notes(row).replaceAll(".*outer edge (.*?) outside.*", "$1"));
                     deep = Double.NaN;
                 }
                 default -> {}
@@ -273,5 +273,9 @@ class BenchSheetsTest {
                 }
             }
         }
+    }
+
+    private static String notes(BenchRow row) {
+        return String.join("; ", row.notes());
     }
 }

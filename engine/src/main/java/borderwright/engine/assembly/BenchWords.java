@@ -1,5 +1,6 @@
 package borderwright.engine.assembly;
 
+import borderwright.engine.geometry.Ring;
 import borderwright.engine.message.Message;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,8 +20,8 @@ public final class BenchWords {
                 : AssemblyMessage.BENCH_DIVIDER.of(wall.index() + 1);
     }
 
-    /** Which face is up, where the tape hooks, and what is laid under the uprights. */
-    public static List<Message> of(WallBench wall) {
+    /** Which face is up, where the tape hooks, what is laid under the uprights, and where the box's corner lies. */
+    public static List<Message> of(WallBench wall, Ring outline) {
         List<Message> told = new ArrayList<>();
         boolean isWall = wall.kind() == WallBench.Kind.WALL;
         told.add((isWall ? AssemblyMessage.WALL_FACE_UP : AssemblyMessage.DIVIDER_FACE_UP).of());
@@ -30,7 +31,16 @@ public final class BenchWords {
         if (!packs.isEmpty()) {
             told.add(AssemblyMessage.LAY_WALL_PACKS.of(packs));
         }
+        told.add(corner(wall, outline));
         return told;
+    }
+
+    /** How far the outside corner of a box, or of a divider the board's far face, lies from the hook. */
+    public static Message corner(WallBench wall, Ring outline) {
+        double x = wall.kind() == WallBench.Kind.WALL
+                ? wall.face().x(outline.corner(wall.index()))
+                : wall.parts().boards().get(0).back().fromMm();
+        return AssemblyMessage.CORNER_FROM_HOOK.of(StrictMath.abs(x), x > 0 ? "right" : "left");
     }
 
     public static List<Message> packs(WallBench wall) {

@@ -8,7 +8,6 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Point;
-import borderwright.engine.geometry.Ring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -124,15 +123,7 @@ final class BoxParts {
     }
 
     static Point middle(Piece piece) {
-        return middle(piece.place().plan());
-    }
-
-    static Point middle(Ring ring) {
-        Point sum = new Point(0, 0);
-        for (Point p : ring.corners()) {
-            sum = sum.plus(p);
-        }
-        return sum.times(1.0 / ring.size());
+        return piece.place().plan().meanCorner();
     }
 
     /** A quarter of a board's width in from either edge. */

@@ -38,7 +38,7 @@ final class DividerBenchMaker {
 
     private WallBench divider(int index, List<Piece> pieces) {
         Piece first = pieces.get(0);
-        Point along = new Point(first.alongMm().x(), first.alongMm().y());
+        Point along = first.alongMm().level();
         Ring plan = first.place().plan();
         WorkFace rough = new WorkFace(plan.corner(0), along, parts.bottomMm);
         double near = rough.across(plan).fromMm();

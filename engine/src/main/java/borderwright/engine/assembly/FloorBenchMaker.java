@@ -91,7 +91,7 @@ final class FloorBenchMaker {
     }
 
     private static Point along(Piece piece) {
-        return new Point(piece.alongMm().x(), piece.alongMm().y());
+        return piece.alongMm().level();
     }
 
     private static boolean stands(Piece leg, Piece bearer) {

@@ -70,7 +70,7 @@ final class TieFixings {
     }
 
     private static WorkFace flank(Piece tie) {
-        Point along = new Point(tie.alongMm().x(), tie.alongMm().y());
+        Point along = tie.alongMm().level();
         return new WorkFace(BoxParts.middle(tie), along, 0);
     }
 
@@ -80,7 +80,7 @@ final class TieFixings {
 
     /** Whether the brace's flank does not lie on the tie's, as the builder judges it. */
     private boolean isAskew(SideFrame side, Piece tie, Piece brace) {
-        Point along = new Point(tie.alongMm().x(), tie.alongMm().y());
+        Point along = tie.alongMm().level();
         Point toBrace = BoxParts.middle(brace).minus(BoxParts.middle(tie));
         Point onWall = side.along().times(side.along().dot(along.left()) * toBrace.dot(along.left()) > 0 ? 1 : -1);
         double angle = StrictMath.acos(StrictMath.max(-1, StrictMath.min(1, -onWall.dot(along))));

@@ -119,4 +119,13 @@ public record Ring(List<Point> corners) {
         }
         return JTS.createPolygon(shell);
     }
+
+    /** Mean of the corners; not the centroid of the area. */
+    public Point meanCorner() {
+        Point sum = new Point(0, 0);
+        for (Point p : corners) {
+            sum = sum.plus(p);
+        }
+        return sum.times(1.0 / size());
+    }
 }

@@ -143,7 +143,7 @@ final class PlatformUses {
     }
 
     private static Point axis(Piece piece) {
-        Point level = new Point(piece.alongMm().x(), piece.alongMm().y());
+        Point level = piece.alongMm().level();
         return level.lengthMm() > 0.5 ? level : piece.place().plan().direction(0);
     }
 
@@ -160,7 +160,7 @@ final class PlatformUses {
         List<Double> at = new ArrayList<>();
         for (Piece support : supports) {
             if (piece.place().plan().toJts().intersects(support.place().plan().toJts())) {
-                at.add(middle(support.place().plan()).dot(along));
+                at.add(support.place().plan().meanCorner().dot(along));
             }
         }
         at.sort(null);
@@ -169,13 +169,5 @@ final class PlatformUses {
             widest = Math.max(widest, at.get(i) - at.get(i - 1));
         }
         return widest;
-    }
-
-    private static Point middle(Ring ring) {
-        Point sum = new Point(0, 0);
-        for (Point p : ring.corners()) {
-            sum = sum.plus(p);
-        }
-        return sum.times(1.0 / ring.size());
     }
 }

@@ -73,7 +73,7 @@ class BoxInWholeStepsTest {
         if (piece.alongMm().z() == 1) {
             return piece.place().heightMm();
         }
-        Point along = new Point(piece.alongMm().x(), piece.alongMm().y());
+        Point along = piece.alongMm().level();
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         for (Point p : piece.place().plan().corners()) {

@@ -50,7 +50,7 @@ final class PieceAsCut {
         wordsAgree(piece.left(), "left");
         wordsAgree(piece.right(), "right");
         Ring drawn = drawn(across);
-        Point along = new Point(piece.alongMm().x(), piece.alongMm().y());
+        Point along = piece.alongMm().level();
         Ring laid = laid(drawn, along, false, false);
         if (piece.notches().isEmpty()) {
             for (Point p : laid.corners()) {
@@ -88,7 +88,7 @@ final class PieceAsCut {
     }
 
     private List<Geometry> holes(Ring laid) {
-        Point along = new Point(piece.alongMm().x(), piece.alongMm().y());
+        Point along = piece.alongMm().level();
         double start =
                 laid.corners().stream().mapToDouble(p -> p.dot(along)).min().orElseThrow();
         double low = laid.corners().stream()

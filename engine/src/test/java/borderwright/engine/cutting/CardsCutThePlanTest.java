@@ -153,7 +153,7 @@ class CardsCutThePlanTest {
             double mm = piece.place().heightMm();
             return new double[] {0, 0, 0, 0, mm, mm, mm, mm};
         }
-        Point along = new Point(piece.alongMm().x(), piece.alongMm().y());
+        Point along = piece.alongMm().level();
         List<Point> corners = piece.place().plan().corners();
         double lowW =
                 corners.stream().mapToDouble(p -> p.dot(along.left())).min().orElseThrow();

@@ -116,8 +116,8 @@ public record BenchGroup(String what, String shared, List<Item> items) {
     }
 
     private static List<String> common(List<BenchRow> kind) {
-        List<String> common = new ArrayList<>(notes(kind.get(0)));
-        kind.forEach(row -> common.retainAll(notes(row)));
+        List<String> common = new ArrayList<>(kind.get(0).notes());
+        kind.forEach(row -> common.retainAll(row.notes()));
         return common;
     }
 
@@ -125,7 +125,7 @@ public record BenchGroup(String what, String shared, List<Item> items) {
             List<BenchRow> kind, String heights, Function<BenchRow, String> place, List<String> common) {
         List<Item> items = new ArrayList<>();
         for (BenchRow row : kind) {
-            List<String> own = new ArrayList<>(notes(row));
+            List<String> own = new ArrayList<>(row.notes());
             own.removeAll(common);
             items.add(new Item(row.label(), place.apply(row), String.join("; ", own)));
         }
@@ -134,10 +134,6 @@ public record BenchGroup(String what, String shared, List<Item> items) {
             shared.add(0, heights);
         }
         return new BenchGroup(kind.get(0).what(), String.join(", ", shared), items);
-    }
-
-    private static List<String> notes(BenchRow row) {
-        return row.notes().isEmpty() ? List.of() : List.of(row.notes().split("; "));
     }
 
     private static String up(BenchRow row, PrintedFigures f) {

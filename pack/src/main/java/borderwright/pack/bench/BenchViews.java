@@ -18,10 +18,12 @@ import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -49,8 +51,10 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
         PrintedFigures f = PrintedFigures.in(plan.garden().units());
         Map<String, List<Of<WallBench>>> walls = new LinkedHashMap<>();
         Map<String, List<Of<FloorBench>>> floors = new LinkedHashMap<>();
+        Map<String, BoxBench> benches = new HashMap<>();
         for (Box box : plan.boxes()) {
             BoxBench bench = BoxBench.of(box, plan.garden().sections());
+            benches.put(box.plan().name(), bench);
             for (WallBench wall : bench.walls()) {
                 walls.computeIfAbsent(print(box, wall, f), k -> new ArrayList<>())
                         .add(new Of<>(box, wall));
@@ -66,13 +70,14 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
                         .sorted(Comparator.comparing(WallView::isHalf))
                         .toList(),
                 floors.values().stream().map(alike -> floor(alike, f, width)).toList(),
-                orders(plan, f));
+                orders(plan, benches, f));
     }
 
     /** All that is printed of a wall but names: rows come in the order of their places, so a mirror image reads otherwise. */
     private static String print(Box box, WallBench wall, PrintedFigures f) {
         StringBuilder out = new StringBuilder().append(wall.kind()).append(wall.hook());
-        out.append(thickness(wall, f)).append(f.text(corner(box, wall)));
+        out.append(thickness(wall, f))
+                .append(f.text(BenchWords.corner(wall, box.plan().outline())));
         new WallRows(wall, f)
                 .rows()
                 .forEach(row -> out.append('\n').append(row.unnamed()).append(row.notes()));
@@ -97,14 +102,12 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
     private static WallView wall(List<Of<WallBench>> alike, PrintedFigures f, double widthMm) {
         WallBench wall = alike.get(0).part;
         Box box = alike.get(0).box;
-        List<Message> told = new ArrayList<>(BenchWords.of(wall));
-        told.add(corner(box, wall));
         String name = name(wall, f);
         boolean narrow = WallExtent.isNarrow(wall);
         return new WallView(
                 Character.toUpperCase(name.charAt(0)) + name.substring(1),
                 alike.stream().skip(1).map(of -> name(of.part, f)).toList(),
-                told,
+                BenchWords.of(wall, box.plan().outline()),
                 thickness(wall, f),
                 WallDrawing.draw(wall, f, narrow ? widthMm / 2 - GUTTER_MM : widthMm),
                 new WallRows(wall, f).rows(),
@@ -119,14 +122,6 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
         return f.piece(Length.ofMm(wall.parts().thicknessMm()));
     }
 
-    /** How far the outside corner, or of a divider the board's far face, lies from the hook. */
-    private static Message corner(Box box, WallBench wall) {
-        double x = wall.kind() == WallBench.Kind.WALL
-                ? wall.face().x(box.plan().outline().corner(wall.index()))
-                : wall.parts().boards().get(0).back().fromMm();
-        return AssemblyMessage.CORNER_FROM_HOOK.of(StrictMath.abs(x), x > 0 ? "right" : "left");
-    }
-
     private static FloorView floor(List<Of<FloorBench>> alike, PrintedFigures f, double widthMm) {
         FloorBench floor = alike.get(0).part;
         return new FloorView(
@@ -138,12 +133,13 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
                 new ScrewRows(f, alike.get(0).box.courses()).ofFloor(floor.fixings()));
     }
 
-    private static List<OrderView> orders(Plan plan, PrintedFigures f) {
+    private static List<OrderView> orders(Plan plan, Map<String, BoxBench> benches, PrintedFigures f) {
         AssemblyOrder.Lining lining =
                 plan.site().filling().liner().isPresent() ? AssemblyOrder.Lining.LINER : AssemblyOrder.Lining.NONE;
         List<OrderView> orders = new ArrayList<>();
         for (List<Box> alike : AlikeBoxes.group(plan.boxes(), f)) {
-            BoxBench bench = BoxBench.of(alike.get(0), plan.garden().sections());
+            String name = alike.get(0).plan().name();
+            BoxBench bench = Objects.requireNonNull(benches.get(name), name);
             AssemblyOrder order = AssemblyOrder.of(bench, plan.garden().sections(), lining);
             if (!order.steps().isEmpty()) {
                 orders.add(order(order, alike, f));

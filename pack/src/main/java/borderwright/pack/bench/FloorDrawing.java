@@ -31,7 +31,6 @@ final class FloorDrawing {
     private static final double BELOW_MM = 31;
     private static final double MOST_HIGH_MM = 86;
     private static final double DOT_MM = 0.5;
-    private static final double SAME_MM = 0.5;
 
     private final FloorBench floor;
     private final PrintedFigures f;
@@ -97,10 +96,10 @@ final class FloorDrawing {
         for (FloorStrip strip : floor.strips()) {
             // Of a slat the nearer edge: there is no room for both, and its width is that of the board.
             if (strip.role() == Role.SLAT) {
-                put(slats, strip.edges().fromMm());
+                RunningFigures.put(f, slats, strip.edges().fromMm());
             } else if (strip.role() == Role.BEARER) {
-                put(bearers, strip.edges().fromMm());
-                put(bearers, strip.edges().toMm());
+                RunningFigures.put(f, bearers, strip.edges().fromMm());
+                RunningFigures.put(f, bearers, strip.edges().toMm());
             }
         }
         running(bearers, at(0, across.fromMm()), true);
@@ -141,13 +140,6 @@ final class FloorDrawing {
                             new DrawingBuilder.Place(top.plus(0, -1.5), Mark.Anchor.MIDDLE),
                             new DrawingBuilder.Place(top.plus(0, -4.8), Mark.Anchor.MIDDLE)),
                     0);
-        }
-    }
-
-    private void put(NavigableMap<Double, String> row, double x) {
-        Double near = row.floorKey(x + SAME_MM);
-        if (x > SAME_MM && (near == null || near < x - SAME_MM)) {
-            row.put(x, f.length(x));
         }
     }
 

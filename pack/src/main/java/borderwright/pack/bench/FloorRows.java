@@ -44,7 +44,7 @@ final class FloorRows {
                 f.length(along.toMm()),
                 f.length(across.fromMm()),
                 f.length(across.toMm()),
-                String.join("; ", notes));
+                notes);
     }
 
     private String range(Span span) {

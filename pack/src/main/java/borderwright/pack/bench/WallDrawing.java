@@ -44,7 +44,7 @@ final class WallDrawing {
     private static final double MOST_SCALE = 47;
 
     private static final double DOT_MM = 0.55;
-    /** Distances nearer than this are written once. */
+    /** A distance as near as this to where the drawing is cut is its end. */
     private static final double SAME_MM = 0.5;
 
     private final Stretch stretch;
@@ -162,26 +162,19 @@ final class WallDrawing {
     private void running() {
         TreeMap<Double, String> first = new TreeMap<>();
         for (BenchUpright upright : wall.parts().uprights()) {
-            put(first, upright.face().fromMm());
-            put(first, upright.face().toMm());
+            RunningFigures.put(f, first, upright.face().fromMm());
+            RunningFigures.put(f, first, upright.face().toMm());
         }
         if (WallExtent.others(wall).isEmpty() && stretch.isLast()) {
-            put(first, wall.faceSpan().toMm());
+            RunningFigures.put(f, first, wall.faceSpan().toMm());
         }
         row(first, 0, BenchMessage.ROW_OF_UPRIGHTS.of());
         TreeMap<Double, String> second = new TreeMap<>();
         WallExtent.others(wall).stream()
                 .filter(x -> stretch.isLast() || x < stretch.reach().toMm() - SAME_MM)
-                .forEach(x -> put(second, x));
+                .forEach(x -> RunningFigures.put(f, second, x));
         if (!second.isEmpty()) {
             row(second, ROW_MM, BenchMessage.ROW_OF_OTHERS.of());
-        }
-    }
-
-    private void put(NavigableMap<Double, String> row, double x) {
-        Double near = row.floorKey(x + SAME_MM);
-        if (x > SAME_MM && (near == null || near < x - SAME_MM)) {
-            row.put(x, f.length(x));
         }
     }
 
@@ -211,8 +204,12 @@ final class WallDrawing {
 
     private void heightsAtLeft() {
         TreeMap<Double, String> tops = new TreeMap<>();
-        wall.parts().boards().forEach(board -> put(tops, board.height().toMm()));
-        wall.parts().caps().forEach(cap -> put(tops, cap.height().toMm()));
+        wall.parts()
+                .boards()
+                .forEach(board -> RunningFigures.put(f, tops, board.height().toMm()));
+        wall.parts()
+                .caps()
+                .forEach(cap -> RunningFigures.put(f, tops, cap.height().toMm()));
         double left = stretch.reach().fromMm();
         List<Spot> spots = new ArrayList<>();
         spots.add(at(left, 0));
@@ -225,11 +222,14 @@ final class WallDrawing {
         TreeMap<Double, String> edges = new TreeMap<>();
         for (BenchCrosspiece cross : wall.parts().crosspieces()) {
             if (cross.role() == Role.TIE) {
-                put(edges, cross.height().fromMm());
-                put(edges, cross.height().toMm());
+                RunningFigures.put(f, edges, cross.height().fromMm());
+                RunningFigures.put(f, edges, cross.height().toMm());
             }
         }
-        wall.parts().uprights().forEach(upright -> put(edges, upright.height().toMm()));
+        wall.parts()
+                .uprights()
+                .forEach(
+                        upright -> RunningFigures.put(f, edges, upright.height().toMm()));
         double right = stretch.reach().toMm();
         List<Spot> spots = new ArrayList<>();
         spots.add(at(right, 0));

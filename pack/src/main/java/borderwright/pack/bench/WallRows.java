@@ -91,7 +91,7 @@ final class WallRows {
                 f.length(along.toMm()),
                 f.length(height.fromMm()),
                 f.length(height.toMm()),
-                String.join("; ", notes));
+                notes);
     }
 
     private String range(Span span) {

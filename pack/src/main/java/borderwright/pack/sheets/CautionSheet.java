@@ -10,6 +10,9 @@ import java.util.List;
  * @param stages in the order of the job
  */
 public record CautionSheet(List<StageCautions> stages) implements Sheet {
+    private static final int HEADING_LINES = 2;
+    private static final int LINES_EACH = 2;
+
     public CautionSheet {
         stages = List.copyOf(stages);
     }
@@ -33,12 +36,15 @@ public record CautionSheet(List<StageCautions> stages) implements Sheet {
         return HEADING_LINES + LINES_EACH * stage.cautions().size();
     }
 
-    private static final int HEADING_LINES = 2;
-    private static final int LINES_EACH = 2;
-
     @Override
     public String title() {
         return "Cautions by stage";
+    }
+
+    /** Its columns stand on one page. */
+    @Override
+    public boolean startsPage() {
+        return true;
     }
 
     @Override

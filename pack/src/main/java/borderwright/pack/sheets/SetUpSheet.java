@@ -40,7 +40,7 @@ public record SetUpSheet(Plan plan, List<Drawing> drawings) implements Sheet {
 
     /** The board as it lies on the saw. */
     public Drawing drawing(CuttingPlan.SetUp setUp) {
-        return drawings.get(plan.cutting().setUps().indexOf(setUp));
+        return drawings.get(setUp.number() - 1);
     }
 
     /** Cards side by side, in the order of work. */

@@ -10,6 +10,11 @@ public interface Sheet {
     /** Where it is used. */
     Part part();
 
+    /** Whether it begins on a page of its own even within its part. */
+    default boolean startsPage() {
+        return false;
+    }
+
     /** Which way its pages lie. */
     default Orientation orientation() {
         return Orientation.PORTRAIT;

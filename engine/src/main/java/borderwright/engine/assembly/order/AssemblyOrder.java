@@ -32,7 +32,7 @@ public record AssemblyOrder(BoxBench bench, List<Diagonal> diagonals, List<Assem
      * @param lining of its walls
      */
     public static AssemblyOrder of(BoxBench bench, List<SectionSpec> sections, Lining lining) {
-        return new AssemblyOrder(
-                bench, Diagonal.of(bench.box().plan().outline()), new AssemblySteps(bench, sections, lining).steps());
+        List<Diagonal> diagonals = Diagonal.of(bench.box().plan().outline());
+        return new AssemblyOrder(bench, diagonals, new AssemblySteps(bench, sections, diagonals, lining).steps());
     }
 }

@@ -25,12 +25,13 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
+import java.util.function.Predicate;
 
 /** Works the steps of a box out: every piece is added in one step, every fixing driven in one. */
 final class AssemblySteps {
     private final BoxBench bench;
     private final List<WallBench> walls;
+    private final List<Diagonal> diagonals;
     private final AssemblyOrder.Lining lining;
     private final Map<String, SectionSpec> sections = new TreeMap<>();
     private final Map<String, Piece> pieces = new HashMap<>();
@@ -38,8 +39,9 @@ final class AssemblySteps {
     private final List<AssemblyStep> steps = new ArrayList<>();
     private final Set<String> placed = new HashSet<>();
 
-    AssemblySteps(BoxBench bench, List<SectionSpec> all, AssemblyOrder.Lining lining) {
+    AssemblySteps(BoxBench bench, List<SectionSpec> all, List<Diagonal> diagonals, AssemblyOrder.Lining lining) {
         this.bench = bench;
+        this.diagonals = diagonals;
         this.walls = bench.walls().stream()
                 .filter(wall -> wall.kind() == WallBench.Kind.WALL)
                 .toList();
@@ -70,9 +72,6 @@ final class AssemblySteps {
     }
 
     private void lay(WallBench wall) {
-        List<String> added = new ArrayList<>();
-        wall.parts().boards().forEach(board -> added.add(board.label()));
-        wall.carried().forEach(upright -> added.add(upright.label()));
         List<Message> details = new ArrayList<>();
         List<Message> packs = BenchWords.packs(wall);
         if (!packs.isEmpty()) {
@@ -92,16 +91,22 @@ final class AssemblySteps {
                 Kind.LAY_WALL,
                 AssemblyMessage.LAY_WALL.of(wall.mark(), wall.carried().size()),
                 details,
-                added,
+                pieces(wall),
                 lines);
+    }
+
+    /** Labels of what a wall is built of at the bench. */
+    private static List<String> pieces(WallBench wall) {
+        List<String> all = new ArrayList<>();
+        wall.parts().boards().forEach(board -> all.add(board.label()));
+        wall.carried().forEach(upright -> all.add(upright.label()));
+        return all;
     }
 
     private void join(int turn) {
         WallBench wall = order.wall(turn);
         boolean whole = !wall.carried().isEmpty();
-        List<String> all = new ArrayList<>();
-        wall.parts().boards().forEach(board -> all.add(board.label()));
-        wall.carried().forEach(upright -> all.add(upright.label()));
+        List<String> all = pieces(wall);
         List<Message> details = new ArrayList<>();
         double kg = all.stream().mapToDouble(this::kg).sum();
         int people = 1;
@@ -125,7 +130,6 @@ final class AssemblySteps {
     }
 
     private void square() {
-        List<Diagonal> diagonals = Diagonal.of(bench.box().plan().outline());
         int corners = bench.box().plan().outline().size();
         List<Message> details = new ArrayList<>();
         for (Diagonal diagonal : diagonals) {
@@ -184,7 +188,7 @@ final class AssemblySteps {
             List<String> added = new ArrayList<>(legs);
             added.addAll(bearers);
             Message what = AssemblyMessage.LAY_BEARERS.of(bearers.size(), legs.size());
-            add(Kind.BEARERS, what, List.of(), added, floorLines(legs));
+            add(Kind.BEARERS, what, List.of(), added, floorLines(line -> legs.contains(line.into())));
         }
         List<String> slats = labels(Role.SLAT);
         if (!slats.isEmpty()) {
@@ -193,17 +197,14 @@ final class AssemblySteps {
                     AssemblyMessage.LAY_SLATS.of(slats.size()),
                     List.of(AssemblyMessage.FABRIC_ON_SLATS.of()),
                     slats,
-                    bench.floors().stream()
-                            .flatMap(floor -> floor.fixings().stream())
-                            .filter(line -> slats.contains(line.through()))
-                            .toList());
+                    floorLines(line -> slats.contains(line.through())));
         }
     }
 
-    private List<FixingLine> floorLines(List<String> legs) {
+    private List<FixingLine> floorLines(Predicate<FixingLine> wanted) {
         return bench.floors().stream()
                 .flatMap(floor -> floor.fixings().stream())
-                .filter(line -> legs.contains(line.into()))
+                .filter(wanted)
                 .toList();
     }
 
@@ -272,7 +273,7 @@ final class AssemblySteps {
         Map<Box.Fixing, Integer> counts = new LinkedHashMap<>();
         lines.forEach(line -> counts.merge(line.fixing(), line.count(), Integer::sum));
         return counts.entrySet().stream()
-                .flatMap(entry -> Stream.of(new StepFixing(entry.getKey(), entry.getValue())))
+                .map(entry -> new StepFixing(entry.getKey(), entry.getValue()))
                 .toList();
     }
 }

@@ -1,5 +1,6 @@
 package borderwright.engine.buildup.parts;
 
+import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
@@ -84,7 +85,12 @@ public record Piece(
      * @param y component away
      * @param z component upwards
      */
-    public record Axis(double x, double y, double z) {}
+    public record Axis(double x, double y, double z) {
+        /** The direction on the plan of a piece that lies level; zero for an upright one. */
+        public Point level() {
+            return new Point(x, y);
+        }
+    }
 
     /**
      * A bevel ripped along an edge, so that an upright fits a corner that is not square.

@@ -156,7 +156,7 @@ final class Crosspieces {
     }
 
     private static Point axis(Piece piece) {
-        return new Point(piece.alongMm().x(), piece.alongMm().y());
+        return piece.alongMm().level();
     }
 
     private Crosspiece crosspiece(Piece piece, int startSide, int endSide) {

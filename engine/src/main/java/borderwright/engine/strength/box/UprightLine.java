@@ -65,11 +65,7 @@ final class UprightLine {
     }
 
     static Point middle(Piece piece) {
-        Point sum = new Point(0, 0);
-        for (Point p : piece.place().plan().corners()) {
-            sum = sum.plus(p);
-        }
-        return sum.times(1.0 / piece.place().plan().size());
+        return piece.place().plan().meanCorner();
     }
 
     boolean reaches(double heightMm) {
