@@ -79,11 +79,11 @@ public class StrengthBench {
     }
 
     private static FootprintPlan plan(double lengthMm, double depthMm, double heightMm) {
-        SidePlan end = new SidePlan(SidePlan.Role.END, EdgeKind.OPEN, false, 0);
+        SidePlan end = SidePlan.free(SidePlan.Role.END, EdgeKind.OPEN, 0);
         List<SidePlan> sides = List.of(
-                new SidePlan(SidePlan.Role.FRONT, EdgeKind.LAWN, false, 0),
+                SidePlan.free(SidePlan.Role.FRONT, EdgeKind.LAWN, 0),
                 end,
-                new SidePlan(SidePlan.Role.BACK, EdgeKind.OPEN, false, 0),
+                SidePlan.free(SidePlan.Role.BACK, EdgeKind.OPEN, 0),
                 end);
         return FootprintPlan.builder()
                 .name("P")

@@ -2,6 +2,7 @@ package borderwright.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.SourceTree.Argument;
 import borderwright.engine.SourceTree.Call;
 import borderwright.engine.SourceTree.Parameter;
 import borderwright.engine.SourceTree.Type;
@@ -42,11 +43,16 @@ class SizesTest {
 
     private static SourceTree main;
     private static SourceTree tests;
+    /** Of all types, with their packages. */
+    private static Set<String> names;
 
     @BeforeAll
     static void read() throws IOException {
         main = SourceTree.read(SourceTree.files("main"));
         tests = SourceTree.read(SourceTree.files("test"));
+        names = Stream.concat(main.types().stream(), tests.types().stream())
+                .map(Type::name)
+                .collect(Collectors.toSet());
     }
 
     @Test
@@ -101,12 +107,14 @@ class SizesTest {
 
     private static boolean isPrintedTable(Type type) {
         List<Call> rows = Stream.concat(main.calls().stream(), tests.calls().stream())
-                .filter(call -> simple(call.type()).equals(simple(type.name())))
+                .filter(call -> call.makes(type, names))
                 .toList();
         return !rows.isEmpty()
                 && rows.stream()
                         .allMatch(row -> row.file().equals(type.file())
-                                && row.arguments().stream().allMatch(PRINTED.asMatchPredicate()));
+                                && row.arguments().stream()
+                                        .map(Argument::written)
+                                        .allMatch(PRINTED.asMatchPredicate()));
     }
 
     /** Where a record has a builder, only its own file calls its constructor. */
@@ -132,17 +140,13 @@ class SizesTest {
      */
     @Test
     void noBooleanParameterHidesItsMeaning(TestReporter report) {
-        Map<String, List<Call>> calls = Stream.concat(main.calls().stream(), tests.calls().stream())
-                .collect(Collectors.groupingBy(call -> simple(call.type())));
         Stream<String> components = main.types().stream()
-                .filter(type -> !type.hasBuilder()
-                        && hidesBoolean(type, type.components(), calls.getOrDefault(simple(type.name()), List.of())))
+                .filter(type -> !type.hasBuilder() && hidesBoolean(type, type.components()))
                 .map(Type::name);
         Stream<String> methods = main.methods().stream()
                 .filter(method -> method.isOpen() && !method.isCanonical() && hasBoolean(method.parameters()))
                 .filter(method -> !method.of().name().endsWith(".Builder"))
-                .filter(method -> !method.isConstructor()
-                        || hidesBoolean(method.of(), method.parameters(), calls.getOrDefault(method.name(), List.of())))
+                .filter(method -> !method.isConstructor() || hidesBoolean(method.of(), method.parameters()))
                 .map(method -> method.of().name() + "#" + method.name());
         onlyShrinks("boolean-parameters.txt", Stream.concat(components, methods), report);
     }
@@ -156,20 +160,21 @@ class SizesTest {
     }
 
     /** Whether a call of a constructor outside its own type hands over a boolean under another name than the parameter's. */
-    private static boolean hidesBoolean(Type type, List<Parameter> parameters, List<Call> calls) {
-        return calls.stream()
-                .filter(call -> call.arguments().size() == parameters.size())
-                .filter(call -> !(call.within() + ".").startsWith(type.name() + "."))
-                .anyMatch(call -> IntStream.range(0, parameters.size())
-                        .filter(i -> isBoolean(parameters.get(i)))
-                        .anyMatch(i -> !bare(call.arguments().get(i))
-                                .equals(bare(parameters.get(i).name()))));
+    private static boolean hidesBoolean(Type type, List<Parameter> parameters) {
+        return hasBoolean(parameters)
+                && Stream.concat(main.calls().stream(), tests.calls().stream())
+                        .filter(call -> call.arguments().size() == parameters.size())
+                        .filter(call -> !(call.within() + ".").startsWith(type.name() + "."))
+                        .filter(call -> call.makes(type, names))
+                        .anyMatch(call -> IntStream.range(0, parameters.size())
+                                .filter(i -> isBoolean(parameters.get(i)))
+                                .anyMatch(i -> !bare(call.arguments().get(i).name())
+                                        .equals(bare(parameters.get(i).name()))));
     }
 
-    /** The last name of a variable, field or accessor, less a leading {@code is} or {@code has}; else the argument as it is. */
-    private static String bare(String argument) {
-        String last = argument.matches("[\\w.]+(\\(\\))?") ? simple(argument.replaceAll("\\(\\)$", "")) : argument;
-        return last.replaceAll("^(is|has)(?=[A-Z])", "").toLowerCase(Locale.ROOT);
+    /** A name less a leading {@code is} or {@code has}. */
+    private static String bare(String name) {
+        return name.replaceAll("^(is|has)(?=[A-Z])", "").toLowerCase(Locale.ROOT);
     }
 
     private static void onlyShrinks(String list, Stream<String> found, TestReporter report) {

@@ -2,7 +2,10 @@ package borderwright.engine;
 
 import com.sun.source.tree.ClassTree;
 import com.sun.source.tree.CompilationUnitTree;
+import com.sun.source.tree.ExpressionTree;
 import com.sun.source.tree.LineMap;
+import com.sun.source.tree.MemberSelectTree;
+import com.sun.source.tree.MethodInvocationTree;
 import com.sun.source.tree.MethodTree;
 import com.sun.source.tree.NewClassTree;
 import com.sun.source.tree.Tree;
@@ -20,6 +23,7 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Stream;
 import javax.lang.model.element.Modifier;
 import javax.tools.StandardJavaFileManager;
@@ -63,9 +67,37 @@ final class SourceTree {
      * @param file that makes it
      * @param within the type that makes it, with its package
      * @param type what is made, as written
-     * @param arguments as written
+     * @param meanings of it with their package, the nearest first: within a type round the call, of its package, imported
      */
-    record Call(Path file, String within, String type, List<String> arguments) {}
+    record Call(Path file, String within, String type, List<String> meanings, List<Argument> arguments) {
+        /** Whether it makes this type; {@code known} are the names of all. A name that none of them has makes any so called. */
+        boolean makes(Type made, Set<String> known) {
+            return meanings.stream()
+                    .filter(known::contains)
+                    .findFirst()
+                    .map(made.name::equals)
+                    .orElseGet(() -> ("." + made.name).endsWith("." + type.substring(type.lastIndexOf('.') + 1)));
+        }
+    }
+
+    /**
+     * What a call hands over.
+     *
+     * @param written the expression
+     * @param name of the variable, field or accessor that it reads, the last one of a chain; any other expression as written
+     */
+    record Argument(String written, String name) {
+        static Argument of(ExpressionTree tree) {
+            ExpressionTree read = tree instanceof MethodInvocationTree call
+                            && call.getArguments().isEmpty()
+                    ? call.getMethodSelect()
+                    : tree;
+            String name = read instanceof MemberSelectTree select
+                    ? String.valueOf(select.getIdentifier())
+                    : String.valueOf(read);
+            return new Argument(String.valueOf(tree), name);
+        }
+    }
 
     private SourceTree() {}
 
@@ -166,12 +198,29 @@ final class SourceTree {
 
         @Override
         public Void visitNewClass(NewClassTree tree, Void none) {
+            String type = String.valueOf(tree.getIdentifier()).replaceAll("<.*", "");
             calls.add(new Call(
                     file,
                     inside.getFirst().name,
-                    String.valueOf(tree.getIdentifier()).replaceAll("<.*", ""),
-                    tree.getArguments().stream().map(String::valueOf).toList()));
+                    type,
+                    meanings(type),
+                    tree.getArguments().stream().map(Argument::of).toList()));
             return super.visitNewClass(tree, none);
+        }
+
+        private List<String> meanings(String type) {
+            List<String> meanings = new ArrayList<>();
+            for (String round = inside.getFirst().name;
+                    round.contains(".");
+                    round = round.substring(0, round.lastIndexOf('.'))) {
+                meanings.add(round + "." + type);
+            }
+            String first = type.replaceAll("[.].*", "");
+            unit.getImports().stream()
+                    .map(one -> String.valueOf(one.getQualifiedIdentifier()))
+                    .filter(name -> name.endsWith("." + first))
+                    .forEach(name -> meanings.add(name + type.substring(first.length())));
+            return meanings;
         }
 
         private Parameter parameter(VariableTree tree) {

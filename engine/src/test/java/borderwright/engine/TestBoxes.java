@@ -59,7 +59,7 @@ public final class TestBoxes {
             Map<String, Double> longestMm) {
         List<SidePlan> sides = new ArrayList<>();
         for (int i = 0; i < outline.size(); i++) {
-            sides.add(new SidePlan(i == 0 ? SidePlan.Role.FRONT : SidePlan.Role.END, EdgeKind.OPEN, false, bedMm));
+            sides.add(SidePlan.free(i == 0 ? SidePlan.Role.FRONT : SidePlan.Role.END, EdgeKind.OPEN, bedMm));
         }
         FootprintPlan plan = FootprintPlan.builder()
                 .name(name)

@@ -63,9 +63,7 @@ public final class BoxBuilder {
                 : laid.inWholeSteps(means.steps().length().mm());
         PartSections sections = PartSections.of(rules, means);
         List<SideFrame> sides = SideFrame.of(plan.outline());
-        SectionSpec cap = sections.capping();
-        CourseStack stack = CourseStack.of(
-                plan, sections.walls(), plan.capped() ? cap.thickness().mm() : 0, cap.arrivesWet());
+        CourseStack stack = CourseStack.of(plan, sections.walls(), sections.capping());
         double wallMm = sections.walls().thickness().mm();
         Optional<Ring> inside = PlanterRings.inside(sides, wallMm);
         List<DividerStrip> dividers = DividerStrip.of(

@@ -136,9 +136,9 @@ final class DesignEstimate {
     private static FootprintPlan footprint(EstimateRequest request, int planters) {
         double runMm = request.run().mm();
         double depthMm = request.depth().mm();
-        SidePlan front = new SidePlan(SidePlan.Role.FRONT, EdgeKind.OPEN, false, 0);
-        SidePlan end = new SidePlan(SidePlan.Role.END, EdgeKind.OPEN, false, 0);
-        SidePlan back = new SidePlan(SidePlan.Role.BACK, EdgeKind.OPEN, false, 0);
+        SidePlan front = SidePlan.free(SidePlan.Role.FRONT, EdgeKind.OPEN, 0);
+        SidePlan end = SidePlan.free(SidePlan.Role.END, EdgeKind.OPEN, 0);
+        SidePlan back = SidePlan.free(SidePlan.Role.BACK, EdgeKind.OPEN, 0);
         List<DividerLine> dividers = new ArrayList<>();
         List<String> names = new ArrayList<>();
         for (int i = 1; i <= planters; i++) {

@@ -8,6 +8,7 @@ import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundSpec;
 import borderwright.engine.garden.SectionSpec;
+import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import borderwright.engine.layout.BorderLayout;
 import borderwright.engine.layout.plan.Layout;
 import borderwright.engine.layout.plan.LayoutRules;
@@ -158,8 +159,9 @@ public final class Planner {
                 new CutSteps(garden.cutting().lengthsTo()));
         StrengthTerms terms = StrengthStage.terms(garden);
         PieceCost cost = new PieceCost(garden, prices);
-        boolean canDig = !garden.ground().surface().isHard();
-        return new BracedBoxes(garden.build(), means, terms, cost, !variant, canDig).build(layout.boxes());
+        boolean alternatives = !variant;
+        GroundSurface surface = garden.ground().surface();
+        return new BracedBoxes(garden.build(), means, terms, cost, alternatives, surface).build(layout.boxes());
     }
 
     private Plan finish(

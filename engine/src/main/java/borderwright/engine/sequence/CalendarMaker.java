@@ -83,8 +83,10 @@ final class CalendarMaker {
             hands = hands(day);
         }
         List<Slot> slots = new ArrayList<>();
-        spent.forEach(
-                (i, personHours) -> slots.add(new Slot(tasks.get(i).number(), personHours, day.equals(endedOn[i]))));
+        spent.forEach((i, personHours) -> {
+            boolean ends = day.equals(endedOn[i]);
+            slots.add(new Slot(tasks.get(i).number(), personHours, ends));
+        });
         return slots;
     }
 

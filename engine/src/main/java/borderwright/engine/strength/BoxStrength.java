@@ -113,7 +113,7 @@ public final class BoxStrength {
         empty().ifPresent(taken::add);
         return StrengthReport.builder()
                 .box(box.plan().name())
-                .verdict(VerdictMaker.of(terms, sides, checks, open, mechanism))
+                .verdict(mechanism ? VerdictMaker.ofMechanism() : VerdictMaker.of(terms, sides, checks, open))
                 .rules(terms.rules().name())
                 .bowLimitMm(terms.bowLimitMm())
                 .sides(sides)

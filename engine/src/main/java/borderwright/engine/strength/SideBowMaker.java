@@ -74,6 +74,7 @@ final class SideBowMaker {
             }
             if (worst != null) {
                 BowLine.At at = worst.greatest();
+                boolean holds = at.outMm() <= limitMm;
                 sides.add(new SideBow(
                         side,
                         PieceLabels.letter(side),
@@ -81,7 +82,7 @@ final class SideBowMaker {
                         worst.course(),
                         Math.max(0, at.alongMm()),
                         passingMm[side],
-                        at.outMm() <= limitMm));
+                        holds));
             }
         }
         return sides;

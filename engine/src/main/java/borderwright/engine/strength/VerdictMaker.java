@@ -34,10 +34,14 @@ final class VerdictMaker {
                 .build();
     }
 
-    static Verdict of(
-            StrengthTerms terms, List<SideBow> sides, List<Check> checks, List<Message> open, boolean mechanism) {
-        if (mechanism || sides.isEmpty()) {
-            return new Verdict(Verdict.Kind.NOT_SHOWN_TO_HOLD, List.of(StrengthMessage.BOARDS_HELD_BY_NOTHING.of()));
+    /** Of a frame that is a mechanism: no figures come of it. */
+    static Verdict ofMechanism() {
+        return new Verdict(Verdict.Kind.NOT_SHOWN_TO_HOLD, List.of(StrengthMessage.BOARDS_HELD_BY_NOTHING.of()));
+    }
+
+    static Verdict of(StrengthTerms terms, List<SideBow> sides, List<Check> checks, List<Message> open) {
+        if (sides.isEmpty()) {
+            return ofMechanism();
         }
         List<Message> faults = faults(terms, sides, checks);
         if (!faults.isEmpty()) {

@@ -141,7 +141,8 @@ class BoxRunsTest {
         private static List<SidePlan> sides(SidePlan.Role... roles) {
             List<SidePlan> sides = new ArrayList<>();
             for (SidePlan.Role role : roles) {
-                sides.add(new SidePlan(role, EdgeKind.OPEN, role == SidePlan.Role.END, 0));
+                boolean waits = role == SidePlan.Role.END;
+                sides.add(new SidePlan(role, EdgeKind.OPEN, waits, 0));
             }
             return sides;
         }

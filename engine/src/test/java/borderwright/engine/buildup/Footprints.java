@@ -87,7 +87,7 @@ public final class Footprints {
         for (int i = 0; i < outline.size(); i++) {
             SidePlan.Role role =
                     i == 0 ? SidePlan.Role.FRONT : i == outline.size() / 2 ? SidePlan.Role.BACK : SidePlan.Role.END;
-            sides.add(new SidePlan(role, EdgeKind.OPEN, false, 0));
+            sides.add(SidePlan.free(role, EdgeKind.OPEN, 0));
         }
         List<String> planters = new ArrayList<>();
         for (int i = 0; i <= dividers.size(); i++) {

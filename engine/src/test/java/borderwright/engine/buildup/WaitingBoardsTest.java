@@ -30,8 +30,10 @@ class WaitingBoardsTest {
     }
 
     private static Box run(double longestMm, boolean closes) {
-        SidePlan front = new SidePlan(SidePlan.Role.FRONT, EdgeKind.OPEN, closes, 0);
-        SidePlan end = new SidePlan(SidePlan.Role.END, EdgeKind.WALL, false, 0);
+        SidePlan front = closes
+                ? SidePlan.waiting(SidePlan.Role.FRONT, EdgeKind.OPEN, 0)
+                : SidePlan.free(SidePlan.Role.FRONT, EdgeKind.OPEN, 0);
+        SidePlan end = SidePlan.free(SidePlan.Role.END, EdgeKind.WALL, 0);
         FootprintPlan plan = FootprintPlan.builder()
                 .name("R1-R4")
                 .run("run")

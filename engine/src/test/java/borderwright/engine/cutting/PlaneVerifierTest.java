@@ -3,7 +3,7 @@ package borderwright.engine.cutting;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import borderwright.engine.buildup.parts.CutMessage;
+import borderwright.engine.TestCuts;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.garden.SawSpec;
@@ -31,21 +31,11 @@ class PlaneVerifierTest {
     private static final SawSpec SAW = WoodResolver.saw(
             GivenSaw.builder("saw", SawKind.MITRE_SAW).kerf(Length.ofMm(2)).build());
     private static final EndCut SQUARE = TestPieces.SQUARE;
-    private static final EndCut BEVEL = new EndCut(
-            45, 0, EndCut.LongPoint.MARKED_FACE, 40, CutMessage.SQUARE_CUT.of(), CutMessage.NO_SAW_LISTED.of(), true);
-    private static final EndCut UNDER = new EndCut(
-            45, 0, EndCut.LongPoint.HIDDEN_FACE, 40, CutMessage.SQUARE_CUT.of(), CutMessage.NO_SAW_LISTED.of(), true);
-    private static final EndCut MITRE = new EndCut(
-            0, 45, EndCut.LongPoint.UPPER_EDGE, 100, CutMessage.SQUARE_CUT.of(), CutMessage.NO_SAW_LISTED.of(), true);
+    private static final EndCut BEVEL = TestCuts.of(45, 0, EndCut.LongPoint.MARKED_FACE, 40);
+    private static final EndCut UNDER = TestCuts.of(45, 0, EndCut.LongPoint.HIDDEN_FACE, 40);
+    private static final EndCut MITRE = TestCuts.of(0, 45, EndCut.LongPoint.UPPER_EDGE, 100);
     /** At 30 degrees each way a plane of slope tan 30 across the width, tan 30 / cos 30 = 2/3 through the thickness. */
-    private static final EndCut COMPOUND = new EndCut(
-            30,
-            30,
-            EndCut.LongPoint.MARKED_FACE,
-            40 * 2 / 3.0,
-            CutMessage.SQUARE_CUT.of(),
-            CutMessage.NO_SAW_LISTED.of(),
-            true);
+    private static final EndCut COMPOUND = TestCuts.of(30, 30, EndCut.LongPoint.MARKED_FACE, 40 * 2 / 3.0);
 
     private static Piece piece(String label, EndCut left, EndCut right) {
         return TestPieces.piece("bar", label, 500, left, right);

@@ -6,6 +6,7 @@ import static borderwright.engine.cutting.CuttingPlannerTest.piece;
 import static borderwright.engine.cutting.CuttingPlannerTest.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.TestCuts;
 import borderwright.engine.buildup.parts.CutMessage;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
@@ -19,17 +20,9 @@ import org.junit.jupiter.api.Test;
 
 /** Cuts that are not square. */
 class SlantedCutsTest {
-    private static final EndCut BEVEL = new EndCut(
-            45, 0, EndCut.LongPoint.MARKED_FACE, 25, CutMessage.SQUARE_CUT.of(), CutMessage.NO_SAW_LISTED.of(), true);
+    private static final EndCut BEVEL = TestCuts.of(45, 0, EndCut.LongPoint.MARKED_FACE, 25);
 
-    private static final EndCut TOO_STEEP = new EndCut(
-            50,
-            0,
-            EndCut.LongPoint.MARKED_FACE,
-            30,
-            CutMessage.SQUARE_CUT.of(),
-            CutMessage.CUT_BEYOND_WIDTH.of(200),
-            false);
+    private static final EndCut TOO_STEEP = TestCuts.outOfReach(50, 0, EndCut.LongPoint.MARKED_FACE, 30);
 
     @Test
     void aBevelTakesItsKerfOverTheCosineOfTheTilt() {
@@ -115,32 +108,12 @@ class SlantedCutsTest {
         boolean first = random.nextBoolean();
         return switch (random.nextInt(4)) {
             case 0 ->
-                new EndCut(
-                        degrees,
-                        0,
-                        first ? EndCut.LongPoint.MARKED_FACE : EndCut.LongPoint.HIDDEN_FACE,
-                        25 * tangent,
-                        CutMessage.SQUARE_CUT.of(),
-                        CutMessage.NO_SAW_LISTED.of(),
-                        true);
+                TestCuts.of(
+                        degrees, 0, first ? EndCut.LongPoint.MARKED_FACE : EndCut.LongPoint.HIDDEN_FACE, 25 * tangent);
             case 1 ->
-                new EndCut(
-                        0,
-                        degrees,
-                        first ? EndCut.LongPoint.UPPER_EDGE : EndCut.LongPoint.LOWER_EDGE,
-                        150 * tangent,
-                        CutMessage.SQUARE_CUT.of(),
-                        CutMessage.NO_SAW_LISTED.of(),
-                        true);
-            case 2 ->
-                new EndCut(
-                        degrees,
-                        15,
-                        EndCut.LongPoint.MARKED_FACE,
-                        25 * tangent,
-                        CutMessage.SQUARE_CUT.of(),
-                        CutMessage.NO_SAW_LISTED.of(),
-                        true);
+                TestCuts.of(
+                        0, degrees, first ? EndCut.LongPoint.UPPER_EDGE : EndCut.LongPoint.LOWER_EDGE, 150 * tangent);
+            case 2 -> TestCuts.of(degrees, 15, EndCut.LongPoint.MARKED_FACE, 25 * tangent);
             default -> SQUARE;
         };
     }

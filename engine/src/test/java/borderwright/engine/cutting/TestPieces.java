@@ -1,6 +1,6 @@
 package borderwright.engine.cutting;
 
-import borderwright.engine.buildup.parts.CutMessage;
+import borderwright.engine.TestCuts;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.FaceMessage;
 import borderwright.engine.buildup.parts.Piece;
@@ -12,8 +12,7 @@ import java.util.List;
 
 /** Made-up pieces of a wall, for tests of what is cut from which board; where they will stand is of no interest. */
 public final class TestPieces {
-    public static final EndCut SQUARE =
-            new EndCut(0, 0, EndCut.LongPoint.NONE, 0, CutMessage.SQUARE_CUT.of(), CutMessage.NO_SAW_LISTED.of(), true);
+    public static final EndCut SQUARE = TestCuts.square();
 
     private TestPieces() {}
 

@@ -104,7 +104,7 @@ class BorderLayoutTest {
                     GroundHeights.LEVEL);
             CurveFacets.Facets facets = new CurveFacets(
                             0, new Arc(new Point(0, 0), new Point(6000, 0), rise), 0, EdgeKind.OPEN, 600, 0, 1)
-                    .forPlanters(planters, sagMm + 0.5, true, RULES)
+                    .forJoinedPlanters(planters, sagMm + 0.5, RULES)
                     .orElseThrow();
             assertThat(facets.bends()).isEqualTo(planters);
             assertThat(facets.sagMm()).isCloseTo(sagMm, within(0.5));

@@ -44,9 +44,10 @@ class CostsTest {
     /** An answer that pays this much for one listed thing, and leaves the rest unpriced. */
     private static ShoppingAnswer answer(Status status, long paidMinor, GoodsNeed... unpriced) {
         GoodsOffer offer = new GoodsOffer("Yard", "listed", paidMinor, BigDecimal.ONE, 1);
+        boolean fetched = false;
         List<ShoppingAnswer.Order> orders = status == Status.FOUND
                 ? List.of(new ShoppingAnswer.Order(
-                        "Yard", List.of(), List.of(new ShoppingAnswer.GoodsLine(offer, 1)), paidMinor, 0, 0, false))
+                        "Yard", List.of(), List.of(new ShoppingAnswer.GoodsLine(offer, 1)), paidMinor, 0, 0, fetched))
                 : List.of();
         return ShoppingAnswer.builder(status)
                 .cost(paidMinor)

@@ -31,12 +31,13 @@ class TaughtTest {
     }
 
     private static StrengthReport report(String box, double bowMm) {
+        boolean holds = true;
         return StrengthReport.builder()
                 .box(box)
                 .verdict(new Verdict(Verdict.Kind.HOLDS, List.of(StrengthMessage.BOX_NOT_BUILT.of())))
                 .rules(RuleSet.EUROCODE.name())
                 .bowLimitMm(10)
-                .sides(List.of(new SideBow(0, "a", bowMm, 2, 700, 1, true)))
+                .sides(List.of(new SideBow(0, "a", bowMm, 2, 700, 1, holds)))
                 .lines(List.of())
                 .checks(List.of())
                 .takenForGranted(List.of())

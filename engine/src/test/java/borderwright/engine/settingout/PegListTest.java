@@ -58,7 +58,7 @@ class PegListTest {
     }
 
     private static FootprintPlan box(Ring outline) {
-        SidePlan side = new SidePlan(SidePlan.Role.FRONT, EdgeKind.OPEN, false, 0);
+        SidePlan side = SidePlan.free(SidePlan.Role.FRONT, EdgeKind.OPEN, 0);
         return FootprintPlan.builder()
                 .name("F1")
                 .run("run")

@@ -15,7 +15,7 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 class PegStringTest {
-    private static final SidePlan SIDE = new SidePlan(SidePlan.Role.FRONT, EdgeKind.OPEN, false, 0);
+    private static final SidePlan SIDE = SidePlan.free(SidePlan.Role.FRONT, EdgeKind.OPEN, 0);
 
     private static FootprintPlan box(String name, String run, Ring outline) {
         return FootprintPlan.builder()

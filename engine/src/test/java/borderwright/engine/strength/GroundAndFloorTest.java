@@ -27,7 +27,7 @@ class GroundAndFloorTest {
     private static StrengthReport against(double groundMm, EdgeKind facing) {
         FootprintPlan flat = Footprints.run(1200, 600, 450);
         List<SidePlan> sides = new ArrayList<>(flat.sides());
-        sides.set(2, new SidePlan(SidePlan.Role.BACK, facing, false, groundMm));
+        sides.set(2, SidePlan.free(SidePlan.Role.BACK, facing, groundMm));
         FootprintPlan plan = FootprintPlan.builder()
                 .name(flat.name())
                 .run(flat.run())

@@ -79,19 +79,19 @@ public final class DrawingBuilder {
     }
 
     public DrawingBuilder line(Pen pen, List<Spot> spots) {
-        add(new Mark.Path(spots, false, pen, null));
+        add(Mark.Path.line(spots, pen));
         return this;
     }
 
     /** A closed shape; pen or fill may be left out. */
     public DrawingBuilder shape(List<Spot> spots, @Nullable Pen pen, @Nullable Tone fill) {
-        add(new Mark.Path(spots, true, pen, fill));
+        add(Mark.Path.polygon(spots, pen, fill));
         return this;
     }
 
     /** Strokes across a shape, see {@link Hatch}; labels may lie on them. */
     public DrawingBuilder hatch(List<Spot> shape, Hatch hatch) {
-        hatch.strokes(shape).forEach(s -> marks.add(layer, new Mark.Path(s, false, hatch.pen(), null)));
+        hatch.strokes(shape).forEach(s -> marks.add(layer, Mark.Path.line(s, hatch.pen())));
         return this;
     }
 
@@ -120,8 +120,8 @@ public final class DrawingBuilder {
                 new Mark.Text(text, at, size, anchor, 0, face, Tone.BLACK).box().grown(0.25);
         marks.add(
                 layer,
-                new Mark.Path(
-                        List.of(box.corner(0), box.corner(1), box.corner(2), box.corner(3)), true, null, Tone.WHITE));
+                Mark.Path.polygon(
+                        List.of(box.corner(0), box.corner(1), box.corner(2), box.corner(3)), null, Tone.WHITE));
         return text(text, at, size, anchor, face);
     }
 

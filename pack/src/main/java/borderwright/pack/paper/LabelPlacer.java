@@ -57,12 +57,12 @@ final class LabelPlacer {
         List<Mark> under = new ArrayList<>();
         if (best.crossed > 0) {
             TextBox box = best.box.grown(0.15);
-            under.add(new Mark.Path(
-                    List.of(box.corner(0), box.corner(1), box.corner(2), box.corner(3)), true, null, Tone.WHITE));
+            under.add(Mark.Path.polygon(
+                    List.of(box.corner(0), box.corner(1), box.corner(2), box.corner(3)), null, Tone.WHITE));
         }
         if (best.leader != null) {
             leaders.add(best.leader);
-            under.add(new Mark.Path(List.of(best.leader.from(), best.leader.to()), false, Pen.FINE, null));
+            under.add(Mark.Path.line(List.of(best.leader.from(), best.leader.to()), Pen.FINE));
         }
         return new Placed(best.text, under);
     }

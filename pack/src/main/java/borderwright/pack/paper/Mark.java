@@ -19,6 +19,16 @@ public sealed interface Mark {
             boolean closed,
             @Nullable Pen pen,
             @Nullable Tone fill) implements Mark {
+        /** From the first place to the last. */
+        public static Path line(List<Spot> spots, @Nullable Pen pen) {
+            return new Path(spots, false, pen, null);
+        }
+
+        /** Back to the first place. */
+        public static Path polygon(List<Spot> spots, @Nullable Pen pen, @Nullable Tone fill) {
+            return new Path(spots, true, pen, fill);
+        }
+
         public Path {
             spots = List.copyOf(spots);
             if (spots.size() < 2) {

@@ -34,13 +34,13 @@ public record CourseStack(List<Course> courses, double dryMm, double builtMm) {
     /**
      * Stacks the courses of a box.
      *
-     * @param cappingMm thickness of the capping as it arrives; 0 for none
-     * @param cappingWet whether it arrives wet
+     * @param capping of a capped box; not used for a bare one
      */
-    public static CourseStack of(FootprintPlan plan, SectionSpec walls, double cappingMm, boolean cappingWet) {
+    public static CourseStack of(FootprintPlan plan, SectionSpec walls, SectionSpec capping) {
         double width = walls.width().mm();
         double dryWidth = walls.arrivesWet() ? width * (1 - SHRINKAGE) : width;
-        double dryCap = cappingWet ? cappingMm * (1 - THICKNESS_SHRINKAGE) : cappingMm;
+        double cappingMm = plan.capped() ? capping.thickness().mm() : 0;
+        double dryCap = capping.arrivesWet() ? cappingMm * (1 - THICKNESS_SHRINKAGE) : cappingMm;
         double wanted = plan.heightMm() - dryCap;
         long count = StrictMath.max(1, (long) StrictMath.floor(wanted / dryWidth + 0.5));
         List<Course> courses = new ArrayList<>();

@@ -1,5 +1,6 @@
 package borderwright.engine.buildup.draft;
 
+import borderwright.engine.buildup.parts.CutWords.Lie;
 import borderwright.engine.buildup.parts.CutWords.SideNames;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
@@ -141,22 +142,22 @@ public final class PieceMaker {
     /** A board on edge. */
     public Piece onEdge(Part part, Strip strip, double bottomMm, double topMm) {
         Strip cut = strip.squared();
-        return lying(part, cut, cut.outline(), List.of(), false, bottomMm, topMm);
+        return lying(part, cut, cut.outline(), List.of(), Lie.ON_EDGE, bottomMm, topMm);
     }
 
     /** A board lying flat. */
     public Piece flat(Part part, Strip strip, double bottomMm, double topMm) {
         Strip cut = strip.squared();
-        return lying(part, cut, cut.outline(), List.of(), true, bottomMm, topMm);
+        return lying(part, cut, cut.outline(), List.of(), Lie.FLAT, bottomMm, topMm);
     }
 
     /** A board lying flat with notches: {@code outline} is what is left of the strip. */
     public Piece notched(Part part, Strip strip, Ring outline, List<Notch> notches, double bottomMm, double topMm) {
-        return lying(part, strip, outline, notches, true, bottomMm, topMm);
+        return lying(part, strip, outline, notches, Lie.FLAT, bottomMm, topMm);
     }
 
     private Piece lying(
-            Part part, Strip strip, Ring outline, List<Notch> notches, boolean flat, double bottomMm, double topMm) {
+            Part part, Strip strip, Ring outline, List<Notch> notches, Lie lie, double bottomMm, double topMm) {
         return Piece.builder()
                 .label(part.label)
                 .box(draft.plan.name())
@@ -166,8 +167,8 @@ public final class PieceMaker {
                 .side(part.side)
                 .section(part.section.name())
                 .length(draft.means.steps().down(strip.overallMm() - slackMm(part.role)))
-                .left(draft.words.left(strip, part.section, flat, part.names))
-                .right(draft.words.right(strip, part.section, flat, part.names))
+                .left(draft.words.left(strip, part.section, lie, part.names))
+                .right(draft.words.right(strip, part.section, lie, part.names))
                 .notches(notches)
                 .faceOut(part.faceOut)
                 .waits(part.waits)

@@ -50,7 +50,15 @@ public final class FalseFloor {
      * @param heightMm their height
      * @param legMm height of the legs under them, 0 for none
      */
-    record Lay(boolean flat, double acrossMm, double heightMm, double legMm) {}
+    record Lay(boolean flat, double acrossMm, double heightMm, double legMm) {
+        static Lay onEdge(double acrossMm, double heightMm, double legMm) {
+            return new Lay(false, acrossMm, heightMm, legMm);
+        }
+
+        static Lay flat(double acrossMm, double heightMm, double legMm) {
+            return new Lay(true, acrossMm, heightMm, legMm);
+        }
+    }
 
     /**
      * Lays it where one is requested.
@@ -105,9 +113,7 @@ public final class FalseFloor {
         double onEdge = availableMm - wide;
         double flat = availableMm - thin;
         boolean edgeFits = onEdge >= SHORTEST_LEG_MM || StrictMath.abs(onEdge) < 1;
-        return edgeFits
-                ? new Lay(false, thin, wide, onEdge < 1 ? 0 : onEdge)
-                : new Lay(true, wide, thin, flat < 1 ? 0 : flat);
+        return edgeFits ? Lay.onEdge(thin, wide, onEdge < 1 ? 0 : onEdge) : Lay.flat(wide, thin, flat < 1 ? 0 : flat);
     }
 
     private void build(PieceMaker maker, Ring part, Bearers bearers, Slats slats) {

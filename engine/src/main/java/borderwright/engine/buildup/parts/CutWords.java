@@ -15,6 +15,14 @@ public final class CutWords {
         this.steps = steps;
     }
 
+    /** How a piece lies on the saw's table. */
+    public enum Lie {
+        /** Its ends are bevelled, through the thickness. */
+        ON_EDGE,
+        /** Its ends are mitred, across the width. */
+        FLAT
+    }
+
     /**
      * What the two sides of a piece are called.
      *
@@ -29,13 +37,13 @@ public final class CutWords {
     }
 
     /** The cut at the left end of a strip. */
-    public EndCut left(Strip strip, SectionSpec section, boolean flat, SideNames names) {
-        return cut(strip.left().mirrored(), "left", strip, section, flat, names);
+    public EndCut left(Strip strip, SectionSpec section, Lie lie, SideNames names) {
+        return cut(strip.left().mirrored(), "left", strip, section, lie, names);
     }
 
     /** The cut at the right end of a strip. */
-    public EndCut right(Strip strip, SectionSpec section, boolean flat, SideNames names) {
-        return cut(strip.right(), "right", strip, section, flat, names);
+    public EndCut right(Strip strip, SectionSpec section, Lie lie, SideNames names) {
+        return cut(strip.right(), "right", strip, section, lie, names);
     }
 
     /** A square end of an upright piece. */
@@ -53,17 +61,18 @@ public final class CutWords {
      *
      * @param end its reach beyond the piece on either line: the greater is the long point
      */
-    private EndCut cut(Strip.End end, String hand, Strip strip, SectionSpec section, boolean flat, SideNames names) {
+    private EndCut cut(Strip.End end, String hand, Strip strip, SectionSpec section, Lie lie, SideNames names) {
+        boolean flat = lie == Lie.FLAT;
         double back = StrictMath.abs(end.nearMm() - end.farMm());
         if (back == 0) {
             return square(new SawBench.Cut(0, 0, section, strip.shortestMm(), strip.overallMm()));
         }
         double across = strip.farMm() - strip.nearMm();
         double exact = StrictMath.toDegrees(StrictMath.atan2(back, across));
-        SawBench.Cut cut = cutAt(steps.upDeg(exact, SawSpec.USUAL_ANGLE_STEP_DEG), strip, section, flat);
+        SawBench.Cut cut = cutAt(steps.upDeg(exact, SawSpec.USUAL_ANGLE_STEP_DEG), strip, section, lie);
         SawSpec saw = bench.how(cut).saw();
         if (saw != null) {
-            cut = cutAt(steps.upDeg(exact, saw.angleStepDeg()), strip, section, flat);
+            cut = cutAt(steps.upDeg(exact, saw.angleStepDeg()), strip, section, lie);
         }
         double degrees = cut.tiltDeg() + cut.fenceDeg();
         double cutBack = steps.isFinest() ? back : across * StrictMath.tan(StrictMath.toRadians(degrees));
@@ -82,7 +91,8 @@ public final class CutWords {
         return new EndCut(cut.tiltDeg(), cut.fenceDeg(), point, cutBack, words, how.words(), how.inRange());
     }
 
-    private static SawBench.Cut cutAt(double degrees, Strip strip, SectionSpec section, boolean flat) {
+    private static SawBench.Cut cutAt(double degrees, Strip strip, SectionSpec section, Lie lie) {
+        boolean flat = lie == Lie.FLAT;
         return new SawBench.Cut(flat ? 0 : degrees, flat ? degrees : 0, section, strip.shortestMm(), strip.overallMm());
     }
 }

@@ -178,7 +178,8 @@ public final class Ties {
                 .get(0);
         UprightPlan front = UprightPlan.onBothFaces(atFront.rectangle(0, stance), draft.sections.braces());
         boolean flush = best.bearsOnBoth() || StrictMath.abs(angle - StrictMath.PI / 2) < 0.02;
-        return Optional.of(new Trial(new Tie(strip, side, topMm), front, best, !flush));
+        boolean bracket = !flush;
+        return Optional.of(new Trial(new Tie(strip, side, topMm), front, best, bracket));
     }
 
     private Optional<Opposite> opposite(Point origin, Point along, SideFrame front) {

@@ -102,7 +102,8 @@ public final class RunLayout {
     private Draft draft(Row row, BedLevels.Level level) {
         List<Ring> cells = new ArrayList<>(row.cells.subList(level.first(), level.last() + 1));
         if (row.infill != null) {
-            return new Draft(row.infill.outline(), List.of(), cells, level, true);
+            boolean closes = true;
+            return new Draft(row.infill.outline(), List.of(), cells, level, closes);
         }
         if (row.stretch == null) {
             throw new IllegalStateException("a row is a stretch or an infill");

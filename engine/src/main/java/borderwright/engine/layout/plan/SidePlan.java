@@ -12,6 +12,16 @@ import borderwright.engine.garden.vocabulary.EdgeKind;
  * @param groundMm height of the ground along it, lowest point, mm above the datum
  */
 public record SidePlan(Role role, EdgeKind facing, boolean waits, double groundMm) {
+    /** One whose length closes on nothing. */
+    public static SidePlan free(Role role, EdgeKind facing, double groundMm) {
+        return new SidePlan(role, facing, false, groundMm);
+    }
+
+    /** One whose length closes on a wall or on another box. */
+    public static SidePlan waiting(Role role, EdgeKind facing, double groundMm) {
+        return new SidePlan(role, facing, true, groundMm);
+    }
+
     /** Which side of a box. */
     public enum Role {
         FRONT,

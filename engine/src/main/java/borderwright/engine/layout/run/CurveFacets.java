@@ -116,19 +116,23 @@ public record CurveFacets(
     }
 
     /**
+     * For planters with gaps between them: the fewest whole planters to a facet that keep a wanted sag, so that none is
+     * bent; where no number does, as for joined ones.
+     */
+    public Optional<Facets> forSeparatePlanters(int planters, double sagMm, LayoutRules rules) {
+        for (int facets = 2; facets <= planters; facets++) {
+            if (planters % facets == 0 && sagMm(facets) <= sagMm && wholeFacetMm(facets) >= rules.leastPlanterMm()) {
+                return Optional.of(facets(facets, false, planters));
+            }
+        }
+        return forJoinedPlanters(planters, sagMm, rules);
+    }
+
+    /**
      * The fewest facets that keep a wanted sag and leave every side its least length; where no number does both, the
      * most that leave it. Empty where the curve is too tight for even one bend.
      */
-    public Optional<Facets> forPlanters(int planters, double sagMm, boolean joined, LayoutRules rules) {
-        if (!joined) {
-            for (int facets = 2; facets <= planters; facets++) {
-                if (planters % facets == 0
-                        && sagMm(facets) <= sagMm
-                        && wholeFacetMm(facets) >= rules.leastPlanterMm()) {
-                    return Optional.of(facets(facets, false, planters));
-                }
-            }
-        }
+    public Optional<Facets> forJoinedPlanters(int planters, double sagMm, LayoutRules rules) {
         Optional<Facets> best = Optional.empty();
         for (int bends : bendCounts(planters)) {
             if (endFacetMm(bends) < rules.leastEdgeMm()) {

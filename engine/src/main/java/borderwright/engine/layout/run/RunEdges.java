@@ -225,7 +225,10 @@ public final class RunEdges {
     }
 
     private Optional<CurveFacets.Facets> facets(CurveFacets curve) {
-        return curve.forPlanters(planters(curve), terms.sagMm(), terms.isJoined(), terms.rules());
+        int planters = planters(curve);
+        return terms.isJoined()
+                ? curve.forJoinedPlanters(planters, terms.sagMm(), terms.rules())
+                : curve.forSeparatePlanters(planters, terms.sagMm(), terms.rules());
     }
 
     private int planters(CurveFacets curve) {

@@ -2,6 +2,7 @@ package borderwright.engine.strength.box;
 
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.strength.rules.RuleSet;
+import borderwright.engine.strength.timber.DrivenInto;
 import borderwright.engine.strength.timber.Fastener;
 import borderwright.engine.strength.timber.FastenerJoint;
 import borderwright.engine.strength.timber.Grade;
@@ -75,7 +76,7 @@ public record MemberMaterials(
     }
 
     FastenerJoint joint(Fastener screw, double fixedMm, String fixed, double receiverMm, String receiver) {
-        return rules.joint(screw, fixedMm, grade(fixed), receiverMm, grade(receiver), false);
+        return rules.joint(screw, fixedMm, grade(fixed), receiverMm, grade(receiver), DrivenInto.SIDE_GRAIN);
     }
 
     /** A screw through a strap of the thinnest steel asked for. */
@@ -85,7 +86,7 @@ public record MemberMaterials(
 
     /** A screw along the grain of the receiver. */
     FastenerJoint endJoint(Fastener screw, double fixedMm, String fixed, double receiverMm, String receiver) {
-        return rules.joint(screw, fixedMm, grade(fixed), receiverMm, grade(receiver), true);
+        return rules.joint(screw, fixedMm, grade(fixed), receiverMm, grade(receiver), DrivenInto.END_GRAIN);
     }
 
     /** Whether a screw in the middle of a board's edge stands far enough from both faces to bear a load across it. */

@@ -6,6 +6,7 @@ import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import borderwright.engine.layout.plan.BoxShape;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.strength.BoxStrength;
@@ -35,11 +36,11 @@ public final class BracedBoxes {
     private final StrengthTerms terms;
     private final ToDoubleFunction<Box> cost;
     private final boolean alternatives;
-    private final boolean canDig;
+    private final GroundSurface surface;
 
     /**
      * @param alternatives whether other ways to build are looked into as well
-     * @param canDig whether posts may be let into the ground
+     * @param surface that the boxes stand on: posts can be let into soft ground
      */
     public BracedBoxes(
             BuildSpec rules,
@@ -47,13 +48,13 @@ public final class BracedBoxes {
             StrengthTerms terms,
             ToDoubleFunction<Box> cost,
             boolean alternatives,
-            boolean canDig) {
+            GroundSurface surface) {
         this.rules = rules;
         this.means = means;
         this.terms = terms;
         this.cost = cost;
         this.alternatives = alternatives;
-        this.canDig = canDig;
+        this.surface = surface;
     }
 
     /**
@@ -101,7 +102,7 @@ public final class BracedBoxes {
     private Bracing cure(FootprintPlan plan) {
         BuildSpec floored = LeastCure.withFloorThatHolds(plan, rules, means, terms);
         CureAnswer cures = alternatives && plan.planters().size() <= MOST_WITH_ALTERNATIVES
-                ? LeastCure.withAlternatives(plan, floored, means, terms, cost, canDig)
+                ? LeastCure.withAlternatives(plan, floored, means, terms, cost, surface)
                 : LeastCure.find(plan, floored, means, terms, cost);
         boolean free =
                 rules.bracing().braces().isEmpty() && rules.bracing().ties().isEmpty();

@@ -33,7 +33,7 @@ final class Bracings {
     private final double longestBayMm;
     private final double wallMm;
     private final double tieMm;
-    private final boolean letIn;
+    private final boolean footed;
     private final Optional<Length> requestedBraces;
     private final Optional<Length> requestedTies;
 
@@ -42,14 +42,14 @@ final class Bracings {
      *
      * @param wallMm height of its wall
      * @param tieMm height of a tie
-     * @param letIn whether uprights are let into the ground, so that they hold by themselves
+     * @param footed whether uprights are let into the ground, so that they hold by themselves
      * @param requested rules whose spacings are kept; nothing to pass over them
      */
-    Bracings(FootprintPlan plan, double wallMm, double tieMm, boolean letIn, Optional<BuildSpec> requested) {
+    Bracings(FootprintPlan plan, double wallMm, double tieMm, boolean footed, Optional<BuildSpec> requested) {
         this.longestBayMm = longestBay(plan);
         this.wallMm = wallMm;
         this.tieMm = tieMm;
-        this.letIn = letIn;
+        this.footed = footed;
         this.requestedBraces = requested.flatMap(rules -> rules.bracing().braces());
         this.requestedTies = requested.flatMap(rules -> rules.bracing().ties());
     }
@@ -117,7 +117,7 @@ final class Bracings {
         if (requestedBraces.isPresent()) {
             return List.of(requestedBraces.get().mm());
         }
-        if (apartMm == 0 && letIn) {
+        if (apartMm == 0 && footed) {
             return List.of(FAR_MM, longestBayMm / 2 + 1, longestBayMm / 3 + 1, longestBayMm / 4 + 1);
         }
         if (apartMm == 0) {

@@ -8,6 +8,7 @@ import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.vocabulary.CornerStyle;
+import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
@@ -92,7 +93,7 @@ public final class LeastCure {
     /**
      * The same as {@link #find} with other ways to build it as alternatives; several times the work.
      *
-     * @param canDig whether posts may be let into the ground
+     * @param surface that the box stands on: posts can be let into soft ground
      */
     public static CureAnswer withAlternatives(
             FootprintPlan plan,
@@ -100,12 +101,12 @@ public final class LeastCure {
             BuildMeans means,
             StrengthTerms terms,
             ToDoubleFunction<Box> cost,
-            boolean canDig) {
+            GroundSurface surface) {
         LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
         Optional<Found> found = cure.search.cheapest(plan, rules, SpacingChoice.SEARCHED, Double.POSITIVE_INFINITY);
         double most = found.map(way -> MOST_TIMES * way.cost()).orElse(Double.POSITIVE_INFINITY);
         // Deterministic: each way has a search of its own, the stream keeps their order, and the sort is stable.
-        List<Cure> alternatives = cure.others(canDig).parallelStream()
+        List<Cure> alternatives = cure.others(surface).parallelStream()
                 .map(other -> other.sought(new BracingSearch(means, terms, cost), most)
                         .map(way -> cure.cure(way, other.changes)))
                 .flatMap(Optional::stream)
@@ -148,7 +149,7 @@ public final class LeastCure {
                 found.map(way -> cure(way, List.of())), found.map(Found::box), alternatives, search.tried());
     }
 
-    private List<Other> others(boolean canDig) {
+    private List<Other> others(GroundSurface surface) {
         List<Other> others = new ArrayList<>();
         SectionSpec walls = PartSections.of(rules, means).walls();
         SectionSpec uprights = uprights(rules);
@@ -167,7 +168,7 @@ public final class LeastCure {
         if (rules.corners() == CornerStyle.MITRED) {
             others.add(new Other(plan, rules.withCorners(CornerStyle.LAPPED), List.of()));
         }
-        if (canDig && !rules.isFooted() && terms.ground().lateralKnPerM3() > 0) {
+        if (!surface.isHard() && !rules.isFooted() && terms.ground().lateralKnPerM3() > 0) {
             others.add(new Other(plan, rules.withPostFooting(FOOTING), List.of()));
         }
         raised().ifPresent(raised -> onFloor(raised, others));

@@ -1,6 +1,7 @@
 package borderwright.engine.strength.rules;
 
 import borderwright.engine.message.Message;
+import borderwright.engine.strength.timber.DrivenInto;
 import borderwright.engine.strength.timber.Eurocode5Factors;
 import borderwright.engine.strength.timber.Eurocode5Joint;
 import borderwright.engine.strength.timber.Eurocode5Timber;
@@ -39,17 +40,17 @@ final class Eurocode5 implements RuleSet {
 
     @Override
     public FastenerJoint joint(
-            Fastener fastener, double fixedMm, Grade fixed, double receiverMm, Grade receiver, boolean endGrain) {
+            Fastener fastener, double fixedMm, Grade fixed, double receiverMm, Grade receiver, DrivenInto grain) {
         Eurocode5Timber under = Eurocode5Timber.of(fixed, ServiceClass.SC3);
         Eurocode5Timber into = Eurocode5Timber.of(receiver, ServiceClass.SC3);
-        Eurocode5Joint one = new Eurocode5Joint(
-                fastener, fixedMm, receiverMm, under.strengthClass(), into.strengthClass(), endGrain);
+        Eurocode5Joint one =
+                new Eurocode5Joint(fastener, fixedMm, receiverMm, under.strengthClass(), into.strengthClass(), grain);
         return new Design(one, Math.sqrt(under.kdef() * into.kdef()));
     }
 
     @Override
     public double loadedEdgeMm(double dMm) {
-        return Spacings.of(dMm, Math.PI / 2, true, 350).loadedEdgeMm();
+        return Spacings.predrilled(dMm, Math.PI / 2).loadedEdgeMm();
     }
 
     @Override

@@ -59,7 +59,7 @@ record Eurocode5Plate(Fastener fastener, double plateMm, double receiverMm, Stre
         double fh = working.step(
                 "fh,k",
                 TimberStep.EMBEDMENT,
-                Johansen.embedment(receiver.rhoK(), d, fastener.predrilled()),
+                fastener.embedment(receiver.rhoK(), d),
                 "N/mm2",
                 "EN 1995-1-1 eq. 8.15, 8.16");
         double my = working.step(

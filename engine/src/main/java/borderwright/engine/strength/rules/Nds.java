@@ -2,6 +2,7 @@ package borderwright.engine.strength.rules;
 
 import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.message.Message;
+import borderwright.engine.strength.timber.DrivenInto;
 import borderwright.engine.strength.timber.Fastener;
 import borderwright.engine.strength.timber.FastenerJoint;
 import borderwright.engine.strength.timber.Grade;
@@ -40,7 +41,7 @@ final class Nds implements RuleSet {
 
     @Override
     public FastenerJoint joint(
-            Fastener fastener, double fixedMm, Grade fixed, double receiverMm, Grade receiver, boolean endGrain) {
+            Fastener fastener, double fixedMm, Grade fixed, double receiverMm, Grade receiver, DrivenInto grain) {
         return new One(
                 fastener,
                 fixedMm,
@@ -48,7 +49,7 @@ final class Nds implements RuleSet {
                 NdsYield.bearing(NdsTimber.of(fixed).grade().g()),
                 NdsTimber.of(fixed).grade().g(),
                 NdsTimber.of(receiver).grade().g(),
-                endGrain);
+                grain);
     }
 
     /** The commentary's advice for nails and screws below 1/4 in, table C12.1.5.7 (from memory). */
@@ -60,7 +61,7 @@ final class Nds implements RuleSet {
     @Override
     public FastenerJoint plate(Fastener fastener, double plateMm, double receiverMm, Grade receiver) {
         double g = NdsTimber.of(receiver).grade().g();
-        return new One(fastener, plateMm, receiverMm, NdsYield.STEEL_PSI, g, g, false);
+        return new One(fastener, plateMm, receiverMm, NdsYield.STEEL_PSI, g, g, DrivenInto.SIDE_GRAIN);
     }
 
     /**
@@ -72,7 +73,7 @@ final class Nds implements RuleSet {
      * @param fes bearing strength of the side member, psi
      * @param sideG specific gravity of the side member; of a steel plate that of the main member
      * @param mainG specific gravity of the main member
-     * @param endGrain whether it runs along the grain of the main member
+     * @param grain of the main member
      */
     private record One(
             Fastener fastener,
@@ -81,16 +82,20 @@ final class Nds implements RuleSet {
             double fes,
             double sideG,
             double mainG,
-            boolean endGrain)
+            DrivenInto grain)
             implements FastenerJoint {
         private static final double LEAST_DIAMETERS = 6;
         private static final double FULL_DIAMETERS = 10;
+
+        private boolean isEndGrain() {
+            return grain == DrivenInto.END_GRAIN;
+        }
 
         /** The NDS gives none for screws and nails: EN 1995-1-1 table 7.1 with densities from specific gravity. */
         @Override
         public double slipModulus() {
             double rho = 1000 * Math.sqrt(sideG * mainG);
-            double share = endGrain ? NdsFactors.END_GRAIN_LATERAL : 1;
+            double share = isEndGrain() ? NdsFactors.END_GRAIN_LATERAL : 1;
             double d = fastener.diameterMm();
             double power = StrictMath.pow(rho, 1.5);
             boolean drilled = fastener.isScrew() || fastener.predrilled();
@@ -150,7 +155,7 @@ final class Nds implements RuleSet {
             NdsYield yield = NdsYield.of(d, p, fixedMm / NdsTimber.MM_PER_IN, fem, bearing, fyb, NdsYield.reduction(d));
             double z = working.step("Z", TimberStep.LEAST_OF_SIX_MODES, yield.z(), "lb", "NDS table 12.3.1A");
             double shallow = Math.min(1, p / (FULL_DIAMETERS * nominal));
-            double end = endGrain ? NdsFactors.END_GRAIN_LATERAL : 1;
+            double end = isEndGrain() ? NdsFactors.END_GRAIN_LATERAL : 1;
             return working.step(
                     "Z'",
                     "Z CD CM Ceg p/10D",
@@ -161,7 +166,7 @@ final class Nds implements RuleSet {
 
         private double pullLb(LoadDuration duration, Working working) {
             boolean smooth = fastener.kind() == Fastener.Kind.SMOOTH_NAIL;
-            if (endGrain || (smooth && duration == LoadDuration.PERMANENT)) {
+            if (isEndGrain() || (smooth && duration == LoadDuration.PERMANENT)) {
                 working.remark("NDS 12.2.2.3, 12.2.3.2; house rule", TimberStep.NO_PULL_BY_NDS);
                 return 0;
             }

@@ -2,6 +2,7 @@ package borderwright.engine.strength.rules;
 
 import borderwright.engine.garden.vocabulary.TimberRules;
 import borderwright.engine.message.Message;
+import borderwright.engine.strength.timber.DrivenInto;
 import borderwright.engine.strength.timber.Fastener;
 import borderwright.engine.strength.timber.FastenerJoint;
 import borderwright.engine.strength.timber.Grade;
@@ -42,10 +43,10 @@ public interface RuleSet {
      * @param fixed its quality
      * @param receiverMm depth of the timber that it ends in
      * @param receiver its quality
-     * @param endGrain whether it runs along the grain of the receiver
+     * @param grain of the receiver
      */
     FastenerJoint joint(
-            Fastener fastener, double fixedMm, Grade fixed, double receiverMm, Grade receiver, boolean endGrain);
+            Fastener fastener, double fixedMm, Grade fixed, double receiverMm, Grade receiver, DrivenInto grain);
 
     /**
      * How far a predrilled screw must stand from a face that its load pushes it towards, mm.

@@ -11,7 +11,7 @@ import borderwright.engine.strength.worked.Working;
  * @param receiverMm depth of the timber that it ends in
  * @param fixed class of the timber under its head
  * @param receiver class of the other
- * @param endGrain whether it runs along the grain of the receiver
+ * @param grain of the receiver
  */
 public record Eurocode5Joint(
         Fastener fastener,
@@ -19,13 +19,17 @@ public record Eurocode5Joint(
         double receiverMm,
         StrengthClass fixed,
         StrengthClass receiver,
-        boolean endGrain) {
+        DrivenInto grain) {
 
     /**
      * Share of the side-grain lateral resistance in end grain: 8.3.1.2(4) (from memory) allows a third for secondary
      * structures, and not in service class 3; the sheet of a planter whose corner leans on it notes so.
      */
     public static final double END_GRAIN_SHARE = 1 / 3.0;
+
+    private boolean isEndGrain() {
+        return grain == DrivenInto.END_GRAIN;
+    }
 
     /** Point-side penetration, mm. */
     public double penetrationMm() {
@@ -39,7 +43,7 @@ public record Eurocode5Joint(
         double power = StrictMath.pow(rhoM, 1.5);
         double side =
                 fastener.isScrew() || fastener.predrilled() ? power * d / 23 : power * StrictMath.pow(d, 0.8) / 30;
-        return endGrain ? END_GRAIN_SHARE * side : side;
+        return isEndGrain() ? END_GRAIN_SHARE * side : side;
     }
 
     /** Characteristic lateral resistance, N; 0 where it goes less than 4 d (8 d for smooth nails: 8.3.1.2(1)) into it. */
@@ -59,22 +63,22 @@ public record Eurocode5Joint(
                 "fh2", TimberStep.EMBEDMENT_POINT_SIDE, embed(receiver, d), "N/mm2", "EN 1995-1-1 eq. 8.15, 8.16");
         double my = working.step(
                 "My,Rk", "0.3 fu d^2.6", Johansen.yieldMoment(fastener.fuNPerMm2(), d), "Nmm", "EN 1995-1-1 eq. 8.14");
-        double rope = fastener.kind() == Fastener.Kind.SMOOTH_NAIL ? 0 : endGrain ? 0 : withdrawalN(Working.SILENT);
+        double rope = fastener.kind() == Fastener.Kind.SMOOTH_NAIL ? 0 : isEndGrain() ? 0 : withdrawalN(Working.SILENT);
         Johansen modes = Johansen.of(fh1, fixedMm, fh2, penetrationMm(), d, my, rope, fastener.isScrew() ? 1 : 0.5);
         double side = modes.write(working);
-        return endGrain
+        return isEndGrain()
                 ? working.step(
                         "Fv,Rk", TimberStep.A_THIRD_IN_END_GRAIN, side * END_GRAIN_SHARE, "N", "EN 1995-1-1 8.3.1.2(4)")
                 : side;
     }
 
     private double embed(StrengthClass timber, double d) {
-        return Johansen.embedment(timber.rhoK(), d, fastener.predrilled());
+        return fastener.embedment(timber.rhoK(), d);
     }
 
     /** Characteristic resistance against being pulled out or its head pulled through, N; 0 in end grain and smooth nails. */
     public double withdrawalN(Working working) {
-        if (endGrain) {
+        if (isEndGrain()) {
             working.remark("EN 1995-1-1 8.3.2(1)P, 8.7.2(3)", TimberStep.NO_PULL_IN_END_GRAIN);
             return 0;
         }

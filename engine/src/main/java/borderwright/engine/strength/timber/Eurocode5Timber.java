@@ -9,10 +9,10 @@ import java.util.Optional;
  *
  * @param strengthClass its class, the lowest where none is stamped
  * @param service how damp it stands
- * @param putInWet whether it dries under load
+ * @param arrivesWet whether it dries under load
  * @param basis which class was taken and why
  */
-public record Eurocode5Timber(StrengthClass strengthClass, ServiceClass service, boolean putInWet, Message basis)
+public record Eurocode5Timber(StrengthClass strengthClass, ServiceClass service, boolean arrivesWet, Message basis)
         implements Timber {
 
     /** The stamped class, or the lowest where none is stamped. */
@@ -23,21 +23,21 @@ public record Eurocode5Timber(StrengthClass strengthClass, ServiceClass service,
             return new Eurocode5Timber(
                     named.get(),
                     service,
-                    grade.putInWet(),
+                    grade.arrivesWet(),
                     TimberMessage.STAMPED_GRADE.of(named.get().name()));
         }
         String lowest = StrengthClass.LOWEST.name();
         return new Eurocode5Timber(
                 StrengthClass.LOWEST,
                 service,
-                grade.putInWet(),
+                grade.arrivesWet(),
                 stamped == null
                         ? TimberMessage.NO_GRADE_EN.of(lowest)
                         : TimberMessage.UNKNOWN_GRADE_EN.of(stamped, lowest));
     }
 
     public double kdef() {
-        return putInWet ? Eurocode5Factors.kdefPutInWet(service) : Eurocode5Factors.kdef(service);
+        return arrivesWet ? Eurocode5Factors.kdefPutInWet(service) : Eurocode5Factors.kdef(service);
     }
 
     @Override

@@ -95,6 +95,11 @@ public record Fastener(
         return isScrew() ? Math.min(diameterMm, 1.1 * rootMm) : diameterMm;
     }
 
+    /** Embedment strength of a timber round it, with the diameter that bears: EN 1995-1-1 eq. 8.15, 8.16, N/mm2. */
+    public double embedment(double rhoK, double dMm) {
+        return predrilled ? Johansen.embedmentPredrilled(rhoK, dMm) : Johansen.embedment(rhoK, dMm);
+    }
+
     /** How far it stands in the second timber when driven flush through the first. */
     public double penetrationMm(double fixedMm) {
         return Math.max(0, lengthMm - fixedMm);

@@ -101,9 +101,14 @@ public record Johansen(double aN, double bN, double cN, double dN, double eN, do
                 "Fv,Rk", () -> TimberStep.LEAST_MODE.of(String.valueOf(mode())), resistanceN(), "N", source);
     }
 
-    /** Embedment for nails up to 8 mm and screws up to 6 mm: 8.15 not predrilled, 8.16 predrilled, N/mm2. */
-    public static double embedment(double rhoK, double dMm, boolean predrilled) {
-        return predrilled ? 0.082 * (1 - 0.01 * dMm) * rhoK : 0.082 * rhoK * StrictMath.pow(dMm, -0.3);
+    /** Embedment for nails up to 8 mm and screws up to 6 mm, not predrilled: 8.15, N/mm2. */
+    public static double embedment(double rhoK, double dMm) {
+        return 0.082 * rhoK * StrictMath.pow(dMm, -0.3);
+    }
+
+    /** The same in predrilled holes: 8.16, N/mm2. */
+    static double embedmentPredrilled(double rhoK, double dMm) {
+        return 0.082 * (1 - 0.01 * dMm) * rhoK;
     }
 
     /** Yield moment of a round wire: 0.3 fu d^2.6 (8.14), N mm. */

@@ -14,32 +14,47 @@ public record Spacings(
         double alongMm, double acrossMm, double loadedEndMm, double freeEndMm, double loadedEdgeMm, double freeEdgeMm) {
 
     /**
-     * The table's distances for one fastener.
+     * The table's distances for one fastener in a predrilled hole.
      *
      * @param dMm diameter
      * @param angle between force and grain, radians
-     * @param predrilled whether holes are drilled
+     */
+    public static Spacings predrilled(double dMm, double angle) {
+        double cos = StrictMath.cos(angle);
+        double sin = StrictMath.abs(StrictMath.sin(angle));
+        return new Spacings(4 + StrictMath.abs(cos), 3 + sin, 7 + 5 * cos, 7, 3 + (isThin(dMm) ? 2 : 4) * sin, 3)
+                .times(dMm);
+    }
+
+    /**
+     * The table's distances for one fastener without a hole.
+     *
+     * @param dMm diameter
+     * @param angle between force and grain, radians
      * @param rhoK characteristic density, kg/m3
      */
-    public static Spacings of(double dMm, double angle, boolean predrilled, double rhoK) {
+    public static Spacings undrilled(double dMm, double angle, double rhoK) {
         double cos = StrictMath.cos(angle);
         double sin = StrictMath.abs(StrictMath.sin(angle));
         double flat = StrictMath.abs(cos);
-        boolean thin = dMm < 5;
-        double[] inDiameters;
-        if (predrilled) {
-            inDiameters = new double[] {4 + flat, 3 + sin, 7 + 5 * cos, 7, 3 + (thin ? 2 : 4) * sin, 3};
-        } else if (rhoK <= 420) {
-            inDiameters = new double[] {5 + (thin ? 5 : 7) * flat, 5, 10 + 5 * cos, 10, 5 + (thin ? 2 : 5) * sin, 5};
-        } else {
-            inDiameters = new double[] {7 + 8 * flat, 7, 15 + 5 * cos, 15, 7 + (thin ? 2 : 5) * sin, 7};
-        }
+        boolean thin = isThin(dMm);
+        Spacings inDiameters = rhoK <= 420
+                ? new Spacings(5 + (thin ? 5 : 7) * flat, 5, 10 + 5 * cos, 10, 5 + (thin ? 2 : 5) * sin, 5)
+                : new Spacings(7 + 8 * flat, 7, 15 + 5 * cos, 15, 7 + (thin ? 2 : 5) * sin, 7);
+        return inDiameters.times(dMm);
+    }
+
+    private static boolean isThin(double dMm) {
+        return dMm < 5;
+    }
+
+    private Spacings times(double dMm) {
         return new Spacings(
-                inDiameters[0] * dMm,
-                inDiameters[1] * dMm,
-                inDiameters[2] * dMm,
-                inDiameters[3] * dMm,
-                inDiameters[4] * dMm,
-                inDiameters[5] * dMm);
+                alongMm * dMm,
+                acrossMm * dMm,
+                loadedEndMm * dMm,
+                freeEndMm * dMm,
+                loadedEdgeMm * dMm,
+                freeEdgeMm * dMm);
     }
 }

@@ -16,7 +16,17 @@ public sealed interface Clue {
      *
      * @param eitherWay whether it may turn to the left or to the right
      */
-    record Turned(int at, int from, int to, double angle, double sd, boolean eitherWay) implements Clue {}
+    record Turned(int at, int from, int to, double angle, double sd, boolean eitherWay) implements Clue {
+        /** Anticlockwise, as measured. */
+        static Turned oneWay(int at, int from, int to, double angle, double sd) {
+            return new Turned(at, from, to, angle, sd, false);
+        }
+
+        /** As a gauge shows it. */
+        static Turned eitherWay(int at, int from, int to, double angle, double sd) {
+            return new Turned(at, from, to, angle, sd, true);
+        }
+    }
 
     /** The direction from one point to another, from x. */
     record Heading(int from, int to, double angle, double sd) implements Clue {}

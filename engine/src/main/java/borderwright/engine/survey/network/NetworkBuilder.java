@@ -89,14 +89,14 @@ public final class NetworkBuilder {
     /** The angle at the middle point, anticlockwise from the first to the last. */
     public NetworkBuilder turn(String from, String at, String to, double measured, double sd) {
         observations.add(new Observation.Turn(planned(at), planned(from), planned(to), measured, sd));
-        clues.add(new Clue.Turned(number(at), number(from), number(to), measured, sd, false));
+        clues.add(Clue.Turned.oneWay(number(at), number(from), number(to), measured, sd));
         return this;
     }
 
     /** The angle at the middle point as a gauge shows it, to either side. */
     public NetworkBuilder gauge(String from, String at, String to, double measured, double sd) {
-        observations.add(new Observation.Gauge(planned(at), planned(from), planned(to), measured, sd, true));
-        clues.add(new Clue.Turned(number(at), number(from), number(to), measured, sd, true));
+        observations.add(Observation.Gauge.toTheLeft(planned(at), planned(from), planned(to), measured, sd));
+        clues.add(Clue.Turned.eitherWay(number(at), number(from), number(to), measured, sd));
         return this;
     }
 
@@ -118,7 +118,7 @@ public final class NetworkBuilder {
         double distance = StrictMath.hypot(along, off);
         clues.add(new Clue.Apart(from, p, distance, sdAlong));
         double sdTurn = sdOff / Math.max(distance, sdOff);
-        clues.add(new Clue.Turned(from, to, p, StrictMath.atan2(off, along), sdTurn, false));
+        clues.add(Clue.Turned.oneWay(from, to, p, StrictMath.atan2(off, along), sdTurn));
         return this;
     }
 

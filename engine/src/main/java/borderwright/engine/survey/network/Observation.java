@@ -124,6 +124,10 @@ public sealed interface Observation {
      * @param left whether it is taken to turn to the left (anticlockwise) from {@code from} to {@code to}
      */
     record Gauge(int at, int from, int to, double shown, double sd, boolean left) implements Observation {
+        static Gauge toTheLeft(int at, int from, int to, double shown, double sd) {
+            return new Gauge(at, from, to, shown, sd, true);
+        }
+
         @Override
         public double measured() {
             return left ? shown : -shown;

@@ -2,7 +2,7 @@ package borderwright.engine.buying.nesting;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.buildup.parts.CutMessage;
+import borderwright.engine.TestCuts;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buying.list.ShoppingAnswer;
@@ -40,10 +40,8 @@ class NestedBasketTest {
     private static final SawSpec SAW = WoodResolver.saw(
             GivenSaw.builder("saw", SawKind.MITRE_SAW).kerf(Length.ofMm(3)).build());
     private static final EndCut SQUARE = TestPieces.SQUARE;
-    private static final EndCut BEVEL = new EndCut(
-            45, 0, EndCut.LongPoint.MARKED_FACE, 40, CutMessage.SQUARE_CUT.of(), CutMessage.NO_SAW_LISTED.of(), true);
-    private static final EndCut MITRE = new EndCut(
-            0, 45, EndCut.LongPoint.UPPER_EDGE, 100, CutMessage.SQUARE_CUT.of(), CutMessage.NO_SAW_LISTED.of(), true);
+    private static final EndCut BEVEL = TestCuts.of(45, 0, EndCut.LongPoint.MARKED_FACE, 40);
+    private static final EndCut MITRE = TestCuts.of(0, 45, EndCut.LongPoint.UPPER_EDGE, 100);
     private static final CuttingSpec NO_TRIM =
             WoodResolver.cutting(new GivenCutting(Length.ZERO, null, null, null, null, null, null));
 

@@ -57,10 +57,11 @@ class ExplainerTest {
                 List.of(new Demand("larch", 1000 * MM, 2, "a")),
                 List.of(board("A", 2400, 1000, 1), board("B", 2400, 950, 1)),
                 List.of(new SupplierTerms("B", BigDecimal.ZERO, 200, SupplierTerms.NEVER, 0)));
+        boolean sharp = true;
         assertThat(explain(problem).boards())
-                .containsExactly(new Explanation.BoardWins(board("B", 2400, 950, 1), 799, true));
+                .containsExactly(new Explanation.BoardWins(board("B", 2400, 950, 1), 799, sharp));
         // 950 x 841 / 1000 = 798.95, rounded up to 799; 842 gives 800.
-        assertThat(explain(problem).suppliers()).containsExactly(new Explanation.SupplierWins("B", 841, true));
+        assertThat(explain(problem).suppliers()).containsExactly(new Explanation.SupplierWins("B", 841, sharp));
         assertThat(words(problem))
                 .contains(
                         "Everything from B alone costs GBP 11.50, GBP 1.50 more than this basket.",
@@ -94,9 +95,10 @@ class ExplainerTest {
                 List.of(new Demand("larch", 1195 * MM, 3, "a")),
                 List.of(board("A", 3600, 1300, 1), board("A", 2400, 800, 1)),
                 List.of());
+        boolean possible = true;
         assertThat(explain(problem).dearer())
                 .containsExactly(new Explanation.DearerLength(
-                        board("A", 3600, 1300, 1), board("A", 2400, 800, 1), true, 300, 15 * MM, 1215 * MM));
+                        board("A", 3600, 1300, 1), board("A", 2400, 800, 1), possible, 300, 15 * MM, 1215 * MM));
         assertThat(words(problem))
                 .contains("The 3600 mm larch from A costs more for its length than the 2400 mm larch from A, but saves"
                         + " GBP 3.00 in all. Without it 1200 mm more would be left over.");

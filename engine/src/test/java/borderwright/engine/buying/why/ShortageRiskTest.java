@@ -50,11 +50,12 @@ class ShortageRiskTest {
                     .count(2)
                     .pieces(List.of(new LaidBoard.LaidPiece("P", 3000)))
                     .build();
+            boolean fetched = false;
             ShoppingAnswer answer = ShoppingAnswer.builder(ShoppingAnswer.Status.FOUND)
                     .cost(1000)
                     .bound(1000)
                     .orders(List.of(new ShoppingAnswer.Order(
-                            "A", List.of(new ShoppingAnswer.BoardLine(offer, 1)), List.of(), 1000, 0, 0, false)))
+                            "A", List.of(new ShoppingAnswer.BoardLine(offer, 1)), List.of(), 1000, 0, 0, fetched)))
                     .boards(List.of(laid))
                     .build();
             ShortageRisk larch = ShortageRisk.of(answer, 0.5, 0.05).get(0);

@@ -11,6 +11,7 @@ import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.vocabulary.CornerStyle;
+import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
@@ -53,7 +54,8 @@ class LeastCureTest {
         StrengthReport report = BoxStrength.check(answer.box().orElseThrow(), TERMS);
         assertThat(report.holds()).isTrue();
         assertThat(cure.bowMm()).isCloseTo(report.worstBowMm(), within(1e-9));
-        Bracings all = new Bracings(plan, heightMm, 150, false, Optional.empty());
+        boolean footed = false;
+        Bracings all = new Bracings(plan, heightMm, 150, footed, Optional.empty());
         for (int ties = 0; ties < all.classes(); ties++) {
             for (BracingScheme scheme : all.of(ties)) {
                 Box box = BoxBuilder.build(plan, RULES, MEANS, scheme);
@@ -87,7 +89,8 @@ class LeastCureTest {
     @Test
     void thickerBoardsAndAHigherFloorAreAlternativesWithTheirCostAndBow() {
         FootprintPlan plan = Footprints.run(1800, 600, 450);
-        CureAnswer answer = LeastCure.withAlternatives(plan, RULES, MEANS, TERMS, LeastCureTest::cost, true);
+        CureAnswer answer =
+                LeastCure.withAlternatives(plan, RULES, MEANS, TERMS, LeastCureTest::cost, GroundSurface.BARE_EARTH);
 
         assertThat(answer.alternatives()).anyMatch(c -> c.walls().equals("treated 47 x 200"));
         assertThat(answer.alternatives())
@@ -152,8 +155,10 @@ class LeastCureTest {
     void postsInTheGroundAreAnAlternativeWhereItCanBeDug() {
         BuildSpec stout = RULES.withUprights("post 75 x 100");
         FootprintPlan plan = Footprints.run(1500, 600, 300);
-        CureAnswer dug = LeastCure.withAlternatives(plan, stout, MEANS, TERMS, LeastCureTest::cost, true);
-        CureAnswer paved = LeastCure.withAlternatives(plan, stout, MEANS, TERMS, LeastCureTest::cost, false);
+        CureAnswer dug =
+                LeastCure.withAlternatives(plan, stout, MEANS, TERMS, LeastCureTest::cost, GroundSurface.BARE_EARTH);
+        CureAnswer paved =
+                LeastCure.withAlternatives(plan, stout, MEANS, TERMS, LeastCureTest::cost, GroundSurface.PAVING);
 
         assertThat(dug.alternatives())
                 .anyMatch(c -> English.METRIC.text(c.words()).contains("into the ground in concrete"));
@@ -165,7 +170,8 @@ class LeastCureTest {
     void whereNoBracingHoldsNothingIsFoundAndThickerBoardsStillMay() {
         // A tie from front to back leaves long ends alone.
         FootprintPlan plan = Footprints.run(1200, 2000, 450);
-        CureAnswer answer = LeastCure.withAlternatives(plan, RULES, MEANS, TERMS, LeastCureTest::cost, true);
+        CureAnswer answer =
+                LeastCure.withAlternatives(plan, RULES, MEANS, TERMS, LeastCureTest::cost, GroundSurface.BARE_EARTH);
 
         assertThat(answer.cheapest()).isEmpty();
         assertThat(answer.box()).isEmpty();

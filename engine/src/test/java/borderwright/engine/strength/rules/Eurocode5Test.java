@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import borderwright.engine.message.English;
+import borderwright.engine.strength.timber.DrivenInto;
 import borderwright.engine.strength.timber.Eurocode5Factors;
 import borderwright.engine.strength.timber.Eurocode5Joint;
 import borderwright.engine.strength.timber.Eurocode5Timber;
@@ -31,7 +32,7 @@ class Eurocode5Test {
     private static final StrengthClass C24 = StrengthClass.named("C24").orElseThrow();
 
     static Eurocode5Timber timber(String name, ServiceClass service) {
-        return Eurocode5Timber.of(new Grade(name, false), service);
+        return Eurocode5Timber.of(Grade.dry(name), service);
     }
 
     @Nested
@@ -150,8 +151,8 @@ class Eurocode5Test {
                 double a3c,
                 double a4t,
                 double a4c) {
-            Spacings along = Spacings.of(d, 0, drilled, rho);
-            Spacings across = Spacings.of(d, Math.PI / 2, drilled, rho);
+            Spacings along = drilled ? Spacings.predrilled(d, 0) : Spacings.undrilled(d, 0, rho);
+            Spacings across = drilled ? Spacings.predrilled(d, Math.PI / 2) : Spacings.undrilled(d, Math.PI / 2, rho);
             assertThat(along.alongMm() / d).isCloseTo(a1, within(1e-9));
             assertThat(along.acrossMm() / d).isCloseTo(a2, within(1e-9));
             assertThat(along.loadedEndMm() / d).isCloseTo(a3t, within(1e-9));
@@ -185,7 +186,7 @@ class Eurocode5Test {
     class Pinned {
         @Test
         void aNail() {
-            double fh = Johansen.embedment(350, 4, false);
+            double fh = Johansen.embedment(350, 4);
             double my = Johansen.yieldMoment(600, 4);
             double fax = Eurocode5Joint.nailWithdrawal(350) * 4 * 45;
             Johansen j = Johansen.of(fh, 45, fh, 45, 4, my, fax, 0.15);
@@ -202,7 +203,7 @@ class Eurocode5Test {
 
         @Test
         void aScrew() {
-            double fh = Johansen.embedment(350, 3.52, false);
+            double fh = Johansen.embedment(350, 3.52);
             Johansen j = Johansen.of(fh, 28, fh, 52, 3.52, Johansen.yieldMoment(600, 3.52), 0, 1);
             assertThat(j.aN()).isCloseTo(1939.19, within(5e-3));
             assertThat(j.bN()).isCloseTo(3601.35, within(5e-3));
@@ -215,8 +216,9 @@ class Eurocode5Test {
 
         @Test
         void slipModuli() {
-            Eurocode5Joint screw = new Eurocode5Joint(Fastener.screw(5, 80), 28, 100, C24, C24, false);
-            Eurocode5Joint nail = new Eurocode5Joint(Fastener.smoothNail(4, 90), 45, 100, C24, C24, false);
+            Eurocode5Joint screw = new Eurocode5Joint(Fastener.screw(5, 80), 28, 100, C24, C24, DrivenInto.SIDE_GRAIN);
+            Eurocode5Joint nail =
+                    new Eurocode5Joint(Fastener.smoothNail(4, 90), 45, 100, C24, C24, DrivenInto.SIDE_GRAIN);
             assertThat(screw.slipModulus()).isCloseTo(1871.18, within(5e-3));
             assertThat(nail.slipModulus()).isCloseTo(869.76, within(5e-3));
         }
@@ -232,12 +234,13 @@ class Eurocode5Test {
     class Limits {
         @Test
         void endGrainAndSmoothNailsCarryNoPull() {
-            Eurocode5Joint end = new Eurocode5Joint(Fastener.screw(6, 90), 25, 500, C24, C24, true);
-            Eurocode5Joint nail = new Eurocode5Joint(Fastener.smoothNail(4, 90), 25, 50, C24, C24, false);
+            Eurocode5Joint end = new Eurocode5Joint(Fastener.screw(6, 90), 25, 500, C24, C24, DrivenInto.END_GRAIN);
+            Eurocode5Joint nail =
+                    new Eurocode5Joint(Fastener.smoothNail(4, 90), 25, 50, C24, C24, DrivenInto.SIDE_GRAIN);
             assertThat(end.withdrawalN(Working.SILENT)).isZero();
             assertThat(nail.withdrawalN(Working.SILENT)).isZero();
             FastenerJoint corner = RuleSet.EUROCODE.joint(
-                    Fastener.screw(6, 90), 25, new Grade("C24", false), 500, new Grade("C24", false), true);
+                    Fastener.screw(6, 90), 25, Grade.dry("C24"), 500, Grade.dry("C24"), DrivenInto.END_GRAIN);
             assertThat(corner.holdsPull()).isFalse();
             assertThat(corner.utilisation(0, 10, 2, LoadDuration.PERMANENT, Working.SILENT))
                     .isGreaterThan(100);
@@ -245,23 +248,27 @@ class Eurocode5Test {
 
         @Test
         void theWithdrawalFormulaHoldsFromSixToTwelveMillimetres() {
-            assertThat(new Eurocode5Joint(Fastener.screw(5, 80), 25, 50, C24, C24, false).isInFormulaRange())
+            assertThat(new Eurocode5Joint(Fastener.screw(5, 80), 25, 50, C24, C24, DrivenInto.SIDE_GRAIN)
+                            .isInFormulaRange())
                     .isFalse();
-            assertThat(new Eurocode5Joint(Fastener.screw(6, 80), 25, 55, C24, C24, false).isInFormulaRange())
+            assertThat(new Eurocode5Joint(Fastener.screw(6, 80), 25, 55, C24, C24, DrivenInto.SIDE_GRAIN)
+                            .isInFormulaRange())
                     .isTrue();
-            assertThat(new Eurocode5Joint(Fastener.screw(14, 80), 25, 55, C24, C24, false).isInFormulaRange())
+            assertThat(new Eurocode5Joint(Fastener.screw(14, 80), 25, 55, C24, C24, DrivenInto.SIDE_GRAIN)
+                            .isInFormulaRange())
                     .isFalse();
         }
 
         @Test
         void aShortThreadCarriesNoPull() {
-            assertThat(new Eurocode5Joint(Fastener.screw(6, 60), 25, 55, C24, C24, false).withdrawalN(Working.SILENT))
+            assertThat(new Eurocode5Joint(Fastener.screw(6, 60), 25, 55, C24, C24, DrivenInto.SIDE_GRAIN)
+                            .withdrawalN(Working.SILENT))
                     .isZero();
         }
 
         @Test
         void aBoardWithoutAStampIsTakenAsC14AndSaysSo() {
-            Timber board = RuleSet.EUROCODE.timber(new Grade(null, true));
+            Timber board = RuleSet.EUROCODE.timber(Grade.wet(null));
             assertThat(board.e0Mean()).isEqualTo(7000);
             assertThat(board.creepFactor()).isEqualTo(4);
             assertThat(English.METRIC.text(board.basis()))

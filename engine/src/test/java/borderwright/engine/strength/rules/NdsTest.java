@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.message.English;
+import borderwright.engine.strength.timber.DrivenInto;
 import borderwright.engine.strength.timber.Effects;
 import borderwright.engine.strength.timber.Fastener;
 import borderwright.engine.strength.timber.Grade;
@@ -105,20 +106,20 @@ class NdsTest {
 
     @Nested
     class Limits {
-        private final Grade none = new Grade(null, true);
+        private final Grade none = Grade.wet(null);
 
         @Test
         void endGrainAndSmoothNailsCarryNoLastingPull() {
             assertThat(RuleSet.NDS
-                            .joint(Fastener.screw(5, 80), 38, none, 90, none, true)
+                            .joint(Fastener.screw(5, 80), 38, none, 90, none, DrivenInto.END_GRAIN)
                             .holdsPull())
                     .isFalse();
             assertThat(RuleSet.NDS
-                            .joint(Fastener.smoothNail(4, 90), 38, none, 90, none, false)
+                            .joint(Fastener.smoothNail(4, 90), 38, none, 90, none, DrivenInto.SIDE_GRAIN)
                             .holdsPull())
                     .isFalse();
             assertThat(RuleSet.NDS
-                            .joint(Fastener.screw(5, 80), 38, none, 90, none, false)
+                            .joint(Fastener.screw(5, 80), 38, none, 90, none, DrivenInto.SIDE_GRAIN)
                             .holdsPull())
                     .isTrue();
         }
@@ -129,7 +130,7 @@ class NdsTest {
             // A moment of 2000 lb in on S = 7.25 x 1.5^2 / 6 = 2.71875 in3 gives 735.63 psi.
             TimberSection board = new TimberSection(1.5 * 25.4, 7.25 * 25.4);
             double use = RuleSet.NDS
-                    .timber(new Grade("Hem-Fir No.2", true))
+                    .timber(Grade.wet("Hem-Fir No.2"))
                     .bending(board, new Effects(2000 * N_PER_LB * 25.4, 0, 0), LoadDuration.PERMANENT, Working.SILENT);
             assertThat(use).isCloseTo(735.632 / 1055.7, within(1e-5));
         }
