@@ -11,6 +11,9 @@ import java.util.List;
 
 /** The strength of a garden's boxes: its terms, the reports, and what they come to. */
 final class StrengthStage {
+    /** Boxes alike bulge alike but for rounding: the first of them is named. */
+    private static final double SAME_BOW_MM = 1e-3;
+
     private StrengthStage() {}
 
     /** What the boxes are checked for. */
@@ -35,7 +38,7 @@ final class StrengthStage {
         }
         StrengthReport worst = reports.get(0);
         for (StrengthReport report : reports) {
-            worst = report.worstBowMm() > worst.worstBowMm() ? report : worst;
+            worst = report.worstBowMm() > worst.worstBowMm() + SAME_BOW_MM ? report : worst;
         }
         return boxes == 1
                 ? StrengthStageMessage.ONE_BOX_HOLDS.of(worst.box(), first(worst))

@@ -25,9 +25,6 @@ import org.jspecify.annotations.Nullable;
  * <p>One instance works one box out.
  */
 public final class BoxStrength {
-    /** Of the coarse model, whose forces are within a tenth of the fine one's. */
-    private static final double SURELY_TOO_MUCH = 1.1;
-
     private final StrengthTerms terms;
     private final BoxFrame frame;
     private final WorstUses worst;
@@ -64,11 +61,6 @@ public final class BoxStrength {
         // A side beyond its limit is not worth the rest.
         if (least > terms.bowLimitMm()) {
             return new Uses(least, least / terms.bowLimitMm());
-        }
-        BoxStrength quick = new BoxStrength(coarse, terms);
-        quick.checkAll(box, BoxLoads.all(coarse, terms.fill(), terms.kneelingN()), false);
-        if (quick.mechanism || quick.worst.greatest() > SURELY_TOO_MUCH) {
-            return new Uses(least, quick.mechanism ? Double.POSITIVE_INFINITY : quick.worst.greatest());
         }
         BoxStrength one = new BoxStrength(frame(box, terms), terms);
         double bow = bowMm(one.frame, terms);

@@ -2,12 +2,13 @@ package borderwright.engine.strength.frame;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.ejml.data.DMatrixSparseCSC;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A structure, numbered and ready to be solved for any load and any scaling of its stiffnesses.
  *
- * <p>Immutable but for the scratch matrix: one thread at a time.
+ * <p>Immutable.
  */
 public final class Frame {
     final List<Vector> places;
@@ -18,7 +19,12 @@ public final class Frame {
     final List<Part> memberParts = new ArrayList<>();
     final List<Part> springParts = new ArrayList<>();
     final double[] loose;
-    final DMatrixSparseCSC pattern;
+    final Fronts fronts;
+
+    /** By front: the members and the springs whose stiffness it takes. */
+    final int[][] membersOf;
+
+    final int[][] springsOf;
 
     Frame(FrameBuilder builder, double looseStiffness) {
         places = List.copyOf(builder.places);
@@ -30,15 +36,26 @@ public final class Frame {
             held[Freedom.COUNT * s.node() + s.freedom().index()] = s.value();
         }
         loose = looseStiffnesses(looseStiffness);
+        fronts = Fronts.of(numbering);
         for (Member member : members) {
-            memberParts.add(Part.of(member.globalStiffness(), equations(member.start(), member.end())));
+            memberParts.add(Part.of(member.globalStiffness(), equations(member.start(), member.end()), fronts));
         }
         for (Spring spring : springs) {
             springParts.add(springPart(spring));
         }
-        List<Part> all = new ArrayList<>(memberParts);
-        all.addAll(springParts);
-        pattern = SparsityPattern.of(numbering.count, all);
+        membersOf = byFront(memberParts);
+        springsOf = byFront(springParts);
+    }
+
+    private int[][] byFront(List<Part> parts) {
+        List<IntStream.Builder> lists =
+                Stream.generate(IntStream::builder).limit(fronts.count()).toList();
+        for (int p = 0; p < parts.size(); p++) {
+            if (parts.get(p).front() >= 0) {
+                lists.get(parts.get(p).front()).add(p);
+            }
+        }
+        return lists.stream().map(list -> list.build().toArray()).toArray(int[][]::new);
     }
 
     /** Solves with every stiffness as it was given. */
@@ -92,7 +109,7 @@ public final class Frame {
                 k[12 * i + j] = spring.stiffness() * b[i] * b[j];
             }
         }
-        return Part.of(k, springEquations(spring));
+        return Part.of(k, springEquations(spring), fronts);
     }
 
     /** How the spring lengthens with each of the 12 displacements of its two nodes. */

@@ -2,6 +2,7 @@ package borderwright.engine.strength.frame;
 
 import borderwright.engine.strength.frame.SpringLaw.State;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Finds the displacements at which every contact and slip is in the state that its own stretch calls for.
@@ -10,8 +11,8 @@ import java.util.Arrays;
  * are taken while they settle; after {@link #PLAIN_STEPS} of them each is cut back to the lowest point along its line,
  * which cannot cycle.
  *
- * <p>One solver serves many load cases on one set of stiffnesses: it starts from the states of the last case and keeps the
- * factor while they stay. The answer does not depend on the start, since the minimum is one. One thread at a time.
+ * <p>One solver serves many load cases on one set of stiffnesses: it starts from the states of the last case and works
+ * out again only the fronts of the factor that a changed state touches. The answer does not depend on the start, since the minimum is one. One thread at a time.
  */
 public final class FrameSolver {
     private static final int PLAIN_STEPS = 12;
@@ -21,20 +22,19 @@ public final class FrameSolver {
 
     private final Frame frame;
     private final UnknownScales scales;
-    private final StiffnessFactor factor;
+    private final FrontalFactor factor;
     private final State[] states;
     private final State[] factored;
     private final double[][] rows;
     private final int[][] equations;
     private double[] force = {};
-    private boolean isFactored;
     private double damping;
     private double factoredDamping;
 
     public FrameSolver(Frame frame, UnknownScales scales) {
         this.frame = frame;
         this.scales = scales;
-        factor = new StiffnessFactor(frame.pattern);
+        factor = new FrontalFactor(frame.fronts);
         int count = frame.springs.size();
         states = new State[count];
         Arrays.fill(states, State.WORKING);
@@ -67,8 +67,13 @@ public final class FrameSolver {
                 return FrameAnswer.mechanism(frame, loads, scales, states);
             }
             double along = step < PLAIN_STEPS ? 1 : lowest(u, target);
-            for (int i = 0; i < u.length; i++) {
-                u[i] += along * (target[i] - u[i]);
+            if (along == 1) {
+                // Not by way of the last displacements: the answer then depends on the states alone, to the last bit.
+                u = target;
+            } else {
+                for (int i = 0; i < u.length; i++) {
+                    u[i] += along * (target[i] - u[i]);
+                }
             }
             boolean settled = !updateStates(u) && along == 1 && damping == 0;
             damp(step, along);
@@ -110,26 +115,38 @@ public final class FrameSolver {
                 addForce(load, s, -frame.springs.get(s).law().force(states[s], 0, 0));
             }
         }
-        if (!isFactored || damping != factoredDamping || !Arrays.equals(states, factored)) {
-            factoredDamping = damping;
-            System.arraycopy(states, 0, factored, 0, states.length);
-            isFactored = refactor();
-        }
-        return isFactored ? factor.solve(load) : new double[0];
+        markChanges();
+        return factor.decompose(this::addStiffness) ? factor.solve(load) : new double[0];
     }
 
-    private boolean refactor() {
-        double[] values = factor.clearedValues();
-        for (int m = 0; m < frame.memberParts.size(); m++) {
-            frame.memberParts.get(m).addTo(values, scales.ofMember(m));
+    /** Only whether a spring works changes the stiffness: slipping either way has none. */
+    private void markChanges() {
+        if (damping != factoredDamping) {
+            factor.markAll();
+            factoredDamping = damping;
         }
         for (int s = 0; s < states.length; s++) {
+            boolean turned = (states[s] == State.WORKING) != (factored[s] == State.WORKING);
+            factored[s] = states[s];
+            if (turned && frame.springParts.get(s).front() >= 0) {
+                factor.mark(frame.springParts.get(s).front());
+            }
+        }
+    }
+
+    private void addStiffness(int front, double[] values) {
+        for (int m : frame.membersOf[front]) {
+            frame.memberParts.get(m).addTo(values, scales.ofMember(m));
+        }
+        for (int s : frame.springsOf[front]) {
             if (states[s] == State.WORKING) {
                 frame.springParts.get(s).addTo(values, scales.ofSpring(s));
             }
         }
-        factor.addToDiagonal(frame.loose, 1 + damping);
-        return factor.decompose();
+        Fronts.Front own = frame.fronts.get(front);
+        for (int j = 0; j < own.pivots(); j++) {
+            values[j * own.size() + j] += (1 + damping) * frame.loose[own.equations()[j]];
+        }
     }
 
     private void addForce(double[] load, int s, double pull) {
@@ -179,16 +196,16 @@ public final class FrameSolver {
         if (isNothing(step, target)) {
             return 1;
         }
-        double steepness = slopeAt(u, step, 0);
-        double atEnd = slopeAt(target, step, 0);
-        if (atEnd <= 1e-12 * Math.abs(steepness)) {
+        Slope slope = new Slope(u, step);
+        // The slope at its target, where only springs that turned on the way are not at rest.
+        if (slope.at(1) <= 1e-12 * Math.abs(slope.at(0))) {
             return 1;
         }
         double low = 0;
         double high = 1;
         for (int i = 0; i < 60; i++) {
             double middle = (low + high) / 2;
-            if (slopeAt(u, step, middle) > 0) {
+            if (slope.at(middle) > 0) {
                 high = middle;
             } else {
                 low = middle;
@@ -208,29 +225,58 @@ public final class FrameSolver {
         return greatest <= ROUNDING * farthest;
     }
 
-    /** Slope of the energy along {@code step} at {@code u + t step}. */
-    private double slopeAt(double[] u, double[] step, double t) {
-        double[] at = new double[u.length];
-        for (int i = 0; i < u.length; i++) {
-            at[i] = u[i] + t * step[i];
-        }
-        double[] pull = new double[u.length];
-        for (int m = 0; m < frame.memberParts.size(); m++) {
-            frame.memberParts.get(m).multiply(scales.ofMember(m), at, pull);
-        }
-        double slope = 0;
-        for (int s = 0; s < states.length; s++) {
-            if (rows[s] == null) {
-                frame.springParts.get(s).multiply(scales.ofSpring(s), at, pull);
-            } else {
-                double stretch = stretch(s, at);
-                SpringLaw law = frame.springs.get(s).law();
-                slope += law.force(law.stateAt(stretch, stiffness(s)), stretch, stiffness(s)) * stretch(s, step);
+    /** Slope of the energy along a step: a straight line but for the springs that turn on the way. */
+    private final class Slope {
+        private final double atStart;
+        private final double growth;
+        private final int[] turning;
+        private final double[] stretches;
+        private final double[] steps;
+
+        Slope(double[] u, double[] step) {
+            double[] pull = pull(u);
+            double[] pullOfStep = pull(step);
+            double start = 0;
+            double more = 0;
+            for (int i = 0; i < u.length; i++) {
+                start += (pull[i] - force[i]) * step[i];
+                more += pullOfStep[i] * step[i];
             }
+            atStart = start;
+            growth = more;
+            turning = IntStream.range(0, states.length)
+                    .filter(s -> rows[s] != null)
+                    .toArray();
+            stretches = Arrays.stream(turning).mapToDouble(s -> stretch(s, u)).toArray();
+            steps = Arrays.stream(turning).mapToDouble(s -> stretch(s, step)).toArray();
         }
-        for (int i = 0; i < u.length; i++) {
-            slope += (pull[i] + frame.loose[i] * at[i] - force[i]) * step[i];
+
+        /** What members, elastic springs and the loose stiffness resist. */
+        private double[] pull(double[] u) {
+            double[] pull = new double[u.length];
+            for (int m = 0; m < frame.memberParts.size(); m++) {
+                frame.memberParts.get(m).multiply(scales.ofMember(m), u, pull);
+            }
+            for (int s = 0; s < states.length; s++) {
+                if (rows[s] == null) {
+                    frame.springParts.get(s).multiply(scales.ofSpring(s), u, pull);
+                }
+            }
+            for (int i = 0; i < u.length; i++) {
+                pull[i] += frame.loose[i] * u[i];
+            }
+            return pull;
         }
-        return slope;
+
+        double at(double t) {
+            double slope = atStart + t * growth;
+            for (int k = 0; k < turning.length; k++) {
+                SpringLaw law = frame.springs.get(turning[k]).law();
+                double stiffness = stiffness(turning[k]);
+                double stretch = stretches[k] + t * steps[k];
+                slope += law.force(law.stateAt(stretch, stiffness), stretch, stiffness) * steps[k];
+            }
+            return slope;
+        }
     }
 }

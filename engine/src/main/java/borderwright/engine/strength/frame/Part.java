@@ -1,26 +1,35 @@
 package borderwright.engine.strength.frame;
 
+import borderwright.engine.strength.frame.Fronts.Front;
 import java.util.Arrays;
-import org.ejml.data.DMatrixSparseCSC;
 
-/** What one member or spring adds to the upper triangle of the stiffness matrix: values and where they go. */
+/** What one member or spring adds to one triangle of the stiffness matrix: values and where they go. */
 final class Part {
     private final int[] rows;
     private final int[] columns;
     private final double[] values;
 
-    /** Index of each value in the matrix's array of values, filled once the pattern is known. */
+    /** The front that takes it whole; -1 where it adds nothing. */
+    private final int front;
+
+    /** Index of each value in that front's array of values. */
     private final int[] at;
 
-    private Part(int[] rows, int[] columns, double[] values) {
+    private Part(int[] rows, int[] columns, double[] values, Fronts fronts) {
         this.rows = rows;
         this.columns = columns;
         this.values = values;
         at = new int[values.length];
+        int first = Arrays.stream(rows).min().orElse(-1);
+        front = first < 0 ? -1 : fronts.ownerOf(first);
+        for (int k = 0; k < values.length; k++) {
+            Front takes = fronts.get(front);
+            at[k] = takes.at(rows[k], columns[k]);
+        }
     }
 
     /** The free part of a square matrix {@code k} over the equations given; -1 marks a held displacement. */
-    static Part of(double[] k, int[] equations) {
+    static Part of(double[] k, int[] equations, Fronts fronts) {
         int size = equations.length;
         int most = size * (size + 1) / 2;
         int[] rows = new int[most];
@@ -37,30 +46,16 @@ final class Part {
                 }
             }
         }
-        return new Part(Arrays.copyOf(rows, n), Arrays.copyOf(columns, n), Arrays.copyOf(values, n));
+        return new Part(Arrays.copyOf(rows, n), Arrays.copyOf(columns, n), Arrays.copyOf(values, n), fronts);
     }
 
-    int size() {
-        return values.length;
+    int front() {
+        return front;
     }
 
-    int row(int k) {
-        return rows[k];
-    }
-
-    int column(int k) {
-        return columns[k];
-    }
-
-    void locate(DMatrixSparseCSC matrix) {
+    void addTo(double[] frontValues, double scale) {
         for (int k = 0; k < values.length; k++) {
-            at[k] = matrix.nz_index(rows[k], columns[k]);
-        }
-    }
-
-    void addTo(double[] matrixValues, double scale) {
-        for (int k = 0; k < values.length; k++) {
-            matrixValues[at[k]] += scale * values[k];
+            frontValues[at[k]] += scale * values[k];
         }
     }
 

@@ -16,7 +16,8 @@
  *   <li>Each member gives the stiffness of a slender beam in space (axial, bending both ways, torsion); only the
  *       displacements that a node declares free are kept.
  *   <li>Nodes are numbered by least degree, so that the factor fills in little.
- *   <li>The upper triangle is factored by EJML's sparse Cholesky; its symbolic part is kept while only numbers change.
+ *   <li>The stiffness is factored by the multifrontal Cholesky method ({@link borderwright.engine.strength.frame.Fronts});
+ *       only fronts above a changed spring are worked out again.
  *   <li>Contacts and slipping supports each have a convex energy made of parabolas. Newton steps on the sum, with an exact
  *       line search once the states wander, reach the one consistent set of open, closed, sticking and slipping springs.
  *   <li>Between nodes, moments and deflections are exact for the loads given (Macaulay's method).
