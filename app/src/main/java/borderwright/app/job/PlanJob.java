@@ -79,7 +79,8 @@ public final class PlanJob {
     private PlanAnswer plan(int design, GivenGarden garden) {
         Budget budget = new Budget(order.searchSteps(), stop::isRaised);
         Consumer<PlanStage> stages = stage -> begin(new JobStep.Planning(design, stage));
-        PlanAnswer answer = garden.equals(order.document().garden())
+        // Only the garden as given is shown with its other ways to build.
+        PlanAnswer answer = design == 0
                 ? Planner.plan(GardenResolver.resolve(garden), budget, stages)
                 : Planner.planVariant(GardenResolver.resolve(garden), budget, stages);
         // What a search had in hand when it was stopped is no answer.

@@ -14,6 +14,9 @@ import java.util.function.Supplier;
 /** Keeps the worst of each kind of check, and works only those out in steps at the end. */
 final class WorstUses {
     private final RuleSet rules;
+    /** Parts alike are used alike but for rounding: the first of them is named. */
+    private static final double ROUNDING = 1e-9;
+
     private final Map<Kind, Use> worst = new LinkedHashMap<>();
 
     WorstUses(RuleSet rules) {
@@ -40,7 +43,7 @@ final class WorstUses {
         double use = rule.use(Working.SILENT);
         Kind kind = new Kind(parts, check);
         Use before = worst.get(kind);
-        if (before == null || use > before.use) {
+        if (before == null || use > before.use * (1 + ROUNDING)) {
             worst.put(kind, new Use(part, loading, use, rule));
         }
     }
