@@ -5,6 +5,7 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.garden.BuildSpec;
+import borderwright.engine.garden.Origins;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.given.GivenSection;
 import borderwright.engine.garden.resolve.BuildResolver;
@@ -65,7 +66,11 @@ public class StrengthBench {
         rules = BuildResolver.of("board", "batten");
         means = new BuildMeans(sections, List.of(), Map.of("board", 3600.0), UnitSystem.METRIC);
         terms = StrengthTerms.of(
-                StrengthResolver.usual(UnitSystem.METRIC), SoilResolver.usual(), GroundResolver.usual(), sections);
+                StrengthResolver.usual(UnitSystem.METRIC),
+                SoilResolver.usual(),
+                GroundResolver.usual(),
+                sections,
+                Origins.NONE);
         rectangle = BoxBuilder.build(plan(1200, 600, 450), rules, means, new BracingScheme(1e5, 0, 75, List.of()));
         sixty = new ArrayList<>();
         for (int i = 0; i < BOXES; i++) {

@@ -72,8 +72,10 @@ public final class BoxBuilder {
             return notBuilt(plan, stack, sections);
         }
         List<Ring> planters = PlanterRings.of(inside.get(), dividers);
-        Draft draft = new Draft(plan, rules, means, scheme, sections, stack, sides, dividers, planters);
-        return build(draft);
+        return build(new Draft(
+                new Draft.Order(plan, rules, means, scheme),
+                sections,
+                new Draft.Shell(stack, sides, dividers, planters)));
     }
 
     private static Box build(Draft draft) {

@@ -13,6 +13,7 @@ import borderwright.engine.effort.Budget;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.CuttingSpec;
+import borderwright.engine.garden.Origins;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.resolve.BuildResolver;
 import borderwright.engine.garden.resolve.GroundResolver;
@@ -110,7 +111,11 @@ final class DesignEstimate {
     /** The bracing with the least wood that holds soil of common weight; nothing where none that was tried holds. */
     private static Optional<BracingScheme> bracing(FootprintPlan footprint, BuildSpec rules, BuildMeans means) {
         StrengthTerms terms = StrengthTerms.of(
-                StrengthResolver.usual(means.units()), SoilResolver.usual(), GroundResolver.usual(), means.sections());
+                StrengthResolver.usual(means.units()),
+                SoilResolver.usual(),
+                GroundResolver.usual(),
+                means.sections(),
+                Origins.NONE);
         return LeastCure.find(footprint, rules, means, terms, DesignEstimate::woodMm3)
                 .cheapest()
                 .map(Cure::scheme);

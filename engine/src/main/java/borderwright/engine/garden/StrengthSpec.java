@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  * @param kneelingN weight of a person on the edge of a wall; 0 for none
  * @param foundation what lies under the gravel; nothing on paving or a roof
  * @param bedFriction of the bottom course that may be counted on; nothing where none is given
- * @param fasteners what their makers declare
+ * @param fasteners what screws and straps bear
  */
 public record StrengthSpec(
         double bulgeLimitMm,
@@ -25,7 +25,7 @@ public record StrengthSpec(
         double kneelingN,
         Optional<FoundationSoil> foundation,
         OptionalDouble bedFriction,
-        Declared fasteners) {
+        Fasteners fasteners) {
 
     /**
      * How the soil pushes on the walls.
@@ -57,16 +57,16 @@ public record StrengthSpec(
     }
 
     /**
-     * What the makers of fasteners declare; nothing where they declare none.
+     * What screws and straps bear.
      *
      * @param withdrawalNPerMm2 withdrawal parameter of the screws
-     * @param pullThroughNPerMm2 head pull-through parameter
-     * @param screwStiffnessNPerMm stiffness of one screw pulled
-     * @param strapN what one corner strap carries for good
+     * @param pullThroughNPerMm2 head pull-through parameter of the screws
+     * @param screwStiffnessNPerMm stiffness of one screw pulled; nothing where its maker declares none
+     * @param strapN what one corner strap carries for good; nothing where its maker declares none
      */
-    public record Declared(
-            OptionalDouble withdrawalNPerMm2,
-            OptionalDouble pullThroughNPerMm2,
+    public record Fasteners(
+            double withdrawalNPerMm2,
+            double pullThroughNPerMm2,
             OptionalDouble screwStiffnessNPerMm,
             OptionalDouble strapN) {}
 }

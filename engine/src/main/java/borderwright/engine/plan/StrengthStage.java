@@ -18,7 +18,7 @@ final class StrengthStage {
 
     /** What the boxes are checked for. */
     static StrengthTerms terms(Garden garden) {
-        return StrengthTerms.of(garden.strength(), garden.soil(), garden.ground(), garden.sections());
+        return StrengthTerms.of(garden.strength(), garden.soil(), garden.ground(), garden.sections(), garden.origins());
     }
 
     /** All boxes together: how many hold, and the worst verdict with its first reason. */

@@ -1,8 +1,8 @@
 package borderwright.engine.strength;
 
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
 import borderwright.engine.measure.Gravity;
-import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.worked.StepMessage;
 import borderwright.engine.strength.worked.Working;
 
@@ -28,7 +28,7 @@ final class BedUses {
                 / working.step(
                         "q bears",
                         StrengthStep.COMPACTED_GRAVEL,
-                        GroundKind.GRAVEL.bearingKnPerM2(),
+                        FoundationSoil.GRAVEL.bearingKnPerM2(),
                         "kN/m2",
                         "IBC 2012 table 1806.2");
         if (terms.gravelMm() > 0) {
@@ -39,11 +39,12 @@ final class BedUses {
                     PartMessage.OWN_WEIGHT_AND_PERSON::of,
                     onBed);
         }
-        double bears = terms.ground().bearingKnPerM2();
+        FoundationSoil ground = terms.postGround();
+        double bears = ground.bearingKnPerM2();
         if (bears > 0) {
             WorstUses.Rule below = working ->
                     pressure(terms, heightM, thicknessM, densityKgPerM3, terms.gravelMm() * M_PER_MM, working)
-                            / working.step("q bears", terms.ground(), bears, "kN/m2", "IBC 2012 table 1806.2");
+                            / working.step("q bears", ground, bears, "kN/m2", "IBC 2012 table 1806.2");
             worst.take(
                     PartKind.GROUND,
                     CheckKind.GROUND,

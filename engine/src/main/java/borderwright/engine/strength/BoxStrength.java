@@ -39,7 +39,7 @@ public final class BoxStrength {
     }
 
     private static BoxFrame frame(Box box, StrengthTerms terms) {
-        return BoxFrame.of(box, terms.materials(), terms.fill(), terms.bedFriction(), terms.ground());
+        return BoxFrame.of(box, terms.materials(), terms.fill(), terms.bedFriction(), terms.postGround());
     }
 
     /** The whole report on a box. */
@@ -53,7 +53,8 @@ public final class BoxStrength {
      * to the first that shows that it does not.
      */
     public static Uses uses(Box box, StrengthTerms terms) {
-        BoxFrame coarse = BoxFrame.coarse(box, terms.materials(), terms.fill(), terms.bedFriction(), terms.ground());
+        BoxFrame coarse =
+                BoxFrame.coarse(box, terms.materials(), terms.fill(), terms.bedFriction(), terms.postGround());
         if (coarse.isEmpty()) {
             return new Uses(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
         }

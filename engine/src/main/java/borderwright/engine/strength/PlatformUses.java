@@ -3,10 +3,10 @@ package borderwright.engine.strength;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.message.Message;
-import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.timber.Effects;
 import borderwright.engine.strength.timber.LoadDuration;
 import borderwright.engine.strength.timber.Timber;
@@ -78,7 +78,7 @@ final class PlatformUses {
             return Optional.empty();
         }
         double served = legN / Math.max(1, terms.rules().permanentFactor());
-        double padMm = Math.sqrt(served / (GroundKind.GRAVEL.bearingKnPerM2() * N_PER_MM2));
+        double padMm = Math.sqrt(served / (FoundationSoil.GRAVEL.bearingKnPerM2() * N_PER_MM2));
         double roundMm = 10 * Math.ceil(padMm / 10);
         return Optional.of(StrengthMessage.LEG_PADS.of(served, roundMm));
     }

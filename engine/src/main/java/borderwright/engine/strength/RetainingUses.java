@@ -4,10 +4,10 @@ import borderwright.engine.buildup.draft.SideFrame;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
 import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.message.Message;
 import borderwright.engine.strength.soil.EarthCoefficient;
-import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.soil.PressureProfile;
 import borderwright.engine.strength.soil.RetainingStrip;
 import borderwright.engine.strength.soil.Thrust;
@@ -74,7 +74,7 @@ final class RetainingUses {
         Supplier<Message> loading = () -> PartMessage.GROUND_BEHIND.of(heldMm);
         worst.take(PartKind.RETAINING_SIDE, CheckKind.SLIDING, part, loading, strip::slidingUse);
         worst.take(PartKind.RETAINING_SIDE, CheckKind.OVERTURNING, part, loading, strip::tippingUse);
-        if (terms.ground().bearingKnPerM2() > 0) {
+        if (terms.bearingKnPerM2() > 0) {
             worst.take(PartKind.GROUND_UNDER_RETAINING_BOX, CheckKind.GROUND, part, loading, strip::bearingUse);
         }
     }
@@ -89,19 +89,15 @@ final class RetainingUses {
                         terms.fill().saturatedKnPerM3(),
                         terms.fill().treadingKnPerM2())
                 .thrust(heldM);
-        return new RetainingStrip(
-                weight,
-                baseM / 2,
-                baseM,
-                push,
-                sliding(weight / baseM),
-                terms.ground().bearingKnPerM2());
+        return new RetainingStrip(weight, baseM / 2, baseM, push, sliding(weight / baseM), terms.bearingKnPerM2());
     }
 
     private double sliding(double pressureKnPerM2) {
-        return terms.ground() == GroundKind.CLAY
-                ? Math.min(MOST_BY_COHESION, CLAY_KN_PER_M2 / pressureKnPerM2)
-                : terms.ground().sliding();
+        return terms.ground()
+                .map(soil -> soil == FoundationSoil.CLAY
+                        ? Math.min(MOST_BY_COHESION, CLAY_KN_PER_M2 / pressureKnPerM2)
+                        : soil.sliding())
+                .orElse(0.0);
     }
 
     /** From the middle of a side to what lies opposite, mm. */

@@ -1,15 +1,18 @@
 package borderwright.engine.strength;
 
 import borderwright.engine.garden.GroundSpec;
+import borderwright.engine.garden.Origins;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.SoilSpec;
 import borderwright.engine.garden.StrengthSpec;
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
 import borderwright.engine.strength.box.MemberMaterials;
 import borderwright.engine.strength.rules.RuleSet;
 import borderwright.engine.strength.soil.Fill;
-import borderwright.engine.strength.soil.GroundKind;
+import borderwright.engine.strength.timber.ScrewPull;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param kneelingN weight of a person on the edge of a wall, N; 0 for none
  * @param bowLimitMm greatest final bow of a side, mm
  * @param bedFriction coefficient of friction under the bottom course that may be counted on; 0 for none
- * @param ground what lies under the gravel bed
+ * @param ground what lies under the gravel bed; nothing on paving or a roof
  * @param gravelMm depth of the gravel bed, mm
  * @param strapN what one corner strap is declared to carry, N, for good; 0 where nothing is declared
  */
@@ -30,7 +33,7 @@ public record StrengthTerms(
         double kneelingN,
         double bowLimitMm,
         double bedFriction,
-        GroundKind ground,
+        Optional<FoundationSoil> ground,
         double gravelMm,
         double strapN) {
     public StrengthTerms {
@@ -40,25 +43,40 @@ public record StrengthTerms(
         }
     }
 
-    /** The terms of a garden, all sections under its rules. */
+    /** The terms of a garden, all sections under its rules; {@code origins} tell what is declared of its screws. */
     public static StrengthTerms of(
-            StrengthSpec strength, SoilSpec soil, GroundSpec ground, List<SectionSpec> sections) {
-        StrengthSpec.Declared declared = strength.fasteners();
+            StrengthSpec strength, SoilSpec soil, GroundSpec ground, List<SectionSpec> sections, Origins origins) {
+        StrengthSpec.Fasteners fasteners = strength.fasteners();
         return StrengthTerms.builder()
                 .materials(new MemberMaterials(
                         RuleSet.of(strength.rules()),
                         sections,
-                        declared.withdrawalNPerMm2().orElse(0),
-                        declared.pullThroughNPerMm2().orElse(0),
-                        declared.screwStiffnessNPerMm().orElse(0)))
+                        new ScrewPull(
+                                figure(fasteners.withdrawalNPerMm2(), origins.isGiven("strength.withdrawal")),
+                                figure(fasteners.pullThroughNPerMm2(), origins.isGiven("strength.pull through"))),
+                        fasteners.screwStiffnessNPerMm().orElse(0)))
                 .fill(Fill.of(strength.load(), soil))
                 .kneelingN(strength.kneelingN())
                 .bowLimitMm(strength.bulgeLimitMm())
                 .bedFriction(strength.bedFriction().orElse(0))
-                .ground(strength.foundation().map(GroundKind::of).orElse(GroundKind.PAVED))
+                .ground(strength.foundation())
                 .gravelMm(ground.isHard() ? 0 : ground.gravelMm(0))
-                .strapN(declared.strapN().orElse(0))
+                .strapN(fasteners.strapN().orElse(0))
                 .build();
+    }
+
+    private static ScrewPull.Figure figure(double nPerMm2, boolean isGiven) {
+        return isGiven ? ScrewPull.Figure.declared(nPerMm2) : ScrewPull.Figure.careful(nPerMm2);
+    }
+
+    /** What posts stand in that are let into it. */
+    public FoundationSoil postGround() {
+        return ground.orElse(FoundationSoil.UNKNOWN);
+    }
+
+    /** Presumptive bearing pressure of the ground, kN/m2; 0 where there is none, as on paving. */
+    double bearingKnPerM2() {
+        return ground.map(FoundationSoil::bearingKnPerM2).orElse(0.0);
     }
 
     RuleSet rules() {
@@ -76,7 +94,7 @@ public record StrengthTerms(
         private double kneelingN = 0;
         private @Nullable Double bowLimitMm;
         private double bedFriction = 0;
-        private @Nullable GroundKind ground;
+        private @Nullable Optional<FoundationSoil> ground;
         private double gravelMm = 0;
         private double strapN = 0;
 
@@ -107,7 +125,7 @@ public record StrengthTerms(
             return this;
         }
 
-        public Builder ground(GroundKind set) {
+        public Builder ground(Optional<FoundationSoil> set) {
             ground = set;
             return this;
         }

@@ -1,14 +1,15 @@
 package borderwright.engine.strength;
 
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
 import borderwright.engine.message.Message;
 import borderwright.engine.strength.box.BoxFrame;
 import borderwright.engine.strength.soil.Fill;
-import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.worked.Check;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Comes from the figures to the verdict, and lists what the checks assume and what they leave open. */
@@ -91,7 +92,7 @@ final class VerdictMaker {
     /** What no figure covers. */
     static List<Message> open(Box box, StrengthTerms terms) {
         Set<Message> open = new LinkedHashSet<>();
-        if (terms.ground() == GroundKind.UNKNOWN) {
+        if (terms.ground().equals(Optional.of(FoundationSoil.UNKNOWN))) {
             open.add(StrengthMessage.GROUND_NOT_KNOWN.of());
         }
         box.missingBoards().forEach(missing -> open.add(StrengthMessage.BOARD_MISSING.of(missing)));

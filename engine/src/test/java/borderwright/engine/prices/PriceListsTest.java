@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.Substitute;
 import borderwright.engine.garden.SupplierSpec;
+import borderwright.engine.garden.given.GivenBoardPrice;
 import borderwright.engine.garden.given.GivenSection;
 import borderwright.engine.garden.given.GivenSupplier;
 import borderwright.engine.garden.resolve.SupplierResolver;
@@ -23,54 +24,35 @@ class PriceListsTest {
             WoodResolver.section(GivenSection.builder("cedar", new Length(8128), new Length(6 * 8128))
                     .build());
 
-    private static GivenSupplier.GivenBoardPrice price(
-            List<Length> lengths,
-            @Nullable String whole,
-            @Nullable String metre,
-            @Nullable String foot,
-            @Nullable String boardFoot,
-            @Nullable Integer pack) {
-        return new GivenSupplier.GivenBoardPrice(
-                "cedar",
-                null,
-                lengths,
-                number(whole),
-                number(metre),
-                number(foot),
-                number(boardFoot),
-                pack,
-                null,
-                null);
+    /** Cedar sold in these lengths. */
+    private static GivenBoardPrice.Builder cedar(Length... lengths) {
+        return GivenBoardPrice.builder("cedar").lengths(List.of(lengths));
     }
 
     private static @Nullable BigDecimal number(@Nullable String text) {
         return text == null ? null : new BigDecimal(text);
     }
 
-    private static PriceLists resolved(
-            GivenSupplier.GivenBoardPrice price, @Nullable Length longest, @Nullable Boolean taxed) {
-        SupplierSpec note = SupplierResolver.supplier(new GivenSupplier(
-                "Alder",
-                taxed == null ? null : !taxed,
-                new BigDecimal("20"),
-                new BigDecimal("25"),
-                new BigDecimal("300"),
-                List.of(),
-                null,
-                null,
-                longest,
-                null,
-                null,
-                null,
-                List.of(price),
-                List.of()));
+    private static PriceLists resolved(GivenBoardPrice price, @Nullable Length longest, @Nullable Boolean taxed) {
+        SupplierSpec note = SupplierResolver.supplier(GivenSupplier.builder("Alder")
+                .taxIncluded(taxed == null ? null : !taxed)
+                .taxPercent(new BigDecimal("20"))
+                .delivery(new BigDecimal("25"))
+                .freeOver(new BigDecimal("300"))
+                .longestBoard(longest)
+                .boards(List.of(price))
+                .build());
         return PriceLists.resolve(List.of(note), List.of(CEDAR), POUND);
     }
 
     @Test
     void aPricePerMetreIsRoundedPerBoardHalvesUp() {
         PriceLists lists = resolved(
-                price(List.of(Length.ofMm(3000), Length.ofMm(4250)), null, "2.05", null, null, null), null, null);
+                cedar(Length.ofMm(3000), Length.ofMm(4250))
+                        .perMetre(number("2.05"))
+                        .build(),
+                null,
+                null);
         // 3.0 m x 2.05 = 6.15; 4.25 m x 2.05 = 8.7125.
         assertThat(lists.boards()).extracting(BoardOffer::packPrice).containsExactly(615L, 871L);
     }
@@ -78,14 +60,22 @@ class PriceListsTest {
     @Test
     void aPricePerBoardFootCountsTheMeasuredSection() {
         // 1 in x 6 in x 8 ft = 4 board feet.
-        PriceLists lists = resolved(price(List.of(new Length(96 * 8128L)), null, null, null, "1.055", 2), null, null);
+        PriceLists lists = resolved(
+                cedar(new Length(96 * 8128L))
+                        .perBoardFoot(number("1.055"))
+                        .pack(2)
+                        .build(),
+                null,
+                null);
         assertThat(lists.boards()).extracting(BoardOffer::packPrice).containsExactly(844L);
     }
 
     @Test
     void boardsTooLongToBringHomeAreLeftOut() {
         PriceLists lists = resolved(
-                price(List.of(Length.ofMm(3000), Length.ofMm(4800)), "9.00", null, null, null, null),
+                cedar(Length.ofMm(3000), Length.ofMm(4800))
+                        .price(number("9.00"))
+                        .build(),
                 Length.ofMm(3600),
                 null);
         assertThat(lists.boards()).extracting(BoardOffer::lengthTicks).containsExactly(960_000L);
@@ -93,14 +83,14 @@ class PriceListsTest {
 
     @Test
     void taxIsOnlyAddedWherePricesAreWithoutIt() {
-        GivenSupplier.GivenBoardPrice price = price(List.of(Length.ofMm(3000)), "9.00", null, null, null, null);
+        GivenBoardPrice price = cedar(Length.ofMm(3000)).price(number("9.00")).build();
         assertThat(resolved(price, null, null).terms().get(0).taxPercent()).isEqualByComparingTo("0");
         assertThat(resolved(price, null, true).terms().get(0).taxPercent()).isEqualByComparingTo("20");
     }
 
     @Test
     void aBoardWithoutAPriceIsReported() {
-        PriceLists lists = resolved(price(List.of(Length.ofMm(3000)), null, null, null, null, null), null, null);
+        PriceLists lists = resolved(cedar(Length.ofMm(3000)).build(), null, null);
         assertThat(lists.problems())
                 .singleElement()
                 .satisfies(p -> assertThat(p.sentence(English.METRIC))
@@ -110,7 +100,13 @@ class PriceListsTest {
 
     @Test
     void aSectionThatStandsInCountsItsDifferenceForEachMetre() {
-        PriceLists lists = resolved(price(List.of(Length.ofMm(3000)), null, "2.00", null, null, 2), null, null)
+        PriceLists lists = resolved(
+                        cedar(Length.ofMm(3000))
+                                .perMetre(number("2.00"))
+                                .pack(2)
+                                .build(),
+                        null,
+                        null)
                 .withSubstitutes(List.of(new Substitute("cedar", "larch", new BigDecimal("0.40"))), POUND);
         BoardOffer standIn = lists.boards().get(1);
         assertThat(standIn.section()).isEqualTo("larch");
@@ -122,23 +118,14 @@ class PriceListsTest {
 
     /** Three bands of two distances, and fetching with a longest board. */
     private static SupplierSpec banded(@Nullable String distance) {
-        return SupplierResolver.supplier(new GivenSupplier(
-                "Alder",
-                null,
-                null,
-                null,
-                null,
-                List.of(band("20", null, "35"), band("20", "100", "20"), band("40", null, "60")),
-                number(distance),
-                null,
-                null,
-                null,
-                new GivenSupplier.GivenCollection(number("4.50"), new Length(3000 * 320)),
-                null,
-                List.of(
-                        price(List.of(new Length(2400 * 320)), "6", null, null, null, null),
-                        price(List.of(new Length(4800 * 320)), "12", null, null, null, null)),
-                List.of()));
+        return SupplierResolver.supplier(GivenSupplier.builder("Alder")
+                .deliveryBands(List.of(band("20", null, "35"), band("20", "100", "20"), band("40", null, "60")))
+                .distance(number(distance))
+                .collection(new GivenSupplier.GivenCollection(number("4.50"), new Length(3000 * 320)))
+                .boards(List.of(
+                        cedar(Length.ofMm(2400)).price(number("6")).build(),
+                        cedar(Length.ofMm(4800)).price(number("12")).build()))
+                .build());
     }
 
     private static GivenSupplier.GivenDeliveryBand band(@Nullable String within, @Nullable String from, String charge) {

@@ -48,25 +48,36 @@ public final class Draft {
     private final Set<Message> notes = new LinkedHashSet<>();
     private final List<Problem> unmet = new ArrayList<>();
 
-    public Draft(
-            FootprintPlan plan,
-            BuildSpec rules,
-            BuildMeans means,
-            BracingScheme scheme,
-            PartSections sections,
-            CourseStack stack,
-            List<SideFrame> sides,
-            List<DividerStrip> dividers,
-            List<Ring> inside) {
-        this.plan = plan;
-        this.rules = rules;
-        this.means = means;
-        this.scheme = scheme;
+    /**
+     * What is to be built.
+     *
+     * @param plan where the box stands
+     * @param rules which section for what, corner style, faces, screws
+     * @param means sections as measured, saws, longest pieces, units
+     * @param scheme how closely it is braced and tied
+     */
+    public record Order(FootprintPlan plan, BuildSpec rules, BuildMeans means, BracingScheme scheme) {}
+
+    /**
+     * The walls and dividers as lines and strips on the plan, before any board.
+     *
+     * @param stack courses of the walls
+     * @param sides of the outline
+     * @param dividers across the box
+     * @param inside of each planter
+     */
+    public record Shell(CourseStack stack, List<SideFrame> sides, List<DividerStrip> dividers, List<Ring> inside) {}
+
+    public Draft(Order order, PartSections sections, Shell shell) {
+        this.plan = order.plan;
+        this.rules = order.rules;
+        this.means = order.means;
+        this.scheme = order.scheme;
         this.sections = sections;
-        this.stack = stack;
-        this.sides = sides;
-        this.dividers = dividers;
-        this.inside = inside;
+        this.stack = shell.stack;
+        this.sides = shell.sides;
+        this.dividers = shell.dividers;
+        this.inside = shell.inside;
         this.finder = new PlanterFinder(inside);
         this.bench = new SawBench(means.saws());
         this.words = new CutWords(bench, means.steps());

@@ -1,5 +1,6 @@
 package borderwright.engine.garden.checks;
 
+import borderwright.engine.garden.given.GivenBoardPrice;
 import borderwright.engine.garden.given.GivenGarden;
 import borderwright.engine.garden.given.GivenSupplier;
 import borderwright.engine.problem.Problem;
@@ -92,7 +93,7 @@ final class SupplierChecks {
         }
     }
 
-    private void checkBoard(GivenSupplier.GivenBoardPrice board, String where) {
+    private void checkBoard(GivenBoardPrice board, String where) {
         sections.require(board.section(), where + ".section", found);
         money(where + ".price", Optional.ofNullable(board.price()));
         List<String> prices = prices(board);
@@ -108,7 +109,7 @@ final class SupplierChecks {
         checkLengths(board, where);
     }
 
-    private static List<String> prices(GivenSupplier.GivenBoardPrice board) {
+    private static List<String> prices(GivenBoardPrice board) {
         Map<String, Boolean> given = new LinkedHashMap<>();
         given.put("price", board.price() != null);
         given.put("per metre", board.perMetre() != null);
@@ -120,7 +121,7 @@ final class SupplierChecks {
                 .toList();
     }
 
-    private void checkWholeBoard(GivenSupplier.GivenBoardPrice board, String where) {
+    private void checkWholeBoard(GivenBoardPrice board, String where) {
         if (board.length() == null) {
             found.add(new Problem(where + ".length", SupplierMessage.BOARD_LENGTH_MISSING.of()));
         }
@@ -129,7 +130,7 @@ final class SupplierChecks {
         }
     }
 
-    private void checkByLength(GivenSupplier.GivenBoardPrice board, String price, String where) {
+    private void checkByLength(GivenBoardPrice board, String price, String where) {
         if (board.length() != null) {
             found.add(new Problem(where + ".length", SupplierMessage.BOARD_SOLD_BY_LENGTH.of(price)));
         } else if (board.lengths().isEmpty()) {
@@ -137,7 +138,7 @@ final class SupplierChecks {
         }
     }
 
-    private void checkLengths(GivenSupplier.GivenBoardPrice board, String where) {
+    private void checkLengths(GivenBoardPrice board, String where) {
         for (int i = 0; i < board.lengths().size(); i++) {
             if (board.lengths().get(i).mm() < SHORTEST_MM) {
                 found.add(new Problem(

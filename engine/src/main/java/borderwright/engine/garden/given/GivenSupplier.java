@@ -116,56 +116,6 @@ public record GivenSupplier(
             @Nullable
             Length longestBoard) {}
 
-    /** The price of one board, or of a metre, foot or board foot of it, in the lengths in which it is sold. */
-    @Described("the price of one board, or of a metre, foot or board foot of it, in the lengths in which it is sold")
-    public record GivenBoardPrice(
-            @Described(value = "section, by its name", example = "larch 25 x 150")
-            String section,
-
-            @Described(value = "length, when the price is for one whole board", example = "3.6 m", atLeast = 50)
-            @Nullable
-            Length length,
-
-            @Described(value = "lengths in which it is sold, when the price is by length", example = "[3.0 m, 3.6 m]")
-            List<Length> lengths,
-
-            @Described(
-                    value = "price of one whole board, or of a pack when a pack is given",
-                    example = "9.60",
-                    atLeast = 0)
-            @Nullable
-            BigDecimal price,
-
-            @Described(value = "price per metre", example = "2.05", atLeast = 0) @Nullable
-            BigDecimal perMetre,
-
-            @Described(value = "price per foot", example = "1.20", atLeast = 0) @Nullable
-            BigDecimal perFoot,
-
-            @Described(value = "price per board foot (144 cubic inches)", example = "1.05", atLeast = 0) @Nullable
-            BigDecimal perBoardFoot,
-
-            @Described(value = "boards in a pack, bought whole", otherwise = "1", atLeast = 1, atMost = 10000) @Nullable
-            Integer pack,
-
-            @Described(value = "boards to be had", otherwise = "as many as needed", atLeast = 0, atMost = 1000000)
-            @Nullable
-            Integer available,
-
-            @Described(
-                    value =
-                            "boards from which the price holds, for all of them; give the usual price a line of its own",
-                    example = "10",
-                    otherwise = "any number",
-                    atLeast = 1,
-                    atMost = 1000000)
-            @Nullable
-            Integer priceFromCount) {
-        public GivenBoardPrice {
-            lengths = List.copyOf(lengths);
-        }
-    }
-
     /** The price of anything that is not a board. */
     @Described("the price of anything that is not a board")
     public record GivenGoodsPrice(
@@ -202,4 +152,114 @@ public record GivenSupplier(
                     otherwise = "no")
             @Nullable
             Boolean deliveredOnly) {}
+
+    /** Begins with what is needed; what is not given is absent. */
+    public static Builder builder(String name) {
+        return new Builder(name);
+    }
+
+    /** Gives it key by key. */
+    public static final class Builder {
+        private final String name;
+        private @Nullable Boolean taxIncluded;
+        private @Nullable BigDecimal taxPercent;
+        private @Nullable BigDecimal delivery;
+        private @Nullable BigDecimal freeOver;
+        private List<GivenDeliveryBand> deliveryBands = List.of();
+        private @Nullable BigDecimal distance;
+        private @Nullable BigDecimal minimumOrder;
+        private @Nullable Length longestBoard;
+        private @Nullable Boolean collectionOnly;
+        private @Nullable GivenCollection collection;
+        private @Nullable LocalDate quoted;
+        private List<GivenBoardPrice> boards = List.of();
+        private List<GivenGoodsPrice> goods = List.of();
+
+        private Builder(String name) {
+            this.name = name;
+        }
+
+        public Builder taxIncluded(@Nullable Boolean given) {
+            taxIncluded = given;
+            return this;
+        }
+
+        public Builder taxPercent(@Nullable BigDecimal given) {
+            taxPercent = given;
+            return this;
+        }
+
+        public Builder delivery(@Nullable BigDecimal given) {
+            delivery = given;
+            return this;
+        }
+
+        public Builder freeOver(@Nullable BigDecimal given) {
+            freeOver = given;
+            return this;
+        }
+
+        public Builder deliveryBands(List<GivenDeliveryBand> given) {
+            deliveryBands = given;
+            return this;
+        }
+
+        public Builder distance(@Nullable BigDecimal given) {
+            distance = given;
+            return this;
+        }
+
+        public Builder minimumOrder(@Nullable BigDecimal given) {
+            minimumOrder = given;
+            return this;
+        }
+
+        public Builder longestBoard(@Nullable Length given) {
+            longestBoard = given;
+            return this;
+        }
+
+        public Builder collectionOnly(@Nullable Boolean given) {
+            collectionOnly = given;
+            return this;
+        }
+
+        public Builder collection(@Nullable GivenCollection given) {
+            collection = given;
+            return this;
+        }
+
+        public Builder quoted(@Nullable LocalDate given) {
+            quoted = given;
+            return this;
+        }
+
+        public Builder boards(List<GivenBoardPrice> given) {
+            boards = given;
+            return this;
+        }
+
+        public Builder goods(List<GivenGoodsPrice> given) {
+            goods = given;
+            return this;
+        }
+
+        public GivenSupplier build() {
+            return new GivenSupplier(
+                    name,
+                    taxIncluded,
+                    taxPercent,
+                    delivery,
+                    freeOver,
+                    deliveryBands,
+                    distance,
+                    minimumOrder,
+                    longestBoard,
+                    collectionOnly,
+                    collection,
+                    quoted,
+                    boards,
+                    goods);
+        }
+    }
 }

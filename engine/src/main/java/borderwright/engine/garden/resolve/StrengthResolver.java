@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 /** What the walls must stand. */
 public final class StrengthResolver {
     private static final double N_PER_KN = 1000;
+    private static final String CAREFUL = "careful default, no source";
     private static final GivenStrength NOTHING = GivenStrength.builder().build();
 
     private StrengthResolver() {}
@@ -39,9 +40,9 @@ public final class StrengthResolver {
                 N_PER_KN * in.or("person", g.person(), 1.0, Ledger.PRACTICE),
                 foundation(g.ground(), ground, in),
                 declared(g.bedFriction(), 1),
-                new StrengthSpec.Declared(
-                        declared(g.withdrawal(), 1),
-                        declared(g.pullThrough(), 1),
+                new StrengthSpec.Fasteners(
+                        in.or("withdrawal", g.withdrawal(), 8.0, CAREFUL),
+                        in.or("pull through", g.pullThrough(), 8.0, CAREFUL),
                         declared(g.screwStiffness(), 1),
                         declared(g.strap(), N_PER_KN)));
     }

@@ -4,6 +4,7 @@ import borderwright.engine.garden.SupplierSpec;
 import borderwright.engine.garden.SupplierSpec.DeliveryBand;
 import borderwright.engine.garden.SupplierSpec.PriceUnit;
 import borderwright.engine.garden.SupplierSpec.Quote;
+import borderwright.engine.garden.given.GivenBoardPrice;
 import borderwright.engine.garden.given.GivenSupplier;
 import borderwright.engine.garden.given.GivenSupplier.GivenDeliveryBand;
 import borderwright.engine.measure.Length;
@@ -83,7 +84,7 @@ public final class SupplierResolver {
         return within.compareTo(holds) == 0;
     }
 
-    private static SupplierSpec.BoardPrice board(GivenSupplier.GivenBoardPrice g, Ledger in) {
+    private static SupplierSpec.BoardPrice board(GivenBoardPrice g, Ledger in) {
         List<Length> lengths = new ArrayList<>(g.lengths());
         if (g.length() != null && !lengths.contains(g.length())) {
             lengths.add(0, g.length());
@@ -97,7 +98,7 @@ public final class SupplierResolver {
                 in.or("price from count", g.priceFromCount(), 1, "any number"));
     }
 
-    private static Optional<Quote> quote(GivenSupplier.GivenBoardPrice g) {
+    private static Optional<Quote> quote(GivenBoardPrice g) {
         if (g.price() != null) {
             return Optional.of(new Quote(g.price(), PriceUnit.BOARD));
         } else if (g.perMetre() != null) {

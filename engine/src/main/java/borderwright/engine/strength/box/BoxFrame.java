@@ -1,11 +1,11 @@
 package borderwright.engine.strength.box;
 
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
 import borderwright.engine.message.Message;
 import borderwright.engine.strength.frame.Frame;
 import borderwright.engine.strength.frame.UnknownScales;
 import borderwright.engine.strength.soil.Fill;
-import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.timber.FastenerJoint;
 import borderwright.engine.strength.timber.TimberAge;
 import java.util.List;
@@ -71,7 +71,7 @@ public record BoxFrame(
 
     /** The frame of a box whose bottom course slides freely on its bed, on clay. */
     public static BoxFrame of(Box box, MemberMaterials materials, Fill fill) {
-        return of(box, materials, fill, 0, GroundKind.CLAY);
+        return of(box, materials, fill, 0, FoundationSoil.CLAY);
     }
 
     /**
@@ -82,7 +82,8 @@ public record BoxFrame(
      *     none
      * @param ground what posts stand in that are let into it
      */
-    public static BoxFrame of(Box box, MemberMaterials materials, Fill fill, double bedFriction, GroundKind ground) {
+    public static BoxFrame of(
+            Box box, MemberMaterials materials, Fill fill, double bedFriction, FoundationSoil ground) {
         return new FrameOfBox(box, materials, fill, bedFriction, ground, LONGEST_PART_MM).build();
     }
 
@@ -91,7 +92,7 @@ public record BoxFrame(
      * a twentieth less. For what only asks whether a box is far over its limit.
      */
     public static BoxFrame coarse(
-            Box box, MemberMaterials materials, Fill fill, double bedFriction, GroundKind ground) {
+            Box box, MemberMaterials materials, Fill fill, double bedFriction, FoundationSoil ground) {
         return new FrameOfBox(box, materials, fill, bedFriction, ground, Double.POSITIVE_INFINITY).build();
     }
 

@@ -3,13 +3,13 @@ package borderwright.engine.strength.box;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
 import borderwright.engine.message.Message;
 import borderwright.engine.strength.frame.FrameBuilder;
 import borderwright.engine.strength.frame.Freedom;
 import borderwright.engine.strength.frame.JointRigidity;
 import borderwright.engine.strength.frame.Vector;
 import borderwright.engine.strength.soil.Fill;
-import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.timber.Timber;
 import borderwright.engine.strength.timber.TimberSection;
 import java.util.ArrayList;
@@ -27,7 +27,7 @@ final class FrameOfBox {
     final MemberMaterials materials;
     final Fill fill;
     final double bedFriction;
-    final GroundKind ground;
+    final FoundationSoil ground;
     final FrameBuilder builder = new FrameBuilder();
     final CentreLines lines;
     final Screws screws;
@@ -41,7 +41,7 @@ final class FrameOfBox {
             MemberMaterials materials,
             Fill fill,
             double bedFriction,
-            GroundKind ground,
+            FoundationSoil ground,
             double longestPartMm) {
         this.box = box;
         this.materials = materials;

@@ -6,6 +6,7 @@ import borderwright.engine.strength.timber.DrivenInto;
 import borderwright.engine.strength.timber.Fastener;
 import borderwright.engine.strength.timber.FastenerJoint;
 import borderwright.engine.strength.timber.Grade;
+import borderwright.engine.strength.timber.ScrewPull;
 import borderwright.engine.strength.timber.Timber;
 import java.util.List;
 
@@ -14,27 +15,16 @@ import java.util.List;
  *
  * @param rules which rule set
  * @param sections the sections in question, as measured, with their grades where stamped
- * @param withdrawalNPerMm2 declared withdrawal parameter of the screws; 0 where none is declared
- * @param pullThroughNPerMm2 declared head pull-through parameter; 0 where none is declared
+ * @param pull what the screws bear when they are pulled
  * @param axialStiffnessNPerMm declared stiffness of one screw pulled; 0 takes its slip modulus in shear, which is a
  *     careful default without source: approvals declare several times as much
  */
-public record MemberMaterials(
-        RuleSet rules,
-        List<SectionSpec> sections,
-        double withdrawalNPerMm2,
-        double pullThroughNPerMm2,
-        double axialStiffnessNPerMm) {
+public record MemberMaterials(RuleSet rules, List<SectionSpec> sections, ScrewPull pull, double axialStiffnessNPerMm) {
     /** The thinnest strap that is asked for. */
     private static final double STRAP_MM = 1.5;
 
     public MemberMaterials {
         sections = List.copyOf(sections);
-    }
-
-    /** Nothing declared of the screws. */
-    public static MemberMaterials of(RuleSet rules, List<SectionSpec> sections) {
-        return new MemberMaterials(rules, sections, 0, 0, 0);
     }
 
     /** The section of that name. */
@@ -57,22 +47,9 @@ public record MemberMaterials(
         return rules.timber(grade(section));
     }
 
-    /** A screw of that size with what is declared of it. */
+    /** A screw of that size. */
     Fastener screw(double diameterMm, double lengthMm) {
-        Fastener plain = Fastener.screw(diameterMm, lengthMm);
-        return Fastener.builder()
-                .kind(plain.kind())
-                .diameterMm(plain.diameterMm())
-                .rootMm(plain.rootMm())
-                .lengthMm(plain.lengthMm())
-                .threadMm(plain.threadMm())
-                .headMm(plain.headMm())
-                .fuNPerMm2(plain.fuNPerMm2())
-                .predrilled(plain.predrilled())
-                .withdrawalNPerMm2(withdrawalNPerMm2)
-                .pullThroughNPerMm2(pullThroughNPerMm2)
-                .declaredRhoKgPerM3(plain.declaredRhoKgPerM3())
-                .build();
+        return Fastener.screw(diameterMm, lengthMm, pull);
     }
 
     FastenerJoint joint(Fastener screw, double fixedMm, String fixed, double receiverMm, String receiver) {

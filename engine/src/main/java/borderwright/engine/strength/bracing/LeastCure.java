@@ -168,7 +168,7 @@ public final class LeastCure {
         if (rules.corners() == CornerStyle.MITRED) {
             others.add(new Other(plan, rules.withCorners(CornerStyle.LAPPED), List.of()));
         }
-        if (!surface.isHard() && !rules.isFooted() && terms.ground().lateralKnPerM3() > 0) {
+        if (!surface.isHard() && !rules.isFooted() && terms.postGround().lateralKnPerM3() > 0) {
             others.add(new Other(plan, rules.withPostFooting(FOOTING), List.of()));
         }
         raised().ifPresent(raised -> onFloor(raised, others));

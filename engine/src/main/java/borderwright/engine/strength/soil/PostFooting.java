@@ -1,5 +1,6 @@
 package borderwright.engine.strength.soil;
 
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
 import borderwright.engine.strength.worked.Working;
 
 /**
@@ -12,7 +13,7 @@ import borderwright.engine.strength.worked.Working;
  * @param widthM width of the concrete round it
  * @param ground what it stands in
  */
-public record PostFooting(double depthM, double widthM, GroundKind ground) {
+public record PostFooting(double depthM, double widthM, FoundationSoil ground) {
     private static final double A_FACTOR = 2.34;
     private static final double ARM_FACTOR = 1.09;
 
@@ -25,11 +26,11 @@ public record PostFooting(double depthM, double widthM, GroundKind ground) {
      */
     public double stiffnessNPerMm2() {
         return switch (ground) {
-            case BEDROCK -> 20;
+            case ROCK -> 20;
             case GRAVEL -> 3;
             case SAND -> 2;
             case CLAY -> 1.5;
-            case UNKNOWN, PAVED -> 0.5;
+            case UNKNOWN -> 0.5;
         };
     }
 

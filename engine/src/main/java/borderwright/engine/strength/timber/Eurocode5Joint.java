@@ -1,6 +1,5 @@
 package borderwright.engine.strength.timber;
 
-import borderwright.engine.strength.worked.StepMessage;
 import borderwright.engine.strength.worked.Working;
 
 /**
@@ -83,7 +82,7 @@ public record Eurocode5Joint(
             return 0;
         }
         return switch (fastener.kind()) {
-            case SCREW -> screwWithdrawalN(working);
+            case SCREW -> screwWithdrawalN(fastener.pull().orElseThrow(), working);
             case SMOOTH_NAIL -> {
                 working.remark("EN 1995-1-1 8.3.2(1)P", TimberStep.NO_PULL_ON_SMOOTH_NAILS);
                 yield 0;
@@ -92,7 +91,7 @@ public record Eurocode5Joint(
         };
     }
 
-    private double screwWithdrawalN(Working working) {
+    private double screwWithdrawalN(ScrewPull pull, Working working) {
         double d = fastener.diameterMm();
         double lef = working.step(
                 "lef", TimberStep.THREAD_IN_RECEIVER, Math.min(fastener.threadMm(), penetrationMm()), "mm", "8.7.2");
@@ -100,22 +99,17 @@ public record Eurocode5Joint(
             working.remark("EN 1995-1-1 8.7.2(2)", TimberStep.THREAD_TOO_SHALLOW);
             return 0;
         }
-        double out = isInFormulaRange() ? byFormulaN(lef, working) : byDeclaredN(lef, working);
+        double out = isInFormulaRange() ? byFormulaN(lef, working) : byFigureN(pull.withdrawal(), lef, working);
+        ScrewPull.Figure headPull = pull.headPullThrough();
         double fhead =
-                fastener.pullThroughNPerMm2() > 0 ? fastener.pullThroughNPerMm2() : Fastener.CAREFUL_PULL_THROUGH;
-        working.step(
-                "fhead,k",
-                TimberStep.HEAD_PULL_THROUGH,
-                fhead,
-                "N/mm2",
-                fastener.pullThroughNPerMm2() > 0 ? StepMessage.DECLARED : StepMessage.CAREFUL_DEFAULT);
+                working.step("fhead,k", TimberStep.HEAD_PULL_THROUGH, headPull.nPerMm2(), "N/mm2", headPull.source());
         double head = working.step(
                 "Fhead",
                 "fhead,k dh^2 (rho,k / rho,a)^0.8",
                 fhead
                         * fastener.headMm()
                         * fastener.headMm()
-                        * StrictMath.pow(fixed.rhoK() / fastener.declaredRhoKgPerM3(), 0.8),
+                        * StrictMath.pow(fixed.rhoK() / ScrewPull.RHO_KG_PER_M3, 0.8),
                 "N",
                 "EN 1995-1-1 eq. 8.40b");
         return working.step("Fax,Rk", TimberStep.THE_LESSER, Math.min(out, head), "N", "EN 1995-1-1 8.7.2(3)");
@@ -140,16 +134,11 @@ public record Eurocode5Joint(
         return working.step("Fax,t", "fax,k d lef kd", fax * d * lef * kd, "N", "EN 1995-1-1 eq. 8.38");
     }
 
-    private double byDeclaredN(double lef, Working working) {
+    private double byFigureN(ScrewPull.Figure withdrawal, double lef, Working working) {
         double d = fastener.diameterMm();
-        boolean declared = fastener.withdrawalNPerMm2() > 0;
         double fax = working.step(
-                "fax,k",
-                TimberStep.WITHDRAWAL_PARAMETER,
-                declared ? fastener.withdrawalNPerMm2() : Fastener.CAREFUL_WITHDRAWAL,
-                "N/mm2",
-                declared ? StepMessage.DECLARED : StepMessage.CAREFUL_DEFAULT);
-        double density = StrictMath.pow(receiver.rhoK() / fastener.declaredRhoKgPerM3(), 0.8);
+                "fax,k", TimberStep.WITHDRAWAL_PARAMETER, withdrawal.nPerMm2(), "N/mm2", withdrawal.source());
+        double density = StrictMath.pow(receiver.rhoK() / ScrewPull.RHO_KG_PER_M3, 0.8);
         return working.step(
                 "Fax,t", "fax,k d lef (rho,k / rho,a)^0.8", fax * d * lef * density, "N", "EN 1995-1-1 eq. 8.40a");
     }

@@ -1,6 +1,7 @@
 package borderwright.engine.strength.timber;
 
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,9 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param headMm diameter of the head
  * @param fuNPerMm2 tensile strength of its wire
  * @param predrilled whether holes are drilled
- * @param withdrawalNPerMm2 declared withdrawal parameter fax,k at {@code declaredRhoKgPerM3}; 0 where none is declared
- * @param pullThroughNPerMm2 declared head pull-through parameter fhead,k at the same density; 0 where none is declared
- * @param declaredRhoKgPerM3 density for which these hold
+ * @param pull what a screw bears when it is pulled; nothing for a nail
  */
 public record Fastener(
         Kind kind,
@@ -27,19 +26,15 @@ public record Fastener(
         double headMm,
         double fuNPerMm2,
         boolean predrilled,
-        double withdrawalNPerMm2,
-        double pullThroughNPerMm2,
-        double declaredRhoKgPerM3) {
-    /** Taken where none is declared and no formula covers the diameter (careful default, no source). */
-    public static final double CAREFUL_WITHDRAWAL = 8;
-
-    /** Taken where none is declared (careful default, no source). */
-    public static final double CAREFUL_PULL_THROUGH = 8;
-
+        Optional<ScrewPull> pull) {
     public Fastener {
         if (!(diameterMm > 0 && rootMm > 0 && rootMm <= diameterMm && lengthMm > 0)) {
             throw new IllegalArgumentException("a fastener's diameter, root and length are above 0, got " + diameterMm
                     + ", " + rootMm + ", " + lengthMm + " mm");
+        }
+        if (pull.isPresent() != (kind == Kind.SCREW)) {
+            throw new IllegalArgumentException(
+                    "a screw, and no nail, has figures for its pull; got " + kind + ", " + pull);
         }
     }
 
@@ -54,7 +49,7 @@ public record Fastener(
      * A countersunk wood screw of which only diameter and length are known: root 0.64 d, head 2 d, thread on 0.6 of its
      * length, 600 N/mm2, predrilled (careful defaults, common practice, no source).
      */
-    public static Fastener screw(double diameterMm, double lengthMm) {
+    public static Fastener screw(double diameterMm, double lengthMm, ScrewPull pull) {
         return Fastener.builder()
                 .kind(Kind.SCREW)
                 .diameterMm(diameterMm)
@@ -64,9 +59,7 @@ public record Fastener(
                 .headMm(2 * diameterMm)
                 .fuNPerMm2(600)
                 .predrilled(true)
-                .withdrawalNPerMm2(0)
-                .pullThroughNPerMm2(0)
-                .declaredRhoKgPerM3(350)
+                .pull(pull)
                 .build();
     }
 
@@ -80,9 +73,6 @@ public record Fastener(
                 .threadMm(0)
                 .headMm(2 * diameterMm)
                 .fuNPerMm2(600)
-                .withdrawalNPerMm2(0)
-                .pullThroughNPerMm2(0)
-                .declaredRhoKgPerM3(350)
                 .build();
     }
 
@@ -119,9 +109,7 @@ public record Fastener(
         private @Nullable Double headMm;
         private @Nullable Double fuNPerMm2;
         private boolean predrilled;
-        private @Nullable Double withdrawalNPerMm2;
-        private @Nullable Double pullThroughNPerMm2;
-        private @Nullable Double declaredRhoKgPerM3;
+        private @Nullable ScrewPull pull;
 
         private Builder() {}
 
@@ -165,18 +153,8 @@ public record Fastener(
             return this;
         }
 
-        public Builder withdrawalNPerMm2(double set) {
-            withdrawalNPerMm2 = set;
-            return this;
-        }
-
-        public Builder pullThroughNPerMm2(double set) {
-            pullThroughNPerMm2 = set;
-            return this;
-        }
-
-        public Builder declaredRhoKgPerM3(double set) {
-            declaredRhoKgPerM3 = set;
+        public Builder pull(ScrewPull set) {
+            pull = set;
             return this;
         }
 
@@ -195,9 +173,7 @@ public record Fastener(
                     Objects.requireNonNull(headMm, "headMm"),
                     Objects.requireNonNull(fuNPerMm2, "fuNPerMm2"),
                     predrilled,
-                    Objects.requireNonNull(withdrawalNPerMm2, "withdrawalNPerMm2"),
-                    Objects.requireNonNull(pullThroughNPerMm2, "pullThroughNPerMm2"),
-                    Objects.requireNonNull(declaredRhoKgPerM3, "declaredRhoKgPerM3"));
+                    Optional.ofNullable(pull));
         }
     }
 }

@@ -2,13 +2,13 @@ package borderwright.engine.garden.checks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.garden.given.GivenBoardPrice;
 import borderwright.engine.garden.given.GivenBuild;
 import borderwright.engine.garden.given.GivenGarden;
 import borderwright.engine.garden.given.GivenMeasure;
 import borderwright.engine.garden.given.GivenRun;
 import borderwright.engine.garden.given.GivenSection;
 import borderwright.engine.garden.given.GivenSupplier;
-import borderwright.engine.garden.given.GivenSupplier.GivenBoardPrice;
 import borderwright.engine.garden.given.GivenSurvey;
 import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.garden.vocabulary.Names;
@@ -53,8 +53,7 @@ class GardenChecksTest {
     }
 
     private static GivenGarden garden(GivenSurvey survey, List<GivenRun> runs, List<GivenBoardPrice> boards) {
-        GivenSupplier alder = new GivenSupplier(
-                "Alder", null, null, null, null, List.of(), null, null, null, null, null, null, boards, List.of());
+        GivenSupplier alder = GivenSupplier.builder("Alder").boards(boards).build();
         return GivenGarden.builder("Test", "GBP", survey, walls("larch"))
                 .runs(runs)
                 .sections(section("larch"))
@@ -146,17 +145,12 @@ class GardenChecksTest {
     @Nested
     class Prices {
         private List<String> saidOf(Length length, List<Length> lengths, String price, String perMetre) {
-            GivenBoardPrice board = new GivenBoardPrice(
-                    "larch",
-                    length,
-                    lengths,
-                    price == null ? null : new BigDecimal(price),
-                    perMetre == null ? null : new BigDecimal(perMetre),
-                    null,
-                    null,
-                    null,
-                    null,
-                    null);
+            GivenBoardPrice board = GivenBoardPrice.builder("larch")
+                    .length(length)
+                    .lengths(lengths)
+                    .price(price == null ? null : new BigDecimal(price))
+                    .perMetre(perMetre == null ? null : new BigDecimal(perMetre))
+                    .build();
             return said(garden(STRIP, List.of(), List.of(board)));
         }
 

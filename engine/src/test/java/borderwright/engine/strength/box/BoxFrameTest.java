@@ -12,11 +12,11 @@ import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.Footprints;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.garden.vocabulary.CornerStyle;
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
 import borderwright.engine.strength.frame.Balance;
 import borderwright.engine.strength.frame.FrameAnswer;
 import borderwright.engine.strength.loads.BoxLoads;
 import borderwright.engine.strength.loads.LoadCase;
-import borderwright.engine.strength.soil.GroundKind;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -122,7 +122,7 @@ class BoxFrameTest {
         Box box = run(scheme(600, 600, 250), 1800, 450);
         Map<Double, Double> bowByLength = new TreeMap<>();
         for (double longest : new double[] {400, 200, 100, 50}) {
-            BoxFrame frame = new FrameOfBox(box, MATERIALS, FILL, 0, GroundKind.CLAY, longest).build();
+            BoxFrame frame = new FrameOfBox(box, MATERIALS, FILL, 0, FoundationSoil.CLAY, longest).build();
             bowByLength.put(longest, worst(BowLineFinder.of(frame, lasting(frame)), 0, 0));
         }
         double finest = bowByLength.getOrDefault(50.0, 0.0);
@@ -152,7 +152,7 @@ class BoxFrameTest {
     void frictionUnderTheBottomCourseHoldsSomeOfIt() {
         Box box = run(BARE, 1200, 450);
         BoxFrame sliding = BoxFrame.of(box, MATERIALS, FILL);
-        BoxFrame rubbing = BoxFrame.of(box, MATERIALS, FILL, 0.4, GroundKind.CLAY);
+        BoxFrame rubbing = BoxFrame.of(box, MATERIALS, FILL, 0.4, FoundationSoil.CLAY);
         double without = worst(BowLineFinder.of(sliding, lasting(sliding)), 0, 1);
         double with = worst(BowLineFinder.of(rubbing, lasting(rubbing)), 0, 1);
         assertThat(with).isLessThan(without).isGreaterThan(0.8 * without);

@@ -5,12 +5,14 @@ import static borderwright.engine.strength.box.Planters.scheme;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.TestTerms;
 import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.Footprints;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.vocabulary.CornerStyle;
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.English;
@@ -18,7 +20,6 @@ import borderwright.engine.strength.frame.Balance;
 import borderwright.engine.strength.frame.FrameAnswer;
 import borderwright.engine.strength.loads.BoxLoads;
 import borderwright.engine.strength.rules.RuleSet;
-import borderwright.engine.strength.soil.GroundKind;
 import borderwright.engine.strength.timber.TimberAge;
 import java.util.List;
 import java.util.Map;
@@ -41,8 +42,8 @@ class LapsCappingAndFootingsTest {
                 scheme);
     }
 
-    private static BoxFrame frame(Box box, RuleSet rules, GroundKind ground) {
-        return BoxFrame.of(box, MemberMaterials.of(rules, Footprints.SECTIONS), FILL, 0, ground);
+    private static BoxFrame frame(Box box, RuleSet rules, FoundationSoil ground) {
+        return BoxFrame.of(box, TestTerms.materials(rules, Footprints.SECTIONS), FILL, 0, ground);
     }
 
     private static FrameAnswer lasting(BoxFrame frame) {
@@ -60,8 +61,10 @@ class LapsCappingAndFootingsTest {
     @Test
     void lapsWhoseScrewsStayInTheWoodHoldMoreThanMitres() {
         BracingScheme loose = scheme(500, 0, 75);
-        double lapped = bow(frame(box(THICK, CornerStyle.LAPPED, false, loose), RuleSet.NDS, GroundKind.CLAY), 0, 1);
-        double mitred = bow(frame(box(THICK, CornerStyle.MITRED, false, loose), RuleSet.NDS, GroundKind.CLAY), 0, 1);
+        double lapped =
+                bow(frame(box(THICK, CornerStyle.LAPPED, false, loose), RuleSet.NDS, FoundationSoil.CLAY), 0, 1);
+        double mitred =
+                bow(frame(box(THICK, CornerStyle.MITRED, false, loose), RuleSet.NDS, FoundationSoil.CLAY), 0, 1);
         assertThat(lapped).isLessThan(0.95 * mitred);
     }
 
@@ -69,13 +72,14 @@ class LapsCappingAndFootingsTest {
     @Test
     void screwsInTheEndOfThinBoardsCountForNothing() {
         BoxFrame lapped =
-                frame(box(THIN, CornerStyle.LAPPED, false, scheme(500, 0, 75)), RuleSet.EUROCODE, GroundKind.CLAY);
+                frame(box(THIN, CornerStyle.LAPPED, false, scheme(500, 0, 75)), RuleSet.EUROCODE, FoundationSoil.CLAY);
         assertThat(lapped.helps()).isEmpty();
     }
 
     @Test
     void screwsThatGiveWayCarryNoMoreThanTheirDesignLoad() {
-        BoxFrame frame = frame(box(THICK, CornerStyle.LAPPED, true, scheme(500, 0, 75)), RuleSet.NDS, GroundKind.CLAY);
+        BoxFrame frame =
+                frame(box(THICK, CornerStyle.LAPPED, true, scheme(500, 0, 75)), RuleSet.NDS, FoundationSoil.CLAY);
         FrameAnswer answer = frame.frame()
                 .solve(BoxLoads.all(frame, FILL, 1000).get(1).factored(3, 3), frame.forStrength(TimberAge.CREPT));
         assertThat(frame.helps()).hasSizeGreaterThan(8);
@@ -103,14 +107,14 @@ class LapsCappingAndFootingsTest {
     @Test
     void aCappingStiffensTheTopCourseWhereItsScrewsStayInTheWood() {
         BracingScheme loose = scheme(1e5, 0, 75);
-        BoxFrame bare = frame(box(THICK, CornerStyle.LAPPED, false, loose), RuleSet.NDS, GroundKind.CLAY);
-        BoxFrame capped = frame(box(THICK, CornerStyle.LAPPED, true, loose), RuleSet.NDS, GroundKind.CLAY);
+        BoxFrame bare = frame(box(THICK, CornerStyle.LAPPED, false, loose), RuleSet.NDS, FoundationSoil.CLAY);
+        BoxFrame capped = frame(box(THICK, CornerStyle.LAPPED, true, loose), RuleSet.NDS, FoundationSoil.CLAY);
         assertThat(capped.capping()).hasSize(4);
         assertThat(bow(capped, 0, 2)).isLessThan(0.6 * bow(bare, 0, 2));
         assertThat(bow(capped, 0, 1)).as("below it nothing changes").isCloseTo(bow(bare, 0, 1), within(0.3));
 
         Box thin = box(THIN, CornerStyle.LAPPED, true, loose);
-        BoxFrame uncounted = frame(thin, RuleSet.EUROCODE, GroundKind.CLAY);
+        BoxFrame uncounted = frame(thin, RuleSet.EUROCODE, FoundationSoil.CLAY);
         assertThat(uncounted.capping()).isEmpty();
         assertThat(uncounted.unheld()).anyMatch(s -> English.METRIC.text(s).contains("capping is not counted on"));
     }
@@ -120,8 +124,8 @@ class LapsCappingAndFootingsTest {
         BuildSpec loose = Footprints.rules(THIN, "batten 47 x 50", CornerStyle.LAPPED);
         BuildSpec let = loose.withPostFooting(Length.ofMm(500));
         BracingScheme scheme = scheme(500, 0, 75);
-        BoxFrame standing = frame(box(loose, false, 1500, scheme), RuleSet.EUROCODE, GroundKind.CLAY);
-        BoxFrame footed = frame(box(let, false, 1500, scheme), RuleSet.EUROCODE, GroundKind.CLAY);
+        BoxFrame standing = frame(box(loose, false, 1500, scheme), RuleSet.EUROCODE, FoundationSoil.CLAY);
+        BoxFrame footed = frame(box(let, false, 1500, scheme), RuleSet.EUROCODE, FoundationSoil.CLAY);
         assertThat(standing.feet()).isEmpty();
         assertThat(footed.feet()).hasSize(footed.stems().size());
         assertThat(bow(footed, 0, 1)).isLessThan(0.3 * bow(standing, 0, 1));
@@ -133,7 +137,7 @@ class LapsCappingAndFootingsTest {
                 .mapToDouble(side -> bow(footed, side, 1))
                 .max()
                 .orElseThrow();
-        BoxFrame onGravel = frame(box(let, false, 1500, scheme), RuleSet.EUROCODE, GroundKind.GRAVEL);
+        BoxFrame onGravel = frame(box(let, false, 1500, scheme), RuleSet.EUROCODE, FoundationSoil.GRAVEL);
         assertThat(IntStream.range(0, 4)
                         .mapToDouble(side -> bow(onGravel, side, 1))
                         .max()

@@ -21,7 +21,7 @@ public final class Planters {
     public static final BracingScheme BARE = new BracingScheme(1e5, 0, 75, List.of());
 
     public static final Fill FILL = TestTerms.fill();
-    public static final MemberMaterials MATERIALS = MemberMaterials.of(RuleSet.EUROCODE, Footprints.SECTIONS);
+    public static final MemberMaterials MATERIALS = TestTerms.materials(RuleSet.EUROCODE, Footprints.SECTIONS);
 
     private Planters() {}
 

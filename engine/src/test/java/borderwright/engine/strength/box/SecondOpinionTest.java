@@ -3,6 +3,7 @@ package borderwright.engine.strength.box;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
 import borderwright.engine.message.English;
 import borderwright.engine.strength.frame.DenseFrame;
 import borderwright.engine.strength.frame.FrameAnswer;
@@ -11,7 +12,6 @@ import borderwright.engine.strength.frame.UnknownScales;
 import borderwright.engine.strength.frame.Vector;
 import borderwright.engine.strength.loads.BoxLoads;
 import borderwright.engine.strength.loads.LoadCase;
-import borderwright.engine.strength.soil.GroundKind;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -27,7 +27,7 @@ class SecondOpinionTest {
         for (int seed = 0; seed < BOXES; seed++) {
             SplittableRandom random = new SplittableRandom(seed);
             Box box = box(random);
-            BoxFrame frame = BoxFrame.coarse(box, Planters.MATERIALS, Planters.FILL, 0, GroundKind.CLAY);
+            BoxFrame frame = BoxFrame.coarse(box, Planters.MATERIALS, Planters.FILL, 0, FoundationSoil.CLAY);
             List<LoadCase> cases = BoxLoads.all(frame, Planters.FILL, 1000);
             LoadCase one = cases.get(random.nextInt(cases.size()));
             UnknownScales scales = frame.emptied(frame.forStrength(one.age()), one.empty());

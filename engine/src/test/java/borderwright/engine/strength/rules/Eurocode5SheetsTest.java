@@ -4,9 +4,9 @@ import static borderwright.engine.strength.rules.Eurocode5Test.timber;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.TestTerms;
 import borderwright.engine.strength.timber.DrivenInto;
 import borderwright.engine.strength.timber.Effects;
-import borderwright.engine.strength.timber.Fastener;
 import borderwright.engine.strength.timber.FastenerJoint;
 import borderwright.engine.strength.timber.Grade;
 import borderwright.engine.strength.timber.LoadDuration;
@@ -38,7 +38,7 @@ class Eurocode5SheetsTest {
         @Test
         void silentAndWrittenGiveTheSame() {
             FastenerJoint joint = RuleSet.EUROCODE.joint(
-                    Fastener.screw(5, 70), 25, Grade.wet(null), 50, Grade.wet("C16"), DrivenInto.SIDE_GRAIN);
+                    TestTerms.screw(5, 70), 25, Grade.wet(null), 50, Grade.wet("C16"), DrivenInto.SIDE_GRAIN);
             double silent = joint.utilisation(100, 300, 2, LoadDuration.PERMANENT, Working.SILENT);
             Working working = Working.sheet();
             assertThat(joint.utilisation(100, 300, 2, LoadDuration.PERMANENT, working))

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
+import borderwright.engine.TestTerms;
 import borderwright.engine.message.English;
 import borderwright.engine.strength.timber.DrivenInto;
 import borderwright.engine.strength.timber.Eurocode5Factors;
@@ -216,7 +217,7 @@ class Eurocode5Test {
 
         @Test
         void slipModuli() {
-            Eurocode5Joint screw = new Eurocode5Joint(Fastener.screw(5, 80), 28, 100, C24, C24, DrivenInto.SIDE_GRAIN);
+            Eurocode5Joint screw = new Eurocode5Joint(TestTerms.screw(5, 80), 28, 100, C24, C24, DrivenInto.SIDE_GRAIN);
             Eurocode5Joint nail =
                     new Eurocode5Joint(Fastener.smoothNail(4, 90), 45, 100, C24, C24, DrivenInto.SIDE_GRAIN);
             assertThat(screw.slipModulus()).isCloseTo(1871.18, within(5e-3));
@@ -234,13 +235,13 @@ class Eurocode5Test {
     class Limits {
         @Test
         void endGrainAndSmoothNailsCarryNoPull() {
-            Eurocode5Joint end = new Eurocode5Joint(Fastener.screw(6, 90), 25, 500, C24, C24, DrivenInto.END_GRAIN);
+            Eurocode5Joint end = new Eurocode5Joint(TestTerms.screw(6, 90), 25, 500, C24, C24, DrivenInto.END_GRAIN);
             Eurocode5Joint nail =
                     new Eurocode5Joint(Fastener.smoothNail(4, 90), 25, 50, C24, C24, DrivenInto.SIDE_GRAIN);
             assertThat(end.withdrawalN(Working.SILENT)).isZero();
             assertThat(nail.withdrawalN(Working.SILENT)).isZero();
             FastenerJoint corner = RuleSet.EUROCODE.joint(
-                    Fastener.screw(6, 90), 25, Grade.dry("C24"), 500, Grade.dry("C24"), DrivenInto.END_GRAIN);
+                    TestTerms.screw(6, 90), 25, Grade.dry("C24"), 500, Grade.dry("C24"), DrivenInto.END_GRAIN);
             assertThat(corner.holdsPull()).isFalse();
             assertThat(corner.utilisation(0, 10, 2, LoadDuration.PERMANENT, Working.SILENT))
                     .isGreaterThan(100);
@@ -248,20 +249,20 @@ class Eurocode5Test {
 
         @Test
         void theWithdrawalFormulaHoldsFromSixToTwelveMillimetres() {
-            assertThat(new Eurocode5Joint(Fastener.screw(5, 80), 25, 50, C24, C24, DrivenInto.SIDE_GRAIN)
+            assertThat(new Eurocode5Joint(TestTerms.screw(5, 80), 25, 50, C24, C24, DrivenInto.SIDE_GRAIN)
                             .isInFormulaRange())
                     .isFalse();
-            assertThat(new Eurocode5Joint(Fastener.screw(6, 80), 25, 55, C24, C24, DrivenInto.SIDE_GRAIN)
+            assertThat(new Eurocode5Joint(TestTerms.screw(6, 80), 25, 55, C24, C24, DrivenInto.SIDE_GRAIN)
                             .isInFormulaRange())
                     .isTrue();
-            assertThat(new Eurocode5Joint(Fastener.screw(14, 80), 25, 55, C24, C24, DrivenInto.SIDE_GRAIN)
+            assertThat(new Eurocode5Joint(TestTerms.screw(14, 80), 25, 55, C24, C24, DrivenInto.SIDE_GRAIN)
                             .isInFormulaRange())
                     .isFalse();
         }
 
         @Test
         void aShortThreadCarriesNoPull() {
-            assertThat(new Eurocode5Joint(Fastener.screw(6, 60), 25, 55, C24, C24, DrivenInto.SIDE_GRAIN)
+            assertThat(new Eurocode5Joint(TestTerms.screw(6, 60), 25, 55, C24, C24, DrivenInto.SIDE_GRAIN)
                             .withdrawalN(Working.SILENT))
                     .isZero();
         }

@@ -3,6 +3,7 @@ package borderwright.engine.strength.rules;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.TestTerms;
 import borderwright.engine.message.English;
 import borderwright.engine.strength.timber.DrivenInto;
 import borderwright.engine.strength.timber.Effects;
@@ -111,7 +112,7 @@ class NdsTest {
         @Test
         void endGrainAndSmoothNailsCarryNoLastingPull() {
             assertThat(RuleSet.NDS
-                            .joint(Fastener.screw(5, 80), 38, none, 90, none, DrivenInto.END_GRAIN)
+                            .joint(TestTerms.screw(5, 80), 38, none, 90, none, DrivenInto.END_GRAIN)
                             .holdsPull())
                     .isFalse();
             assertThat(RuleSet.NDS
@@ -119,7 +120,7 @@ class NdsTest {
                             .holdsPull())
                     .isFalse();
             assertThat(RuleSet.NDS
-                            .joint(Fastener.screw(5, 80), 38, none, 90, none, DrivenInto.SIDE_GRAIN)
+                            .joint(TestTerms.screw(5, 80), 38, none, 90, none, DrivenInto.SIDE_GRAIN)
                             .holdsPull())
                     .isTrue();
         }

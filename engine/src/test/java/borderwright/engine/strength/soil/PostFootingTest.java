@@ -3,6 +3,7 @@ package borderwright.engine.strength.soil;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
 import borderwright.engine.strength.worked.Working;
 import org.junit.jupiter.api.Test;
 
@@ -18,7 +19,7 @@ class PostFootingTest {
     @Test
     void thePoleOfTheAsceTemplateIsUsedInFull() {
         double push = 0.510 * KN_PER_KIP * 200 / 266;
-        PostFooting pole = new PostFooting(5.02 * M_PER_FT, M_PER_FT, GroundKind.GRAVEL);
+        PostFooting pole = new PostFooting(5.02 * M_PER_FT, M_PER_FT, FoundationSoil.GRAVEL);
         double use = pole.use(push, push * 4 * M_PER_FT, Working.SILENT);
         assertThat(use).isCloseTo(1, within(0.005));
     }
@@ -26,14 +27,14 @@ class PostFootingTest {
     /** IBC 2012 table 1806.2: 100 psf/ft in clay. */
     @Test
     void lateralBearingIsTheTables() {
-        assertThat(GroundKind.CLAY.lateralKnPerM3()).isCloseTo(15.71, within(0.005));
-        assertThat(GroundKind.UNKNOWN.lateralKnPerM3()).isZero();
+        assertThat(FoundationSoil.CLAY.lateralKnPerM3()).isCloseTo(15.71, within(0.005));
+        assertThat(FoundationSoil.UNKNOWN.lateralKnPerM3()).isZero();
     }
 
     @Test
     void twiceTheDepthBearsFarMoreThanTwiceTheLoad() {
-        PostFooting shallow = new PostFooting(0.4, 0.1, GroundKind.SAND);
-        PostFooting deep = new PostFooting(0.8, 0.1, GroundKind.SAND);
+        PostFooting shallow = new PostFooting(0.4, 0.1, FoundationSoil.SAND);
+        PostFooting deep = new PostFooting(0.8, 0.1, FoundationSoil.SAND);
         assertThat(shallow.use(0.1, 0.03, Working.SILENT)).isGreaterThan(4 * deep.use(0.1, 0.03, Working.SILENT));
     }
 }

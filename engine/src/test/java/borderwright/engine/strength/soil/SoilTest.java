@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.garden.vocabulary.ground.FoundationSoil;
 import borderwright.engine.strength.worked.Working;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -54,7 +55,7 @@ class SoilTest {
 
         @ParameterizedTest
         @CsvSource({"GRAVEL, 143.6, 0.35", "SAND, 95.8, 0.25", "CLAY, 71.8, 0"})
-        void presumptiveBearing(GroundKind kind, double kpa, double sliding) {
+        void presumptiveBearing(FoundationSoil kind, double kpa, double sliding) {
             // IBC 2012 table 1806.2: 3000, 2000 and 1500 psf.
             assertThat(kind.bearingKnPerM2()).isCloseTo(kpa, within(0.05));
             assertThat(kind.sliding()).isEqualTo(sliding);
