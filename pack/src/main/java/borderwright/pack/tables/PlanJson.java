@@ -26,6 +26,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.function.UnaryOperator;
 import org.joda.money.Money;
@@ -124,6 +126,12 @@ public final class PlanJson {
     }
 
     private static @Nullable Object plain(@Nullable Object value) {
+        if (value instanceof OptionalDouble number) {
+            return number.isPresent() ? number.getAsDouble() : null;
+        }
+        if (value instanceof OptionalInt number) {
+            return number.isPresent() ? number.getAsInt() : null;
+        }
         return value instanceof Optional<?> optional ? optional.orElse(null) : value;
     }
 

@@ -12,6 +12,7 @@ import borderwright.pack.language.Language;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -74,6 +75,16 @@ class PlanJsonTest {
                 .anySatisfy(piece -> assertThat(piece.left().tiltDeg()).isGreaterThan(20));
         assertThat(read().at("/cutting/boards/0/trim_mm").asDouble())
                 .isEqualTo(plan.garden().cutting().trim().mm());
+    }
+
+    @Test
+    void aNumberThatMayBeMissingIsANumberOrLeftOut() throws IOException {
+        byte[] written =
+                PlanJson.write(plan, Language.english().in(plan.garden().units()));
+        assertThat(new String(written, StandardCharsets.UTF_8)).doesNotContain("Optional");
+        assertThat(read().at("/garden/design/strength/fasteners").properties())
+                .extracting(Map.Entry::getKey)
+                .containsExactly("withdrawal_nper_mm2", "pull_through_nper_mm2");
     }
 
     @Test
