@@ -6,6 +6,7 @@ import borderwright.engine.message.Message;
 import borderwright.engine.stock.row.BoardInHand;
 import borderwright.engine.stock.row.BoardNest;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -50,6 +51,21 @@ public record CuttingPlan(
     /** The same plan after some pieces were cut. */
     public CuttingPlan after(List<String> cut) {
         return new CuttingPlan(boards, setUps, waiting, heldBack, uncut, reserves, cut);
+    }
+
+    /** The set-up of the cut that makes a piece's left end; none where the cut before has made it. */
+    public Optional<SetUp> leftSetUp(Cut cut) {
+        return setUps.stream()
+                .filter(setUp -> setUp.setting().cutFor() == SawSetting.CutFor.FRESH_END
+                        && setUp.labels().contains(cut.label()))
+                .findFirst();
+    }
+
+    /** The set-up of the cut that makes a piece's right end; none where it names none. */
+    public Optional<SetUp> rightSetUp(Cut cut) {
+        return cut.setUp() < 0 || cut.setUp() >= setUps.size()
+                ? Optional.empty()
+                : Optional.of(setUps.get(cut.setUp()));
     }
 
     /** What is kept at the far end of a board. */
@@ -218,7 +234,7 @@ public record CuttingPlan(
     }
 
     /**
-     * How far an end stands back from its long point as the board lies on the saw, its good face up.
+     * How far an end stands back from its long point as the board lies on the saw, as it is drawn.
      *
      * @param upper at the upper edge, for a fence angle; at the upper face, for a blade tilt
      * @param lower at the lower edge or face

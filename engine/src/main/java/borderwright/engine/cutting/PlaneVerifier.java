@@ -199,7 +199,7 @@ public final class PlaneVerifier {
         if (setUp.setting().tiltDeg() != right.tiltDeg()
                 || setUp.setting().fenceDeg() != right.fenceDeg()
                 || setUp.setting().cutFor() != SawSetting.CutFor.PIECE
-                || setUp.setting().leanGoodFaceUp() != cut.right().ofRightEnd()
+                || setUp.setting().leanAsDrawn(cut) != cut.right().ofRightEnd()
                 || !setUp.labels().contains(cut.label())) {
             faults.add("board " + board + " " + cut.label() + " is not cut at set-up " + setUp.number());
         }

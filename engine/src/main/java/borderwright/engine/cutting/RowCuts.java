@@ -43,11 +43,15 @@ final class RowCuts {
     }
 
     private SetUps.EndOnBoard left(BoardRow.OnBoard laid) {
-        return new SetUps.EndOnBoard(laid.leftEnd(), slantOfLeft(laid).ofLeftEnd());
+        return new SetUps.EndOnBoard(laid.leftEnd(), slantOfLeft(laid).ofLeftEnd(), faceUp(laid));
     }
 
     private SetUps.EndOnBoard right(BoardRow.OnBoard laid) {
-        return new SetUps.EndOnBoard(laid.rightEnd(), slantOfRight(laid).ofRightEnd());
+        return new SetUps.EndOnBoard(laid.rightEnd(), slantOfRight(laid).ofRightEnd(), faceUp(laid));
+    }
+
+    private static SawSetting.FaceUp faceUp(BoardRow.OnBoard laid) {
+        return laid.way().turned() ? SawSetting.FaceUp.INNER : SawSetting.FaceUp.OUTER;
     }
 
     private CuttingPlan.Slant slantOfLeft(BoardRow.OnBoard laid) {

@@ -6,18 +6,18 @@ package borderwright.engine.cutting;
  * @param tiltDeg blade tilt from square, degrees
  * @param fenceDeg fence angle from square, degrees
  * @param lean which way the cut leans, seen with the face up that {@code faceUp} names
- * @param faceUp which face is up
+ * @param faceUp which face of the piece is up
  * @param cutFor what the cut is for, and with it which side is kept
  */
 public record SawSetting(double tiltDeg, double fenceDeg, Lean lean, FaceUp faceUp, CutFor cutFor) {
-    /** Which way the cut leans once the good face is up. */
-    Lean leanGoodFaceUp() {
-        return faceUp == FaceUp.GOOD ? lean : lean.turnedOver();
+    /** Which way the cut that makes an end of this piece leans as its board is drawn. */
+    Lean leanAsDrawn(CuttingPlan.Cut piece) {
+        return faceUp == (piece.turnedOver() ? FaceUp.INNER : FaceUp.OUTER) ? lean : lean.turnedOver();
     }
 
     /**
-     * Which way a cut leans from square, for a person who stands at the saw with the board's left end on the left and its good
-     * face up: a bevel by its upper edge, a mitre by its far end.
+     * Which way a cut leans from square, for a person who stands at the saw with the board's left end on the left: a bevel by
+     * its upper edge, a mitre by its far end.
      */
     public enum Lean {
         NONE,
@@ -34,10 +34,17 @@ public record SawSetting(double tiltDeg, double fenceDeg, Lean lean, FaceUp face
         }
     }
 
-    /** Which face of the board is up. The board's left end stays on the left: it is turned over along its length. */
+    /** Which face of the piece is up. The board's left end stays on the left: it is turned over along its length. */
     public enum FaceUp {
-        GOOD,
-        BACK
+        /** A square cut is the same from either face. */
+        EITHER,
+        /** The face that shows: outside, or on top. */
+        OUTER,
+        INNER;
+
+        FaceUp turnedOver() {
+            return this == EITHER ? EITHER : this == OUTER ? INNER : OUTER;
+        }
     }
 
     /** What a cut is for. */

@@ -57,8 +57,13 @@ final class SetUps {
             Length stop,
             @Nullable Message byHand) {}
 
-    /** An end of a piece as it lies on its board, and how the cut that makes it leans. */
-    record EndOnBoard(EndCut cut, Lean lean) {}
+    /** An end of a piece as it lies on its board, how the cut that makes it leans, and which face is up. */
+    record EndOnBoard(EndCut cut, Lean lean, FaceUp faceUp) {
+        /** As it lies once the board is turned over along its length. */
+        private EndOnBoard turnedOver() {
+            return new EndOnBoard(cut, lean.turnedOver(), faceUp.turnedOver());
+        }
+    }
 
     /**
      * Notes the cuts of a piece.
@@ -84,28 +89,28 @@ final class SetUps {
         SawBench.How how = bench.how(SawBench.Cut.of(end.cut, piece, section));
         SawSpec saw = how.saw();
         if (saw == null) {
-            return new Key(Means.HAND, "by hand", null, setting(end, FaceUp.GOOD, cutFor), Length.ZERO, how.words());
+            return new Key(Means.HAND, "by hand", null, setting(end, cutFor), Length.ZERO, how.words());
         }
         boolean stops = cutFor == CutFor.PIECE && saw.stopReaches(piece.length().mm());
         return new Key(
                 Means.SAW,
                 saw.name(),
                 saw.kind(),
-                setting(end, faceUp(saw, end), cutFor),
+                setting(onSaw(saw, end), cutFor),
                 stops ? piece.length() : Length.ZERO,
                 null);
     }
 
-    private static SawSetting setting(EndOnBoard end, FaceUp faceUp, CutFor cutFor) {
-        Lean lean = faceUp == FaceUp.GOOD ? end.lean : end.lean.turnedOver();
-        return new SawSetting(end.cut.tiltDeg(), end.cut.fenceDeg(), lean, faceUp, cutFor);
+    private static SawSetting setting(EndOnBoard end, CutFor cutFor) {
+        FaceUp faceUp = end.lean == Lean.NONE ? FaceUp.EITHER : end.faceUp;
+        return new SawSetting(end.cut.tiltDeg(), end.cut.fenceDeg(), end.lean, faceUp, cutFor);
     }
 
     /** A blade that leans to one side only cuts the other bevel with the board turned over. */
-    private static FaceUp faceUp(SawSpec saw, EndOnBoard end) {
+    private static EndOnBoard onSaw(SawSpec saw, EndOnBoard end) {
         boolean leansAway = (saw.tilts() == TiltSide.LEFT && end.lean == Lean.RIGHT)
                 || (saw.tilts() == TiltSide.RIGHT && end.lean == Lean.LEFT);
-        return end.cut.tiltDeg() > 0 && leansAway ? FaceUp.BACK : FaceUp.GOOD;
+        return end.cut.tiltDeg() > 0 && leansAway ? end.turnedOver() : end;
     }
 
     /** Index of the set-up that cuts a piece to length, which was noted. */

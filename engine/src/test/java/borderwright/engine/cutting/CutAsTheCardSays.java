@@ -25,7 +25,7 @@ final class CutAsTheCardSays {
         this.halfThicknessMm = halfThicknessMm;
     }
 
-    /** A board that is square at both ends, its good face up. */
+    /** A board that is square at both ends, its outer face up. */
     static CutAsTheCardSays board(double lengthMm, double widthMm, double thicknessMm) {
         return new CutAsTheCardSays(
                 new double[] {0, 0, 0, 0},
@@ -52,7 +52,7 @@ final class CutAsTheCardSays {
 
     /** Turned over where the card says so; turned over again it lies as before. */
     private CutAsTheCardSays laidFor(CuttingPlan.SetUp card) {
-        return card.setting().faceUp() == FaceUp.BACK ? turnedOver() : this;
+        return card.setting().faceUp() == FaceUp.INNER ? turnedOver() : this;
     }
 
     /** x of the cut at the four long edges, through the middle at 0. */

@@ -57,13 +57,13 @@ class PlaneVerifierTest {
                 List.of(a, b),
                 List.of(BAR),
                 List.of(SAW),
-                WoodResolver.cutting(GivenCutting.builder().trim(Length.ZERO).build()));
+                WoodResolver.cutting(new GivenCutting(Length.ZERO, null, null, null, null, null, null)));
     }
 
     /** Which way a cut leans is left to the planner's own tests: slants are square here. */
     private static SawSetting setting(EndCut end) {
         return new SawSetting(
-                end.tiltDeg(), end.fenceDeg(), SawSetting.Lean.NONE, SawSetting.FaceUp.GOOD, SawSetting.CutFor.PIECE);
+                end.tiltDeg(), end.fenceDeg(), SawSetting.Lean.NONE, SawSetting.FaceUp.EITHER, SawSetting.CutFor.PIECE);
     }
 
     private static CuttingPlan plan(

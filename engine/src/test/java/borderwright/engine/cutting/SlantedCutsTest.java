@@ -44,12 +44,13 @@ class SlantedCutsTest {
         CuttingPlan right = plan(List.of(board(1, 2400)), List.of(piece("a", 900, SQUARE, BEVEL, false, false)));
         assertThat(right.setUps())
                 .extracting(CuttingPlan.SetUp::setting)
-                .contains(new SawSetting(45, 0, SawSetting.Lean.LEFT, SawSetting.FaceUp.BACK, SawSetting.CutFor.PIECE));
+                .contains(
+                        new SawSetting(45, 0, SawSetting.Lean.LEFT, SawSetting.FaceUp.INNER, SawSetting.CutFor.PIECE));
         CuttingPlan left = plan(List.of(board(1, 2400)), List.of(piece("a", 900, BEVEL, SQUARE, false, false)));
         assertThat(left.setUps())
                 .extracting(CuttingPlan.SetUp::setting)
                 .contains(new SawSetting(
-                        45, 0, SawSetting.Lean.LEFT, SawSetting.FaceUp.GOOD, SawSetting.CutFor.FRESH_END));
+                        45, 0, SawSetting.Lean.LEFT, SawSetting.FaceUp.OUTER, SawSetting.CutFor.FRESH_END));
     }
 
     @Test

@@ -17,8 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class FirstPlanterTest {
     private static FirstPlanter counted(int boards, int unusable) {
-        return SupplyResolver.firstPlanter(
-                GivenFirstPlanter.builder().boards(boards).unusable(unusable).build());
+        return SupplyResolver.firstPlanter(new GivenFirstPlanter(null, null, null, null, boards, unusable, null));
     }
 
     /** By hand: what was given counts as 20 boards, so 5 % of 20 and 3 of 10 are 4 of 30. */
@@ -30,10 +29,7 @@ class FirstPlanterTest {
 
     @Test
     void withoutACountRejectsStay() {
-        assertThat(SupplyResolver.firstPlanter(GivenFirstPlanter.builder()
-                                .cutting(1.0)
-                                .building(2.0)
-                                .build())
+        assertThat(SupplyResolver.firstPlanter(new GivenFirstPlanter(1.0, 2.0, null, null, null, null, null))
                         .rejects(7))
                 .isEqualTo(7);
     }
@@ -42,12 +38,10 @@ class FirstPlanterTest {
     void aKerfReplacesThatOfTheSawMeasuredOnly() {
         SawSpec mitre = saw("mitre saw");
         SawSpec table = saw("table saw");
-        FirstPlanter one = SupplyResolver.firstPlanter(GivenFirstPlanter.builder()
-                .kerf(Length.ofMm(3.4))
-                .saw("table saw")
-                .build());
+        FirstPlanter one = SupplyResolver.firstPlanter(
+                new GivenFirstPlanter(null, null, Length.ofMm(3.4), "table saw", null, null, null));
         FirstPlanter all = SupplyResolver.firstPlanter(
-                GivenFirstPlanter.builder().kerf(Length.ofMm(3.4)).build());
+                new GivenFirstPlanter(null, null, Length.ofMm(3.4), null, null, null, null));
 
         assertThat(kerfs(one, mitre, table)).containsExactly(2.5, 3.4);
         assertThat(kerfs(all, mitre, table)).containsExactly(3.4, 3.4);
@@ -55,12 +49,12 @@ class FirstPlanterTest {
 
     @Test
     void aGardenWithoutAFirstPlanterIsItself() {
-        Garden garden = TestGarden.with(null, null);
+        Garden garden = TestGarden.with(null, null, null);
         assertThat(garden.asMeasured()).isSameAs(garden);
     }
 
     private static List<Double> kerfs(FirstPlanter first, SawSpec... saws) {
-        Garden garden = TestGarden.taught(TestGarden.with(null, null), first, List.of(saws));
+        Garden garden = TestGarden.taught(TestGarden.with(null, null, null), first, List.of(saws));
         return garden.asMeasured().saws().stream().map(SawSpec::kerfMm).toList();
     }
 

@@ -51,8 +51,7 @@ class TaughtTest {
     }
 
     private static FirstPlanter bows(double mm) {
-        return SupplyResolver.firstPlanter(
-                GivenFirstPlanter.builder().bulge(Length.ofMm(mm)).build());
+        return SupplyResolver.firstPlanter(new GivenFirstPlanter(null, null, null, null, null, null, Length.ofMm(mm)));
     }
 
     @Test
@@ -91,11 +90,8 @@ class TaughtTest {
 
     @Test
     void kerfAndUnusableBoardsAreSaidWithTheirFigures() {
-        FirstPlanter first = SupplyResolver.firstPlanter(GivenFirstPlanter.builder()
-                .kerf(Length.ofMm(3.2))
-                .boards(12)
-                .unusable(3)
-                .build());
+        FirstPlanter first =
+                SupplyResolver.firstPlanter(new GivenFirstPlanter(null, null, Length.ofMm(3.2), null, 12, 3, null));
         // 3 of 12 beside what 20 boards would have shown at nothing: 3 of 32.
         assertThat(taught(first).notes(BOXES, STRENGTH))
                 .extracting(English.METRIC::text)

@@ -51,7 +51,7 @@ class RimHeightTest {
                 List.of(box),
                 outline,
                 SurveyResolver.survey(
-                        GivenSurvey.builder(Names.of("A", "B", "C", "D")).build()),
+                        new GivenSurvey(Names.of("A", "B", "C", "D"), null, null, List.of(), List.of(), null)),
                 GroundResolver.resolve(GivenGround.builder().surface(surface).build()),
                 SoilResolver.usual(),
                 10,

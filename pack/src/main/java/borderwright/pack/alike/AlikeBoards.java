@@ -8,41 +8,22 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Puts boards together that are cut at the same places, so that they share a drawing and a table: those that follow one another,
- * or in a large job all of them, wherever they come.
+ * Puts boards together that are cut at the same places, wherever they come, so that they share a drawing and a table.
  */
 public final class AlikeBoards {
     /** As many columns of labels as fit beside the figures. */
     public static final int MOST = 3;
-
-    /** From so many boards on, nobody looks for a single one in the sheets. */
-    private static final int LARGE_JOB = 60;
 
     private AlikeBoards() {}
 
     /** Groups in the order of cutting. */
     public static List<List<CuttingPlan.BoardCuts>> group(CuttingPlan cutting) {
         Set<String> waiting = Set.copyOf(cutting.waiting());
-        if (cutting.boards().size() >= LARGE_JOB) {
-            Map<String, List<CuttingPlan.BoardCuts>> all = new LinkedHashMap<>();
-            cutting.boards()
-                    .forEach(board -> all.computeIfAbsent(signature(board, cutting, waiting), k -> new ArrayList<>())
-                            .add(board));
-            return List.copyOf(all.values());
-        }
-        List<List<CuttingPlan.BoardCuts>> groups = new ArrayList<>();
-        String before = "";
-        for (CuttingPlan.BoardCuts board : cutting.boards()) {
-            String signature = signature(board, cutting, waiting);
-            int last = groups.size() - 1;
-            if (last >= 0 && signature.equals(before) && groups.get(last).size() < MOST) {
-                groups.get(last).add(board);
-            } else {
-                groups.add(new ArrayList<>(List.of(board)));
-            }
-            before = signature;
-        }
-        return groups;
+        Map<String, List<CuttingPlan.BoardCuts>> all = new LinkedHashMap<>();
+        cutting.boards()
+                .forEach(board -> all.computeIfAbsent(signature(board, cutting, waiting), k -> new ArrayList<>())
+                        .add(board));
+        return List.copyOf(all.values());
     }
 
     /** All that a sheet prints of a board but its number and the labels. */
@@ -62,6 +43,7 @@ public final class AlikeBoards {
                     .append(cut.endForEnd())
                     .append(cut.sharesCut());
             all.append(waiting.contains(cut.label()));
+            cutting.leftSetUp(cut).ifPresent(setUp -> all.append(' ').append(setUp.number()));
         }
         cutting.reservesOn(board.number())
                 .forEach(reserve -> all.append('|').append(reserve.length().ticks()));

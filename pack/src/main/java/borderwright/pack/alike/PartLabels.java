@@ -21,14 +21,20 @@ public final class PartLabels {
         return labels.size() > MOST_SINGLE;
     }
 
-    /** A line for each set of parts, such as {@code 1a, 1c of N1 to N20 (20)}; in the order of the first labels. */
-    public static List<String> inShort(List<String> labels) {
+    /** The parts of each planter, planters and parts in the order of the labels; those of no planter under an empty name. */
+    public static Map<String, List<String>> byPlanter(List<String> labels) {
         Map<String, List<String>> partsOf = new LinkedHashMap<>();
         for (String label : labels) {
             int hyphen = label.indexOf('-');
             String planter = hyphen < 0 ? "" : label.substring(0, hyphen);
             partsOf.computeIfAbsent(planter, k -> new ArrayList<>()).add(label.substring(hyphen + 1));
         }
+        return partsOf;
+    }
+
+    /** A line for each set of parts, such as {@code 1a, 1c of N1 to N20 (20)}; in the order of the first labels. */
+    public static List<String> inShort(List<String> labels) {
+        Map<String, List<String>> partsOf = byPlanter(labels);
         Map<String, List<String>> planters = new LinkedHashMap<>();
         partsOf.forEach((planter, parts) ->
                 planters.computeIfAbsent(sorted(parts), k -> new ArrayList<>()).add(planter));

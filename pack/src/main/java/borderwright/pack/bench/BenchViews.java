@@ -13,6 +13,7 @@ import borderwright.engine.message.Message;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.alike.AlikeBoxes;
+import borderwright.pack.alike.PartLabels;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
@@ -34,9 +35,12 @@ import java.util.Set;
  * @param orders one for each group of boxes built alike
  */
 public record BenchViews(List<WallView> walls, List<FloorView> floors, List<OrderView> orders) {
-    private static final double PICTURE_WIDTH_MM = 76;
-    private static final double PICTURE_HEIGHT_MM = 28;
-    private static final double GUTTER_MM = 4;
+    private static final double PICTURE_WIDTH_MM = 57;
+    private static final double PICTURE_HEIGHT_MM = 21;
+    /** Of the width of a page: beside it stand the places of its pieces. */
+    private static final double FLOOR_SHARE = 0.44;
+
+    private static final double NARROW_SHARE = 0.42;
 
     public BenchViews {
         walls = List.copyOf(walls);
@@ -109,7 +113,7 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
                 alike.stream().skip(1).map(of -> name(of.part, f)).toList(),
                 BenchWords.of(wall, box.plan().outline()),
                 thickness(wall, f),
-                WallDrawing.draw(wall, f, narrow ? widthMm / 2 - GUTTER_MM : widthMm),
+                WallDrawing.draw(wall, f, narrow ? NARROW_SHARE * widthMm : widthMm),
                 new WallRows(wall, f).rows(),
                 new ScrewRows(f, box.courses()).ofWall(wall.fixings()));
     }
@@ -128,7 +132,7 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
                 f.text(BenchMessage.FLOOR_OF.of(floor.planter())),
                 alike.stream().skip(1).map(of -> of.part.planter()).toList(),
                 List.of(AssemblyMessage.FLOOR_FACE_UP.of(), floor.hook()),
-                FloorDrawing.draw(floor, f, widthMm),
+                FloorDrawing.draw(floor, f, FLOOR_SHARE * widthMm),
                 new FloorRows(f).rows(floor),
                 new ScrewRows(f, alike.get(0).box.courses()).ofFloor(floor.fixings()));
     }
@@ -168,7 +172,7 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
                         ? ""
                         : f.text(
                                 AssemblyMessage.PIECES_AS_DRAWN.of(step.pieces().size()));
-            default -> Alike.inShort(step.pieces());
+            default -> String.join("; ", PartLabels.inShort(step.pieces()));
         };
     }
 

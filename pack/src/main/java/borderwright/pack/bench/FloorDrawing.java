@@ -29,7 +29,7 @@ final class FloorDrawing {
     private static final double SIDE_MM = 31;
     private static final double HEAD_MM = 12;
     private static final double BELOW_MM = 31;
-    private static final double MOST_HIGH_MM = 86;
+    private static final double MOST_HIGH_MM = 78;
     private static final double DOT_MM = 0.5;
 
     private final FloorBench floor;

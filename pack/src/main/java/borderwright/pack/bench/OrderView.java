@@ -18,9 +18,9 @@ public record OrderView(String names, List<Message> holes, List<Pictured> steps)
         steps = List.copyOf(steps);
     }
 
-    /** The steps two by two, as they stand on paper. */
-    public List<List<Pictured>> pairs() {
-        return Rows.of(steps, 2);
+    /** The steps three by three, as they stand on paper. */
+    public List<List<Pictured>> rows() {
+        return Rows.of(steps, 3);
     }
 
     /**

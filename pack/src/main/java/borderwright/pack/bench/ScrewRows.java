@@ -4,6 +4,7 @@ import borderwright.engine.assembly.FixingLine;
 import borderwright.engine.assembly.FixingLine.Mark;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.message.Message;
+import borderwright.pack.alike.Alike;
 import borderwright.pack.figures.PrintedFigures;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -46,10 +47,30 @@ final class ScrewRows {
             rows.add(new ScrewRow(
                     holes(first.fixing()),
                     wall ? onWall(first) : onFloor(first),
-                    group.stream().map(line -> place(line)).toList(),
+                    wall ? group.stream().map(line -> place(line)).toList() : alike(group),
                     group.stream().mapToInt(FixingLine::count).sum()));
         }
         return rows;
+    }
+
+    /** Pieces that are screwed at the same places share a line. */
+    private List<String> alike(List<FixingLine> group) {
+        Map<String, List<FixingLine>> alike = new LinkedHashMap<>();
+        group.forEach(line -> alike.computeIfAbsent(line.into() + "|" + alongs(line), k -> new ArrayList<>())
+                .add(line));
+        return alike.values().stream()
+                .map(lines -> {
+                    FixingLine first = lines.get(0);
+                    String through = Alike.inShort(
+                            lines.stream().map(FixingLine::through).toList());
+                    int count = lines.stream().mapToInt(FixingLine::count).sum();
+                    return f.text(
+                            first.into().isEmpty()
+                                    ? BenchMessage.SCREWS_THROUGH_AT.of(through, alongs(first), count)
+                                    : BenchMessage.SCREWS_THROUGH_INTO_AT.of(
+                                            through, first.into(), alongs(first), count));
+                })
+                .toList();
     }
 
     private String holes(Box.Fixing fixing) {

@@ -14,12 +14,10 @@ import borderwright.pack.drawings.CardDrawing;
 import borderwright.pack.drawings.ElevationDrawing;
 import borderwright.pack.drawings.PegDrawing;
 import borderwright.pack.drawings.PlanDrawing;
-import borderwright.pack.drawings.TemplateAngles;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
-import borderwright.pack.sheets.AngleSheet;
 import borderwright.pack.sheets.AssemblySheet;
 import borderwright.pack.sheets.BenchSheet;
 import borderwright.pack.sheets.BoardCard;
@@ -39,7 +37,21 @@ import java.util.Optional;
 /** All sheets of a pack, in the order in which a person needs them. */
 public final class SheetList {
     /** Half a page less the frame of a card. */
-    private static final double CARD_DRAWING_MM = 74;
+    private static final double CARD_DRAWING_MM = 78;
+
+    private static final double GUTTER_MM = 5;
+
+    /** Of an upright page: the plan of a usual garden then follows the cautions on theirs. */
+    private static final double PLAN_SHARE = 0.3;
+
+    private static final double PLAN_STEP = 0.14;
+    private static final double TITLE_MM = 8;
+
+    /** A plan that leaves less of a lying page has no room for elevations under it. */
+    private static final double MOST_OF_PAGE = 0.6;
+
+    /** Height of the drawing of pegs: its numbers are read, not its lengths. */
+    private static final double PEGS_MM = 66;
 
     private final Plan plan;
     private final PaperSize paper;
@@ -67,11 +79,12 @@ public final class SheetList {
                     plan,
                     plan.cutting().setUps().stream()
                             .map(setUp -> CardDrawing.draw(setUp, f, CARD_DRAWING_MM))
-                            .toList()));
+                            .toList(),
+                    paper.roomWidthMm(Orientation.PORTRAIT) / 2 - GUTTER_MM / 2,
+                    paper.roomHeightMm(Orientation.PORTRAIT)));
             all.add(sheets.cuttingSheet());
         }
         if (!plan.boxes().isEmpty()) {
-            sheets.angles().ifPresent(all::add);
             BenchViews bench = BenchViews.of(plan, paper);
             all.add(new BenchSheet(bench.walls(), bench.floors()));
             all.add(new AssemblySheet(bench.orders()));
@@ -82,18 +95,29 @@ public final class SheetList {
         return all;
     }
 
+    /** Lying, where plan and elevations share a page so; else upright, the plan above the elevations. */
     private Sheet planView() {
         double width = paper.roomWidthMm(Orientation.LANDSCAPE);
         double height = paper.roomHeightMm(Orientation.LANDSCAPE);
+        Drawing lying = PlanDrawing.draw(plan, width, height - 8);
+        if (lying.heightMm() < MOST_OF_PAGE * height) {
+            return new PlanSheet(plan, lying, ElevationDrawing.all(plan, width, height / 2 - 4), Orientation.LANDSCAPE);
+        }
+        width = paper.roomWidthMm(Orientation.PORTRAIT);
+        height = paper.roomHeightMm(Orientation.PORTRAIT);
         return new PlanSheet(
-                plan, PlanDrawing.draw(plan, width, height - 8), ElevationDrawing.all(plan, width, height / 2 - 4));
+                plan, upright(width, height), ElevationDrawing.all(plan, width, height / 4), Orientation.PORTRAIT);
     }
 
-    private Optional<Sheet> angles() {
-        List<Drawing> drawings = TemplateAngles.of(plan).stream()
-                .map(t -> t.draw(units, paper.roomWidthMm(Orientation.PORTRAIT)))
-                .toList();
-        return drawings.isEmpty() ? Optional.empty() : Optional.of(new AngleSheet(drawings));
+    /** As low as names all its dimensions. */
+    private Drawing upright(double width, double height) {
+        double share = PLAN_SHARE;
+        Drawing drawing = PlanDrawing.draw(plan, width, share * height);
+        while (!drawing.leftOut().isEmpty() && share < 1) {
+            share = StrictMath.min(1, share + PLAN_STEP);
+            drawing = PlanDrawing.draw(plan, width, share * height - TITLE_MM);
+        }
+        return drawing;
     }
 
     private Sheet pegs() {
@@ -102,7 +126,7 @@ public final class SheetList {
         return new PegSheet(
                 f.text(settingOut.listName()),
                 settingOut,
-                PegDrawing.draw(plan, f, paper.roomWidthMm(Orientation.PORTRAIT), 110));
+                PegDrawing.draw(plan, f, paper.roomWidthMm(Orientation.PORTRAIT), PEGS_MM));
     }
 
     private Sheet cuttingSheet() {

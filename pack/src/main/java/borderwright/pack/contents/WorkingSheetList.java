@@ -13,6 +13,7 @@ import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
+import borderwright.pack.sheets.BasketSheet;
 import borderwright.pack.sheets.BoxSheet;
 import borderwright.pack.sheets.Sheet;
 import borderwright.pack.sheets.StrengthSheet;
@@ -20,6 +21,7 @@ import borderwright.pack.sheets.StrengthStepsSheet;
 import borderwright.pack.sheets.SurveySheet;
 import borderwright.pack.sheets.site.PlantingSheet;
 import borderwright.pack.sheets.site.SoilCostSheet;
+import borderwright.pack.sheets.site.WeightSheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -50,6 +52,12 @@ public final class WorkingSheetList {
             sheets.strength(alike).ifPresent(all::add);
         }
         sheets.strengthSteps().ifPresent(all::add);
+        if (!plan.boxes().isEmpty()) {
+            all.add(new WeightSheet(plan));
+        }
+        if (BasketSheet.isOf(plan)) {
+            all.add(new BasketSheet(plan));
+        }
         if (SoilCostSheet.isOf(plan)) {
             all.add(new SoilCostSheet(plan));
         }

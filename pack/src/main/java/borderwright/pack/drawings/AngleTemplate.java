@@ -3,7 +3,6 @@ package borderwright.pack.drawings;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
-import borderwright.engine.message.Message;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
@@ -16,80 +15,85 @@ import borderwright.pack.paper.TypeFace;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * An angle at full size, to cut out and hold to a corner or to a saw, with two bars that say whether the printer kept the
- * size.
- */
+/** An angle at full size, to cut out and hold to a corner or to a board; the first of a sheet has two bars that show whether the printer kept the size. */
 public final class AngleTemplate {
     /** Length of the lines that make the angle, mm. */
-    public static final double LEG_MM = 84;
+    public static final double LEG_MM = 50;
 
     private static final double METRIC_BAR_MM = 100;
     private static final double IMPERIAL_BAR_MM = 4 * UnitFactors.MM_PER_INCH;
-    private static final double HEIGHT_MM = 117;
-    private static final double TOP_MM = 12;
-    private static final double WEDGE_MM = 46;
+    private static final double TITLE_MM = 10;
+    private static final double BELOW_MM = 7;
+    private static final double BARS_MM = 8;
+    private static final double WEDGE_MM = 26;
     private static final double WEDGE_HANGING_MM = 14;
 
     private final PrintedFigures f;
     private final DrawingBuilder sketch;
+    private final double bottomMm;
 
-    private AngleTemplate(UnitSystem units, double widthMm) {
+    private AngleTemplate(TemplateAngles angle, Bars bars, UnitSystem units, double widthMm, double heightMm) {
         this.f = PrintedFigures.in(units);
-        this.sketch = new DrawingBuilder(widthMm, HEIGHT_MM);
+        this.bottomMm = heightMm;
+        this.sketch = new DrawingBuilder(widthMm, heightMm + (bars == Bars.WITH ? BARS_MM : 0));
+        text(f.text(angle.title()), new Spot(0, 3.6), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
+        text(angle.names(f), new Spot(0, 8), TextSize.NORMAL, Mark.Anchor.START, TypeFace.REGULAR);
+        if (bars == Bars.WITH) {
+            bars();
+        }
     }
 
-    /** Length of the check bars, mm. */
+    /** Whether a template has the two bars that are measured before it is trusted. */
+    public enum Bars {
+        WITH,
+        WITHOUT
+    }
+
+    /** Length of the level check bar, mm; the upright one is half as long. */
     public static double barMm(UnitSystem units) {
         return units == UnitSystem.METRIC ? METRIC_BAR_MM : IMPERIAL_BAR_MM;
     }
 
-    /**
-     * The angle inside a corner, between the outer faces of its two walls, and the line that halves it.
-     *
-     * @param inside the angle inside the planter
-     */
-    public static Drawing corner(Angle inside, Message title, UnitSystem units, double widthMm) {
-        AngleTemplate template = new AngleTemplate(units, widthMm);
-        template.title(title);
-        template.bars();
-        template.drawCorner(inside);
-        return template.sketch.finish(template.f.text(DrawingMessage.TEMPLATE_FULL_SIZE.of(title)));
+    /** The angle inside a corner, between the outer faces of its two walls, and the line that halves it. */
+    static Drawing corner(TemplateAngles angle, Bars bars, UnitSystem units, double widthMm) {
+        double cos = StrictMath.cos(angle.angle().radians() / 2);
+        double high = cos < 0 ? WEDGE_HANGING_MM + 2 - LEG_MM * cos : 4 + StrictMath.max(WEDGE_MM, LEG_MM * cos);
+        AngleTemplate template = new AngleTemplate(angle, bars, units, widthMm, TITLE_MM + high + BELOW_MM);
+        template.drawCorner(angle.angle());
+        return template.finish(angle);
     }
 
-    /**
-     * A saw's setting, from square.
-     *
-     * @param tilt blade tilt or fence angle from square
-     */
-    public static Drawing setting(Angle tilt, Message title, UnitSystem units, double widthMm) {
-        AngleTemplate template = new AngleTemplate(units, widthMm);
-        template.title(title);
-        template.bars();
-        template.drawSetting(tilt);
-        return template.sketch.finish(template.f.text(DrawingMessage.TEMPLATE_FULL_SIZE.of(title)));
+    /** The angle of a cut from square. */
+    static Drawing setting(TemplateAngles angle, Bars bars, UnitSystem units, double widthMm) {
+        AngleTemplate template = new AngleTemplate(angle, bars, units, widthMm, TITLE_MM + LEG_MM + BELOW_MM);
+        template.drawSetting(angle.angle());
+        return template.finish(angle);
     }
 
-    private void title(Message title) {
-        sketch.text(f.text(title), new Spot(0, 3.6), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
+    private Drawing finish(TemplateAngles angle) {
+        return sketch.finish(f.text(DrawingMessage.TEMPLATE_FULL_SIZE.of(angle.title())));
+    }
+
+    private void text(String text, Spot at, TextSize size, Mark.Anchor anchor, TypeFace face) {
+        sketch.text(text, at, size, anchor, face);
     }
 
     /** A level bar along the bottom and an upright one at the right: a printer may stretch one way only. */
     private void bars() {
         double bar = barMm(f.units());
-        Spot left = new Spot(4, HEIGHT_MM - 5);
+        Spot left = new Spot(4, sketch.heightMm() - 2);
         bar(left, left.plus(bar, 0));
-        sketch.text(
+        text(
                 f.text(DrawingMessage.TEMPLATE_BAR.of(bar)),
                 left.plus(bar / 2, -1.6),
                 TextSize.NORMAL,
                 Mark.Anchor.MIDDLE,
                 TypeFace.REGULAR);
-        Spot low = new Spot(sketch.widthMm() - 4, HEIGHT_MM - 4);
-        bar(low, low.plus(0, -bar));
+        Spot low = new Spot(sketch.widthMm() - 4, sketch.heightMm() - 2);
+        bar(low, low.plus(0, -bar / 2));
         sketch.text(
-                f.text(DrawingMessage.TEMPLATE_OTHER_BAR.of(bar)),
-                low.plus(-1.6, -bar / 2),
+                f.text(DrawingMessage.TEMPLATE_OTHER_BAR.of(bar / 2)),
+                low.plus(-1.6, -bar / 4),
                 TextSize.NORMAL,
                 Mark.Anchor.MIDDLE,
                 TypeFace.REGULAR,
@@ -111,7 +115,8 @@ public final class AngleTemplate {
         // The legs open upwards about the upright line that halves the angle; past 180 degrees they hang down.
         boolean hanging = cos < 0;
         double radius = hanging ? WEDGE_HANGING_MM : WEDGE_MM;
-        Spot vertex = new Spot(sketch.widthMm() * 0.46, TOP_MM + (hanging ? radius + 2 : 4 + LEG_MM * cos));
+        double down = hanging ? radius + 2 : 4 + StrictMath.max(radius, LEG_MM * cos);
+        Spot vertex = new Spot(sketch.widthMm() * 0.46, TITLE_MM + down);
         Spot left = vertex.plus(-LEG_MM * sin, -LEG_MM * cos);
         Spot right = vertex.plus(LEG_MM * sin, -LEG_MM * cos);
         sketch.shape(wedge(vertex, half, radius), null, Tone.PALE);
@@ -143,7 +148,7 @@ public final class AngleTemplate {
     }
 
     private void drawSetting(Angle tilt) {
-        Spot foot = new Spot(sketch.widthMm() * 0.34, TOP_MM + LEG_MM + 2);
+        Spot foot = new Spot(6, bottomMm - BELOW_MM + 1);
         double sin = StrictMath.sin(tilt.radians());
         double cos = StrictMath.cos(tilt.radians());
         Spot top = foot.plus(LEG_MM * sin, -LEG_MM * cos);
@@ -161,19 +166,19 @@ public final class AngleTemplate {
                 Mark.Anchor.START,
                 TypeFace.BOLD);
         sketch.text(
-                f.text(DrawingMessage.TEMPLATE_SAW_TABLE.of()),
-                base.plus(2, 1),
-                TextSize.NORMAL,
-                Mark.Anchor.START,
-                TypeFace.REGULAR);
-        sketch.text(
-                f.text(DrawingMessage.TEMPLATE_SQUARE.of()),
-                square.plus(-2, 4),
+                f.text(DrawingMessage.TEMPLATE_EDGE.of()),
+                base.plus(0, 4),
                 TextSize.NORMAL,
                 Mark.Anchor.END,
                 TypeFace.REGULAR);
         sketch.text(
-                f.text(DrawingMessage.TEMPLATE_BLADE.of()),
+                f.text(DrawingMessage.TEMPLATE_SQUARE.of()),
+                square.plus(-1, -1.5),
+                TextSize.NORMAL,
+                Mark.Anchor.START,
+                TypeFace.REGULAR);
+        sketch.text(
+                f.text(DrawingMessage.TEMPLATE_CUT.of()),
                 top.plus(2, 1),
                 TextSize.NORMAL,
                 Mark.Anchor.START,

@@ -17,12 +17,12 @@ import java.util.List;
 
 /** The first box cut through from front to back, not to scale: what lies under it and how thick. */
 public final class BedSection {
-    private static final double HEIGHT_MM = 62;
-    private static final double GROUND_MM = 34;
+    private static final double HEIGHT_MM = 49;
+    private static final double GROUND_MM = 24;
     private static final double TRENCH_MM = 18;
 
     private static final double WALL_MM = 3;
-    private static final double TOP_MM = 8;
+    private static final double TOP_MM = 4;
 
     private final Plan plan;
     private final BoxGround ground;
@@ -40,9 +40,9 @@ public final class BedSection {
         ground = plan.site().ground().boxes().get(0);
         hard = plan.garden().ground().surface().isHard();
         f = PrintedFigures.in(plan.garden().units());
-        sketch = new DrawingBuilder(widthMm, HEIGHT_MM);
-        left = widthMm * 0.12;
-        right = widthMm * 0.52;
+        sketch = new DrawingBuilder(widthMm, hard ? GROUND_MM + 7 : HEIGHT_MM);
+        left = 8;
+        right = 28;
         bed = hard ? GROUND_MM - 5 : GROUND_MM + 8;
         dug = hard ? bed : GROUND_MM + TRENCH_MM;
         margin = hard ? 0 : 6;
@@ -52,12 +52,12 @@ public final class BedSection {
         BedSection section = new BedSection(plan, widthMm);
         section.ground();
         section.walls();
-        double x = section.right + 24;
+        double x = section.right + 12;
         section.note(
                 x, TOP_MM + 2, DrawingMessage.BED_WALL.of(plan.boxes().get(0).builtMm()), section.right, TOP_MM + 4);
         if (section.hard) {
             section.note(x, GROUND_MM - 6, DrawingMessage.BED_FEET.of(), section.right, GROUND_MM - 2.5);
-            section.note(x, GROUND_MM + 6, DrawingMessage.BED_NOT_DUG.of(), section.right + 14, GROUND_MM);
+            section.note(x, GROUND_MM + 6, DrawingMessage.BED_NOT_DUG.of(), section.right + 9, GROUND_MM);
         } else {
             section.trenchNotes(x);
         }
@@ -66,7 +66,7 @@ public final class BedSection {
 
     private void ground() {
         if (hard) {
-            sketch.line(Pen.HEAVY, new Spot(2, GROUND_MM), new Spot(right + 20, GROUND_MM));
+            sketch.line(Pen.HEAVY, new Spot(2, GROUND_MM), new Spot(right + 12, GROUND_MM));
             return;
         }
         sketch.line(
@@ -76,7 +76,7 @@ public final class BedSection {
                 new Spot(left - margin, dug),
                 new Spot(right + margin, dug),
                 new Spot(right + margin, GROUND_MM),
-                new Spot(right + 20, GROUND_MM));
+                new Spot(right + 12, GROUND_MM));
         if (ground.gravelM3() > 0) {
             List<Spot> gravel = rectangle(left - margin, bed, right + margin, dug);
             sketch.hatch(gravel, Hatch.GROUND);
@@ -98,7 +98,7 @@ public final class BedSection {
         Message surface = ground.turfM3() > 0
                 ? DrawingMessage.BED_TURF.of(plan.garden().ground().turfMm())
                 : DrawingMessage.BED_GROUND.of();
-        note(x, GROUND_MM - 6, surface, right + 14, GROUND_MM);
+        note(x, GROUND_MM - 6, surface, right + 9, GROUND_MM);
         note(x, bed - 1, DrawingMessage.BED_LEVEL.of(), right + margin, bed);
         if (gravel > 0) {
             DrawingMessage compacted =

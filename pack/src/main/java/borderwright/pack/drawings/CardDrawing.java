@@ -4,7 +4,6 @@ import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.cutting.SawSetting;
 import borderwright.engine.cutting.SawSetting.CutFor;
 import borderwright.engine.cutting.SawSetting.Lean;
-import borderwright.engine.message.Message;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
@@ -22,9 +21,10 @@ import java.util.List;
  * edge with the blade. What is kept is shaded, what falls off is hatched. Not to scale; angles are true.
  */
 public final class CardDrawing {
-    private static final double HEIGHT_MM = 23;
-    private static final double TOP_MM = 5.5;
-    private static final double BOARD_MM = 11;
+    private static final double HEIGHT_MM = 19.4;
+    private static final double SQUARE_HEIGHT_MM = 16.2;
+    private static final double TOP_MM = 4.6;
+    private static final double BOARD_MM = 9.2;
     private static final double EDGE_MM = 5;
     private static final double LEFT_MM = 8;
     private static final double GAP_MM = 7;
@@ -48,18 +48,23 @@ public final class CardDrawing {
      * @param widthMm of the whole drawing
      */
     public static Drawing draw(CuttingPlan.SetUp setUp, PrintedFigures f, double widthMm) {
-        DrawingBuilder sketch = new DrawingBuilder(widthMm, HEIGHT_MM);
+        // A square cut looks the same from the near edge, so that its one view needs no name.
+        boolean square = setUp.setting().lean() == Lean.NONE;
+        DrawingBuilder sketch = new DrawingBuilder(widthMm, square ? SQUARE_HEIGHT_MM : HEIGHT_MM);
         CardDrawing drawing = new CardDrawing(setUp, f, sketch);
-        double right = widthMm - EDGE_VIEW_MM - GAP_MM;
-        SawSetting setting = setUp.setting();
-        drawing.view(LEFT_MM, right, TOP_MM, BOARD_MM, setting.fenceDeg(), DrawingMessage.CARD_FROM_ABOVE.of());
-        drawing.view(
-                widthMm - EDGE_VIEW_MM,
-                widthMm - 1,
-                TOP_MM + (BOARD_MM - EDGE_MM) / 2,
-                EDGE_MM,
-                setting.tiltDeg(),
-                DrawingMessage.CARD_NEAR_EDGE.of());
+        double right = widthMm - (square ? LEFT_MM : EDGE_VIEW_MM + GAP_MM);
+        drawing.view(LEFT_MM, right, TOP_MM, BOARD_MM, setUp.setting().fenceDeg());
+        if (!square) {
+            double left = widthMm - EDGE_VIEW_MM;
+            drawing.view(
+                    left,
+                    widthMm - 1,
+                    TOP_MM + (BOARD_MM - EDGE_MM) / 2,
+                    EDGE_MM,
+                    setUp.setting().tiltDeg());
+            drawing.caption(DrawingMessage.CARD_FROM_ABOVE, (LEFT_MM + right) / 2);
+            drawing.caption(DrawingMessage.CARD_NEAR_EDGE, left + EDGE_VIEW_MM / 2);
+        }
         drawing.stop();
         drawing.names(right);
         return sketch.finish(f.text(DrawingMessage.DRAWN_CARD.of(setUp.number())));
@@ -81,7 +86,7 @@ public final class CardDrawing {
         return sign * halfMm * StrictMath.tan(StrictMath.toRadians(degrees));
     }
 
-    private void view(double left, double right, double top, double high, double degrees, Message caption) {
+    private void view(double left, double right, double top, double high, double degrees) {
         double bottom = top + high;
         double at = cutAt(left, right);
         double aside = aside(high / 2, degrees);
@@ -94,9 +99,12 @@ public final class CardDrawing {
         sketch.hatch(keepsLeft() ? after : before, Hatch.WASTE);
         double beyond = aside(high / 2 + BEYOND_MM, degrees);
         sketch.line(Pen.HEAVY, new Spot(at + beyond, top - BEYOND_MM), new Spot(at - beyond, bottom + BEYOND_MM));
+    }
+
+    private void caption(DrawingMessage caption, double middle) {
         sketch.text(
-                f.text(caption),
-                new Spot((left + right) / 2, HEIGHT_MM - 0.8),
+                f.text(caption.of()),
+                new Spot(middle, HEIGHT_MM - 0.8),
                 TextSize.NORMAL,
                 Mark.Anchor.MIDDLE,
                 TypeFace.REGULAR);
@@ -129,13 +137,16 @@ public final class CardDrawing {
         double line = TOP_MM + BOARD_MM / 2;
         sketch.text(
                 f.text(DrawingMessage.CARD_KEEP.of()),
-                new Spot(middle, line - 0.6),
+                new Spot(middle, setUp.setting().faceUp() == SawSetting.FaceUp.EITHER ? line + 1.3 : line - 0.4),
                 TextSize.NAME,
                 Mark.Anchor.MIDDLE,
                 TypeFace.BOLD);
+        if (setUp.setting().faceUp() == SawSetting.FaceUp.EITHER) {
+            return;
+        }
         sketch.text(
                 f.text(DrawingMessage.CARD_FACE.of(setUp.setting().faceUp())),
-                new Spot(middle, line + 3),
+                new Spot(middle, line + 3.2),
                 TextSize.NORMAL,
                 Mark.Anchor.MIDDLE,
                 TypeFace.REGULAR);

@@ -77,13 +77,11 @@ enum DrawingMessage implements MessageCode {
     TEMPLATE_INSIDE(angle("angle")),
     TEMPLATE_WALL_FACE,
     TEMPLATE_FROM_SQUARE(angle("angle")),
-    TEMPLATE_SAW_TABLE,
+    TEMPLATE_EDGE,
     TEMPLATE_SQUARE,
-    TEMPLATE_BLADE,
-    TEMPLATE_OF_CORNER(angle("angle"), text("where")),
-    TEMPLATE_OF_BLADE(angle("angle"), text("where")),
-    TEMPLATE_OF_FENCE(angle("angle"), text("where")),
-    TEMPLATE_OF_RIP(angle("angle"), text("where")),
+    TEMPLATE_CUT,
+    TEMPLATE_OF_CORNER(angle("angle")),
+    TEMPLATE_OF_CUT(angle("angle")),
     TEMPLATE_NAMES_AND_MORE(text("names"), text("more"));
 
     private final List<Slot> slots;

@@ -1,11 +1,12 @@
 package borderwright.pack.drawings;
 
 import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.buildup.parts.EndCut;
-import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.cutting.CuttingPlan;
+import borderwright.engine.garden.vocabulary.SawKind;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.measure.Angle;
 import borderwright.engine.measure.UnitSystem;
+import borderwright.engine.message.Message;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
@@ -23,7 +24,7 @@ public record TemplateAngles(Kind kind, Angle angle, List<String> where) {
     /** Angles nearer than this are one template: no saw is set finer. */
     private static final double SAME_DEG = 0.05;
 
-    private static final int MOST_NAMES = 6;
+    private static final int MOST_NAMES = 2;
 
     public TemplateAngles {
         where = List.copyOf(where);
@@ -32,12 +33,10 @@ public record TemplateAngles(Kind kind, Angle angle, List<String> where) {
     /** What an angle is an angle of. */
     public enum Kind {
         CORNER,
-        BLADE,
-        FENCE,
-        RIP
+        CUT
     }
 
-    /** All corners and saw settings of a plan that are not square, each once. */
+    /** All corners of a plan that are not square, and all slanted cuts that no scale of a saw sets; each angle once. */
     public static List<TemplateAngles> of(Plan plan) {
         List<TemplateAngles> all = new ArrayList<>();
         for (Box box : plan.boxes()) {
@@ -49,21 +48,20 @@ public record TemplateAngles(Kind kind, Angle angle, List<String> where) {
                 }
             }
         }
-        for (Box box : plan.boxes()) {
-            for (Piece piece : box.pieces()) {
-                cut(all, piece.left(), piece.label());
-                cut(all, piece.right(), piece.label());
-                if (piece.rip() != null) {
-                    add(all, Kind.RIP, piece.rip().tiltDeg(), piece.label());
+        for (CuttingPlan.SetUp setUp : plan.cutting().setUps()) {
+            SawKind kind = setUp.kind();
+            boolean byHand = kind == null || kind == SawKind.HANDSAW;
+            for (String label : setUp.labels()) {
+                if (byHand) {
+                    add(all, Kind.CUT, setUp.setting().tiltDeg(), label);
+                }
+                // The guide of a circular saw has no scale; its base plate has one.
+                if (byHand || kind == SawKind.CIRCULAR_SAW) {
+                    add(all, Kind.CUT, setUp.setting().fenceDeg(), label);
                 }
             }
         }
         return all;
-    }
-
-    private static void cut(List<TemplateAngles> all, EndCut cut, String label) {
-        add(all, Kind.BLADE, cut.tiltDeg(), label);
-        add(all, Kind.FENCE, cut.fenceDeg(), label);
     }
 
     private static void add(List<TemplateAngles> all, Kind kind, double degrees, String name) {
@@ -85,21 +83,22 @@ public record TemplateAngles(Kind kind, Angle angle, List<String> where) {
     }
 
     /** The template itself. */
-    public Drawing draw(UnitSystem units, double widthMm) {
-        double degrees = angle.degrees();
-        String names = names(PrintedFigures.in(units));
+    public Drawing draw(AngleTemplate.Bars bars, UnitSystem units, double widthMm) {
+        return kind == Kind.CORNER
+                ? AngleTemplate.corner(this, bars, units, widthMm)
+                : AngleTemplate.setting(this, bars, units, widthMm);
+    }
+
+    /** What it is an angle of, and how large. */
+    Message title() {
         return switch (kind) {
-            case CORNER ->
-                AngleTemplate.corner(angle, DrawingMessage.TEMPLATE_OF_CORNER.of(degrees, names), units, widthMm);
-            case BLADE ->
-                AngleTemplate.setting(angle, DrawingMessage.TEMPLATE_OF_BLADE.of(degrees, names), units, widthMm);
-            case FENCE ->
-                AngleTemplate.setting(angle, DrawingMessage.TEMPLATE_OF_FENCE.of(degrees, names), units, widthMm);
-            case RIP -> AngleTemplate.setting(angle, DrawingMessage.TEMPLATE_OF_RIP.of(degrees, names), units, widthMm);
+            case CORNER -> DrawingMessage.TEMPLATE_OF_CORNER.of(angle.degrees());
+            case CUT -> DrawingMessage.TEMPLATE_OF_CUT.of(angle.degrees());
         };
     }
 
-    private String names(PrintedFigures f) {
+    /** The boxes or pieces that have it, the first few by name. */
+    String names(PrintedFigures f) {
         String first = String.join(", ", where.subList(0, StrictMath.min(MOST_NAMES, where.size())));
         return where.size() > MOST_NAMES
                 ? f.text(DrawingMessage.TEMPLATE_NAMES_AND_MORE.of(first, Integer.toString(where.size() - MOST_NAMES)))

@@ -2,8 +2,8 @@ package borderwright.pack.pages;
 
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
+import borderwright.pack.contents.CutOutList;
 import borderwright.pack.contents.SheetList;
-import borderwright.pack.contents.SiteSheetList;
 import borderwright.pack.contents.WorkingSheetList;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.PaperSize;
@@ -40,12 +40,13 @@ public final class PackPages {
         return pdf("working", plan, WorkingSheetList.of(plan, paper), paper, date);
     }
 
-    /** Labels to cut out; empty where nothing is built. */
+    /** Labels and templates of angles to cut out; empty where nothing is built. */
     public static Optional<byte[]> labels(Plan plan, PaperSize paper, Optional<LocalDate> date) {
-        return SiteSheetList.labels(plan, paper).map(sheet -> pdf("labels", plan, List.of(sheet), paper, date));
+        List<Sheet> sheets = CutOutList.of(plan, paper);
+        return sheets.isEmpty() ? Optional.empty() : Optional.of(pdf("labels", plan, sheets, paper, date));
     }
 
-    private static byte[] pdf(String title, Plan plan, List<Sheet> sheets, PaperSize paper, Optional<LocalDate> date) {
+    static byte[] pdf(String title, Plan plan, List<Sheet> sheets, PaperSize paper, Optional<LocalDate> date) {
         DrawingBook drawings = new DrawingBook();
         String xhtml = xhtml(title, plan, sheets, paper, drawings);
         return PdfRenderer.render(xhtml, drawings, new DocumentStamp(date, xhtml));

@@ -54,7 +54,7 @@ final class PageStyle {
         out.append("  @").append(place).append(" { content: ").append(content);
         out.append("; text-align: ").append(align);
         out.append("; vertical-align: ").append(top ? "bottom" : "top");
-        out.append(top ? "; padding-bottom: 3mm" : "; padding-top: 3mm");
+        out.append(top ? "; padding-bottom: 2.5mm" : "; padding-top: 2.5mm");
         out.append("; font-family: '").append(TypeFace.FAMILY).append("'; font-size: ");
         out.append(top ? "9pt; font-weight: 700" : "7.4pt").append("; }\n");
     }
@@ -88,31 +88,36 @@ final class PageStyle {
 
     private static final String COMMON = """
             * { box-sizing: border-box; }
-            body { margin: 0; font-family: '%1$s'; font-size: 9pt; line-height: 1.35; color: #111111; }
+            body { margin: 0; font-family: '%1$s'; font-size: 9pt; line-height: 1.22; color: #111111; }
             .run { page-break-before: always; }
             #run0 { page-break-before: auto; }
-            .standing { font-size: 10pt; line-height: 1.3; }
-            .sheet + .sheet { margin-top: 7mm; }
+            .standing { font-size: 10pt; line-height: 1.2; }
+            .sheet + .sheet { margin-top: 4mm; }
             .sheet.fresh { page-break-before: always; margin-top: 0; }
             h1 { font-size: 21pt; line-height: 1.15; margin: 0 0 1.5mm 0; word-wrap: break-word; }
             h1.sheetname { font-size: 17pt; page-break-after: avoid; }
-            h2 { font-size: 11pt; margin: 5mm 0 1.6mm 0; page-break-after: avoid; }
-            h2.board { font-size: 10pt; margin: 2.4mm 0 0.6mm 0; page-break-after: avoid; }
-            p { margin: 0 0 1.6mm 0; word-wrap: break-word; }
-            ul { margin: 0 0 1.6mm 0; padding-left: 4.5mm; }
-            li { margin: 0 0 0.7mm 0; word-wrap: break-word; }
-            .lead { font-size: 10pt; }
+            h2 { font-size: 11pt; margin: 2.4mm 0 0.8mm 0; page-break-after: avoid; }
+            h2.board { font-size: 10pt; margin: 1.2mm 0 0.3mm 0; page-break-after: avoid; }
+            p { margin: 0 0 1.2mm 0; word-wrap: break-word; }
+            ul { margin: 0 0 1.2mm 0; padding-left: 4.5mm; }
+            li { margin: 0 0 0.5mm 0; word-wrap: break-word; }
+            .lead { font-size: 10pt; line-height: 1.17; }
             .money { font-size: 17pt; font-weight: 700; line-height: 1.2; }
             .note { font-size: 8pt; }
-            .alert { border: 0.5mm solid %2$s; padding: 2.2mm 3mm 1.2mm 3mm; margin: 2mm 0 3mm 0; }
+            .alert { border: 0.5mm solid %2$s; padding: 1.6mm 3mm 0.8mm 3mm; margin: 1.5mm 0 2mm 0; }
             .alert h2 { margin-top: 0; color: %2$s; }
-            .sure { border: 0.25mm solid #111111; padding: 2.2mm 3mm 1.2mm 3mm; margin: 2mm 0 3mm 0; }
+            .sure { border: 0.25mm solid #111111; padding: 1.6mm 3mm 0.8mm 3mm; margin: 1.5mm 0 2mm 0; }
             .two { width: 100%%; border-collapse: collapse; table-layout: fixed; }
             .two > tr > td { width: 50%%; vertical-align: top; padding: 0 4mm 0 0; }
-            table.list { width: 100%%; border-collapse: collapse; margin-bottom: 1.6mm; -fs-table-paginate: paginate; }
-            table.list th { text-align: left; font-size: 8pt; padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: bottom;
+            .floor { width: 100%%; border-collapse: collapse; table-layout: fixed; }
+            .floor > tr > td { vertical-align: top; padding: 0; }
+            .floor td.drawn { width: 44.5%%; }
+            .three { width: 100%%; border-collapse: collapse; table-layout: fixed; }
+            .three > tr > td { width: 33.3%%; vertical-align: top; padding: 0 3mm 0 0; }
+            table.list { width: 100%%; border-collapse: collapse; margin-bottom: 1.2mm; -fs-table-paginate: paginate; }
+            table.list th { text-align: left; font-size: 8pt; padding: 0.5mm 1.6mm 0.5mm 0; vertical-align: bottom;
               border-bottom: 0.35mm solid #111111; }
-            table.list td { padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: top; border-bottom: 0.1mm solid #8c8c88;
+            table.list td { padding: 0.35mm 1.6mm 0.35mm 0; vertical-align: top; border-bottom: 0.1mm solid #8c8c88;
               word-wrap: break-word; }
             table.list tr { page-break-inside: avoid; }
             table.list .n { text-align: right; white-space: nowrap; padding-right: 4mm; }
@@ -125,21 +130,30 @@ final class PageStyle {
             .b { font-weight: 700; }
             .k { white-space: nowrap; }
             .label { white-space: nowrap; font-weight: 700; margin-right: 2.5mm; }
+            .one { white-space: nowrap; margin-right: 1.2mm; }
             table.fixed { table-layout: fixed; }
             .name { font-size: 11pt; font-weight: 700; line-height: 1.2; }
             .tick { font-size: 11pt; line-height: 1; }
             object { display: block; }
             a { color: #111111; text-decoration: none; }
             a.page:after { content: target-counter(attr(href), page); }
-            .card { border: 0.5mm solid #111111; padding: 2.5mm 3.5mm 1.5mm 3.5mm; margin: 0 0 4mm 0; }
-            .card .big { font-size: 21pt; font-weight: 700; line-height: 1.25; }
-            .card .mid { font-size: 11pt; line-height: 1.35; }
-            .card .ticks { font-size: 11pt; line-height: 1.5; margin-top: 1mm; }
+            .halves { width: 100%%; border-collapse: collapse; table-layout: fixed; }
+            .halves > tr > td { width: 50%%; vertical-align: top; padding: 0 1.25mm 0 0; }
+            .halves > tr > td + td { padding: 0 0 0 1.25mm; }
+            .card { border: 0.5mm solid #111111; padding: 1.2mm 3mm 0.4mm 3mm; margin: 0 0 2.4mm 0; }
+            .card p { margin-bottom: 0.4mm; }
+            .card .big { font-size: 21pt; font-weight: 700; line-height: 1.1; }
+            .card .name { font-size: 11pt; font-weight: 700; line-height: 1.2; }
+            .card .ticks { line-height: 1.28; }
+            .card .label { margin-right: 2mm; }
+            h2 .plain { font-weight: 400; }
             .card .label { font-weight: 400; }
-            table.cuts { margin-bottom: 4mm; }
-            p.head { margin: 1.4mm 0 0 0; page-break-after: avoid; }
+            table.cuts { margin-bottom: 0.8mm; }
+            table.cuts td { padding-top: 0.2mm; padding-bottom: 0.2mm; }
+            p.head { margin: 0.5mm 0 0 0; line-height: 1.14; page-break-after: avoid; }
             table.places { width: 100%%; border-collapse: collapse; table-layout: fixed; border-top: 0.1mm solid #8c8c88; }
-            table.places td { font-size: 10pt; padding: 0.2mm 2mm 0.2mm 0; vertical-align: top; }
-            table.steps { border-bottom: 0.1mm solid #8c8c88; margin-bottom: 2mm; }
+            table.places td { font-size: 10pt; padding: 0.1mm 2mm 0.1mm 0; line-height: 1.14; vertical-align: top; }
+            table.steps { border-bottom: 0.1mm solid #8c8c88; margin-bottom: 1.2mm; }
+            table.steps p { margin-bottom: 0.5mm; }
             """;
 }

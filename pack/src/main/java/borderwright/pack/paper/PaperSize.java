@@ -2,15 +2,15 @@ package borderwright.pack.paper;
 
 /** Paper that the pack is printed on. */
 public enum PaperSize {
-    A4(210, 297, 15),
+    A4(210, 297, 12.5),
     /** 8 1/2 x 11 in. */
-    LETTER(215.9, 279.4, 16);
+    LETTER(215.9, 279.4, 13);
 
     /** Room for the head of each page, mm. */
-    public static final double TOP_MM = 18;
+    public static final double TOP_MM = 15;
 
     /** Room for the foot of each page, mm. */
-    public static final double BOTTOM_MM = 15;
+    public static final double BOTTOM_MM = 12.5;
 
     private final double shortMm;
     private final double longMm;

@@ -6,11 +6,11 @@ import java.util.List;
 /**
  * Angles at full size.
  *
- * @param drawings one for each angle
+ * @param rows drawings one below another: those of corners alone, those of cuts three side by side
  */
-public record AngleSheet(List<Drawing> drawings) implements Sheet {
+public record AngleSheet(List<List<Drawing>> rows) implements Sheet {
     public AngleSheet {
-        drawings = List.copyOf(drawings);
+        rows = rows.stream().map(List::copyOf).toList();
     }
 
     @Override
@@ -20,6 +20,6 @@ public record AngleSheet(List<Drawing> drawings) implements Sheet {
 
     @Override
     public Part part() {
-        return Part.SAW;
+        return Part.LABELS;
     }
 }

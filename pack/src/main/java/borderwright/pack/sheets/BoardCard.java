@@ -4,11 +4,9 @@ import borderwright.engine.cutting.CuttingPlan;
 import borderwright.pack.alike.AlikeBoards;
 import borderwright.pack.alike.PartLabels;
 import borderwright.pack.figures.NameRanges;
-import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Boards that are cut alike, drawn once.
@@ -17,44 +15,36 @@ import java.util.stream.Collectors;
  * @param drawing one for all: it names the pieces of a single board, and numbers those of several
  */
 public record BoardCard(List<CuttingPlan.BoardCuts> alike, Drawing drawing) {
+    /** As many labels as are found again in one line of the table. */
+    private static final int MOST_NAMED = 8;
+
+    private static final int LEAST_FOR_TWO = 3;
+
     public BoardCard {
         alike = List.copyOf(alike);
     }
 
     /** Whether so many boards are cut alike that it counts them and says in short what they give. */
     public boolean counts() {
-        return alike.size() > AlikeBoards.MOST;
+        return alike.size() > MOST_NAMED;
     }
 
-    /** Whether any of its cuts is made otherwise than straight on. */
-    public boolean hasNotes() {
-        return first().cuts().stream().anyMatch(cut -> !notes(cut).isEmpty());
+    /** Whether each board has a column of its own for what it gives. */
+    public boolean hasColumns() {
+        return alike.size() <= AlikeBoards.MOST;
     }
 
-    /** How a cut is made, where not straight on; empty where it is. */
-    public String note(int cut, PrintedFigures f) {
-        return notes(first().cuts().get(cut)).stream()
-                .map(note -> f.text(note.of()))
-                .collect(Collectors.joining("; "));
-    }
-
-    private static List<SheetMessage> notes(CuttingPlan.Cut cut) {
-        List<SheetMessage> notes = new ArrayList<>();
-        if (cut.turnedOver()) {
-            notes.add(SheetMessage.CUT_FACE_DOWN);
-        }
-        if (cut.endForEnd() && !(isSquare(cut.left()) && isSquare(cut.right()))) {
-            notes.add(SheetMessage.CUT_END_FOR_END);
-        }
-        // A square cut always separates two pieces.
-        if (cut.sharesCut() && !isSquare(cut.left())) {
-            notes.add(SheetMessage.CUT_SHARED);
-        }
-        return notes;
-    }
-
-    private static boolean isSquare(CuttingPlan.Slant slant) {
-        return slant.equals(CuttingPlan.Slant.SQUARE);
+    /** The cuts in rows: of a single board two stand side by side, first those of the left half. */
+    public List<List<Integer>> rows(List<CutText> cuts) {
+        boolean two = alike.size() == 1
+                && cuts.size() >= LEAST_FOR_TWO
+                && cuts.stream().allMatch(cut -> cut.how().isEmpty());
+        int rows = two ? (cuts.size() + 1) / 2 : cuts.size();
+        return IntStream.range(0, rows)
+                .mapToObj(row -> IntStream.iterate(row, i -> i < cuts.size(), i -> i + rows)
+                        .boxed()
+                        .toList())
+                .toList();
     }
 
     /** The boards' numbers in short. */

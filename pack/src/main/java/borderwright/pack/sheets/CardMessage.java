@@ -2,6 +2,9 @@ package borderwright.pack.sheets;
 
 import static borderwright.engine.message.Slot.angle;
 import static borderwright.engine.message.Slot.choice;
+import static borderwright.engine.message.Slot.count;
+import static borderwright.engine.message.Slot.piece;
+import static borderwright.engine.message.Slot.semicolons;
 import static borderwright.engine.message.Slot.text;
 
 import borderwright.engine.message.MessageCode;
@@ -10,6 +13,11 @@ import java.util.List;
 
 /** How a saw is set and the board lies, or a cut is made by hand; {@code lean} is none, left or right. */
 enum CardMessage implements MessageCode {
+    /** {@code stop} is yes or no. */
+    CARDS_INTRO(text("stop"), semicolons("kerfs")),
+    SAW_KERF(text("saw"), piece("kerf")),
+    CARD_TITLE(count("number"), text("saw")),
+    CARD_PIECES(count("many")),
     SAW_SQUARE,
     SAW_TILTED(choice("kind"), angle("tilt"), text("lean")),
     SAW_TURNED(choice("kind"), angle("turn"), text("lean")),
@@ -17,6 +25,8 @@ enum CardMessage implements MessageCode {
     CUT_FOR(choice("cut")),
     /** {@code point} is top, bottom, far, near or all. */
     STOP_TO(text("point")),
+    MARK_TO(text("point")),
+    NEW_END_AT(text("point")),
     HAND_SQUARE,
     HAND_BEVEL(angle("tilt"), text("lean")),
     HAND_MITRE(angle("turn"), text("lean"));

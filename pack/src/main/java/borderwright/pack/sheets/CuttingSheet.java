@@ -2,7 +2,9 @@ package borderwright.pack.sheets;
 
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.plan.Plan;
+import borderwright.pack.figures.PrintedFigures;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Every board with its pieces.
@@ -25,11 +27,16 @@ public record CuttingSheet(List<BoardCard> boards, Plan plan) implements Sheet {
         return Part.SAW;
     }
 
-    /** The number of a cut's set-up; empty when it has none. */
-    public String setUp(CuttingPlan.Cut cut) {
-        List<CuttingPlan.SetUp> setUps = plan.cutting().setUps();
-        return cut.setUp() < 0 || cut.setUp() >= setUps.size()
-                ? ""
-                : Integer.toString(setUps.get(cut.setUp()).number());
+    /** What is read before the first board. */
+    public String intro(PrintedFigures f) {
+        return f.text(SheetMessage.CUTTING_INTRO.of());
+    }
+
+    /** The cuts of boards that are cut alike, as they are printed. */
+    public List<CutText> cuts(BoardCard card, PrintedFigures f) {
+        List<CuttingPlan.Cut> cuts = card.first().cuts();
+        return IntStream.range(0, cuts.size())
+                .mapToObj(i -> CutText.of(i, cuts.get(i), plan.cutting(), f))
+                .toList();
     }
 }

@@ -14,7 +14,7 @@ public enum Part {
     /** The engineer's working and the survey's figures: a file of its own. */
     WORKING("Working", Reading.SEATED),
     /** To cut out: a file of its own. */
-    LABELS("Labels", Reading.SEATED);
+    LABELS("To cut out", Reading.SEATED);
 
     private final String title;
     private final Reading reading;

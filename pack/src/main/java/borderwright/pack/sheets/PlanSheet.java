@@ -17,8 +17,9 @@ import java.util.List;
  * @param plan the plan
  * @param drawing plan drawing
  * @param fronts one elevation for each front
+ * @param orientation which way its pages lie
  */
-public record PlanSheet(Plan plan, Drawing drawing, List<Drawing> fronts) implements Sheet {
+public record PlanSheet(Plan plan, Drawing drawing, List<Drawing> fronts, Orientation orientation) implements Sheet {
     public PlanSheet {
         fronts = List.copyOf(fronts);
     }
@@ -51,11 +52,6 @@ public record PlanSheet(Plan plan, Drawing drawing, List<Drawing> fronts) implem
     /** Heights of a box as built. */
     public RimHeight heights(Box box) {
         return plan.site().planting().rims().get(plan.boxes().indexOf(box));
-    }
-
-    @Override
-    public Orientation orientation() {
-        return Orientation.LANDSCAPE;
     }
 
     /** Lengths of a box's fronts. */

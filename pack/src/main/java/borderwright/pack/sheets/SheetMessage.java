@@ -16,7 +16,12 @@ import java.util.List;
 enum SheetMessage implements MessageCode {
     CUT_FACE_DOWN,
     CUT_END_FOR_END,
-    CUT_SHARED,
+    /** {@code point} is top, bottom, far or near. */
+    CUT_STARTS_ON(text("point")),
+    CUT_AT(piece("start")),
+    CUT_CARD(count("right")),
+    CUT_CARDS(count("left"), count("right")),
+    CUTTING_INTRO,
     END_SQUARE,
     /** {@code point} is where the long point lies. */
     END_BEVELLED(angle("tilt"), message("point"), length("back")),

@@ -48,12 +48,7 @@ public sealed interface GivenMeasure
 
             @Described(value = "what it was taken with", otherwise = "tape up to 5 m, long tape beyond") @Nullable
             Instrument with)
-            implements GivenMeasure {
-        /** Nothing given but what is needed. */
-        public static GivenTapeLength of(Names tape, Length reads) {
-            return new GivenTapeLength(tape, reads, null, null, null);
-        }
-    }
+            implements GivenMeasure {}
 
     /** The angle between two directions seen from the middle point. */
     @Described("an angle taken with a gauge at the middle of three points")
@@ -111,12 +106,7 @@ public sealed interface GivenMeasure
 
             @Described(value = "what it was taken with", otherwise = "tape up to 5 m, long tape beyond") @Nullable
             Instrument with)
-            implements GivenMeasure {
-        /** Nothing given but what is needed. */
-        public static GivenBaselineOffset of(String offset, Names baseline, Length along, Length reads) {
-            return new GivenBaselineOffset(offset, baseline, along, reads, null, null, null);
-        }
-    }
+            implements GivenMeasure {}
 
     /** Several short lengths, one after the other, along a straight line. */
     @Described("short lengths one after the other along a straight line")
@@ -150,11 +140,6 @@ public sealed interface GivenMeasure
             implements GivenMeasure {
         public GivenTapeChain {
             lengths = List.copyOf(lengths);
-        }
-
-        /** Nothing given but what is needed. */
-        public static GivenTapeChain of(Names chain, List<Length> lengths) {
-            return new GivenTapeChain(chain, lengths, null, null, null);
         }
     }
 

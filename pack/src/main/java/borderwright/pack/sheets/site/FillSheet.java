@@ -1,10 +1,7 @@
 package borderwright.pack.sheets.site;
 
-import borderwright.engine.filling.BoxWeight;
 import borderwright.engine.filling.LinerPlan;
 import borderwright.engine.filling.SoilVolume;
-import borderwright.engine.measure.UnitFactors;
-import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.figures.PrintedFigures;
@@ -37,25 +34,6 @@ public record FillSheet(Plan plan) implements Sheet {
                         + f.lengths().area(p.growingM2())
                         + f.roughVolume(p.filledM3())
                         + f.roughVolume(p.orderedM3()));
-    }
-
-    /** What a filled, soaked box lays on the ground under it, to 10 kg/m2 or a pound a square foot. */
-    public String load(BoxWeight weight, PrintedFigures f) {
-        return f.units() == UnitSystem.IMPERIAL
-                ? f.decimal(weight.kgPerM2() * UnitFactors.M2_PER_SQUARE_FOOT / UnitFactors.KG_PER_POUND, 0)
-                        + " lb/sq ft"
-                : f.decimal(weight.kgPerM2() / 10, 0) + "0 kg/m2";
-    }
-
-    /** Boxes that weigh the same. */
-    public List<Alike<BoxWeight>> weights(PrintedFigures f) {
-        return Alike.group(
-                plan.site().filling().weights(),
-                BoxWeight::box,
-                w -> f.lengths().weight(w.woodKg())
-                        + f.roughWeight(w.filledKg())
-                        + w.carriers()
-                        + f.lengths().weight(w.heaviestKg()));
     }
 
     /** Strips of the liner that are alike. */
