@@ -67,6 +67,7 @@ public record CardText(
     /** A card of a plan. */
     public static CardText of(CuttingPlan.SetUp setUp, CuttingPlan cutting, PrintedFigures f) {
         SawSetting setting = setUp.setting();
+        boolean square = setting.faceUp() == SawSetting.FaceUp.EITHER;
         boolean counted = PartLabels.areMany(setUp.labels());
         Message byHand = setUp.byHand();
         Message atSaw = setUp.kind() == null ? byHand(setting) : atSaw(setUp.kind(), setting);
@@ -75,9 +76,9 @@ public record CardText(
                 f.text(CardMessage.CARD_TITLE.of(
                         setUp.number(), byHand == null ? setUp.saw() : f.text(byHand(setting)))),
                 setUp.stop().ticks() > 0 ? f.piece(setUp.stop()) : "",
-                f.sentence(f.text(to(setUp))),
+                setting.cutFor() == CutFor.FRESH_END && square ? "" : f.sentence(f.text(to(setUp))),
                 f.sentence(f.text(byHand == null ? atSaw : byHand)),
-                f.sentence(f.text(CardMessage.FACE_UP.of(setting.faceUp()))),
+                square ? "" : f.sentence(f.text(CardMessage.FACE_UP.of(setting.faceUp()))),
                 f.sentence(f.text(CardMessage.CUT_FOR.of(setting.cutFor()))),
                 counted ? List.of(new Pieces("", inShort(setUp, cutting, f))) : named(setUp, cutting, f),
                 f.text(CardMessage.CARD_PIECES.of(setUp.labels().size())),
