@@ -14,14 +14,13 @@ import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.garden.given.GivenSaw;
 import borderwright.engine.garden.resolve.WoodResolver;
 import borderwright.engine.garden.vocabulary.SawKind;
-import borderwright.engine.geometry.Point;
 import borderwright.engine.measure.Length;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.stock.row.BoardInHand;
 import borderwright.engine.stock.row.CuttingJob;
 import borderwright.pack.figures.PrintedFigures;
-import borderwright.pack.sheets.CardText;
 import borderwright.pack.sheets.CutText;
+import borderwright.pack.sheets.saw.CardText;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -82,8 +81,8 @@ class CardsOnPaperTest {
 
     /** A card that is wrong in one word gives a wrong piece: the reader above would notice. */
     @ParameterizedTest
-    @EnumSource(Slip.class)
-    void aWrongWordOnACardIsNoticed(Slip slip) {
+    @EnumSource(CardSlip.class)
+    void aWrongWordOnACardIsNoticed(CardSlip slip) {
         Plan plan = ExamplePlans.of("terrace-corner");
         int noticed = 0;
         int wrong = 0;
@@ -102,46 +101,6 @@ class CardsOnPaperTest {
         }
         assertThat(wrong).isPositive();
         assertThat(noticed).isEqualTo(wrong);
-    }
-
-    /** One word of a card exchanged for another. */
-    enum Slip {
-        LEAN,
-        FACE,
-        KEEP,
-        POINT;
-
-        private CardText in(CardText c) {
-            return switch (this) {
-                case LEAN ->
-                    with(
-                            exchanged(c.title(), "left", "right"),
-                            c.to(),
-                            exchanged(c.setting(), "left", "right"),
-                            c.face(),
-                            c.keep(),
-                            c);
-                case FACE -> with(c.title(), c.to(), c.setting(), exchanged(c.face(), "up", "DOWN"), c.keep(), c);
-                case KEEP -> with(c.title(), c.to(), c.setting(), c.face(), exchanged(c.keep(), "LEFT", "RIGHT"), c);
-                case POINT ->
-                    with(
-                            c.title(),
-                            exchanged(exchanged(c.to(), "top face", "underside"), "far", "near"),
-                            c.setting(),
-                            c.face(),
-                            c.keep(),
-                            c);
-            };
-        }
-
-        private static CardText with(String title, String to, String setting, String face, String keep, CardText c) {
-            return new CardText(
-                    c.number(), title, c.stop(), to, setting, face, keep, c.pieces(), c.countWords(), c.tally());
-        }
-
-        private static String exchanged(String text, String one, String other) {
-            return text.contains(one) ? text.replace(one, other) : text.replace(other, one);
-        }
     }
 
     @Test
@@ -166,10 +125,10 @@ class CardsOnPaperTest {
     static String settings(CardText card) {
         return card.title().replaceAll("Set-up \\d+", "")
                 + card.stop()
-                + card.to()
-                + card.setting()
-                + card.face()
-                + card.keep();
+                + card.how().to()
+                + card.how().setting()
+                + card.how().face()
+                + card.how().keep();
     }
 
     private static PrintedFigures figures(Plan plan) {
@@ -265,7 +224,7 @@ class CardsOnPaperTest {
     private static void isThePiece(PaperSaw wood, CutText row, Piece piece, SectionSpec section) {
         PaperSaw laid = row.how().contains("outer face down") ? wood.turnedOver() : wood;
         laid = row.how().contains("end for end") ? laid.endForEnd() : laid;
-        double[] stands = asItStands(piece, section);
+        double[] stands = StandingPiece.ends(piece, section);
         double step = piece.length().ticks() % Length.ofMm(1).ticks() == 0 ? 1 : MM_PER_INCH / 16;
         assertThat(greatest(stands) - greatest(laid.ends()))
                 .as("how much shorter than its place is " + piece.label() + " " + row)
@@ -302,42 +261,5 @@ class CardsOnPaperTest {
 
     private static double number(String digits) {
         return digits == null ? 0 : Double.parseDouble(digits);
-    }
-
-    /**
-     * Where the piece ends at its four long edges, from its place in the box: outer face up, left end left, first its left
-     * end and then its right one, at (near, down), (near, up), (far, down), (far, up).
-     */
-    private static double[] asItStands(Piece piece, SectionSpec section) {
-        if (piece.alongMm().z() == 1) {
-            double mm = piece.place().heightMm();
-            return new double[] {0, 0, 0, 0, mm, mm, mm, mm};
-        }
-        Point along = piece.alongMm().level();
-        List<Point> corners = piece.place().plan().corners();
-        double lowW =
-                corners.stream().mapToDouble(p -> p.dot(along.left())).min().orElseThrow();
-        double highW =
-                corners.stream().mapToDouble(p -> p.dot(along.left())).max().orElseThrow();
-        double lowS = corners.stream().mapToDouble(p -> p.dot(along)).min().orElseThrow();
-        double middleW = (lowW + highW) / 2;
-        double[] low =
-                ends(corners.stream().filter(p -> p.dot(along.left()) < middleW).toList(), along, lowS);
-        double[] high =
-                ends(corners.stream().filter(p -> p.dot(along.left()) > middleW).toList(), along, lowS);
-        boolean flat = Math.abs(piece.place().heightMm() - section.thickness().mm()) < 1e-6
-                && Math.abs(highW - lowW - section.width().mm()) < 1e-6;
-        // On edge the outer face is the one with the lower w, up on the saw; flat it is the top, and the lower w lies
-        // near.
-        return flat
-                ? new double[] {low[0], low[0], high[0], high[0], low[1], low[1], high[1], high[1]}
-                : new double[] {high[0], low[0], high[0], low[0], high[1], low[1], high[1], low[1]};
-    }
-
-    private static double[] ends(List<Point> line, Point along, double from) {
-        return new double[] {
-            line.stream().mapToDouble(p -> p.dot(along)).min().orElseThrow() - from,
-            line.stream().mapToDouble(p -> p.dot(along)).max().orElseThrow() - from
-        };
     }
 }

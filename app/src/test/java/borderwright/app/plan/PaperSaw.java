@@ -1,6 +1,6 @@
 package borderwright.app.plan;
 
-import borderwright.pack.sheets.CardText;
+import borderwright.pack.sheets.saw.CardText;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -34,7 +34,7 @@ final class PaperSaw {
 
     /** The board with a new left end, as little taken off as makes it whole; the card must keep what lies right. */
     PaperSaw newEnd(CardText card, boolean outerFaceUp) {
-        require(card.keep().contains("what lies RIGHT of the blade"), card);
+        require(card.how().keep().contains("what lies RIGHT of the blade"), card);
         PaperSaw lies = laidFor(card, outerFaceUp);
         double[] plane = lies.plane(card);
         longPointIsNamed(card, plane, -1);
@@ -44,7 +44,7 @@ final class PaperSaw {
 
     /** The piece left of the blade, and what is left of the board; the card must keep what lies left. */
     PaperSaw[] toLength(CardText card, boolean outerFaceUp, double lengthMm) {
-        require(card.keep().contains("the piece LEFT of the blade"), card);
+        require(card.how().keep().contains("the piece LEFT of the blade"), card);
         PaperSaw lies = laidFor(card, outerFaceUp);
         double[] plane = lies.plane(card);
         longPointIsNamed(card, plane, 1);
@@ -57,7 +57,7 @@ final class PaperSaw {
 
     /** Turned over where the card wants the other face up; turned over again it lies as before. */
     private PaperSaw laidFor(CardText card, boolean outerFaceUp) {
-        return switch (card.face()) {
+        return switch (card.how().face()) {
             case "" -> this;
             case "Outer face up." -> outerFaceUp ? this : turnedOver();
             case "Outer face DOWN." -> outerFaceUp ? turnedOver() : this;
@@ -67,7 +67,8 @@ final class PaperSaw {
 
     /** x of the cut at the four long edges, through the middle at 0. */
     private double[] plane(CardText card) {
-        String words = card.setting().startsWith("Square cut") ? "" : card.setting() + " " + card.title();
+        String words =
+                card.how().setting().startsWith("Square cut") ? "" : card.how().setting() + " " + card.title();
         Matcher slant = SLANT.matcher(words);
         double perMmUp = 0;
         double perMmAway = 0;
@@ -77,9 +78,12 @@ final class PaperSaw {
             boolean tilts = slant.group(1).equals("tilted") || slant.group(1).equals("bevel");
             perMmUp = tilts ? per : 0;
             perMmAway = tilts ? 0 : per;
-            require(!card.face().isEmpty(), card);
+            require(!card.how().face().isEmpty(), card);
         } else {
-            require(card.setting().startsWith("Square cut") || card.title().endsWith("hand cut, square"), card);
+            require(
+                    card.how().setting().startsWith("Square cut")
+                            || card.title().endsWith("hand cut, square"),
+                    card);
         }
         double[] plane = new double[4];
         for (int c = 0; c < 4; c++) {
@@ -91,10 +95,10 @@ final class PaperSaw {
     /** The card names the face or edge of the long point: of what is kept left of the blade, or right of it. */
     private static void longPointIsNamed(CardText card, double[] plane, int side) {
         double most = side > 0 ? greatest(plane) : least(plane);
-        require(named(card.to(), "top face") == (only(plane, most, 1, 3)), card);
-        require(named(card.to(), "underside") == (only(plane, most, 0, 2)), card);
-        require(named(card.to(), "far edge") == (only(plane, most, 2, 3)), card);
-        require(named(card.to(), "near edge") == (only(plane, most, 0, 1)), card);
+        require(named(card.how().to(), "top face") == (only(plane, most, 1, 3)), card);
+        require(named(card.how().to(), "underside") == (only(plane, most, 0, 2)), card);
+        require(named(card.how().to(), "far edge") == (only(plane, most, 2, 3)), card);
+        require(named(card.how().to(), "near edge") == (only(plane, most, 0, 1)), card);
     }
 
     private static boolean named(String words, String place) {

@@ -8,6 +8,7 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.cutting.SawSetting.CutFor;
+import borderwright.engine.cutting.SawSetting.FaceUp;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.SawSpec;
 import borderwright.engine.garden.SectionSpec;
@@ -94,6 +95,7 @@ class CardsCutThePlanTest {
         int slanted = 0;
         for (CuttingPlan.BoardCuts board : plan.boards()) {
             CuttingPlan.SetUp before = null;
+            FaceUp beforeDrawn = FaceUp.EITHER;
             for (CuttingPlan.Cut cut : board.cuts()) {
                 Piece piece = pieces.get(cut.label());
                 SectionSpec section = job.section(piece.section());
@@ -104,15 +106,18 @@ class CardsCutThePlanTest {
                 CuttingPlan.SetUp length = plan.setUps().get(cut.setUp());
                 CuttingPlan.SetUp first = cut.sharesCut() ? before : freshEnd(plan, cut.label());
                 // The cut before frees this board's left end too: what lies right of it is the rest.
-                wood = wood.freshEnd(first);
+                FaceUp drawn = cut.turnedOver() ? FaceUp.INNER : FaceUp.OUTER;
+                wood = wood.freshEnd(first, cut.sharesCut() ? beforeDrawn : drawn);
                 wood = wood.toLength(
                         length,
+                        drawn,
                         length.stop().ticks() > 0
                                 ? length.stop().mm()
                                 : cut.length().mm());
                 isThePiece(wood, piece, section, where);
                 slanted += piece.left().isSquare() && piece.right().isSquare() ? 0 : 1;
                 before = length;
+                beforeDrawn = drawn;
             }
         }
         return slanted;

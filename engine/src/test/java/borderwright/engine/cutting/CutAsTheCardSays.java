@@ -25,7 +25,7 @@ final class CutAsTheCardSays {
         this.halfThicknessMm = halfThicknessMm;
     }
 
-    /** A board that is square at both ends, its outer face up. */
+    /** A board that is square at both ends, as it is drawn. */
     static CutAsTheCardSays board(double lengthMm, double widthMm, double thicknessMm) {
         return new CutAsTheCardSays(
                 new double[] {0, 0, 0, 0},
@@ -35,24 +35,24 @@ final class CutAsTheCardSays {
     }
 
     /** What lies right of the blade once the cut of a card is made, as little taken off as makes a whole end. */
-    CutAsTheCardSays freshEnd(CuttingPlan.SetUp card) {
-        CutAsTheCardSays lies = laidFor(card);
+    CutAsTheCardSays freshEnd(CuttingPlan.SetUp card, FaceUp drawn) {
+        CutAsTheCardSays lies = laidFor(card, drawn);
         double[] plane = lies.plane(card.setting());
         return lies.with(shifted(plane, greatest(lies.left) - least(plane)), lies.right)
-                .laidFor(card);
+                .laidFor(card, drawn);
     }
 
     /** What lies left of the blade: the stop touches the long point on the left, the cut's long point is so far from it. */
-    CutAsTheCardSays toLength(CuttingPlan.SetUp card, double lengthMm) {
-        CutAsTheCardSays lies = laidFor(card);
+    CutAsTheCardSays toLength(CuttingPlan.SetUp card, FaceUp drawn, double lengthMm) {
+        CutAsTheCardSays lies = laidFor(card, drawn);
         double[] plane = lies.plane(card.setting());
         return lies.with(lies.left, shifted(plane, least(lies.left) + lengthMm - greatest(plane)))
-                .laidFor(card);
+                .laidFor(card, drawn);
     }
 
-    /** Turned over where the card says so; turned over again it lies as before. */
-    private CutAsTheCardSays laidFor(CuttingPlan.SetUp card) {
-        return card.setting().faceUp() == FaceUp.INNER ? turnedOver() : this;
+    /** Turned over where the card wants the face up that is down as the piece is drawn; turned over again it lies as before. */
+    private CutAsTheCardSays laidFor(CuttingPlan.SetUp card, FaceUp drawn) {
+        return card.setting().faceUp() == FaceUp.EITHER || card.setting().faceUp() == drawn ? this : turnedOver();
     }
 
     /** x of the cut at the four long edges, through the middle at 0. */

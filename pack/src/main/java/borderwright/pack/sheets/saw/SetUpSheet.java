@@ -1,9 +1,11 @@
-package borderwright.pack.sheets;
+package borderwright.pack.sheets.saw;
 
 import borderwright.engine.message.Message;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
+import borderwright.pack.sheets.Part;
+import borderwright.pack.sheets.Sheet;
 import java.util.List;
 
 /**

@@ -1,4 +1,4 @@
-package borderwright.pack.sheets;
+package borderwright.pack.sheets.saw;
 
 import borderwright.pack.paper.TypeFace;
 import java.util.ArrayList;
@@ -95,13 +95,18 @@ record CardColumns(double columnMm, double pageMm) {
         double high = FRAME_HIGH_MM + GAP_MM + drawingMm;
         high += text(card.title(), TypeFace.BOLD, NAME_PT, wide);
         if (card.stop().isEmpty()) {
-            high += text(card.to(), TypeFace.REGULAR, TEXT_PT, wide);
+            high += text(card.how().to(), TypeFace.REGULAR, TEXT_PT, wide);
         } else {
             double stop = TypeFace.BOLD.widthEm(card.stop() + " ") * STOP_PT * MM_PER_PT;
-            int lines = lines(words(card.to(), TypeFace.REGULAR, TEXT_PT), wide, stop);
+            int lines = lines(words(card.how().to(), TypeFace.REGULAR, TEXT_PT), wide, stop);
             high += (STOP_PT + (lines - 1) * TEXT_PT) * MM_PER_PT * LINE + AFTER_TEXT_MM;
         }
-        high += text(card.setting() + " " + card.keep() + " " + card.face(), TypeFace.BOLD, TEXT_PT, wide);
+        high += text(
+                card.how().setting() + " " + card.how().keep() + " "
+                        + card.how().face(),
+                TypeFace.BOLD,
+                TEXT_PT,
+                wide);
         List<Double> words = new ArrayList<>();
         if (card.tally().isEmpty()) {
             words.addAll(words(card.countWords(), TypeFace.REGULAR, TEXT_PT));

@@ -1,4 +1,4 @@
-package borderwright.pack.sheets;
+package borderwright.pack.sheets.saw;
 
 import static borderwright.engine.message.Slot.angle;
 import static borderwright.engine.message.Slot.choice;

@@ -1,4 +1,4 @@
-package borderwright.pack.sheets;
+package borderwright.pack.sheets.saw;
 
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.cutting.SawSetting;
@@ -19,25 +19,13 @@ import java.util.Map;
  * @param number of the set-up
  * @param title its number with the saw, or with how the cut is made by hand
  * @param stop where the stop is set; empty where there is none
- * @param to which point of the cut the stop, or the mark by hand, is for; empty for a fresh end
- * @param setting how blade and fence stand, or how the cut is made by hand
- * @param face which face is up; empty for a square cut
- * @param keep which side of the cut is kept
+ * @param how how saw and board lie, and what is kept
  * @param pieces what is cut, by planter; in short where they are counted
  * @param countWords how many
  * @param tally numbers to tick while cutting; empty where each piece has a tick of its own
  */
 public record CardText(
-        int number,
-        String title,
-        String stop,
-        String to,
-        String setting,
-        String face,
-        String keep,
-        List<Pieces> pieces,
-        String countWords,
-        List<Integer> tally) {
+        int number, String title, String stop, How how, List<Pieces> pieces, String countWords, List<Integer> tally) {
     /** An angle that prints as 0.0 is square. */
     private static final double LEAST_SHOWN_DEG = 0.05;
 
@@ -46,6 +34,16 @@ public record CardText(
 
     /** What stands before the numbers to tick. */
     public static final String TALLY = "Tick as you cut:";
+
+    /**
+     * How saw and board lie.
+     *
+     * @param to which point of the cut the stop, or the mark by hand, is for; empty for a new square end
+     * @param setting how blade and fence stand, or how the cut is made by hand
+     * @param face which face is up; empty for a square cut
+     * @param keep which side of the cut is kept
+     */
+    public record How(String to, String setting, String face, String keep) {}
 
     /**
      * Pieces of one planter.
@@ -76,10 +74,11 @@ public record CardText(
                 f.text(CardMessage.CARD_TITLE.of(
                         setUp.number(), byHand == null ? setUp.saw() : f.text(byHand(setting)))),
                 setUp.stop().ticks() > 0 ? f.piece(setUp.stop()) : "",
-                setting.cutFor() == CutFor.FRESH_END && square ? "" : f.sentence(f.text(to(setUp))),
-                f.sentence(f.text(byHand == null ? atSaw : byHand)),
-                square ? "" : f.sentence(f.text(CardMessage.FACE_UP.of(setting.faceUp()))),
-                f.sentence(f.text(CardMessage.CUT_FOR.of(setting.cutFor()))),
+                new How(
+                        setting.cutFor() == CutFor.FRESH_END && square ? "" : f.sentence(f.text(to(setUp))),
+                        f.sentence(f.text(byHand == null ? atSaw : byHand)),
+                        square ? "" : f.sentence(f.text(CardMessage.FACE_UP.of(setting.faceUp()))),
+                        f.sentence(f.text(CardMessage.CUT_FOR.of(setting.cutFor())))),
                 counted ? List.of(new Pieces("", inShort(setUp, cutting, f))) : named(setUp, cutting, f),
                 f.text(CardMessage.CARD_PIECES.of(setUp.labels().size())),
                 counted ? tally(setUp.labels().size()) : List.of());
