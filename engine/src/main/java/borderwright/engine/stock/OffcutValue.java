@@ -7,7 +7,7 @@ package borderwright.engine.stock;
  *
  * <p>See docs/decisions/0057.
  */
-final class OffcutValue {
+public final class OffcutValue {
     private final OffcutWorth worth;
     private final long unitTicks;
     /** Length of each board that its whole sizes leave out, less the cut that an offcut takes, ticks. */
@@ -18,11 +18,15 @@ final class OffcutValue {
     private final long[] most;
 
     /**
+     * Of the boards of one section.
+     *
+     * @param worth what an offcut is worth by its length
      * @param unitTicks ticks in one whole size
      * @param beyond length of each board that its whole sizes leave out, less the cut that an offcut takes, ticks
      * @param grains units of cost in a minor unit
+     * @param most most that an offcut of each board counts, minor units
      */
-    OffcutValue(OffcutWorth worth, long unitTicks, long[] beyond, long grains, long[] most) {
+    public OffcutValue(OffcutWorth worth, long unitTicks, long[] beyond, long grains, long[] most) {
         this.worth = worth;
         this.unitTicks = unitTicks;
         this.beyond = beyond.clone();

@@ -83,16 +83,10 @@ public final class StockCase {
      * The same where offcuts are worth something: a bought board is then cheaper by what all of it is worth, and cutting it
      * costs what that takes off ({@link #use}).
      *
-     * @param worth what they are worth
-     * @param unitTicks ticks in one whole size
-     * @param beyond length of each board that its whole sizes leave out, less the cut that an offcut takes, ticks
-     * @param grains units of cost in a minor unit
-     * @param most most that an offcut of each board counts, minor units
+     * @param kept what they are worth
      * @param isBought whether each board is bought for its cost; what is there already is kept whole if it is not cut
      */
-    public StockCase keeping(
-            OffcutWorth worth, long unitTicks, long[] beyond, long grains, long[] most, boolean[] isBought) {
-        OffcutValue kept = new OffcutValue(worth, unitTicks, beyond, grains, most);
+    public StockCase keeping(OffcutValue kept, boolean[] isBought) {
         long[] less = types.cost.clone();
         for (int j = 0; j < less.length; j++) {
             less[j] -= isBought[j] ? types.pack[j] * kept.worth(j, types.capacity[j]) : 0;

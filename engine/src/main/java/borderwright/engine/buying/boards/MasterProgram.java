@@ -4,7 +4,6 @@ import borderwright.engine.effort.Budget;
 import borderwright.engine.linear.Basis;
 import borderwright.engine.linear.LinearProgram;
 import borderwright.engine.stock.CuttingPattern;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -43,8 +42,7 @@ public final class MasterProgram {
     public MasterProgram(BoardModel model, long ceiling) {
         this.rows = new ModelRows(model);
         this.pricing = new PatternPricing(rows, ceiling);
-        boolean plain = !model.isCoupled()
-                && Arrays.stream(rows.boardRow).flatMapToInt(Arrays::stream).allMatch(r -> r < 0);
+        boolean plain = !model.isCoupled() && rows.countsNoBoard();
         this.program = rows.program(plain ? 10 : Math.min(1e4, 2 * (ceiling + 1.0) / rows.costUnit + 10));
         this.fixed = rows.fixedColumns(ceiling);
         this.low = new long[fixed.size()];
@@ -81,8 +79,8 @@ public final class MasterProgram {
     }
 
     /** Adds a pattern of a part unless it is there, without the shortest pieces if all of them cannot be cut. */
-    public void add(int s, CuttingPattern pattern) {
-        pool.add(s, pattern);
+    public void add(int part, CuttingPattern pattern) {
+        pool.add(part, pattern);
     }
 
     /** Adds all patterns of another programme of the same parts. */
@@ -120,14 +118,14 @@ public final class MasterProgram {
     }
 
     /** Asks for so many pieces of a size, in all and at most in one pattern. */
-    void requirePieces(int s, int i, int pieces) {
-        program.require(rows.rowOfSize(s, i), pieces);
-        pricing.limit(s, i, pieces);
+    void requirePieces(int part, int size, int pieces) {
+        program.require(rows.rowOfSize(part, size), pieces);
+        pricing.limit(part, size, pieces);
     }
 
     /** Asks for so many boards besides those that patterns cut. */
-    void requireBoards(int s, int j, int boards) {
-        program.require(rows.boardRow[s][j], boards);
+    void requireBoards(int part, int board, int boards) {
+        program.require(rows.rowOfBoard(part, board), boards);
     }
 
     /** Scaled units for each unit of cost, in which the prices of {@link #best} count. */
@@ -136,8 +134,8 @@ public final class MasterProgram {
     }
 
     /** What a pattern of a board may be worth at whole prices before it lowers the cost, scaled. */
-    long worthOf(long[] prices, int s, int j) {
-        return pricing.worthOf(prices, s, j);
+    long worthOf(long[] prices, int part, int board) {
+        return pricing.worthOf(prices, part, board);
     }
 
     /** What the solution at hand is worth to others. */
@@ -203,9 +201,9 @@ public final class MasterProgram {
 
     /** Asks for a little more of every size, each a different one, so that the method does not stall in one corner. */
     private void require(double more, Budget budget) {
-        for (int s = 0; s < rows.itemRow.length; s++) {
-            for (int i = 0; i < rows.model.parts.get(s).sizes(); i++) {
-                int row = rows.rowOfSize(s, i);
+        for (int part = 0; part < rows.parts(); part++) {
+            for (int size = 0; size < rows.stock(part).sizes(); size++) {
+                int row = rows.rowOfSize(part, size);
                 program.require(row, rows.required[row] + more * (1 + (row * 7919L % 1009) / 1009.0));
             }
         }
@@ -245,8 +243,8 @@ public final class MasterProgram {
     private void startFromLengths(Budget budget) {
         pricing.takeByLength(budget);
         bound.take();
-        for (int s = 0; s < rows.itemRow.length; s++) {
-            generator.add(s, Integer.MAX_VALUE);
+        for (int part = 0; part < rows.parts(); part++) {
+            generator.add(part, Integer.MAX_VALUE);
         }
     }
 
@@ -264,8 +262,8 @@ public final class MasterProgram {
         pricing.take(program, blended ? BLEND : 0, bound.prices(), budget);
         bound.take();
         boolean added = false;
-        for (int s = 0; s < rows.itemRow.length; s++) {
-            added |= generator.add(s, Integer.MAX_VALUE);
+        for (int part = 0; part < rows.parts(); part++) {
+            added |= generator.add(part, Integer.MAX_VALUE);
         }
         return added;
     }
@@ -274,8 +272,8 @@ public final class MasterProgram {
     boolean priceOut(int most, Budget budget) {
         pricing.take(program, 0, bound.prices(), budget);
         boolean added = false;
-        for (int s = 0; s < rows.itemRow.length; s++) {
-            added |= generator.add(s, most);
+        for (int part = 0; part < rows.parts(); part++) {
+            added |= generator.add(part, most);
         }
         return added;
     }

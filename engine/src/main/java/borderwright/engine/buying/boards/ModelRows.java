@@ -7,6 +7,7 @@ import borderwright.engine.linear.LinearProgram;
 import borderwright.engine.stock.CuttingPattern;
 import borderwright.engine.stock.StockCase;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -21,17 +22,7 @@ import java.util.stream.IntStream;
 public final class ModelRows {
     public final BoardModel model;
     final int count;
-    /** First row of each part's sizes. */
-    final int[] itemRow;
-    /** Row of each board, -1 where it is not counted. */
-    final int[][] boardRow;
-
-    /**
-     * Two rows for each total, "boards less total" and "total less boards"; totals are of boards of at least a length.
-     */
-    private final int[][] totalRow;
-
-    private final long[][] totalFrom;
+    private final List<PartRows> parts = new ArrayList<>();
     final int sideFrom;
     private final int floorFrom;
     /** Least whole value of each row. */
@@ -39,35 +30,43 @@ public final class ModelRows {
     /** Cost of the dearest board: the linear programme's unit of cost. */
     final double costUnit;
 
+    /**
+     * The rows of a part.
+     *
+     * @param firstSize row of its first size; the others follow
+     * @param ofBoard row of each board, -1 where it is not counted
+     * @param firstTotal first of two rows for each total, "boards less total" and "total less boards"
+     * @param totalFrom least length of the boards in each total
+     */
+    private record PartRows(int firstSize, int[] ofBoard, int firstTotal, long[] totalFrom) {
+        int ofTotal(int t) {
+            return firstTotal + 2 * t;
+        }
+    }
+
     ModelRows(BoardModel model) {
         this.model = model;
-        int parts = model.parts.size();
-        this.itemRow = new int[parts];
-        this.boardRow = new int[parts][];
+        int[] firstSize = new int[parts()];
+        int[][] ofBoard = new int[parts()][];
         int rows = 0;
         double dearest = 1;
-        for (int s = 0; s < parts; s++) {
-            itemRow[s] = rows;
-            rows += model.parts.get(s).sizes();
+        for (int part = 0; part < parts(); part++) {
+            firstSize[part] = rows;
+            rows += stock(part).sizes();
         }
-        for (int s = 0; s < parts; s++) {
-            StockCase stock = model.parts.get(s);
-            boolean counted = isCounted(s);
-            boardRow[s] = new int[stock.boards()];
-            for (int j = 0; j < stock.boards(); j++) {
-                dearest = Math.max(dearest, stock.cost(j) / (double) stock.pack(j));
-                boardRow[s][j] = counted && isUsable(s, j) ? rows++ : -1;
+        for (int part = 0; part < parts(); part++) {
+            StockCase stock = stock(part);
+            boolean counted = areCounted(part);
+            ofBoard[part] = new int[stock.boards()];
+            for (int board = 0; board < stock.boards(); board++) {
+                dearest = Math.max(dearest, stock.cost(board) / (double) stock.pack(board));
+                ofBoard[part][board] = counted && isUsable(part, board) ? rows++ : -1;
             }
         }
-        this.totalRow = new int[parts][];
-        this.totalFrom = new long[parts][];
-        for (int s = 0; s < parts; s++) {
-            totalFrom[s] = lengths(s);
-            totalRow[s] = new int[totalFrom[s].length];
-            for (int t = 0; t < totalRow[s].length; t++) {
-                totalRow[s][t] = rows;
-                rows += 2;
-            }
+        for (int part = 0; part < parts(); part++) {
+            long[] totalFrom = lengths(stock(part), ofBoard[part]);
+            parts.add(new PartRows(firstSize[part], ofBoard[part], rows, totalFrom));
+            rows += 2 * totalFrom.length;
         }
         this.sideFrom = rows;
         this.floorFrom = rows + model.need.length;
@@ -78,9 +77,9 @@ public final class ModelRows {
     }
 
     private void fillRequired() {
-        for (int s = 0; s < itemRow.length; s++) {
-            for (int i = 0; i < model.parts.get(s).sizes(); i++) {
-                required[itemRow[s] + i] = model.parts.get(s).demand(i);
+        for (int part = 0; part < parts(); part++) {
+            for (int size = 0; size < stock(part).sizes(); size++) {
+                required[rowOfSize(part, size)] = stock(part).demand(size);
             }
         }
         System.arraycopy(model.need, 0, required, sideFrom, model.need.length);
@@ -89,46 +88,69 @@ public final class ModelRows {
         }
     }
 
-    private boolean isCounted(int s) {
-        StockCase stock = model.parts.get(s);
+    /** Whether the boards of a part are counted, as far as they are to be had. */
+    private boolean areCounted(int part) {
+        StockCase stock = stock(part);
         int usable = 0;
-        boolean plain = !stock.keeps() && model.floors.stream().noneMatch(f -> f.part == s);
-        for (int j = 0; j < stock.boards(); j++) {
-            if (isUsable(s, j)) {
+        boolean plain = !stock.keeps() && model.floors.stream().noneMatch(f -> f.part == part);
+        for (int board = 0; board < stock.boards(); board++) {
+            if (isUsable(part, board)) {
                 usable++;
-                plain &= !stock.isPacked(j)
-                        && stock.least(j) == 1
-                        && stock.available(j) >= stock.pieces()
-                        && model.side(s, j).isNone();
+                plain &= !stock.isPacked(board)
+                        && stock.least(board) == 1
+                        && stock.available(board) >= stock.pieces()
+                        && model.side(part, board).isNone();
             }
         }
         return usable > 1 || !plain;
     }
 
     /** Lengths of the boards that are counted, except where only one board is as long. */
-    private long[] lengths(int s) {
-        StockCase stock = model.parts.get(s);
-        int[] row = boardRow[s];
+    private static long[] lengths(StockCase stock, int[] row) {
         return IntStream.range(0, row.length)
-                .filter(j -> row[j] >= 0)
+                .filter(board -> row[board] >= 0)
                 .mapToLong(stock::capacity)
                 .distinct()
                 .sorted()
                 .filter(length -> IntStream.range(0, row.length)
-                                .filter(j -> row[j] >= 0 && stock.capacity(j) >= length)
+                                .filter(board -> row[board] >= 0 && stock.capacity(board) >= length)
                                 .count()
                         > 1)
                 .toArray();
     }
 
     /** Whether a pack of a board is to be had at all. */
-    boolean isUsable(int s, int j) {
-        return model.parts.get(s).available(j) >= model.parts.get(s).pack(j);
+    boolean isUsable(int part, int board) {
+        return stock(part).available(board) >= stock(part).pack(board);
+    }
+
+    int parts() {
+        return model.parts.size();
+    }
+
+    /** Pieces and boards of a part. */
+    StockCase stock(int part) {
+        return model.parts.get(part);
     }
 
     /** Row of a part's size. */
-    int rowOfSize(int s, int i) {
-        return itemRow[s] + i;
+    int rowOfSize(int part, int size) {
+        return parts.get(part).firstSize + size;
+    }
+
+    /** Row of a part's board; only where it is counted. */
+    int rowOfBoard(int part, int board) {
+        return parts.get(part).ofBoard[board];
+    }
+
+    /** Whether a board has a row of its own. */
+    boolean isCounted(int part, int board) {
+        return parts.get(part).ofBoard[board] >= 0;
+    }
+
+    /** Whether no board of any part has a row of its own. */
+    boolean countsNoBoard() {
+        return parts.stream().allMatch(part -> Arrays.stream(part.ofBoard).allMatch(row -> row < 0));
     }
 
     /** What one whole unit of a row counts in the linear programme: side rows are scaled to require 1. */
@@ -143,14 +165,14 @@ public final class ModelRows {
      */
     List<ModelColumn> fixedColumns(long ceiling) {
         List<ModelColumn> columns = new ArrayList<>();
-        for (int s = 0; s < boardRow.length; s++) {
-            for (int j = 0; j < boardRow[s].length; j++) {
-                if (boardRow[s][j] >= 0) {
-                    columns.add(count(s, j, ceiling));
+        for (int part = 0; part < parts(); part++) {
+            for (int board = 0; board < stock(part).boards(); board++) {
+                if (isCounted(part, board)) {
+                    columns.add(count(part, board, ceiling));
                 }
             }
-            for (int t = 0; t < totalRow[s].length; t++) {
-                columns.add(total(s, t, columns));
+            for (int t = 0; t < parts.get(part).totalFrom.length; t++) {
+                columns.add(total(part, t, columns));
             }
         }
         for (int e = 0; e < model.extras.size(); e++) {
@@ -166,77 +188,80 @@ public final class ModelRows {
         return columns;
     }
 
-    private ModelColumn total(int s, int t, List<ModelColumn> columns) {
-        StockCase stock = model.parts.get(s);
+    private ModelColumn total(int part, int t, List<ModelColumn> columns) {
+        StockCase stock = stock(part);
         double most = 0;
         for (ModelColumn column : columns) {
             if (column.kind() == Kind.COUNT
-                    && column.part() == s
-                    && stock.capacity(column.index()) >= totalFrom[s][t]) {
+                    && column.part() == part
+                    && stock.capacity(column.index()) >= parts.get(part).totalFrom[t]) {
                 most += (double) column.most() * stock.pack(column.index());
             }
         }
-        return ModelColumn.total(s, totalRow[s][t], Takes.upTo((long) Math.min(most, Math.scalb(1.0, 40))));
+        return ModelColumn.total(
+                part, parts.get(part).ofTotal(t), Takes.upTo((long) Math.min(most, Math.scalb(1.0, 40))));
     }
 
-    private ModelColumn count(int s, int j, long ceiling) {
-        StockCase stock = model.parts.get(s);
-        BoardModel.Side side = model.side(s, j);
-        int pack = stock.pack(j);
-        long boards = model.mostBoards(s, j, Math.max(ceiling, 0));
+    private ModelColumn count(int part, int board, long ceiling) {
+        StockCase stock = stock(part);
+        BoardModel.Side side = model.side(part, board);
+        int pack = stock.pack(board);
+        long boards = model.mostBoards(part, board, Math.max(ceiling, 0));
+        PartRows its = parts.get(part);
         int totals = 0;
-        while (totals < totalFrom[s].length && totalFrom[s][totals] <= stock.capacity(j)) {
+        while (totals < its.totalFrom.length && its.totalFrom[totals] <= stock.capacity(board)) {
             totals++;
         }
         int[] floors = IntStream.range(0, model.floors.size())
-                .filter(f -> model.floors.get(f).part == s)
+                .filter(f -> model.floors.get(f).part == part)
                 .toArray();
         int[] row = new int[1 + 2 * totals + (side.isNone() ? 0 : 1) + floors.length];
         long[] entry = new long[row.length];
-        row[0] = boardRow[s][j];
+        row[0] = its.ofBoard[board];
         entry[0] = pack;
         for (int t = 0; t < totals; t++) {
-            row[1 + 2 * t] = totalRow[s][t];
+            row[1 + 2 * t] = its.ofTotal(t);
             entry[1 + 2 * t] = pack;
-            row[2 + 2 * t] = totalRow[s][t] + 1;
+            row[2 + 2 * t] = its.ofTotal(t) + 1;
             entry[2 + 2 * t] = -pack;
         }
         int at = 1 + 2 * totals;
         for (int f : floors) {
             row[at] = floorFrom + f;
-            entry[at++] = model.floors.get(f).value[j];
+            entry[at++] = model.floors.get(f).value[board];
         }
         if (!side.isNone()) {
             row[at] = sideFrom + side.row();
             entry[at] = side.value();
         }
-        long most = Math.min(stock.available(j) / pack, (boards + pack - 1) / pack);
-        return ModelColumn.count(s, j, stock.cost(j), new Entries(row, entry), new Takes(stock.least(j), most));
+        long most = Math.min(stock.available(board) / pack, (boards + pack - 1) / pack);
+        return ModelColumn.count(
+                part, board, stock.cost(board), new Entries(row, entry), new Takes(stock.least(board), most));
     }
 
     /** The column of a pattern. */
-    ModelColumn pattern(int s, CuttingPattern pattern) {
-        StockCase stock = model.parts.get(s);
-        int j = pattern.board();
+    ModelColumn pattern(int part, CuttingPattern pattern) {
+        StockCase stock = stock(part);
+        int board = pattern.board();
         int n = pattern.kinds();
-        boolean counted = boardRow[s][j] >= 0;
+        boolean counted = isCounted(part, board);
         int[] row = new int[counted ? n + 1 : n];
         long[] entry = new long[row.length];
         long needed = 0;
         for (int k = 0; k < n; k++) {
-            int i = pattern.item(k);
-            row[k] = itemRow[s] + i;
+            int size = pattern.item(k);
+            row[k] = rowOfSize(part, size);
             entry[k] = pattern.count(k);
-            needed = Math.max(needed, (stock.demand(i) + pattern.count(k) - 1L) / pattern.count(k));
+            needed = Math.max(needed, (stock.demand(size) + pattern.count(k) - 1L) / pattern.count(k));
         }
         if (counted) {
-            row[n] = boardRow[s][j];
+            row[n] = rowOfBoard(part, board);
             entry[n] = -1;
         }
-        long most = Math.min(stock.available(j), needed);
-        long use = stock.keeps() ? stock.use(j, pattern.used(stock)) : 0;
-        long cost = (counted ? 0 : stock.cost(j)) + use;
-        return ModelColumn.pattern(s, pattern, cost, new Entries(row, entry), Takes.upTo(most));
+        long most = Math.min(stock.available(board), needed);
+        long use = stock.keeps() ? stock.use(board, pattern.used(stock)) : 0;
+        long cost = (counted ? 0 : stock.cost(board)) + use;
+        return ModelColumn.pattern(part, pattern, cost, new Entries(row, entry), Takes.upTo(most));
     }
 
     /** Adds a column to a linear programme; its number there. */

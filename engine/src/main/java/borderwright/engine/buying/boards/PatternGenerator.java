@@ -25,29 +25,31 @@ final class PatternGenerator {
      * @param most patterns through sizes at most
      * @return whether any was new
      */
-    boolean add(int s, int most) {
-        StockCase stock = rows.model.parts.get(s);
-        PieceTable table = pricing.table(s);
+    boolean add(int part, int most) {
+        StockCase stock = rows.stock(part);
+        PieceTable table = pricing.table(part);
         int[] counts = new int[stock.sizes()];
         long least = Math.max(1, (long) (pricing.scale * rows.costUnit * LEAST_GAIN));
         int added = 0;
-        for (int j = 0; j < stock.boards(); j++) {
-            if (!rows.isUsable(s, j)) {
+        for (int board = 0; board < stock.boards(); board++) {
+            if (!rows.isUsable(part, board)) {
                 continue;
             }
-            long length = pricing.lengthFor(s, j, stock.capacity(j), 0);
-            if (pricing.worthUsing(s, j, length, 0) > pricing.worthOf(s, j) + least) {
+            long length = pricing.lengthFor(part, board, stock.capacity(board), 0);
+            if (pricing.worthUsing(part, board, length, 0) > pricing.worthOf(part, board) + least) {
                 table.counts(length, counts);
-                added += pool.add(s, CuttingPattern.ofCounts(j, counts)) ? 1 : 0;
+                added += pool.add(part, CuttingPattern.ofCounts(board, counts)) ? 1 : 0;
             }
         }
-        for (int i = 0; i < stock.sizes() && added < most; i++) {
-            int j = pricing.limit(s, i) > 0 ? bestThrough(s, i, least) : -1;
-            if (j >= 0) {
-                table.counts(pricing.lengthFor(s, j, stock.capacity(j) - stock.size(i), stock.size(i)), counts);
-                if (counts[i] < pricing.limit(s, i)) {
-                    counts[i]++;
-                    added += pool.add(s, CuttingPattern.ofCounts(j, counts)) ? 1 : 0;
+        for (int size = 0; size < stock.sizes() && added < most; size++) {
+            int board = pricing.limit(part, size) > 0 ? bestThrough(part, size, least) : -1;
+            if (board >= 0) {
+                table.counts(
+                        pricing.lengthFor(part, board, stock.capacity(board) - stock.size(size), stock.size(size)),
+                        counts);
+                if (counts[size] < pricing.limit(part, size)) {
+                    counts[size]++;
+                    added += pool.add(part, CuttingPattern.ofCounts(board, counts)) ? 1 : 0;
                 }
             }
         }
@@ -55,19 +57,21 @@ final class PatternGenerator {
     }
 
     /** The board whose best pattern with a size gains most, and at least so much; -1 when there is none. */
-    private int bestThrough(int s, int i, long least) {
-        StockCase stock = rows.model.parts.get(s);
-        long price = pricing.price(rows.rowOfSize(s, i));
+    private int bestThrough(int part, int size, long least) {
+        StockCase stock = rows.stock(part);
+        long price = pricing.price(rows.rowOfSize(part, size));
         int best = -1;
         long most = least;
-        for (int j = 0; j < stock.boards(); j++) {
-            long rest = stock.capacity(j) - stock.size(i);
-            if (rest >= 0 && rows.isUsable(s, j)) {
-                long length = pricing.lengthFor(s, j, rest, stock.size(i));
-                long gain = pricing.worthUsing(s, j, length, stock.size(i)) + price - pricing.worthOf(s, j);
+        for (int board = 0; board < stock.boards(); board++) {
+            long rest = stock.capacity(board) - stock.size(size);
+            if (rest >= 0 && rows.isUsable(part, board)) {
+                long length = pricing.lengthFor(part, board, rest, stock.size(size));
+                long gain = pricing.worthUsing(part, board, length, stock.size(size))
+                        + price
+                        - pricing.worthOf(part, board);
                 if (gain > most) {
                     most = gain;
-                    best = j;
+                    best = board;
                 }
             }
         }

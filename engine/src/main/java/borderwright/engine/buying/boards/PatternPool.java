@@ -35,7 +35,7 @@ final class PatternPool {
 
     /** Adds a pattern unless it is there, without the shortest pieces if all of them cannot be cut; whether it was new. */
     boolean add(int s, CuttingPattern wanted) {
-        StockCase stock = rows.model.parts.get(s);
+        StockCase stock = rows.stock(s);
         CuttingPattern pattern = wanted;
         while (!stock.admits(pattern)) {
             pattern = pattern.withoutLast();

@@ -45,14 +45,14 @@ public final class PatternPricing {
         this.scale = (long) Math.max(1, Math.floor(Math.min(MOST_SCALE, Math.scalb(1.0, 58) / (ceiling + 1.0))));
         this.scaleNow = scale;
         this.prices = new long[rows.count];
-        int parts = rows.model.parts.size();
+        int parts = rows.parts();
         this.tables = new PieceTable[parts];
         this.limits = new int[parts][];
         double mostPerBoard = 1;
-        for (int s = 0; s < parts; s++) {
-            StockCase stock = rows.model.parts.get(s);
-            tables[s] = PieceTable.of(stock.copyOfSizes(), stock.longest());
-            limits[s] = stock.copyOfDemand();
+        for (int part = 0; part < parts; part++) {
+            StockCase stock = rows.stock(part);
+            tables[part] = PieceTable.of(stock.copyOfSizes(), stock.longest());
+            limits[part] = stock.copyOfDemand();
             int n = stock.sizes();
             mostPerBoard = Math.max(mostPerBoard, n == 0 ? 1 : (double) stock.longest() / stock.size(n - 1) + 1);
         }
@@ -76,12 +76,12 @@ public final class PatternPricing {
     }
 
     /** Most pieces of each size in patterns; the demand that is left while diving. No bound may be taken until it is reset. */
-    void limit(int s, int i, int most) {
-        limits[s][i] = most;
+    void limit(int part, int size, int most) {
+        limits[part][size] = most;
     }
 
-    int limit(int s, int i) {
-        return limits[s][i];
+    int limit(int part, int size) {
+        return limits[part][size];
     }
 
     long[] copyOfPrices() {
@@ -92,8 +92,8 @@ public final class PatternPricing {
         return prices[row];
     }
 
-    PieceTable table(int s) {
-        return tables[s];
+    PieceTable table(int part) {
+        return tables[part];
     }
 
     /**
@@ -116,27 +116,27 @@ public final class PatternPricing {
     void takeByLength(Budget budget) {
         scaleNow = scale;
         Arrays.fill(prices, 0);
-        for (int s = 0; s < tables.length; s++) {
-            StockCase stock = rows.model.parts.get(s);
+        for (int part = 0; part < tables.length; part++) {
+            StockCase stock = rows.stock(part);
             double least = Double.POSITIVE_INFINITY;
-            for (int j = 0; j < stock.boards(); j++) {
-                if (rows.isUsable(s, j) && stock.capacity(j) > 0) {
-                    least = Math.min(least, (double) worthOf(s, j) / stock.capacity(j));
+            for (int board = 0; board < stock.boards(); board++) {
+                if (rows.isUsable(part, board) && stock.capacity(board) > 0) {
+                    least = Math.min(least, (double) worthOf(part, board) / stock.capacity(board));
                 }
             }
-            for (int i = 0; i < stock.sizes() && least < Double.POSITIVE_INFINITY; i++) {
-                int row = rows.rowOfSize(s, i);
-                prices[row] = (long) Math.min(Math.floor(least * stock.size(i)), highestPrice[row]);
+            for (int size = 0; size < stock.sizes() && least < Double.POSITIVE_INFINITY; size++) {
+                int row = rows.rowOfSize(part, size);
+                prices[row] = (long) Math.min(Math.floor(least * stock.size(size)), highestPrice[row]);
             }
         }
         fillTables(budget);
     }
 
     private void fillTables(Budget budget) {
-        for (int s = 0; s < tables.length; s++) {
-            StockCase stock = rows.model.parts.get(s);
-            long[] value = Arrays.copyOfRange(prices, rows.itemRow[s], rows.itemRow[s] + stock.sizes());
-            tables[s].solve(value, limits[s], budget);
+        for (int part = 0; part < tables.length; part++) {
+            StockCase stock = rows.stock(part);
+            long[] value = Arrays.copyOfRange(prices, rows.rowOfSize(part, 0), rows.rowOfSize(part, stock.sizes()));
+            tables[part].solve(value, limits[part], budget);
         }
     }
 
@@ -160,17 +160,15 @@ public final class PatternPricing {
     }
 
     /** What a pattern of a board may be worth before it lowers the cost, in scaled units. */
-    long worthOf(long[] rowPrices, int s, int j) {
-        int row = rows.boardRow[s][j];
-        return row >= 0
-                ? rowPrices[row]
-                : BoundSum.scaled(rows.model.parts.get(s).cost(j), scale);
+    long worthOf(long[] rowPrices, int part, int board) {
+        int row = rows.rowOfBoard(part, board);
+        return row >= 0 ? rowPrices[row] : BoundSum.scaled(rows.stock(part).cost(board), scale);
     }
 
     /** The same at the present prices. */
-    long worthOf(int s, int j) {
-        int row = rows.boardRow[s][j];
-        return row >= 0 ? prices[row] : BoundSum.scaled(rows.model.parts.get(s).cost(j), scaleNow);
+    long worthOf(int part, int board) {
+        int row = rows.rowOfBoard(part, board);
+        return row >= 0 ? prices[row] : BoundSum.scaled(rows.stock(part).cost(board), scaleNow);
     }
 
     /** Sum of prices times what is required, in scaled units; {@link BoundSum#NONE} when it does not fit. */
@@ -199,54 +197,55 @@ public final class PatternPricing {
      */
     long scaledBound(List<ModelColumn> fixed, long[] low, long[] high) {
         long total = required();
-        for (int s = 0; s < tables.length && total != BoundSum.NONE; s++) {
-            total = tables[s].isExact() ? total : BoundSum.NONE;
+        for (int part = 0; part < tables.length && total != BoundSum.NONE; part++) {
+            total = tables[part].isExact() ? total : BoundSum.NONE;
         }
         for (int c = 0; c < fixed.size() && total != BoundSum.NONE; c++) {
             ModelColumn column = fixed.get(c);
             long left = BoundSum.scaled(column.cost(), scaleNow) - column.worthAt(prices);
             total = left < 0 ? BoundSum.less(total, high[c], -left) : BoundSum.more(total, low[c], left);
             if (column.kind() == Kind.COUNT) {
-                int s = column.part();
-                long boards =
-                        BoundSum.saturatedTimes(high[c], rows.model.parts.get(s).pack(column.index()));
-                total = BoundSum.less(total, boards, overWorth(s, column.index()));
+                int part = column.part();
+                long boards = BoundSum.saturatedTimes(high[c], rows.stock(part).pack(column.index()));
+                total = BoundSum.less(total, boards, overWorth(part, column.index()));
             }
         }
-        for (int s = 0; s < tables.length && total != BoundSum.NONE; s++) {
-            StockCase stock = rows.model.parts.get(s);
-            for (int j = 0; j < stock.boards(); j++) {
-                if (rows.isUsable(s, j) && rows.boardRow[s][j] < 0) {
-                    total = BoundSum.less(total, Math.min(stock.available(j), stock.pieces()), overWorth(s, j));
+        for (int part = 0; part < tables.length && total != BoundSum.NONE; part++) {
+            StockCase stock = rows.stock(part);
+            for (int board = 0; board < stock.boards(); board++) {
+                if (rows.isUsable(part, board) && !rows.isCounted(part, board)) {
+                    total = BoundSum.less(
+                            total, Math.min(stock.available(board), stock.pieces()), overWorth(part, board));
                 }
             }
         }
         return total;
     }
 
-    private long overWorth(int s, int j) {
-        StockCase stock = rows.model.parts.get(s);
-        return Math.max(0, worthUsing(s, j, lengthFor(s, j, stock.capacity(j), 0), 0) - worthOf(s, j));
+    private long overWorth(int part, int board) {
+        StockCase stock = rows.stock(part);
+        return Math.max(
+                0, worthUsing(part, board, lengthFor(part, board, stock.capacity(board), 0), 0) - worthOf(part, board));
     }
 
     /**
-     * The length of the best pieces for {@code room} of board {@code j}, what cutting costs considered.
+     * The length of the best pieces for {@code room} of board {@code board}, what cutting costs considered.
      *
      * @param beside length that is used besides
      */
-    long lengthFor(int s, int j, long room, long beside) {
-        StockCase stock = rows.model.parts.get(s);
-        return stock.keeps() ? tables[s].bestLength(room, used -> useOf(s, j, used + beside)) : room;
+    long lengthFor(int part, int board, long room, long beside) {
+        StockCase stock = rows.stock(part);
+        return stock.keeps() ? tables[part].bestLength(room, used -> useOf(part, board, used + beside)) : room;
     }
 
-    /** What the best pieces for a length of board {@code j} are worth, less what cutting costs. */
-    long worthUsing(int s, int j, long length, long beside) {
-        return tables[s].best(length) - useOf(s, j, length + beside);
+    /** What the best pieces for a length of board {@code board} are worth, less what cutting costs. */
+    long worthUsing(int part, int board, long length, long beside) {
+        return tables[part].best(length) - useOf(part, board, length + beside);
     }
 
-    private long useOf(int s, int j, long used) {
-        StockCase stock = rows.model.parts.get(s);
-        return stock.keeps() ? BoundSum.scaled(stock.use(j, used), scaleNow) : 0;
+    private long useOf(int part, int board, long used) {
+        StockCase stock = rows.stock(part);
+        return stock.keeps() ? BoundSum.scaled(stock.use(board, used), scaleNow) : 0;
     }
 
     /** The bound, in scaled units, by scaling prices down; only where no side rows and no least counts matter. */
@@ -258,18 +257,18 @@ public final class PatternPricing {
         // Board rows require nothing, so the sum is that of the pieces.
         BigInteger top = BigInteger.ONE;
         BigInteger bottom = BigInteger.ONE;
-        for (int s = 0; s < tables.length; s++) {
-            if (!tables[s].isExact()) {
+        for (int part = 0; part < tables.length; part++) {
+            if (!tables[part].isExact()) {
                 return 0;
             }
-            StockCase stock = rows.model.parts.get(s);
-            for (int j = 0; j < stock.boards(); j++) {
-                if (!rows.isUsable(s, j)) {
+            StockCase stock = rows.stock(part);
+            for (int board = 0; board < stock.boards(); board++) {
+                if (!rows.isUsable(part, board)) {
                     continue;
                 }
-                BigInteger cost = BigInteger.valueOf(scaleNow).multiply(BigInteger.valueOf(stock.cost(j)));
-                BigInteger best = BigInteger.valueOf(tables[s].best(stock.capacity(j)))
-                        .multiply(BigInteger.valueOf(stock.pack(j)));
+                BigInteger cost = BigInteger.valueOf(scaleNow).multiply(BigInteger.valueOf(stock.cost(board)));
+                BigInteger best = BigInteger.valueOf(tables[part].best(stock.capacity(board)))
+                        .multiply(BigInteger.valueOf(stock.pack(board)));
                 if (best.signum() > 0 && cost.multiply(bottom).compareTo(top.multiply(best)) < 0) {
                     top = cost;
                     bottom = best;

@@ -144,13 +144,13 @@ public final class PatternTree {
     }
 
     private void accept() {
-        int parts = rows.model.parts.size();
+        int parts = rows.parts();
         List<Packing> packings = new ArrayList<>();
         int[][] packs = new int[parts][];
         int[][] left = new int[parts][];
         for (int s = 0; s < parts; s++) {
-            packs[s] = new int[rows.boardRow[s].length];
-            left[s] = rows.model.parts.get(s).copyOfDemand();
+            packs[s] = new int[rows.stock(s).boards()];
+            left[s] = rows.stock(s).copyOfDemand();
             packings.add(new Packing());
         }
         int[] extras = new int[rows.model.extras.size()];

@@ -46,10 +46,10 @@ public final class ProgramFigures {
     /** What the last pricing says that the programme cannot go under, roughly; 0 where boards are counted. */
     double leastValue() {
         double most = 1;
-        for (int s = 0; s < rows.itemRow.length; s++) {
-            StockCase stock = rows.model.parts.get(s);
+        for (int s = 0; s < rows.parts(); s++) {
+            StockCase stock = rows.stock(s);
             for (int j = 0; j < stock.boards(); j++) {
-                if (rows.boardRow[s][j] >= 0) {
+                if (rows.isCounted(s, j)) {
                     return 0;
                 }
                 if (rows.isUsable(s, j)) {

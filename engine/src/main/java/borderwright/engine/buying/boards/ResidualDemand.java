@@ -33,12 +33,12 @@ final class ResidualDemand {
         this.master = master;
         this.rows = master.rows();
         this.budget = budget;
-        int parts = rows.model.parts.size();
+        int parts = rows.parts();
         this.left = new int[parts][];
         this.boardsLeft = new int[parts][];
         this.boardsUsed = new int[parts][];
         for (int s = 0; s < parts; s++) {
-            StockCase stock = rows.model.parts.get(s);
+            StockCase stock = rows.stock(s);
             left[s] = stock.copyOfDemand();
             boardsLeft[s] = stock.copyOfAvailable();
             boardsUsed[s] = new int[stock.boards()];
@@ -48,7 +48,7 @@ final class ResidualDemand {
             ModelColumn column = master.fixed().get(c);
             open |= master.low(c) < master.high(c);
             if (column.kind() == Kind.COUNT) {
-                int pack = rows.model.parts.get(column.part()).pack(column.index());
+                int pack = rows.stock(column.part()).pack(column.index());
                 boardsLeft[column.part()][column.index()] =
                         (int) Math.min(master.high(c) * pack, StockCase.UNLIMITED - 1);
             }
@@ -82,7 +82,7 @@ final class ResidualDemand {
         int s = column.part();
         int j = column.index();
         CuttingPattern pattern = column.pattern();
-        StockCase stock = rows.model.parts.get(s);
+        StockCase stock = rows.stock(s);
         int often = Math.min(times, boardsLeft[s][j]);
         boolean moved = false;
         while (often > 0 && pattern != null) {
@@ -138,9 +138,9 @@ final class ResidualDemand {
             left[s][i] -= pattern.count(k) * times;
             master.requirePieces(s, i, left[s][i]);
         }
-        StockCase stock = rows.model.parts.get(s);
+        StockCase stock = rows.stock(s);
         uncounted += stock.keeps() ? (double) times * stock.use(j, pattern.used(stock)) : 0;
-        if (rows.boardRow[s][j] >= 0) {
+        if (rows.isCounted(s, j)) {
             master.requireBoards(s, j, boardsUsed[s][j]);
         } else {
             uncounted += (double) times * stock.cost(j);
@@ -152,7 +152,7 @@ final class ResidualDemand {
     List<Packing> packed() {
         List<Packing> whole = new ArrayList<>();
         for (int s = 0; s < left.length; s++) {
-            StockCase stock = rows.model.parts.get(s);
+            StockCase stock = rows.stock(s);
             Packing packing = new Packing();
             for (Taken t : taken) {
                 if (t.part == s) {

@@ -4,7 +4,6 @@ import borderwright.engine.buying.list.LaidBoard;
 import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.prices.BoardOffer;
 import borderwright.engine.prices.DeliveryOption;
-import borderwright.engine.prices.GoodsOffer;
 import borderwright.engine.prices.SupplierTerms;
 import borderwright.engine.stock.CuttingPattern;
 import borderwright.engine.stock.Demand;
@@ -25,7 +24,7 @@ public final class AnswerWriter {
     public List<ShoppingAnswer.Order> orders() {
         List<ShoppingAnswer.Order> orders = new ArrayList<>();
         for (int k = 0; k < shopping.suppliers.size(); k++) {
-            if (purchase.buysFrom(shopping, k)) {
+            if (purchase.buysFrom(k)) {
                 orders.add(order(k));
             }
         }
@@ -34,26 +33,16 @@ public final class AnswerWriter {
 
     private ShoppingAnswer.Order order(int k) {
         List<ShoppingAnswer.BoardLine> boards = new ArrayList<>();
-        for (int s = 0; s < purchase.packs.length; s++) {
-            ShoppingSection section = shopping.sections.get(s);
-            for (int j = 0; j < purchase.packs[s].length; j++) {
-                BoardOffer offer = section.source(j).offer();
-                if (offer != null && section.supplier(j) == k && purchase.packs[s][j] > 0) {
-                    boards.add(new ShoppingAnswer.BoardLine(offer, purchase.packs[s][j]));
-                }
+        for (Purchase.BoughtBoards bought : purchase.boards) {
+            BoardOffer offer = bought.section().source(bought.type()).offer();
+            if (offer != null && bought.supplier() == k) {
+                boards.add(new ShoppingAnswer.BoardLine(offer, bought.packs()));
             }
         }
-        List<ShoppingAnswer.GoodsLine> goods = new ArrayList<>();
-        for (int c = 0; c < purchase.goods.length; c++) {
-            GoodsCover cover = shopping.covers.get(c);
-            for (int o = 0; o < purchase.goods[c].length; o++) {
-                GoodsOffer offer = cover.offers.get(o);
-                int count = purchase.goods[c][o];
-                if (cover.supplier[o] == k && count > 0) {
-                    goods.add(new ShoppingAnswer.GoodsLine(offer, count));
-                }
-            }
-        }
+        List<ShoppingAnswer.GoodsLine> goods = purchase.items.stream()
+                .filter(bought -> bought.offer().supplier() == k)
+                .map(bought -> new ShoppingAnswer.GoodsLine(bought.offer().terms(), bought.count()))
+                .toList();
         SupplierTerms terms = shopping.suppliers.get(k);
         long value = purchase.value[k];
         DeliveryOption way = purchase.way(k);

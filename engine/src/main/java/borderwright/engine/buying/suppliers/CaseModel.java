@@ -58,14 +58,15 @@ final class CaseModel {
     }
 
     private BoardModel.Extra extra(GoodsCover cover, int g, int o, int[] valueRow) {
-        GoodsOffer offer = cover.offers.get(o);
-        int k = cover.supplier[o];
+        GoodsOffer offer = cover.offers.get(o).terms();
+        int k = cover.offers.get(o).supplier();
         int side = valueRow[k];
-        long most = (cover.wanted + cover.content[o] - 1) / cover.content[o];
+        long most = (cover.wanted + cover.offers.get(o).content() - 1)
+                / cover.offers.get(o).content();
         if (side >= 0 && offer.price() > 0) {
             most += (c.leastValue(k) + offer.price() - 1) / offer.price();
         }
-        BoardModel.Side content = new BoardModel.Side(g, cover.content[o]);
+        BoardModel.Side content = new BoardModel.Side(g, cover.offers.get(o).content());
         return new BoardModel.Extra(
                 shopping.grains(offer.price(), k),
                 side < 0 ? List.of(content) : List.of(content, new BoardModel.Side(side, offer.price())),

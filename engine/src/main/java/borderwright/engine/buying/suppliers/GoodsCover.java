@@ -5,8 +5,8 @@ import borderwright.engine.prices.GoodsOffer;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Goods of one kind: how many of each offer cover the need at the least cost. Few offers, so a plain branch and bound
@@ -17,50 +17,82 @@ final class GoodsCover {
     private static final int MOST_NODES = 200_000;
 
     final GoodsNeed need;
-    final List<GoodsOffer> offers;
-    final int[] supplier;
-    private final int[] available;
-    /** How much is needed, and how much is in one of each offer, on one whole scale. */
+    final List<Offer> offers;
+    /** How much is needed, on the scale of the offers' content. */
     final long wanted;
 
-    final long[] content;
-
-    private long[] cost = {};
-    private int[] limit = {};
-    private int[] order = {};
-    private int[] count = {};
-    private int[] best = {};
+    private List<Option> byRate = List.of();
     private long bestCost;
     private int nodes;
+
+    /**
+     * An offer that covers the need in part.
+     *
+     * @param terms as quoted
+     * @param supplier number of its supplier
+     * @param content how much is in one, on one whole scale with the need
+     */
+    record Offer(GoodsOffer terms, int supplier, long content) {
+        /** How many hold so much; so much is above 0. */
+        private long pieces(long much) {
+            return (much - 1) / content + 1;
+        }
+
+        /** The same, or as many as the price holds from where these are more. */
+        private long enough(long much) {
+            return Math.max(pieces(much), terms.least());
+        }
+    }
+
+    /** An offer at its cost in the search, and how many of it are taken. */
+    private static final class Option {
+        private final int offer;
+        private final Offer is;
+        private final long cost;
+        private final int limit;
+        private int count;
+        private int best;
+
+        Option(int offer, Offer is, long cost, int limit) {
+            this.offer = offer;
+            this.is = is;
+            this.cost = cost;
+            this.limit = limit;
+        }
+
+        private static int byRate(Option a, Option b) {
+            return compareProducts(a.cost, b.is.content, b.cost, a.is.content);
+        }
+    }
 
     /**
      * A need and what covers it.
      *
      * @param need what is needed
-     * @param offers what covers it, each as many as its price holds from at least
+     * @param terms of what covers it, each as many as its price holds from at least
      * @param supplier of each offer
      */
-    GoodsCover(GoodsNeed need, List<GoodsOffer> offers, int[] supplier) {
+    GoodsCover(GoodsNeed need, List<GoodsOffer> terms, int[] supplier) {
         this.need = need;
-        this.available = offers.stream().mapToInt(GoodsOffer::available).toArray();
-        this.offers = List.copyOf(offers);
-        this.supplier = supplier.clone();
         List<BigDecimal> numbers = new ArrayList<>();
         numbers.add(need.quantity().max(BigDecimal.ZERO));
-        offers.forEach(o -> numbers.add(o.contains()));
+        terms.forEach(o -> numbers.add(o.contains()));
         long[] whole = ShoppingCase.onOneScale(numbers);
         this.wanted = whole[0];
-        this.content = Arrays.copyOfRange(whole, 1, whole.length);
+        this.offers = IntStream.range(0, terms.size())
+                .mapToObj(o -> new Offer(terms.get(o), supplier[o], whole[o + 1]))
+                .toList();
     }
 
     boolean canBeMet() {
-        return reaches(available);
+        return reaches(
+                offers.stream().mapToInt(offer -> offer.terms.available()).toArray());
     }
 
     /** Whether so many of each offer cover the need, and are none or no fewer than its price holds from. */
     boolean isMetBy(int[] counts) {
         for (int o = 0; o < counts.length; o++) {
-            if (counts[o] > 0 && counts[o] < offers.get(o).least()) {
+            if (counts[o] > 0 && counts[o] < offers.get(o).terms.least()) {
                 return false;
             }
         }
@@ -71,19 +103,10 @@ final class GoodsCover {
     private boolean reaches(int[] counts) {
         long left = wanted;
         for (int o = 0; o < counts.length && left > 0; o++) {
-            left = counts[o] >= pieces(left, o) ? 0 : left - counts[o] * content[o];
+            Offer offer = offers.get(o);
+            left = counts[o] >= offer.pieces(left) ? 0 : left - counts[o] * offer.content;
         }
         return left <= 0;
-    }
-
-    /** How many of an offer hold so much; so much is above 0. */
-    private long pieces(long much, int o) {
-        return (much - 1) / content[o] + 1;
-    }
-
-    /** The same, or as many as the price holds from where these are more. */
-    private long enough(long much, int o) {
-        return Math.max(pieces(much, o), offers.get(o).least());
     }
 
     /** How many of each offer are bought. */
@@ -114,34 +137,32 @@ final class GoodsCover {
      * @param allowed whether each offer may be bought
      */
     Choice cheapest(long[] costs, boolean[] allowed) {
-        cost = costs;
-        limit = new int[offers.size()];
+        int[] limit = new int[offers.size()];
+        List<Option> options = new ArrayList<>();
         for (int o = 0; o < limit.length; o++) {
-            long most = wanted <= 0 ? 0 : Math.min(available[o], enough(wanted, o));
+            Offer offer = offers.get(o);
+            long most = wanted <= 0 ? 0 : Math.min(offer.terms.available(), offer.enough(wanted));
             limit[o] = allowed[o] ? (int) most : 0;
+            options.add(new Option(o, offer, costs[o], limit[o]));
         }
+        int[] counts = new int[limit.length];
         if (!reaches(limit)) {
-            return new Choice(new int[limit.length], 0);
+            return new Choice(counts, 0);
         }
-        Integer[] byRate = new Integer[limit.length];
-        Arrays.setAll(byRate, o -> o);
-        Arrays.sort(byRate, (a, b) -> compareProducts(costs[a], content[b], costs[b], content[a]));
-        order = new int[byRate.length];
-        for (int k = 0; k < order.length; k++) {
-            order[k] = byRate[k];
-        }
-        count = new int[limit.length];
-        best = new int[limit.length];
+        options.sort(Option::byRate);
+        byRate = options;
         bestCost = Long.MAX_VALUE;
         nodes = 0;
         choose(0, wanted, 0);
-        return new Choice(best, nodes <= MOST_NODES ? bestCost : leastRateCost());
+        options.forEach(option -> counts[option.offer] = option.best);
+        return new Choice(counts, nodes <= MOST_NODES ? bestCost : leastRateCost());
     }
 
     /** What the need costs where any part of the cheapest offer can be had, rounded down; the limits only add to it. */
     private long leastRateCost() {
-        BigInteger whole = BigInteger.valueOf(wanted).multiply(BigInteger.valueOf(cost[order[0]]));
-        return whole.divide(BigInteger.valueOf(content[order[0]])).longValueExact();
+        Option cheapest = byRate.get(0);
+        BigInteger whole = BigInteger.valueOf(wanted).multiply(BigInteger.valueOf(cheapest.cost));
+        return whole.divide(BigInteger.valueOf(cheapest.is.content)).longValueExact();
     }
 
     /** Compares a x b with c x d, all at least 0, whatever their size. */
@@ -154,24 +175,25 @@ final class GoodsCover {
         if (left <= 0) {
             if (spent < bestCost) {
                 bestCost = spent;
-                best = count.clone();
+                byRate.forEach(option -> option.best = option.count);
             }
             return;
         }
-        if (k == order.length || nodes++ > MOST_NODES) {
+        if (k == byRate.size() || nodes++ > MOST_NODES) {
             return;
         }
-        int o = order[k];
+        Option option = byRate.get(k);
+        long content = option.is.content;
         long toSpend = bestCost - 1 - spent;
-        if (toSpend < 0 || compareProducts(cost[o], left, toSpend, content[o]) > 0) {
+        if (toSpend < 0 || compareProducts(option.cost, left, toSpend, content) > 0) {
             return;
         }
-        int most = (int) Math.min(limit[o], enough(left, o));
-        int least = offers.get(o).least();
+        int most = (int) Math.min(option.limit, option.is.enough(left));
+        int least = option.is.terms.least();
         for (int n = most; n >= 0; n = n > least || n == 0 ? n - 1 : 0) {
-            count[o] = n;
-            choose(k + 1, left - n * content[o], spent + n * cost[o]);
+            option.count = n;
+            choose(k + 1, left - n * content, spent + n * option.cost);
         }
-        count[o] = 0;
+        option.count = 0;
     }
 }

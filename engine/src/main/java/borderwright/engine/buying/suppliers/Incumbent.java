@@ -49,7 +49,7 @@ final class Incumbent {
         }
         c.lowerCost(better.cost);
         if (better.cost < cost()
-                || (best != null && better.cost == best.cost && better.boards(shopping) < best.boards(shopping))) {
+                || (best != null && better.cost == best.cost && better.countOfBoards() < best.countOfBoards())) {
             best = better;
             progress.better(better.cost, bound);
         }

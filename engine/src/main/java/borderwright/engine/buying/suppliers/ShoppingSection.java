@@ -8,6 +8,7 @@ import borderwright.engine.prices.BoardOffer;
 import borderwright.engine.stock.BoardTypes;
 import borderwright.engine.stock.CuttingPattern;
 import borderwright.engine.stock.Demand;
+import borderwright.engine.stock.OffcutValue;
 import borderwright.engine.stock.Packing;
 import borderwright.engine.stock.PatternRule;
 import borderwright.engine.stock.StockCase;
@@ -93,7 +94,7 @@ public final class ShoppingSection {
             beyond[j] = usable(j) - plain.capacity(j) * sizes.unitTicks;
             most[j] = source.isOwned() ? Long.MAX_VALUE / grain : source.pricePerBoard();
         }
-        return plain.keeping(problem.offcuts(), sizes.unitTicks, beyond, grain, most, isBought);
+        return plain.keeping(new OffcutValue(problem.offcuts(), sizes.unitTicks, beyond, grain, most), isBought);
     }
 
     /** The problem's rule, asked once for each pattern. */

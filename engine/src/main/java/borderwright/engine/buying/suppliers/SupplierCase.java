@@ -114,8 +114,8 @@ final class SupplierCase {
 
     /** Whether goods of an offer may be bought. */
     boolean allows(GoodsCover cover, int o) {
-        DeliveryOption way = ways[cover.supplier[o]];
-        return way != null && way.carries(cover.offers.get(o));
+        DeliveryOption way = ways[cover.offers.get(o).supplier()];
+        return way != null && way.carries(cover.offers.get(o).terms());
     }
 
     /** Least value of goods from a supplier that the case demands, as priced. */
@@ -212,9 +212,12 @@ final class SupplierCase {
         for (GoodsCover cover : shopping.covers) {
             for (int o = 0; o < cover.offers.size(); o++) {
                 double most = Math.max(
-                        cover.wanted / (double) cover.content[o] + 1,
-                        cover.offers.get(o).least());
-                sum += most * shopping.grains(cover.offers.get(o).price(), cover.supplier[o]);
+                        cover.wanted / (double) cover.offers.get(o).content() + 1,
+                        cover.offers.get(o).terms().least());
+                sum += most
+                        * shopping.grains(
+                                cover.offers.get(o).terms().price(),
+                                cover.offers.get(o).supplier());
             }
         }
         for (int k = 0; k < ways.length; k++) {
@@ -239,7 +242,8 @@ final class SupplierCase {
         long[] costs = new long[cover.offers.size()];
         boolean[] allowed = new boolean[costs.length];
         for (int o = 0; o < costs.length; o++) {
-            costs[o] = shopping.grains(cover.offers.get(o).price(), cover.supplier[o]);
+            costs[o] = shopping.grains(
+                    cover.offers.get(o).terms().price(), cover.offers.get(o).supplier());
             allowed[o] = allows(cover, o);
         }
         return cover.cheapest(costs, allowed);

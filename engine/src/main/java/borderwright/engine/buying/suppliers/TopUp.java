@@ -25,7 +25,7 @@ final class TopUp {
         Purchase best = purchase;
         for (int k = 0; k < purchase.value.length; k++) {
             SupplierTerms terms = shopping.suppliers.get(k);
-            if (!best.buysFrom(shopping, k)) {
+            if (!best.buysFrom(k)) {
                 continue;
             }
             if (best.value[k] < terms.minimumOrder()) {
@@ -90,10 +90,11 @@ final class TopUp {
         for (int c = 0; c < from.goods.length; c++) {
             GoodsCover cover = shopping.covers.get(c);
             for (int o = 0; o < from.goods[c].length; o++) {
-                long price = cover.offers.get(o).price();
-                int more = cover.offers.get(o).available() - from.goods[c][o];
-                boolean sold = from.goods[c][o] > 0 || !cover.offers.get(o).hasBreak();
-                if (cover.supplier[o] == k && sold && more > 0 && price > 0 && price <= MOST_GAP) {
+                long price = cover.offers.get(o).terms().price();
+                int more = cover.offers.get(o).terms().available() - from.goods[c][o];
+                boolean sold =
+                        from.goods[c][o] > 0 || !cover.offers.get(o).terms().hasBreak();
+                if (cover.offers.get(o).supplier() == k && sold && more > 0 && price > 0 && price <= MOST_GAP) {
                     extras.add(new int[] {1, c, o, (int) price, more});
                 }
             }
