@@ -191,10 +191,11 @@ public record PrintedFigures(LengthFormat lengths, Sentences sentences) {
 
     /** A liquid: litres, and US quarts beside them for imperial gardens. */
     public String liquid(double litres) {
-        String metric = decimal(litres, litres < 1 ? 2 : 1) + " litres";
-        return units() == UnitSystem.IMPERIAL
-                ? decimal(litres / UnitFactors.LITRES_PER_QUART, 1) + " US quarts (" + metric + ")"
-                : metric;
+        String metric = decimal(litres, litres < 1 ? 2 : 1);
+        return text(
+                units() == UnitSystem.IMPERIAL
+                        ? FigureMessage.LIQUID_IN_QUARTS.of(decimal(litres / UnitFactors.LITRES_PER_QUART, 1), metric)
+                        : FigureMessage.LIQUID_IN_LITRES.of(metric));
     }
 
     /** A plus before what is neither negative nor nought. */

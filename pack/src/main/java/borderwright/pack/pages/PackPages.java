@@ -32,28 +32,32 @@ public final class PackPages {
      * @param date printed on the brief; empty for an undated pack
      */
     public static byte[] pdf(Plan plan, Comparison variants, PaperSize paper, Optional<LocalDate> date) {
-        return pdf("workshop pack", plan, SheetList.of(plan, variants, paper, date), paper, date);
+        return pdf(PageMessage.TITLE_OF_PACK, plan, SheetList.of(plan, variants, paper, date), paper, date);
     }
 
     /** The working: survey, pieces and strength of each box. */
     public static byte[] working(Plan plan, PaperSize paper, Optional<LocalDate> date) {
-        return pdf("working", plan, WorkingSheetList.of(plan, paper), paper, date);
+        return pdf(PageMessage.TITLE_OF_WORKING, plan, WorkingSheetList.of(plan, paper), paper, date);
     }
 
     /** Labels and templates of angles to cut out; empty where nothing is built. */
     public static Optional<byte[]> labels(Plan plan, PaperSize paper, Optional<LocalDate> date) {
         List<Sheet> sheets = CutOutList.of(plan, paper);
-        return sheets.isEmpty() ? Optional.empty() : Optional.of(pdf("labels", plan, sheets, paper, date));
+        return sheets.isEmpty()
+                ? Optional.empty()
+                : Optional.of(pdf(PageMessage.TITLE_OF_LABELS, plan, sheets, paper, date));
     }
 
-    static byte[] pdf(String title, Plan plan, List<Sheet> sheets, PaperSize paper, Optional<LocalDate> date) {
+    static byte[] pdf(PageMessage title, Plan plan, List<Sheet> sheets, PaperSize paper, Optional<LocalDate> date) {
         DrawingBook drawings = new DrawingBook();
         String xhtml = xhtml(title, plan, sheets, paper, drawings);
         return PdfRenderer.render(xhtml, drawings, new DocumentStamp(date, xhtml));
     }
 
-    private static String xhtml(String title, Plan plan, List<Sheet> sheets, PaperSize paper, DrawingBook drawings) {
+    private static String xhtml(
+            PageMessage title, Plan plan, List<Sheet> sheets, PaperSize paper, DrawingBook drawings) {
         List<SheetRun> runs = SheetRun.of(sheets);
+        PrintedFigures f = PrintedFigures.in(plan.garden().units());
         StringOutput out = new StringOutput();
         TemplateEngine.createPrecompiled(ContentType.Html)
                 .render(
@@ -62,9 +66,9 @@ public final class PackPages {
                                 "plan", plan,
                                 "sheets", sheets,
                                 "runs", runs,
-                                "title", title,
+                                "title", f.text(title.of()),
                                 "style", PageStyle.css(plan.garden(), runs, paper),
-                                "f", PrintedFigures.in(plan.garden().units()),
+                                "f", f,
                                 "book", drawings),
                         out);
         return TypeFace.REGULAR.writable(inQuotes(out.toString()));

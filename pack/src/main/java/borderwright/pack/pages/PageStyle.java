@@ -9,6 +9,8 @@ import borderwright.pack.paper.TypeFace;
 import borderwright.pack.sheets.SheetRun;
 import java.util.List;
 import java.util.Set;
+import java.util.StringJoiner;
+import java.util.regex.Pattern;
 
 /** The look of the pages: one grid, one type scale, black on white. */
 final class PageStyle {
@@ -17,6 +19,13 @@ final class PageStyle {
      * money and names of sheets; the garden's name and stops on cards.
      */
     static final Set<Double> SIZES_PT = Set.of(7.4, 8.0, 9.0, 10.0, 11.0, 17.0, 21.0);
+
+    /** Stand for the numbers in the words of a page's foot. */
+    private static final String PAGE = "{page}";
+
+    private static final String PAGES = "{pages}";
+    /** Before and after a number. */
+    private static final Pattern COUNTED = Pattern.compile("(?=\\{pages?\\})|(?<=\\{pages?\\})");
 
     private static final int LONGEST_NAME = 64;
 
@@ -41,7 +50,7 @@ final class PageStyle {
             margin(out, "top-left", string(shortened(garden.name())), "left");
             margin(out, "top-right", string(run.part().title()), "right");
             margin(out, "bottom-left", string(foot(garden)), "left");
-            margin(out, "bottom-right", "\"page \" counter(page) \" of \" counter(pages)", "right");
+            margin(out, "bottom-right", pageNumber(garden), "right");
             // A block takes its width from the first page, so that each run must say its own.
             out.append("}\n#run%d { page: run%d; width: %smm; }\n"
                     .formatted(i, i, number(paper.roomWidthMm(run.orientation()))));
@@ -57,6 +66,21 @@ final class PageStyle {
         out.append(top ? "; padding-bottom: 2.5mm" : "; padding-top: 2.5mm");
         out.append("; font-family: '").append(TypeFace.FAMILY).append("'; font-size: ");
         out.append(top ? "9pt; font-weight: 700" : "7.4pt").append("; }\n");
+    }
+
+    /** The number of the page and of all pages, which the renderer counts. */
+    private static String pageNumber(Garden garden) {
+        String words = PrintedFigures.in(garden.units()).text(PageMessage.FOOT_PAGE.of(PAGE, PAGES));
+        StringJoiner content = new StringJoiner(" ");
+        for (String part : COUNTED.split(words)) {
+            content.add(
+                    switch (part) {
+                        case PAGE -> "counter(page)";
+                        case PAGES -> "counter(pages)";
+                        default -> string(part);
+                    });
+        }
+        return content.toString();
     }
 
     private static String foot(Garden garden) {

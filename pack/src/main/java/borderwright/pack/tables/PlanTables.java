@@ -124,23 +124,23 @@ public final class PlanTables {
                 "quantity_needed",
                 "unit",
                 "for");
+        Charges charges = new Charges(table, sentences);
         for (Basket.Order order : plan.basket().orders()) {
             for (Basket.Line line : order.lines()) {
                 lineRow(table, plan, order, line, sentences);
             }
-            charge(
-                    table,
-                    order.supplier(),
-                    order.fetched() ? "fetching it" : "delivery",
-                    order.delivery().getAmount());
-            charge(table, order.supplier(), "tax", order.tax().getAmount());
-            charge(table, order.supplier(), "total", order.total().getAmount());
+            TableMessage journey = order.fetched() ? TableMessage.TABLE_FETCHING : TableMessage.TABLE_DELIVERY;
+            charges.row(order.supplier(), journey, order.delivery().getAmount());
+            charges.row(order.supplier(), TableMessage.TABLE_TAX, order.tax().getAmount());
+            charges.row(
+                    order.supplier(), TableMessage.TABLE_TOTAL, order.total().getAmount());
         }
-        charge(table, "all", "listed", plan.basket().total().getAmount());
+        String all = sentences.text(TableMessage.TABLE_ALL_SUPPLIERS.of());
+        charges.row(all, TableMessage.TABLE_LISTED, plan.basket().total().getAmount());
         Costs costs = plan.totals().costs();
-        costs.unpriced().forEach(item -> unpricedRow(table, item));
-        charge(table, "all", "usual", costs.usual().getAmount());
-        costs.inAll().ifPresent(sum -> charge(table, "all", "total", sum.getAmount()));
+        costs.unpriced().forEach(item -> unpricedRow(table, item, sentences));
+        charges.row(all, TableMessage.TABLE_USUAL, costs.usual().getAmount());
+        costs.inAll().ifPresent(sum -> charges.row(all, TableMessage.TABLE_TOTAL, sum.getAmount()));
         return table.bytes();
     }
 
@@ -164,12 +164,12 @@ public final class PlanTables {
                 item == null ? "" : sentences.text(item.why()));
     }
 
-    private static void unpricedRow(CsvWriter table, UnpricedItem item) {
+    private static void unpricedRow(CsvWriter table, UnpricedItem item, Sentences sentences) {
         String each = item.usual()
                 .map(usual -> usual.each().getAmount().toPlainString())
                 .orElse("");
         table.row(
-                "nobody prices it",
+                sentences.text(TableMessage.TABLE_NOBODY.of()),
                 item.item(),
                 "",
                 "",
@@ -184,8 +184,10 @@ public final class PlanTables {
                 item.usual().map(usual -> usual.origin().note()).orElse(""));
     }
 
-    private static void charge(CsvWriter table, String supplier, String what, BigDecimal amount) {
-        table.row(supplier, what, "", "", "", "", "", amount.toPlainString(), "", "", "");
+    private record Charges(CsvWriter table, Sentences sentences) {
+        void row(String supplier, TableMessage what, BigDecimal amount) {
+            table.row(supplier, sentences.text(what.of()), "", "", "", "", "", amount.toPlainString(), "", "", "");
+        }
     }
 
     private static String end(EndCut cut, Sentences sentences) {

@@ -37,7 +37,7 @@ class AngleTemplatesTest {
         angles.add(new TemplateAngles(TemplateAngles.Kind.CUT, Angle.ofDegrees(mitreDeg(units)), List.of("P1-1a")));
         PaperSize paper = units == UnitSystem.METRIC ? PaperSize.A4 : PaperSize.LETTER;
         return PackPages.pdf(
-                "templates",
+                PageMessage.TITLE_OF_LABELS,
                 SamplePlan.in(units),
                 List.of(CutOutList.templates(angles, units, paper).orElseThrow()),
                 paper,
