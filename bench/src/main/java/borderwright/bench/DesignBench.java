@@ -68,13 +68,10 @@ public class DesignBench {
     @Setup
     public void setUp() {
         Length sideMm = Length.ofMm(1220.0 * planters + 100);
-        survey = SurveyResolver.survey(new GivenSurvey(
-                Names.of("A", "B"),
-                null,
-                Length.ofMm(700),
-                List.of(),
-                List.of(new GivenMeasure.GivenTapeLength(Names.of("A", "B"), sideMm, null, null, null)),
-                null));
+        survey = SurveyResolver.survey(GivenSurvey.builder(Names.of("A", "B"))
+                .stripWidth(Length.ofMm(700))
+                .measures(List.of(GivenMeasure.GivenTapeLength.of(Names.of("A", "B"), sideMm)))
+                .build());
         run = RunResolver.run(GivenRun.builder(
                         "run", Names.of("A", "B"), LengthRange.of(Length.ofMm(600)), LengthRange.of(Length.ofMm(450)))
                 .planters(planters)

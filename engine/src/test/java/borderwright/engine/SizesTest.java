@@ -151,6 +151,17 @@ class SizesTest {
         onlyShrinks("boolean-parameters.txt", Stream.concat(components, methods), report);
     }
 
+    /** Which key each of a row of nulls stands for cannot be read: the record has a builder, or a maker for what is needed. */
+    @Test
+    void noTestHandsOverThreeNullsInARow() {
+        assertThat(tests.calls().stream()
+                        .filter(call -> call.arguments().stream()
+                                .map(Argument::written)
+                                .collect(Collectors.joining(","))
+                                .contains("null,null,null")))
+                .isEmpty();
+    }
+
     private static boolean hasBoolean(List<Parameter> parameters) {
         return parameters.stream().anyMatch(SizesTest::isBoolean);
     }

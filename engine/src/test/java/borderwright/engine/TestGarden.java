@@ -34,7 +34,7 @@ public final class TestGarden {
         return GardenResolver.resolve(GivenGarden.builder(
                         "Test",
                         "GBP",
-                        new GivenSurvey(Names.of("A", "B", "C", "D"), null, null, List.of(), List.of(), null),
+                        GivenSurvey.builder(Names.of("A", "B", "C", "D")).build(),
                         GivenBuild.of(TestBoxes.LARCH.name(), TestBoxes.BATTEN.name()))
                 .sections(TestBoxes.GIVEN_LARCH, TestBoxes.GIVEN_BATTEN)
                 .ground(ground)

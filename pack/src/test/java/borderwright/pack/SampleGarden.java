@@ -143,8 +143,11 @@ final class SampleGarden {
     }
 
     private static GivenSurvey strip(double widthMm, String... corners) {
-        return new GivenSurvey(
-                Names.of(corners), RingDirection.ANTICLOCKWISE, Length.ofMm(widthMm), List.of(), List.of(), 0.05);
+        return GivenSurvey.builder(Names.of(corners))
+                .goingRound(RingDirection.ANTICLOCKWISE)
+                .stripWidth(Length.ofMm(widthMm))
+                .falseAlarm(0.05)
+                .build();
     }
 
     private static GivenBuild.Builder build() {
@@ -156,14 +159,13 @@ final class SampleGarden {
                 .about("A garden, suppliers and prices of our own.")
                 .invented()
                 .sections(section(LARCH, 25, 150), section(BATTEN, 47, 50))
-                .days(new GivenDays(
-                        LocalDate.of(2026, 4, 4),
-                        List.of(),
-                        List.of(),
-                        6.0,
-                        1,
-                        5,
-                        GivenDays.GivenPace.builder().build()));
+                .days(GivenDays.builder()
+                        .start(LocalDate.of(2026, 4, 4))
+                        .hours(6.0)
+                        .helpers(1)
+                        .delivery(5)
+                        .pace(GivenDays.GivenPace.builder().build())
+                        .build());
     }
 
     private static GivenSection section(String name, double thicknessMm, double widthMm) {

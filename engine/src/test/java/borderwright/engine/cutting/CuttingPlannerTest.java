@@ -167,7 +167,7 @@ class CuttingPlannerTest {
                 pieces,
                 List.of(LARCH),
                 List.of(MITRE_SAW),
-                WoodResolver.cutting(new GivenCutting(null, null, 1, null, null, null, null)));
+                WoodResolver.cutting(GivenCutting.builder().keepWhole(1).build()));
         HeldBoards.Bought bought = HeldBoards.buy(job, problem, Budget.ofSteps(10_000));
         assertThat(bought.met()).isTrue();
         // 1000 for both pieces and 600 for a board of 1200 mm, the shortest that could give the longer piece again.

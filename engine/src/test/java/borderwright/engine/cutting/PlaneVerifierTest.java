@@ -57,7 +57,7 @@ class PlaneVerifierTest {
                 List.of(a, b),
                 List.of(BAR),
                 List.of(SAW),
-                WoodResolver.cutting(new GivenCutting(Length.ZERO, null, null, null, null, null, null)));
+                WoodResolver.cutting(GivenCutting.builder().trim(Length.ZERO).build()));
     }
 
     /** Which way a cut leans is left to the planner's own tests: slants are square here. */

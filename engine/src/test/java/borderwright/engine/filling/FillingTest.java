@@ -155,9 +155,7 @@ class FillingTest {
     class Coverings {
         @Test
         void aLinerGoesRoundEachPlanterInLanes() {
-            GivenFilling spec = GivenFilling.builder()
-                    .liner(new GivenLiner(null, null, null))
-                    .build();
+            GivenFilling spec = GivenFilling.builder().liner(GivenLiner.plain()).build();
             LinerPlan liner = plan(spec, null, List.of(BOX, BOX)).liner().orElseThrow();
             assertThat(liner.strips()).hasSize(2);
             assertThat(liner.strips().get(0).lengthMm()).isEqualTo(2 * (2350 + 1150) + 150);

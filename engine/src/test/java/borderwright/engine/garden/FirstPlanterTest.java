@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class FirstPlanterTest {
     private static FirstPlanter counted(int boards, int unusable) {
-        return SupplyResolver.firstPlanter(new GivenFirstPlanter(null, null, null, null, boards, unusable, null));
+        return SupplyResolver.firstPlanter(
+                GivenFirstPlanter.builder().boards(boards).unusable(unusable).build());
     }
 
     /** By hand: what was given counts as 20 boards, so 5 % of 20 and 3 of 10 are 4 of 30. */
@@ -29,7 +30,10 @@ class FirstPlanterTest {
 
     @Test
     void withoutACountRejectsStay() {
-        assertThat(SupplyResolver.firstPlanter(new GivenFirstPlanter(1.0, 2.0, null, null, null, null, null))
+        assertThat(SupplyResolver.firstPlanter(GivenFirstPlanter.builder()
+                                .cutting(1.0)
+                                .building(2.0)
+                                .build())
                         .rejects(7))
                 .isEqualTo(7);
     }
@@ -38,10 +42,12 @@ class FirstPlanterTest {
     void aKerfReplacesThatOfTheSawMeasuredOnly() {
         SawSpec mitre = saw("mitre saw");
         SawSpec table = saw("table saw");
-        FirstPlanter one = SupplyResolver.firstPlanter(
-                new GivenFirstPlanter(null, null, Length.ofMm(3.4), "table saw", null, null, null));
+        FirstPlanter one = SupplyResolver.firstPlanter(GivenFirstPlanter.builder()
+                .kerf(Length.ofMm(3.4))
+                .saw("table saw")
+                .build());
         FirstPlanter all = SupplyResolver.firstPlanter(
-                new GivenFirstPlanter(null, null, Length.ofMm(3.4), null, null, null, null));
+                GivenFirstPlanter.builder().kerf(Length.ofMm(3.4)).build());
 
         assertThat(kerfs(one, mitre, table)).containsExactly(2.5, 3.4);
         assertThat(kerfs(all, mitre, table)).containsExactly(3.4, 3.4);
@@ -49,12 +55,12 @@ class FirstPlanterTest {
 
     @Test
     void aGardenWithoutAFirstPlanterIsItself() {
-        Garden garden = TestGarden.with(null, null, null);
+        Garden garden = TestGarden.with(null, null);
         assertThat(garden.asMeasured()).isSameAs(garden);
     }
 
     private static List<Double> kerfs(FirstPlanter first, SawSpec... saws) {
-        Garden garden = TestGarden.taught(TestGarden.with(null, null, null), first, List.of(saws));
+        Garden garden = TestGarden.taught(TestGarden.with(null, null), first, List.of(saws));
         return garden.asMeasured().saws().stream().map(SawSpec::kerfMm).toList();
     }
 

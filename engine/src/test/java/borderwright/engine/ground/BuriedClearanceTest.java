@@ -2,12 +2,12 @@ package borderwright.engine.ground;
 
 import static borderwright.engine.ground.ClearanceFinderTest.AT;
 import static borderwright.engine.ground.ClearanceFinderTest.BOX;
+import static borderwright.engine.ground.ClearanceFinderTest.at;
 import static borderwright.engine.ground.ClearanceFinderTest.codes;
 import static borderwright.engine.ground.ClearanceFinderTest.dug;
 import static borderwright.engine.ground.ClearanceFinderTest.level;
 import static borderwright.engine.ground.ClearanceFinderTest.plan;
 import static borderwright.engine.ground.ClearanceFinderTest.plane;
-import static borderwright.engine.ground.ClearanceFinderTest.thing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -44,20 +44,23 @@ class BuriedClearanceTest {
         @Test
         void reachTwelveTrunksAndNothingIsDugThere() {
             // 2 m outside the middle of A B: the dug ground begins 400 mm inside.
-            GroundPlan near = dug(thing(NearbyKind.TREE, 2000, -2000, null, 250.0, null, null));
+            GroundPlan near =
+                    dug(at(NearbyKind.TREE, 2000, -2000).trunk(Length.ofMm(250)).build());
             SiteClearance row = near.clearances().get(0);
             assertThat(row.wantedMm()).isCloseTo(3000, within(1e-9));
             assertThat(row.gotMm()).isCloseTo(2400, within(1e-6));
             assertThat(row.verdict()).isEqualTo(Verdict.DOES_NOT_HOLD);
             assertThat(codes(near)).contains("tree-roots");
-            GroundPlan thin = dug(thing(NearbyKind.TREE, 2000, -2000, null, 200.0, null, null));
+            GroundPlan thin =
+                    dug(at(NearbyKind.TREE, 2000, -2000).trunk(Length.ofMm(200)).build());
             assertThat(thin.clearances().get(0).verdict()).isEqualTo(Verdict.HOLDS);
             assertThat(codes(thin)).isEmpty();
         }
 
         @Test
         void reachFifteenMetresAtTheMost() {
-            GroundPlan plan = dug(thing(NearbyKind.TREE, 2000, -14_000, null, 2000.0, null, null));
+            GroundPlan plan = dug(
+                    at(NearbyKind.TREE, 2000, -14_000).trunk(Length.ofMm(2000)).build());
             assertThat(plan.clearances().get(0).wantedMm()).isEqualTo(15_000);
         }
 
@@ -74,7 +77,10 @@ class BuriedClearanceTest {
         void sayHowMuchOfTheDiggingLiesAmongThem() {
             // 900 mm from the dug ground: a segment of the circle of 960 mm lies in it,
             // 960^2 acos(900/960) - 900 sqrt(960^2 - 900^2) = 0.0269 m2.
-            GroundPlan plan = level(List.of(BOX), null, thing(NearbyKind.TREE, 0, 1000, null, 80.0, null, null));
+            GroundPlan plan = level(
+                    List.of(BOX),
+                    null,
+                    at(NearbyKind.TREE, 0, 1000).trunk(Length.ofMm(80)).build());
             assertThat(plan.unmet().get(0).what(English.METRIC))
                     .isEqualTo("The ground of F1 is dug 900 mm from the trunk of the tree at A B. Its main roots are"
                             + " taken to reach 960 mm, so 0.03 m2 of the digging lies among them.");
@@ -83,7 +89,10 @@ class BuriedClearanceTest {
         @Test
         void areNotDugIntoForPosts() {
             Box footed = TestBoxes.footed("F1", AT, 500);
-            GroundPlan plan = level(List.of(footed), null, thing(NearbyKind.TREE, 0, 1000, null, 90.0, null, null));
+            GroundPlan plan = level(
+                    List.of(footed),
+                    null,
+                    at(NearbyKind.TREE, 0, 1000).trunk(Length.ofMm(90)).build());
             assertThat(row(plan, ClearanceMessage.CLEARANCE_OF_POST_HOLES).verdict())
                     .isEqualTo(Verdict.DOES_NOT_HOLD);
             assertThat(codes(plan)).containsExactly("tree-roots", "tree-roots");
@@ -95,7 +104,7 @@ class BuriedClearanceTest {
                     plane(-20, 0, -15),
                     GroundSurface.PAVING,
                     EdgeKind.OPEN,
-                    thing(NearbyKind.TREE, 2000, 0, null, 250.0, null, null));
+                    at(NearbyKind.TREE, 2000, 0).trunk(Length.ofMm(250)).build());
             assertThat(plan.clearances())
                     .noneMatch(c -> English.METRIC.text(c.from()).contains("tree"));
         }
@@ -105,7 +114,8 @@ class BuriedClearanceTest {
     class Services {
         @Test
         void halfAMetreAwayNeedsNothing() {
-            GroundPlan plan = dug(thing(NearbyKind.GAS, 0, -100, 5000.0, null, null, null));
+            GroundPlan plan =
+                    dug(at(NearbyKind.GAS, 0, -100).endsAt(Length.ofMm(5000)).build());
             assertThat(plan.clearances().get(0).gotMm()).isCloseTo(500, within(1e-6));
             assertThat(plan.clearances().get(0).verdict()).isEqualTo(Verdict.HOLDS);
             assertThat(codes(plan)).isEmpty();
@@ -113,7 +123,8 @@ class BuriedClearanceTest {
 
         @Test
         void ofUnknownDepthIsNotShownToBeClear() {
-            GroundPlan plan = dug(thing(NearbyKind.ELECTRICITY, 0, 0, 5000.0, null, null, null));
+            GroundPlan plan = dug(
+                    at(NearbyKind.ELECTRICITY, 0, 0).endsAt(Length.ofMm(5000)).build());
             assertThat(plan.clearances().get(0).verdict()).isEqualTo(Verdict.NOT_SHOWN);
             assertThat(plan.notes())
                     .extracting(English.METRIC::text)
@@ -123,14 +134,16 @@ class BuriedClearanceTest {
         @Test
         void tooShallowStopsTheDigging() {
             // Ground 150 mm above the bed and 50 mm of gravel: 200 mm are dug.
-            GroundPlan deep = dug(thing(NearbyKind.WATER, 2000, 1000, null, null, 350.0, null));
+            GroundPlan deep =
+                    dug(at(NearbyKind.WATER, 2000, 1000).depth(Length.ofMm(350)).build());
             assertThat(deep.clearances().get(0).gotMm()).isCloseTo(150, within(1e-6));
             assertThat(deep.clearances().get(0).verdict()).isEqualTo(Verdict.NOT_SHOWN);
             assertThat(deep.standsOver())
                     .containsExactly(
                             new GroundPlan.StandsOver("F1", deep.near().get(0).name(), 0));
             assertThat(English.METRIC.text(deep.near().get(0).name())).isEqualTo("the water pipe at A B");
-            GroundPlan shallow = dug(thing(NearbyKind.WATER, 2000, 1000, null, null, 340.0, null));
+            GroundPlan shallow =
+                    dug(at(NearbyKind.WATER, 2000, 1000).depth(Length.ofMm(340)).build());
             assertThat(shallow.clearances().get(0).verdict()).isEqualTo(Verdict.DOES_NOT_HOLD);
             assertThat(codes(shallow)).containsExactly("service-near");
         }
@@ -140,16 +153,34 @@ class BuriedClearanceTest {
     class Spikes {
         @Test
         void ofASheetStopNearWhatKillsUnlessItsDepthLeavesEnough() {
-            GivenMembrane sheet = new GivenMembrane(null, null, null, null);
+            GivenMembrane sheet = GivenMembrane.plain();
             List<Box> boxes = List.of(BOX);
-            assertThat(codes(level(boxes, sheet, thing(NearbyKind.GAS, 0, 0, 5000.0, null, null, null))))
+            assertThat(codes(level(
+                            boxes,
+                            sheet,
+                            at(NearbyKind.GAS, 0, 0).endsAt(Length.ofMm(5000)).build())))
                     .containsExactly("service-near");
             // A peg goes 300 mm down and 150 mm stay: 450 mm will do, 449 mm will not.
-            assertThat(codes(level(boxes, sheet, thing(NearbyKind.GAS, 0, 0, 5000.0, null, 450.0, null))))
+            assertThat(codes(level(
+                            boxes,
+                            sheet,
+                            at(NearbyKind.GAS, 0, 0)
+                                    .endsAt(Length.ofMm(5000))
+                                    .depth(Length.ofMm(450))
+                                    .build())))
                     .isEmpty();
-            assertThat(codes(level(boxes, sheet, thing(NearbyKind.GAS, 0, 0, 5000.0, null, 449.0, null))))
+            assertThat(codes(level(
+                            boxes,
+                            sheet,
+                            at(NearbyKind.GAS, 0, 0)
+                                    .endsAt(Length.ofMm(5000))
+                                    .depth(Length.ofMm(449))
+                                    .build())))
                     .containsExactly("service-near");
-            GroundPlan drain = level(boxes, sheet, thing(NearbyKind.DRAIN, 0, 0, 5000.0, null, null, null));
+            GroundPlan drain = level(
+                    boxes,
+                    sheet,
+                    at(NearbyKind.DRAIN, 0, 0).endsAt(Length.ofMm(5000)).build());
             assertThat(codes(drain)).isEmpty();
             assertThat(row(drain, ClearanceMessage.CLEARANCE_OF_PEGS_AND_PINS).verdict())
                     .isEqualTo(Verdict.NOT_SHOWN);
@@ -157,7 +188,10 @@ class BuriedClearanceTest {
 
         @Test
         void areOnlyPegsAtTheCornersWhereNoSheetIsPinned() {
-            GroundPlan plan = level(List.of(BOX), null, thing(NearbyKind.GAS, 0, 0, 5000.0, null, null, null));
+            GroundPlan plan = level(
+                    List.of(BOX),
+                    null,
+                    at(NearbyKind.GAS, 0, 0).endsAt(Length.ofMm(5000)).build());
             assertThat(row(plan, ClearanceMessage.CLEARANCE_OF_PEGS_AND_PINS).gotMm())
                     .isCloseTo(500, within(1e-6));
             assertThat(row(plan, ClearanceMessage.CLEARANCE_OF_DUG_GROUND).gotMm())
@@ -167,7 +201,13 @@ class BuriedClearanceTest {
         @Test
         void andHolesKeepHalfAMetreFromAnyService() {
             Box footed = TestBoxes.footed("F1", AT, 500);
-            GroundPlan plan = level(List.of(footed), null, thing(NearbyKind.WATER, 0, 200, 5000.0, null, 900.0, null));
+            GroundPlan plan = level(
+                    List.of(footed),
+                    null,
+                    at(NearbyKind.WATER, 0, 200)
+                            .endsAt(Length.ofMm(5000))
+                            .depth(Length.ofMm(900))
+                            .build());
             assertThat(row(plan, ClearanceMessage.CLEARANCE_OF_POST_HOLES).gotMm())
                     .isBetween(200.0, 400.0);
             assertThat(codes(plan)).containsExactly("service-near");
@@ -182,13 +222,19 @@ class BuriedClearanceTest {
                 Stream.of(NearbyKind.values()).filter(NearbyKind::isService).toList();
         for (int n = 0; n < 300; n++) {
             NearbyKind kind = kinds.get(random.nextInt(kinds.size()));
-            Double depth = random.nextBoolean() ? random.nextDouble(200, 1100) : null;
+            Length depth = random.nextBoolean() ? Length.ofMm(random.nextDouble(200, 1100)) : null;
             double along = random.nextDouble(0, 4000);
             double to = along + random.nextDouble(1, 3000);
             double near = random.nextDouble(-800, 400);
             double far = near - random.nextDouble(1, 800);
-            GroundPlan before = level(boxes, null, thing(kind, along, near, to, null, depth, null));
-            GroundPlan after = level(boxes, null, thing(kind, along, far, to, null, depth, null));
+            GroundPlan before = level(
+                    boxes,
+                    null,
+                    at(kind, along, near).endsAt(Length.ofMm(to)).depth(depth).build());
+            GroundPlan after = level(
+                    boxes,
+                    null,
+                    at(kind, along, far).endsAt(Length.ofMm(to)).depth(depth).build());
             String which = kind + " at depth " + depth + " from " + near + " to " + far;
             assertThat(after.unmet().size())
                     .as(which)
@@ -223,11 +269,15 @@ class BuriedClearanceTest {
             double along = random.nextDouble(-3000, 8000);
             double near = random.nextDouble(-4000, 0);
             double far = near - random.nextDouble(1, 3000);
-            double before = dug(thing(NearbyKind.TREE, along, near, null, 100.0, null, null))
+            double before = dug(at(NearbyKind.TREE, along, near)
+                            .trunk(Length.ofMm(100))
+                            .build())
                     .clearances()
                     .get(0)
                     .gotMm();
-            double after = dug(thing(NearbyKind.TREE, along, far, null, 100.0, null, null))
+            double after = dug(at(NearbyKind.TREE, along, far)
+                            .trunk(Length.ofMm(100))
+                            .build())
                     .clearances()
                     .get(0)
                     .gotMm();

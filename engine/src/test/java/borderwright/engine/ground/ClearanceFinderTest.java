@@ -82,7 +82,7 @@ class ClearanceFinderTest {
                 .keepClearOf(List.of(near))
                 .build());
         SurveySpec survey = SurveyResolver.survey(
-                new GivenSurvey(Names.of("A", "B", "C", "D"), null, null, notes, List.of(), null));
+                GivenSurvey.builder(Names.of("A", "B", "C", "D")).edges(notes).build());
         return GroundWork.plan(
                 boxes,
                 new Outline(BORDER, List.of("A", "B", "C", "D"), edges, ground),
@@ -97,21 +97,8 @@ class ClearanceFinderTest {
         return plan(plane(150, 0, 0), GroundSurface.BARE_EARTH, EdgeKind.OPEN, near);
     }
 
-    static GivenNearby thing(
-            NearbyKind kind,
-            double along,
-            double into,
-            @Nullable Double to,
-            @Nullable Double trunk,
-            @Nullable Double depth,
-            @Nullable Double bottom) {
-        return GivenNearby.builder(kind, Names.of("A", "B"), Length.ofMm(along))
-                .endsAt(to == null ? null : Length.ofMm(to))
-                .inFromEdge(Length.ofMm(into))
-                .trunk(trunk == null ? null : Length.ofMm(trunk))
-                .depth(depth == null ? null : Length.ofMm(depth))
-                .bottom(bottom == null ? null : Length.ofMm(bottom))
-                .build();
+    static GivenNearby.Builder at(NearbyKind kind, double along, double into) {
+        return GivenNearby.builder(kind, Names.of("A", "B"), Length.ofMm(along)).inFromEdge(Length.ofMm(into));
     }
 
     /** On level ground at the bed, dug 50 mm deep for its gravel. */
@@ -129,7 +116,13 @@ class ClearanceFinderTest {
 
     @Test
     void whatABoxStandsOverIsToldWithItsLength() {
-        GroundPlan plan = level(List.of(BOX), null, thing(NearbyKind.DRAIN, 0, 1000, 5000.0, null, 900.0, null));
+        GroundPlan plan = level(
+                List.of(BOX),
+                null,
+                at(NearbyKind.DRAIN, 0, 1000)
+                        .endsAt(Length.ofMm(5000))
+                        .depth(Length.ofMm(900))
+                        .build());
         assertThat(plan.standsOver()).hasSize(1);
         assertThat(plan.standsOver().get(0).box()).isEqualTo("F1");
         assertThat(plan.standsOver().get(0).lengthMm()).isCloseTo(2000, within(1e-6));
@@ -166,32 +159,48 @@ class ClearanceFinderTest {
 
         @Test
         void airKeepsCladdingDry() {
-            GivenNearby cladding = thing(NearbyKind.CLADDING, 0, 0, 5000.0, null, null, 440.0);
+            GivenNearby cladding = at(NearbyKind.CLADDING, 0, 0)
+                    .endsAt(Length.ofMm(5000))
+                    .bottom(Length.ofMm(440))
+                    .build();
             assertThat(codes(level(List.of(off(20)), null, cladding))).containsExactly("cladding", "cladding-air");
             assertThat(codes(level(List.of(off(50)), null, cladding))).containsExactly("cladding");
         }
 
         @Test
         void anAirBrickIsOpenWhenTheRimLiesBelowItOrTheBoxKeepsOff() {
-            assertThat(codes(dug(thing(NearbyKind.AIR_BRICK, 1500, 300, null, null, null, 440.0))))
+            assertThat(codes(dug(at(NearbyKind.AIR_BRICK, 1500, 300)
+                            .bottom(Length.ofMm(440))
+                            .build())))
                     .containsExactly("air-brick");
-            assertThat(codes(dug(thing(NearbyKind.AIR_BRICK, 1500, 300, null, null, null, 450.0))))
+            assertThat(codes(dug(at(NearbyKind.AIR_BRICK, 1500, 300)
+                            .bottom(Length.ofMm(450))
+                            .build())))
                     .isEmpty();
-            assertThat(codes(dug(thing(NearbyKind.AIR_BRICK, 1500, 200, null, null, null, 100.0))))
+            assertThat(codes(dug(at(NearbyKind.AIR_BRICK, 1500, 200)
+                            .bottom(Length.ofMm(100))
+                            .build())))
                     .isEmpty();
             // Beside the box, not in front of it: 225 mm of brick end 275 mm before the box begins.
-            GroundPlan beside = dug(thing(NearbyKind.AIR_BRICK, 500, 500, null, null, null, 100.0));
+            GroundPlan beside = dug(
+                    at(NearbyKind.AIR_BRICK, 500, 500).bottom(Length.ofMm(100)).build());
             assertThat(beside.clearances().get(0).gotMm()).isCloseTo(275, within(1e-6));
         }
 
         @Test
         void soilKeepsBelowCladdingNearby() {
             // Soil stands 50 mm below the rim at 450.
-            GroundPlan plan = dug(thing(NearbyKind.CLADDING, 0, 0.5, 5000.0, null, null, 540.0));
+            GroundPlan plan = dug(at(NearbyKind.CLADDING, 0, 0.5)
+                    .endsAt(Length.ofMm(5000))
+                    .bottom(Length.ofMm(540))
+                    .build());
             assertThat(plan.clearances().get(0).gotMm())
                     .isCloseTo(540 - 450 + SoilResolver.usual().belowRimMm(), within(1e-6));
             assertThat(codes(plan)).containsExactly("cladding");
-            assertThat(codes(dug(thing(NearbyKind.CLADDING, 0, 0, 5000.0, null, null, 100.0))))
+            assertThat(codes(dug(at(NearbyKind.CLADDING, 0, 0)
+                            .endsAt(Length.ofMm(5000))
+                            .bottom(Length.ofMm(100))
+                            .build())))
                     .isEmpty();
         }
 
@@ -246,11 +255,11 @@ class ClearanceFinderTest {
 
     @Test
     void thingsOfOneKindAtOneEdgeAreToldApart() {
-        GroundPlan one = dug(thing(NearbyKind.GAS, 500, -3000, null, null, null, null));
+        GroundPlan one = dug(at(NearbyKind.GAS, 500, -3000).build());
         assertThat(one.near()).extracting(p -> English.METRIC.text(p.name())).containsExactly("the gas pipe at A B");
         GroundPlan two = dug(
-                thing(NearbyKind.GAS, 500, -3000, null, null, null, null),
-                thing(NearbyKind.GAS, 4200, -3000, 4500.0, null, null, null));
+                at(NearbyKind.GAS, 500, -3000).build(),
+                at(NearbyKind.GAS, 4200, -3000).endsAt(Length.ofMm(4500)).build());
         assertThat(two.near())
                 .extracting(p -> English.METRIC.text(p.name()))
                 .containsExactly("the gas pipe at A B, 500 mm along it", "the gas pipe at A B, 4200 mm along it");

@@ -61,8 +61,9 @@ class GroundWorkTest {
 
     private static GroundPlan plan(
             List<Box> boxes, GroundHeights ground, GroundSpec spec, GivenSurvey.GivenEdge... edges) {
-        SurveySpec survey = SurveyResolver.survey(
-                new GivenSurvey(Names.of("A", "B", "C", "D"), null, null, List.of(edges), List.of(), null));
+        SurveySpec survey = SurveyResolver.survey(GivenSurvey.builder(Names.of("A", "B", "C", "D"))
+                .edges(List.of(edges))
+                .build());
         return GroundWork.plan(
                 boxes, outline(ground), survey, spec, SoilResolver.usual(), 10, new LengthFormat(UnitSystem.METRIC));
     }
@@ -188,7 +189,7 @@ class GroundWorkTest {
                     List.of(near),
                     level(0),
                     spec(GroundSurface.BARE_EARTH, null),
-                    new GivenSurvey.GivenEdge(Names.of("A", "B"), EdgeKind.HOUSE, null, null, null));
+                    GivenSurvey.GivenEdge.of(Names.of("A", "B"), EdgeKind.HOUSE));
             assertThat(plan.unmet()).isEmpty();
             assertThat(plan.notes())
                     .extracting(English.METRIC::text)

@@ -32,7 +32,7 @@ class CostsTest {
         return GivenGarden.builder(
                         "Test",
                         currency,
-                        new GivenSurvey(Names.of("A", "B", "C", "D"), null, null, List.of(), List.of(), null),
+                        GivenSurvey.builder(Names.of("A", "B", "C", "D")).build(),
                         GivenBuild.of(TestBoxes.LARCH.name(), TestBoxes.BATTEN.name()))
                 .sections(TestBoxes.GIVEN_LARCH, TestBoxes.GIVEN_BATTEN);
     }

@@ -51,7 +51,8 @@ class TaughtTest {
     }
 
     private static FirstPlanter bows(double mm) {
-        return SupplyResolver.firstPlanter(new GivenFirstPlanter(null, null, null, null, null, null, Length.ofMm(mm)));
+        return SupplyResolver.firstPlanter(
+                GivenFirstPlanter.builder().bulge(Length.ofMm(mm)).build());
     }
 
     @Test
@@ -90,8 +91,11 @@ class TaughtTest {
 
     @Test
     void kerfAndUnusableBoardsAreSaidWithTheirFigures() {
-        FirstPlanter first =
-                SupplyResolver.firstPlanter(new GivenFirstPlanter(null, null, Length.ofMm(3.2), null, 12, 3, null));
+        FirstPlanter first = SupplyResolver.firstPlanter(GivenFirstPlanter.builder()
+                .kerf(Length.ofMm(3.2))
+                .boards(12)
+                .unusable(3)
+                .build());
         // 3 of 12 beside what 20 boards would have shown at nothing: 3 of 32.
         assertThat(taught(first).notes(BOXES, STRENGTH))
                 .extracting(English.METRIC::text)

@@ -51,7 +51,7 @@ class RimHeightTest {
                 List.of(box),
                 outline,
                 SurveyResolver.survey(
-                        new GivenSurvey(Names.of("A", "B", "C", "D"), null, null, List.of(), List.of(), null)),
+                        GivenSurvey.builder(Names.of("A", "B", "C", "D")).build()),
                 GroundResolver.resolve(GivenGround.builder().surface(surface).build()),
                 SoilResolver.usual(),
                 10,

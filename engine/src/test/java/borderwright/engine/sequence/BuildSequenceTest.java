@@ -134,14 +134,14 @@ class BuildSequenceTest {
     }
 
     private static GivenDays days(int helpers) {
-        return new GivenDays(
-                GOOD_FRIDAY,
-                List.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY),
-                List.of(LocalDate.of(2026, 4, 12)),
-                6.0,
-                helpers,
-                5,
-                null);
+        return GivenDays.builder()
+                .start(GOOD_FRIDAY)
+                .workDays(List.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY))
+                .away(List.of(LocalDate.of(2026, 4, 12)))
+                .hours(6.0)
+                .helpers(helpers)
+                .delivery(5)
+                .build();
     }
 
     @ParameterizedTest
@@ -226,7 +226,10 @@ class BuildSequenceTest {
         WorkPlan taught = plan(
                 4,
                 days(0),
-                SupplyResolver.firstPlanter(new GivenFirstPlanter(2 * cut, 2 * built, null, null, null, null, null)));
+                SupplyResolver.firstPlanter(GivenFirstPlanter.builder()
+                        .cutting(2 * cut)
+                        .building(2 * built)
+                        .build()));
         assertThat(taught.cutFactor()).isCloseTo(2, within(1e-9));
         assertThat(taught.buildFactor()).isCloseTo(2, within(1e-9));
         double before = hoursOfRest(reckoned);
@@ -239,8 +242,9 @@ class BuildSequenceTest {
         WorkPlan taught = plan(
                 4,
                 days(0),
-                SupplyResolver.firstPlanter(
-                        new GivenFirstPlanter(3 * hours(reckoned, Kind.CUT), null, null, null, null, null, null)));
+                SupplyResolver.firstPlanter(GivenFirstPlanter.builder()
+                        .cutting(3 * hours(reckoned, Kind.CUT))
+                        .build()));
         assertThat(taught.cutFactor()).isCloseTo(3, within(1e-9));
         assertThat(taught.buildFactor()).isEqualTo(1);
     }
@@ -272,7 +276,7 @@ class BuildSequenceTest {
 
     @Test
     void withoutAStartThereIsNoCalendarButHours() {
-        WorkPlan plan = plan(2, new GivenDays(null, List.of(), List.of(), null, null, null, null));
+        WorkPlan plan = plan(2, GivenDays.builder().build());
         assertThat(plan.days()).isEmpty();
         assertThat(plan.personHours()).isPositive();
         assertThat(plan.tasks()).anyMatch(WorkTask::critical);

@@ -68,8 +68,7 @@ public final class SeededSurvey {
         double length = truth.get(a).distanceMm(truth.get(b));
         double sd = Instrument.tapeFor(length).lengthSdMm(length);
         double read = noise == 0 ? length : StrictMath.round(length + noise * sd * random.nextGaussian());
-        measures.add(new GivenMeasure.GivenTapeLength(
-                SurveyExamples.names(name(a) + " " + name(b)), Length.ofMm(read), null, null, null));
+        measures.add(GivenMeasure.GivenTapeLength.of(SurveyExamples.names(name(a) + " " + name(b)), Length.ofMm(read)));
     }
 
     private void angle(int at) {
@@ -94,7 +93,7 @@ public final class SeededSurvey {
         GivenMeasure measure = measures.get(slipped);
         if (measure instanceof GivenMeasure.GivenTapeLength tape) {
             double slip = slip(StrictMath.round(tape.reads().mm()));
-            measures.set(slipped, new GivenMeasure.GivenTapeLength(tape.tape(), Length.ofMm(slip), null, null, null));
+            measures.set(slipped, GivenMeasure.GivenTapeLength.of(tape.tape(), Length.ofMm(slip)));
         } else if (measure instanceof GivenMeasure.GivenGaugeAngle gauge) {
             double read = gauge.reads().degrees();
             boolean supplement = read < 170 && Math.abs(90 - read) > 5 && random.nextBoolean();
@@ -133,8 +132,9 @@ public final class SeededSurvey {
         for (int i = 1; i < truth.size(); i++) {
             corners.append(' ').append(name(i));
         }
-        return SurveyResolver.survey(
-                new GivenSurvey(SurveyExamples.names(corners.toString()), null, null, List.of(), measures, null));
+        return SurveyResolver.survey(GivenSurvey.builder(SurveyExamples.names(corners.toString()))
+                .measures(measures)
+                .build());
     }
 
     public List<Point> truth() {

@@ -56,7 +56,7 @@ public final class SurveyExamples {
     }
 
     public SurveyExamples edge(String edge, EdgeKind kind) {
-        edges.add(new GivenEdge(names(edge), kind, null, null, null));
+        edges.add(GivenEdge.of(names(edge), kind));
         return this;
     }
 
@@ -66,7 +66,7 @@ public final class SurveyExamples {
     }
 
     public SurveyExamples tape(String ends, double mm) {
-        measures.add(new GivenMeasure.GivenTapeLength(names(ends), Length.ofMm(mm), null, null, null));
+        measures.add(GivenMeasure.GivenTapeLength.of(names(ends), Length.ofMm(mm)));
         return this;
     }
 
@@ -121,7 +121,13 @@ public final class SurveyExamples {
     }
 
     public SurveySpec notes() {
-        return SurveyResolver.survey(new GivenSurvey(corners, round, strip, edges, measures, risk));
+        return SurveyResolver.survey(GivenSurvey.builder(corners)
+                .goingRound(round)
+                .stripWidth(strip)
+                .edges(edges)
+                .measures(measures)
+                .falseAlarm(risk)
+                .build());
     }
 
     public SurveyAnswer answer() {

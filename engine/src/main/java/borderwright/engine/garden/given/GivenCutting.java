@@ -53,4 +53,62 @@ public record GivenCutting(
                 atLeast = 0.1,
                 atMost = 5)
         @Nullable
-        Length lengthsTo) {}
+        Length lengthsTo) {
+    /** Begins with what is needed; what is not given is absent. */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Gives it key by key. */
+    public static final class Builder {
+        private @Nullable Length trim;
+        private @Nullable Double rejectsPercent;
+        private @Nullable Integer keepWhole;
+        private @Nullable Length extraForFitting;
+        private @Nullable Length shortestOffcut;
+        private @Nullable BigDecimal offcutPerMetre;
+        private @Nullable Length lengthsTo;
+
+        private Builder() {}
+
+        public Builder trim(@Nullable Length given) {
+            trim = given;
+            return this;
+        }
+
+        public Builder rejectsPercent(@Nullable Double given) {
+            rejectsPercent = given;
+            return this;
+        }
+
+        public Builder keepWhole(@Nullable Integer given) {
+            keepWhole = given;
+            return this;
+        }
+
+        public Builder extraForFitting(@Nullable Length given) {
+            extraForFitting = given;
+            return this;
+        }
+
+        public Builder shortestOffcut(@Nullable Length given) {
+            shortestOffcut = given;
+            return this;
+        }
+
+        public Builder offcutPerMetre(@Nullable BigDecimal given) {
+            offcutPerMetre = given;
+            return this;
+        }
+
+        public Builder lengthsTo(@Nullable Length given) {
+            lengthsTo = given;
+            return this;
+        }
+
+        public GivenCutting build() {
+            return new GivenCutting(
+                    trim, rejectsPercent, keepWhole, extraForFitting, shortestOffcut, offcutPerMetre, lengthsTo);
+        }
+    }
+}

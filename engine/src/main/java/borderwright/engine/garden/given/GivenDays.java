@@ -147,4 +147,61 @@ public record GivenDays(
             }
         }
     }
+
+    /** Begins with what is needed; what is not given is absent. */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Gives it key by key. */
+    public static final class Builder {
+        private @Nullable LocalDate start;
+        private List<DayOfWeek> workDays = List.of();
+        private List<LocalDate> away = List.of();
+        private @Nullable Double hours;
+        private @Nullable Integer helpers;
+        private @Nullable Integer delivery;
+        private @Nullable GivenPace pace;
+
+        private Builder() {}
+
+        public Builder start(@Nullable LocalDate given) {
+            start = given;
+            return this;
+        }
+
+        public Builder workDays(List<DayOfWeek> given) {
+            workDays = given;
+            return this;
+        }
+
+        public Builder away(List<LocalDate> given) {
+            away = given;
+            return this;
+        }
+
+        public Builder hours(@Nullable Double given) {
+            hours = given;
+            return this;
+        }
+
+        public Builder helpers(@Nullable Integer given) {
+            helpers = given;
+            return this;
+        }
+
+        public Builder delivery(@Nullable Integer given) {
+            delivery = given;
+            return this;
+        }
+
+        public Builder pace(@Nullable GivenPace given) {
+            pace = given;
+            return this;
+        }
+
+        public GivenDays build() {
+            return new GivenDays(start, workDays, away, hours, helpers, delivery, pace);
+        }
+    }
 }

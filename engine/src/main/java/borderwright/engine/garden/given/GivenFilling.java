@@ -82,7 +82,12 @@ public record GivenFilling(
             Length length,
 
             @Described(value = "distance between staples", otherwise = "125 mm", atLeast = 30, atMost = 600) @Nullable
-            Length staples) {}
+            Length staples) {
+        /** One of which nothing is given. */
+        public static GivenLiner plain() {
+            return new GivenLiner(null, null, null);
+        }
+    }
 
     /** A finish on the outer faces. */
     @Described("a finish on the outer faces")

@@ -54,4 +54,61 @@ public record GivenFirstPlanter(
                 atLeast = 0,
                 atMost = 200)
         @Nullable
-        Length bulge) {}
+        Length bulge) {
+    /** Begins with what is needed; what is not given is absent. */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /** Gives it key by key. */
+    public static final class Builder {
+        private @Nullable Double cutting;
+        private @Nullable Double building;
+        private @Nullable Length kerf;
+        private @Nullable String saw;
+        private @Nullable Integer boards;
+        private @Nullable Integer unusable;
+        private @Nullable Length bulge;
+
+        private Builder() {}
+
+        public Builder cutting(@Nullable Double given) {
+            cutting = given;
+            return this;
+        }
+
+        public Builder building(@Nullable Double given) {
+            building = given;
+            return this;
+        }
+
+        public Builder kerf(@Nullable Length given) {
+            kerf = given;
+            return this;
+        }
+
+        public Builder saw(@Nullable String given) {
+            saw = given;
+            return this;
+        }
+
+        public Builder boards(@Nullable Integer given) {
+            boards = given;
+            return this;
+        }
+
+        public Builder unusable(@Nullable Integer given) {
+            unusable = given;
+            return this;
+        }
+
+        public Builder bulge(@Nullable Length given) {
+            bulge = given;
+            return this;
+        }
+
+        public GivenFirstPlanter build() {
+            return new GivenFirstPlanter(cutting, building, kerf, saw, boards, unusable, bulge);
+        }
+    }
+}

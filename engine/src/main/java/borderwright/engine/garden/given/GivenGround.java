@@ -98,7 +98,12 @@ public record GivenGround(
 
             @Described(value = "distance between pins along edges and seams", otherwise = "400 mm", atLeast = 100)
             @Nullable
-            Length pins) {}
+            Length pins) {
+        /** One of which nothing is given. */
+        public static GivenMembrane plain() {
+            return new GivenMembrane(null, null, null, null);
+        }
+    }
 
     /** Feet under planters on hard ground. */
     @Described("feet under planters on hard ground: packers that level the box and let water run off beneath it")

@@ -48,7 +48,12 @@ public sealed interface GivenMeasure
 
             @Described(value = "what it was taken with", otherwise = "tape up to 5 m, long tape beyond") @Nullable
             Instrument with)
-            implements GivenMeasure {}
+            implements GivenMeasure {
+        /** Nothing given but what is needed. */
+        public static GivenTapeLength of(Names tape, Length reads) {
+            return new GivenTapeLength(tape, reads, null, null, null);
+        }
+    }
 
     /** The angle between two directions seen from the middle point. */
     @Described("an angle taken with a gauge at the middle of three points")
@@ -106,7 +111,12 @@ public sealed interface GivenMeasure
 
             @Described(value = "what it was taken with", otherwise = "tape up to 5 m, long tape beyond") @Nullable
             Instrument with)
-            implements GivenMeasure {}
+            implements GivenMeasure {
+        /** Nothing given but what is needed. */
+        public static GivenBaselineOffset of(String offset, Names baseline, Length along, Length reads) {
+            return new GivenBaselineOffset(offset, baseline, along, reads, null, null, null);
+        }
+    }
 
     /** Several short lengths, one after the other, along a straight line. */
     @Described("short lengths one after the other along a straight line")
@@ -140,6 +150,11 @@ public sealed interface GivenMeasure
             implements GivenMeasure {
         public GivenTapeChain {
             lengths = List.copyOf(lengths);
+        }
+
+        /** Nothing given but what is needed. */
+        public static GivenTapeChain of(Names chain, List<Length> lengths) {
+            return new GivenTapeChain(chain, lengths, null, null, null);
         }
     }
 

@@ -71,5 +71,58 @@ public record GivenSurvey(
                     otherwise = "house 5 m, wall and fence 1.8 m, hedge 1.5 m, others nothing",
                     atLeast = 0)
             @Nullable
-            Length height) {}
+            Length height) {
+        /** Nothing given but what is needed. */
+        public static GivenEdge of(Names edge, EdgeKind kind) {
+            return new GivenEdge(edge, kind, null, null, null);
+        }
+    }
+
+    /** Begins with what is needed; what is not given is absent. */
+    public static Builder builder(Names corners) {
+        return new Builder(corners);
+    }
+
+    /** Gives it key by key. */
+    public static final class Builder {
+        private final Names corners;
+        private @Nullable RingDirection goingRound;
+        private @Nullable Length stripWidth;
+        private List<GivenEdge> edges = List.of();
+        private List<GivenMeasure> measures = List.of();
+        private @Nullable Double falseAlarm;
+
+        private Builder(Names corners) {
+            this.corners = corners;
+        }
+
+        public Builder goingRound(@Nullable RingDirection given) {
+            goingRound = given;
+            return this;
+        }
+
+        public Builder stripWidth(@Nullable Length given) {
+            stripWidth = given;
+            return this;
+        }
+
+        public Builder edges(List<GivenEdge> given) {
+            edges = given;
+            return this;
+        }
+
+        public Builder measures(List<GivenMeasure> given) {
+            measures = given;
+            return this;
+        }
+
+        public Builder falseAlarm(@Nullable Double given) {
+            falseAlarm = given;
+            return this;
+        }
+
+        public GivenSurvey build() {
+            return new GivenSurvey(corners, goingRound, stripWidth, edges, measures, falseAlarm);
+        }
+    }
 }

@@ -127,7 +127,7 @@ public final class WoodResolver {
 
     static CuttingSpec cutting(@Nullable GivenCutting given, UnitSystem units, Ledger ledger) {
         Ledger in = ledger.in("cutting", given);
-        GivenCutting g = given == null ? new GivenCutting(null, null, null, null, null, null, null) : given;
+        GivenCutting g = given == null ? GivenCutting.builder().build() : given;
         Length step = units == UnitSystem.IMPERIAL ? SIXTEENTH_OF_AN_INCH : Length.ofMm(1);
         return new CuttingSpec(
                 in.or("trim", g.trim(), Length.ofMm(10), Ledger.PRACTICE),

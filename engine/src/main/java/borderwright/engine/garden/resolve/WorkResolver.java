@@ -16,7 +16,7 @@ public final class WorkResolver {
     /** Published rates differ by a factor of two. */
     private static final String AMATEURS = "careful amateurs: " + Ledger.PRACTICE;
 
-    private static final GivenDays NOTHING = new GivenDays(null, List.of(), List.of(), null, null, null, null);
+    private static final GivenDays NOTHING = GivenDays.builder().build();
     private static final GivenPace NO_PACE = GivenPace.builder().build();
 
     private WorkResolver() {}

@@ -43,7 +43,7 @@ class NestedBasketTest {
     private static final EndCut BEVEL = TestCuts.of(45, 0, EndCut.LongPoint.MARKED_FACE, 40);
     private static final EndCut MITRE = TestCuts.of(0, 45, EndCut.LongPoint.UPPER_EDGE, 100);
     private static final CuttingSpec NO_TRIM =
-            WoodResolver.cutting(new GivenCutting(Length.ZERO, null, null, null, null, null, null));
+            WoodResolver.cutting(GivenCutting.builder().trim(Length.ZERO).build());
 
     private static Piece piece(String label, double mm, EndCut left, EndCut right) {
         return TestPieces.piece("bar", label, mm, left, right);

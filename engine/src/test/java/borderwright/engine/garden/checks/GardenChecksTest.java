@@ -29,11 +29,14 @@ class GardenChecksTest {
     private static final GivenMeasure.GivenTapeLength A_B = tape("A", "B");
 
     private static GivenMeasure.GivenTapeLength tape(String... names) {
-        return new GivenMeasure.GivenTapeLength(Names.of(names), M, null, null, null);
+        return GivenMeasure.GivenTapeLength.of(Names.of(names), M);
     }
 
     private static GivenSurvey survey(Names corners, boolean strip, GivenMeasure... measures) {
-        return new GivenSurvey(corners, null, strip ? M : null, List.of(), List.of(measures), null);
+        return GivenSurvey.builder(corners)
+                .stripWidth(strip ? M : null)
+                .measures(List.of(measures))
+                .build();
     }
 
     private static GivenRun run(String name, Names along, Integer planters, LengthRange length) {
@@ -114,9 +117,8 @@ class GardenChecksTest {
     class Points {
         @Test
         void aPointIsKnownByAnOffsetAChainOrTwoMeasures() {
-            GivenMeasure offset = new GivenMeasure.GivenBaselineOffset("P", Names.of("A", "B"), M, M, null, null, null);
-            GivenMeasure chain =
-                    new GivenMeasure.GivenTapeChain(Names.of("A", "Q", "B"), List.of(M, M), null, null, null);
+            GivenMeasure offset = GivenMeasure.GivenBaselineOffset.of("P", Names.of("A", "B"), M, M);
+            GivenMeasure chain = GivenMeasure.GivenTapeChain.of(Names.of("A", "Q", "B"), List.of(M, M));
             GivenMeasure angle =
                     new GivenMeasure.GivenGaugeAngle(Names.of("A", "R", "B"), Angle.ofDegrees(90), null, null);
             GivenMeasure level = new GivenMeasure.GivenLevelReading("Q", M, null, null);
@@ -135,7 +137,7 @@ class GardenChecksTest {
 
         @Test
         void aChainHasOneLengthFewerThanPoints() {
-            GivenMeasure chain = new GivenMeasure.GivenTapeChain(Names.of("A", "B"), List.of(M, M), null, null, null);
+            GivenMeasure chain = GivenMeasure.GivenTapeChain.of(Names.of("A", "B"), List.of(M, M));
             assertThat(said(survey(Names.of("A", "B"), true, chain)))
                     .containsExactly("survey.measures[0].lengths: A chain of 2 points has 1 length; 2 are given."
                             + " Write one length between each two neighbours.");

@@ -18,7 +18,6 @@ import borderwright.engine.measure.Gravity;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.English;
 import borderwright.engine.strength.soil.Fill;
-import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
@@ -134,7 +133,7 @@ class GardenResolverTest {
                             .turf(Length.ofMm(35))
                             .barrow(80.0)
                             .build(),
-                    new GivenDays(null, List.of(), List.of(), 4.0, 2, null, null));
+                    GivenDays.builder().hours(4.0).helpers(2).build());
             assertThat(garden.ground().turfMm()).isEqualTo(35);
             assertThat(garden.ground().dig().barrowLitres()).isEqualTo(80);
             assertThat(garden.work().hours()).isEqualTo(4);

@@ -44,10 +44,10 @@ class RunBuildSurveyDefaultsTest {
     private static final Length LONG = Length.ofMm(9000);
 
     private static final List<GivenMeasure> ONE_OF_EACH = List.of(
-            new GivenTapeLength(AB, LONG, null, null, null),
+            GivenTapeLength.of(AB, LONG),
             new GivenGaugeAngle(Names.of("A", "B", "C"), Angle.ofDegrees(90), null, null),
-            new GivenBaselineOffset("P", AB, SHORT, SHORT, null, null, null),
-            new GivenTapeChain(Names.of("A", "P", "B"), List.of(SHORT, SHORT), null, null, null),
+            GivenBaselineOffset.of("P", AB, SHORT, SHORT),
+            GivenTapeChain.of(Names.of("A", "P", "B"), List.of(SHORT, SHORT)),
             new GivenLevelReading("A", Length.ZERO, null, null),
             new GivenRise(AB, Length.ZERO, null, null),
             new GivenWallLean(AB, SHORT, SHORT, null, null),
@@ -120,12 +120,15 @@ class RunBuildSurveyDefaultsTest {
                 .rows(new GivenRun.GivenRows(SHORT, null, null))
                 .build();
         List<GivenSurvey.GivenEdge> edges = Arrays.stream(EdgeKind.values())
-                .map(kind -> new GivenSurvey.GivenEdge(AB, kind, null, null, null))
+                .map(kind -> GivenSurvey.GivenEdge.of(AB, kind))
                 .toList();
         return GardenResolver.resolve(GivenGarden.builder(
                                 "Test",
                                 "GBP",
-                                new GivenSurvey(AB, null, null, edges, ONE_OF_EACH, null),
+                                GivenSurvey.builder(AB)
+                                        .edges(edges)
+                                        .measures(ONE_OF_EACH)
+                                        .build(),
                                 GivenBuild.builder(TestBoxes.LARCH.name()).build())
                         .runs(List.of(run))
                         .build())
