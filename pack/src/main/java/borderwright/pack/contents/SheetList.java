@@ -44,7 +44,7 @@ public final class SheetList {
     /** Of an upright page: the plan of a usual garden then follows the cautions on theirs. */
     private static final double PLAN_SHARE = 0.3;
 
-    private static final double PLAN_STEP = 0.14;
+    private static final double PLAN_STEP = 0.05;
     private static final double TITLE_MM = 8;
 
     /** A plan that leaves less of a lying page has no room for elevations under it. */
@@ -106,7 +106,7 @@ public final class SheetList {
         width = paper.roomWidthMm(Orientation.PORTRAIT);
         height = paper.roomHeightMm(Orientation.PORTRAIT);
         return new PlanSheet(
-                plan, upright(width, height), ElevationDrawing.all(plan, width, height / 4), Orientation.PORTRAIT);
+                plan, upright(width, height), ElevationDrawing.all(plan, width, height / 6), Orientation.PORTRAIT);
     }
 
     /** As low as names all its dimensions. */
