@@ -84,13 +84,16 @@ final class ScrewRows {
     }
 
     private String onWall(FixingLine line) {
-        String edge = f.length(line.edgeMm());
         return f.text(
                 switch (line.hold()) {
-                    case WALL_TO_UPRIGHT, DIVIDER_TO_UPRIGHT -> BenchMessage.TWO_IN_EVERY_BOARD.of(edge);
-                    case LAP -> BenchMessage.TWO_IN_LAPPING_BOARDS.of(edge);
-                    case CAPPING_TO_WALL -> BenchMessage.IN_A_LINE_DOWN.of(edge);
-                    case TIE_TO_BRACE -> BenchMessage.SIDEWAYS_THROUGH_TIE.of(f.length(line.endMm()));
+                    case WALL_TO_UPRIGHT -> BenchMessage.TWO_IN_EVERY_BOARD.of(heights(line));
+                    case DIVIDER_TO_UPRIGHT ->
+                        BenchMessage.THROUGH_DIVIDER.of(
+                                line.from(), line.through().isEmpty() ? "boards" : "upright", heights(line));
+                    case UPRIGHTS_TOGETHER -> BenchMessage.BEFORE_THE_BOARDS.of(heights(line));
+                    case LAP -> BenchMessage.TWO_IN_LAPPING_BOARDS.of(heights(line));
+                    case CAPPING_TO_WALL -> BenchMessage.IN_A_LINE_DOWN.of(f.length(line.edgeMm()));
+                    case TIE_TO_BRACE -> BenchMessage.SIDEWAYS_THROUGH_TIE.of(f.length(line.endMm()), heights(line));
                     default -> BenchMessage.AT_CORNER_HEIGHTS.of(heights(line));
                 });
     }
@@ -102,7 +105,11 @@ final class ScrewRows {
     private String place(FixingLine line) {
         return f.text(
                 switch (line.hold()) {
-                    case WALL_TO_UPRIGHT, DIVIDER_TO_UPRIGHT -> into(alongs(line), line);
+                    case WALL_TO_UPRIGHT -> into(alongs(line), line);
+                    case DIVIDER_TO_UPRIGHT ->
+                        line.through().isEmpty()
+                                ? into(alongs(line), line)
+                                : BenchMessage.SCREWS_THROUGH_AT.of(line.through(), alongs(line), line.count());
                     case LAP -> inCourses(line);
                     case CAPPING_TO_WALL ->
                         BenchMessage.SCREWS_THROUGH_AT.of(line.through(), alongs(line), line.count());

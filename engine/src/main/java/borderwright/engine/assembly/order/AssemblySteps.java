@@ -26,6 +26,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Works the steps of a box out: every piece is added in one step, every fixing driven in one. */
 final class AssemblySteps {
@@ -159,7 +160,12 @@ final class AssemblySteps {
                 AssemblyMessage.FIT_DIVIDERS.of(dividers.size()),
                 List.of(),
                 added,
-                dividers.stream().flatMap(d -> d.fixings().stream()).toList());
+                Stream.concat(
+                                dividers.stream().flatMap(d -> d.fixings().stream()),
+                                walls.stream()
+                                        .flatMap(w -> w.fixings().stream())
+                                        .filter(order::isAtDivider))
+                        .toList());
     }
 
     private void ties() {
