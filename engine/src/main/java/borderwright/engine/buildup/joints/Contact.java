@@ -57,9 +57,9 @@ record Contact(Point from, Point to, Point into) {
         return from.towards(to, 0.5);
     }
 
-    /** Off the middle towards its second end; the middle where the distance is negative. */
+    /** So far off the middle towards its second end; a negative distance towards its first. */
     Point aside(double mm) {
-        return middle().plus(to.minus(from).unit().times(StrictMath.max(0, mm)));
+        return middle().plus(to.minus(from).unit().times(mm));
     }
 
     /** How thick a solid is behind a place on its face, mm. */

@@ -94,18 +94,24 @@ final class FlankScrews {
             boolean isLater = isAfter(plan, opposite.get());
             return isLater ? new Driven(plan.screw(), List.of()) : drive(plan, board, upright, over, QUARTER);
         }
-        Point place = contact.aside(StrictMath.min(
-                ASIDE_MM, contact.lengthMm() / 2 - EDGE * plan.screw().diameterMm()));
-        double thick = Contact.thickMm(board.place().plan(), place, contact.into());
-        Point far = place.plus(contact.into().times(thick + PAST_PLAY_MM));
-        double behind = thick + Contact.thickMm(opposite.get().place().plan(), far, contact.into());
-        Screw screw = pieces.draft.screws.screw(fixed, behind);
-        return along(
-                plan,
-                new Way(screw, place.minus(contact.into().times(fixed)), contact.into(), fixed),
-                over,
-                QUARTER,
-                StrictMath.min(endMm(upright), endMm(opposite.get())));
+        double off = StrictMath.max(
+                0,
+                StrictMath.min(
+                        ASIDE_MM,
+                        contact.lengthMm() / 2 - EDGE * plan.screw().diameterMm()));
+        List<Way> ways = new ArrayList<>();
+        for (double aside : new double[] {off, 0, -off}) {
+            Point place = contact.aside(aside);
+            double thick = Contact.thickMm(board.place().plan(), place, contact.into());
+            Point far = place.plus(contact.into().times(thick + PAST_PLAY_MM));
+            double behind = thick + Contact.thickMm(opposite.get().place().plan(), far, contact.into());
+            Screw screw = pieces.draft.screws.screw(fixed, behind);
+            Way way = new Way(screw, place.minus(contact.into().times(fixed)), contact.into(), fixed);
+            if (ways.isEmpty() || screw.equals(ways.get(0).screw)) {
+                ways.add(way);
+            }
+        }
+        return along(plan, ways, over, QUARTER, StrictMath.min(endMm(upright), endMm(opposite.get())));
     }
 
     /** The upright on the other face of a divider, over the middle of this one. */
@@ -171,20 +177,20 @@ final class FlankScrews {
                 && isOpen(back, height)
                 && back.screw.lengthMm() >= back.throughMm + LEAST_POINT * back.screw.diameterMm();
         Way way = turned ? back : there;
-        return along(plan, way, over, share, StrictMath.min(endMm(through), endMm(into)));
+        return along(plan, List.of(way), over, share, StrictMath.min(endMm(through), endMm(into)));
     }
 
-    private Driven along(JointPlan plan, Way way, List<Prism> over, double share, double endMm) {
+    /** Along the first of these ways that has room in each of these heights; all with the same screw. */
+    private Driven along(JointPlan plan, List<Way> ways, List<Prism> over, double share, double endMm) {
+        Screw screw = ways.get(0).screw;
         List<ScrewLine> lines = new ArrayList<>();
         for (Prism high : over) {
-            Heights heights = Heights.of(high.bottomMm(), high.topMm(), share, endMm, way.screw.diameterMm());
+            Heights heights = Heights.of(high.bottomMm(), high.topMm(), share, endMm, screw.diameterMm());
+            List<List<Double>> sets = heights.choices(plan.hold().perJoint());
             lines.addAll(space.take(
-                    heights.choices(plan.hold().perJoint()).stream()
-                            .map(way::at)
-                            .toList(),
-                    way.screw.diameterMm()));
+                    ways.stream().flatMap(way -> sets.stream().map(way::at)).toList(), screw.diameterMm()));
         }
-        return new Driven(way.screw, lines);
+        return new Driven(screw, lines);
     }
 
     /** One way to drive a joint's screws. */
