@@ -6,6 +6,7 @@ import borderwright.engine.buildup.parts.ScrewLine;
 import borderwright.engine.buildup.parts.ScrewRules.Screw;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
+import borderwright.engine.geometry.Ring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -97,18 +98,19 @@ final class FlankScrews {
         double off = StrictMath.max(
                 0,
                 StrictMath.min(
-                        ASIDE_MM,
-                        contact.lengthMm() / 2 - EDGE * plan.screw().diameterMm()));
+                        ASIDE_MM, contact.lengthMm() / 2 - EDGE * plan.screw().diameterMm()));
         List<Way> ways = new ArrayList<>();
+        Ring own = upright.place().plan();
         for (double aside : new double[] {off, 0, -off}) {
             Point place = contact.aside(aside);
+            double through = Contact.thickMm(own, place, contact.into().times(-1));
             double thick = Contact.thickMm(board.place().plan(), place, contact.into());
             Point far = place.plus(contact.into().times(thick + PAST_PLAY_MM));
             double behind = thick + Contact.thickMm(opposite.get().place().plan(), far, contact.into());
-            Screw screw = pieces.draft.screws.screw(fixed, behind);
-            Way way = new Way(screw, place.minus(contact.into().times(fixed)), contact.into(), fixed);
-            if (ways.isEmpty() || screw.equals(ways.get(0).screw)) {
-                ways.add(way);
+            Screw screw = pieces.draft.screws.screw(through, behind);
+            boolean whole = opposite.get().place().plan().contains(far, 0);
+            if (ways.isEmpty() || whole && screw.equals(ways.get(0).screw)) {
+                ways.add(new Way(screw, place.minus(contact.into().times(through)), contact.into(), through));
             }
         }
         return along(plan, ways, over, QUARTER, StrictMath.min(endMm(upright), endMm(opposite.get())));
@@ -186,11 +188,17 @@ final class FlankScrews {
         List<ScrewLine> lines = new ArrayList<>();
         for (Prism high : over) {
             Heights heights = Heights.of(high.bottomMm(), high.topMm(), share, endMm, screw.diameterMm());
-            List<List<Double>> sets = heights.choices(plan.hold().perJoint());
-            lines.addAll(space.take(
-                    ways.stream().flatMap(way -> sets.stream().map(way::at)).toList(), screw.diameterMm()));
+            List<List<ScrewLine>> choices = choices(ways, heights, plan.hold().perJoint());
+            // Where two find no room, one does; a second would split what it meets.
+            boolean room = space.hasRoom(choices, screw.diameterMm());
+            lines.addAll(space.take(room ? choices : choices(ways, heights, 1), screw.diameterMm()));
         }
         return new Driven(screw, lines);
+    }
+
+    private static List<List<ScrewLine>> choices(List<Way> ways, Heights heights, int count) {
+        List<List<Double>> sets = heights.choices(count);
+        return ways.stream().flatMap(way -> sets.stream().map(way::at)).toList();
     }
 
     /** One way to drive a joint's screws. */

@@ -40,6 +40,11 @@ final class ScrewSpace {
         return best;
     }
 
+    /** Whether one of these choices keeps the least distance from all that stand. */
+    boolean hasRoom(List<List<ScrewLine>> choices, double diameterMm) {
+        return choices.stream().anyMatch(choice -> diameters(choice, diameterMm) >= LEAST);
+    }
+
     /** Least distance to any screw that stands, in diameters of the thicker of the two. */
     private double diameters(List<ScrewLine> lines, double diameterMm) {
         double least = Double.POSITIVE_INFINITY;
