@@ -20,6 +20,9 @@ final class CornerScrews {
 
     private static final int STEPS = 4;
 
+    /** A screw that would stand less deep in the end of a slanting board is left out, in diameters (no source). */
+    private static final double LEAST_POINT = 3;
+
     private final PlacedPieces pieces;
     private final ScrewSpace space;
 
@@ -56,6 +59,9 @@ final class CornerScrews {
         }
         Screw screw = pieces.draft.screws.fit(plan.screw(), wall, behind);
         List<ScrewLine> lines = new ArrayList<>();
+        if (screw.lengthMm() < wall + LEAST_POINT * screw.diameterMm()) {
+            return new Driven(screw, lines);
+        }
         laps.forEach(lap -> lines.addAll(drive(plan, screw, lap)));
         return new Driven(screw, lines);
     }
