@@ -99,21 +99,28 @@ final class FlankScrews {
                 0,
                 StrictMath.min(
                         ASIDE_MM, contact.lengthMm() / 2 - EDGE * plan.screw().diameterMm()));
+        return along(plan, ways(contact, off, List.of(upright, board, opposite.get())), over, QUARTER, StrictMath.min(endMm(upright), endMm(opposite.get())));
+    }
+
+    /** From the first of three pieces through the second into the third: off the middle, in it, and off it the other way. */
+    private List<Way> ways(Contact contact, double off, List<Piece> three) {
         List<Way> ways = new ArrayList<>();
-        Ring own = upright.place().plan();
+        Ring own = three.get(0).place().plan();
+        Ring board = three.get(1).place().plan();
+        Ring opposite = three.get(2).place().plan();
         for (double aside : new double[] {off, 0, -off}) {
             Point place = contact.aside(aside);
             double through = Contact.thickMm(own, place, contact.into().times(-1));
-            double thick = Contact.thickMm(board.place().plan(), place, contact.into());
+            double thick = Contact.thickMm(board, place, contact.into());
             Point far = place.plus(contact.into().times(thick + PAST_PLAY_MM));
-            double behind = thick + Contact.thickMm(opposite.get().place().plan(), far, contact.into());
+            double behind = thick + Contact.thickMm(opposite, far, contact.into());
             Screw screw = pieces.draft.screws.screw(through, behind);
-            boolean whole = opposite.get().place().plan().contains(far, 0);
+            boolean whole = opposite.contains(far, 0);
             if (ways.isEmpty() || whole && screw.equals(ways.get(0).screw)) {
                 ways.add(new Way(screw, place.minus(contact.into().times(through)), contact.into(), through));
             }
         }
-        return along(plan, ways, over, QUARTER, StrictMath.min(endMm(upright), endMm(opposite.get())));
+        return ways;
     }
 
     /** The upright on the other face of a divider, over the middle of this one. */
