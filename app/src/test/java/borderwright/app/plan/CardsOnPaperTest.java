@@ -212,7 +212,7 @@ class CardsOnPaperTest {
         CardText card = cards.get(Integer.parseInt(number));
         String planter = label.substring(0, label.indexOf('-'));
         String part = label.substring(label.indexOf('-') + 1);
-        boolean named = !card.tally().isEmpty()
+        boolean named = !card.tally().numbers().isEmpty()
                 || card.pieces().stream()
                         .anyMatch(pieces -> pieces.planter().equals(planter)
                                         && pieces.parts().contains(part)

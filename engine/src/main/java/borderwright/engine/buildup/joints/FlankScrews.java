@@ -99,7 +99,12 @@ final class FlankScrews {
                 0,
                 StrictMath.min(
                         ASIDE_MM, contact.lengthMm() / 2 - EDGE * plan.screw().diameterMm()));
-        return along(plan, ways(contact, off, List.of(upright, board, opposite.get())), over, QUARTER, StrictMath.min(endMm(upright), endMm(opposite.get())));
+        return along(
+                plan,
+                ways(contact, off, List.of(upright, board, opposite.get())),
+                over,
+                QUARTER,
+                StrictMath.min(endMm(upright), endMm(opposite.get())));
     }
 
     /** From the first of three pieces through the second into the third: off the middle, in it, and off it the other way. */

@@ -108,7 +108,7 @@ record CardColumns(double columnMm, double pageMm) {
                 TEXT_PT,
                 wide);
         List<Double> words = new ArrayList<>();
-        if (card.tally().isEmpty()) {
+        if (card.tally().numbers().isEmpty()) {
             words.addAll(words(card.countWords(), TypeFace.REGULAR, TEXT_PT));
             for (CardText.Pieces pieces : card.pieces()) {
                 double first = pieces.planter().isEmpty()
@@ -124,8 +124,8 @@ record CardColumns(double columnMm, double pageMm) {
             for (String part : card.pieces().get(0).parts()) {
                 high += text(part, TypeFace.REGULAR, TEXT_PT, wide);
             }
-            words.addAll(words(CardText.TALLY, TypeFace.REGULAR, TEXT_PT));
-            card.tally().forEach(number -> words.add(tickMm(String.valueOf(number))));
+            words.addAll(words(card.tally().words(), TypeFace.REGULAR, TEXT_PT));
+            card.tally().numbers().forEach(number -> words.add(tickMm(String.valueOf(number))));
         }
         return high + lines(words, wide, 0) * TEXT_PT * MM_PER_PT * TICK_LINE + AFTER_TEXT_MM;
     }

@@ -18,6 +18,7 @@ enum CardMessage implements MessageCode {
     SAW_KERF(text("saw"), piece("kerf")),
     CARD_TITLE(count("number"), text("saw")),
     CARD_PIECES(count("many")),
+    TICK_AS_YOU_CUT,
     SAW_SQUARE,
     SAW_TILTED(choice("kind"), angle("tilt"), text("lean")),
     SAW_TURNED(choice("kind"), angle("turn"), text("lean")),

@@ -22,18 +22,15 @@ import java.util.Map;
  * @param how how saw and board lie, and what is kept
  * @param pieces what is cut, by planter; in short where they are counted
  * @param countWords how many
- * @param tally numbers to tick while cutting; empty where each piece has a tick of its own
+ * @param tally numbers to tick while cutting; none where each piece has a tick of its own
  */
 public record CardText(
-        int number, String title, String stop, How how, List<Pieces> pieces, String countWords, List<Integer> tally) {
+        int number, String title, String stop, How how, List<Pieces> pieces, String countWords, Tally tally) {
     /** An angle that prints as 0.0 is square. */
     private static final double LEAST_SHOWN_DEG = 0.05;
 
     /** So many numbers to tick are found at a glance. */
     private static final int MOST_TICKS = 30;
-
-    /** What stands before the numbers to tick. */
-    public static final String TALLY = "Tick as you cut:";
 
     /**
      * How saw and board lie.
@@ -57,9 +54,20 @@ public record CardText(
         }
     }
 
+    /**
+     * Numbers to tick while cutting.
+     *
+     * @param words what stands before them
+     * @param numbers how many are cut by then
+     */
+    public record Tally(String words, List<Integer> numbers) {
+        public Tally {
+            numbers = List.copyOf(numbers);
+        }
+    }
+
     public CardText {
         pieces = List.copyOf(pieces);
-        tally = List.copyOf(tally);
     }
 
     /** A card of a plan. */
@@ -81,7 +89,9 @@ public record CardText(
                         f.sentence(f.text(CardMessage.CUT_FOR.of(setting.cutFor())))),
                 counted ? List.of(new Pieces("", inShort(setUp, cutting, f))) : named(setUp, cutting, f),
                 f.text(CardMessage.CARD_PIECES.of(setUp.labels().size())),
-                counted ? tally(setUp.labels().size()) : List.of());
+                new Tally(
+                        f.text(CardMessage.TICK_AS_YOU_CUT.of()),
+                        counted ? tally(setUp.labels().size()) : List.of()));
     }
 
     private static Message to(CuttingPlan.SetUp setUp) {
