@@ -94,7 +94,7 @@ public record StrengthTerms(
         private double kneelingN = 0;
         private @Nullable Double bowLimitMm;
         private double bedFriction = 0;
-        private @Nullable Optional<FoundationSoil> ground;
+        private Optional<FoundationSoil> ground = Optional.of(FoundationSoil.UNKNOWN);
         private double gravelMm = 0;
         private double strapN = 0;
 
@@ -152,7 +152,7 @@ public record StrengthTerms(
                     kneelingN,
                     Objects.requireNonNull(bowLimitMm, "bowLimitMm"),
                     bedFriction,
-                    Objects.requireNonNull(ground, "ground"),
+                    ground,
                     gravelMm,
                     strapN);
         }

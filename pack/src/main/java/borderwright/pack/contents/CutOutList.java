@@ -52,7 +52,7 @@ public final class CutOutList {
         List<List<Drawing>> rows = new ArrayList<>();
         List<Drawing> row = new ArrayList<>();
         for (TemplateAngles angle : angles) {
-            boolean wide = angle.kind() == TemplateAngles.Kind.CORNER || rows.isEmpty() && row.isEmpty();
+            boolean wide = angle.kind() == TemplateAngles.Kind.CORNER || (rows.isEmpty() && row.isEmpty());
             AngleTemplate.Bars bars =
                     rows.isEmpty() && row.isEmpty() ? AngleTemplate.Bars.WITH : AngleTemplate.Bars.WITHOUT;
             row.add(angle.draw(bars, units, wide ? width : width / 3 - GUTTER_MM));

@@ -28,13 +28,11 @@ public final class BoardDrawing {
     private final DrawingBuilder sketch;
     private final double perMm;
     private final double aboveMm;
-    private final PrintedFigures f;
 
-    private BoardDrawing(DrawingBuilder sketch, double perMm, double aboveMm, PrintedFigures f) {
+    private BoardDrawing(DrawingBuilder sketch, double perMm, double aboveMm) {
         this.sketch = sketch;
         this.perMm = perMm;
         this.aboveMm = aboveMm;
-        this.f = f;
     }
 
     /**
@@ -56,7 +54,7 @@ public final class BoardDrawing {
         double above = texts.namesFit(perMm) ? LINE_MM : OUTSIDE_MM;
         double below = texts.lengthsFit(perMm) ? LINE_MM : OUTSIDE_MM;
         DrawingBuilder sketch = new DrawingBuilder(widthMm, above + BOARD_MM + below);
-        BoardDrawing drawing = new BoardDrawing(sketch, perMm, above, f);
+        BoardDrawing drawing = new BoardDrawing(sketch, perMm, above);
         drawing.board(board, texts, waiting);
         return sketch.finish(f.text(DrawingMessage.DRAWN_BOARD.of(Integer.toString(board.number()))));
     }

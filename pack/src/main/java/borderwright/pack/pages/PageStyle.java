@@ -72,7 +72,7 @@ final class PageStyle {
     private static String pageNumber(Garden garden) {
         String words = PrintedFigures.in(garden.units()).text(PageMessage.FOOT_PAGE.of(PAGE, PAGES));
         StringJoiner content = new StringJoiner(" ");
-        for (String part : COUNTED.split(words)) {
+        for (String part : COUNTED.split(words, -1)) {
             content.add(
                     switch (part) {
                         case PAGE -> "counter(page)";

@@ -121,7 +121,7 @@ final class FlankScrews {
             double behind = thick + Contact.thickMm(opposite, far, contact.into());
             Screw screw = pieces.draft.screws.screw(through, behind);
             boolean whole = opposite.contains(far, 0);
-            if (ways.isEmpty() || whole && screw.equals(ways.get(0).screw)) {
+            if (ways.isEmpty() || (whole && screw.equals(ways.get(0).screw))) {
                 ways.add(new Way(screw, place.minus(contact.into().times(through)), contact.into(), through));
             }
         }
@@ -167,7 +167,7 @@ final class FlankScrews {
             if (one.hold() == plan.hold() && one.into().equals(other.label())) {
                 return true;
             }
-            if (one == plan) {
+            if (one.equals(plan)) {
                 return false;
             }
         }

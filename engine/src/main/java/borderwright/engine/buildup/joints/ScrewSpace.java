@@ -28,7 +28,7 @@ final class ScrewSpace {
         double most = -1;
         for (List<ScrewLine> choice : choices) {
             double room = StrictMath.min(WANTED, diameters(choice, diameterMm));
-            if (room >= WANTED || most < LEAST && room > most) {
+            if (room >= WANTED || (most < LEAST && room > most)) {
                 best = choice;
                 most = room;
             }

@@ -30,15 +30,24 @@ public final class ModelRows {
     /** Cost of the dearest board: the linear programme's unit of cost. */
     final double costUnit;
 
-    /**
-     * The rows of a part.
-     *
-     * @param firstSize row of its first size; the others follow
-     * @param ofBoard row of each board, -1 where it is not counted
-     * @param firstTotal first of two rows for each total, "boards less total" and "total less boards"
-     * @param totalFrom least length of the boards in each total
-     */
-    private record PartRows(int firstSize, int[] ofBoard, int firstTotal, long[] totalFrom) {
+    /** The rows of a part. */
+    private static final class PartRows {
+        /** Row of its first size; the others follow. */
+        final int firstSize;
+        /** Row of each board, -1 where it is not counted. */
+        final int[] ofBoard;
+        /** First of two rows for each total, "boards less total" and "total less boards". */
+        final int firstTotal;
+        /** Least length of the boards in each total. */
+        final long[] totalFrom;
+
+        PartRows(int firstSize, int[] ofBoard, int firstTotal, long[] totalFrom) {
+            this.firstSize = firstSize;
+            this.ofBoard = ofBoard;
+            this.firstTotal = firstTotal;
+            this.totalFrom = totalFrom;
+        }
+
         int ofTotal(int t) {
             return firstTotal + 2 * t;
         }

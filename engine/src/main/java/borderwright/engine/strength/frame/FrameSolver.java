@@ -144,8 +144,8 @@ public final class FrameSolver {
             }
         }
         Fronts.Front own = frame.fronts.get(front);
-        for (int j = 0; j < own.pivots(); j++) {
-            values[j * own.size() + j] += (1 + damping) * frame.loose[own.equations()[j]];
+        for (int j = 0; j < own.pivots; j++) {
+            values[j * own.size() + j] += (1 + damping) * frame.loose[own.equations[j]];
         }
     }
 

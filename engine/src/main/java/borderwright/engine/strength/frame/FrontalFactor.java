@@ -30,6 +30,8 @@ final class FrontalFactor {
     @FunctionalInterface
     interface OwnStiffness {
         /**
+         * Adds them, each front's once.
+         *
          * @param front index
          * @param values of the front, lower triangle by columns, nothing yet
          */
@@ -49,10 +51,10 @@ final class FrontalFactor {
         for (int f = count - 1; f >= 0; f--) {
             Front front = fronts.get(f);
             values[f] = new double[front.size() * front.size()];
-            if (front.above() >= 0) {
-                rowsAbove[f] = front.rowsIn(fronts.get(front.above()));
-                nextBeside[f] = firstBelow[front.above()];
-                firstBelow[front.above()] = f;
+            if (front.above >= 0) {
+                rowsAbove[f] = front.rowsIn(fronts.get(front.above));
+                nextBeside[f] = firstBelow[front.above];
+                firstBelow[front.above] = f;
             }
         }
         markAll();
@@ -77,12 +79,12 @@ final class FrontalFactor {
                 for (int below = firstBelow[f]; below >= 0; below = nextBeside[below]) {
                     takeFrom(below, values[f], front.size());
                 }
-                if (!eliminate(values[f], front.size(), front.pivots())) {
+                if (!eliminate(values[f], front.size(), front.pivots)) {
                     markAll();
                     return false;
                 }
-                if (front.above() >= 0) {
-                    changed[front.above()] = true;
+                if (front.above >= 0) {
+                    changed[front.above] = true;
                 }
             }
         }
@@ -94,7 +96,7 @@ final class FrontalFactor {
         Front front = fronts.get(below);
         double[] from = values[below];
         int[] rows = rowsAbove[below];
-        int pivots = front.pivots();
+        int pivots = front.pivots;
         for (int c = 0; c < rows.length; c++) {
             int source = (pivots + c) * front.size() + pivots;
             int target = rows[c] * size;
@@ -178,8 +180,8 @@ final class FrontalFactor {
     }
 
     private static void forward(Front front, double[] values, double[] x) {
-        int[] equations = front.equations();
-        for (int j = 0; j < front.pivots(); j++) {
+        int[] equations = front.equations;
+        for (int j = 0; j < front.pivots; j++) {
             int column = j * equations.length;
             double pivot = x[equations[j]] / values[column + j];
             x[equations[j]] = pivot;
@@ -190,8 +192,8 @@ final class FrontalFactor {
     }
 
     private static void backward(Front front, double[] values, double[] x) {
-        int[] equations = front.equations();
-        for (int j = front.pivots() - 1; j >= 0; j--) {
+        int[] equations = front.equations;
+        for (int j = front.pivots - 1; j >= 0; j--) {
             int column = j * equations.length;
             double rest = x[equations[j]];
             for (int i = j + 1; i < equations.length; i++) {

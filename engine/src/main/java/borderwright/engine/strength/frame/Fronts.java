@@ -19,14 +19,22 @@ final class Fronts {
     /** By equation: the front that eliminates it. */
     private final int[] owner;
 
-    /**
-     * One full matrix of which the lower triangle is kept, by columns.
-     *
-     * @param equations of its rows, ascending; the first {@code pivots} are eliminated here
-     * @param pivots how many
-     * @param above index of the front that takes the rest; -1 for none
-     */
-    record Front(int[] equations, int pivots, int above) {
+    /** One full matrix of which the lower triangle is kept, by columns. */
+    static final class Front {
+        /** Of its rows, ascending; the first {@link #pivots} are eliminated here. */
+        final int[] equations;
+
+        final int pivots;
+
+        /** Index of the front that takes the rest; -1 for none. */
+        final int above;
+
+        Front(int[] equations, int pivots, int above) {
+            this.equations = equations;
+            this.pivots = pivots;
+            this.above = above;
+        }
+
         int size() {
             return equations.length;
         }

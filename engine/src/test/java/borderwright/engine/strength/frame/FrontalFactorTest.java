@@ -175,8 +175,8 @@ class FrontalFactorTest {
             }
         }
         Fronts.Front own = frame.fronts.get(front);
-        for (int j = 0; j < own.pivots(); j++) {
-            values[j * own.size() + j] += frame.loose[own.equations()[j]];
+        for (int j = 0; j < own.pivots; j++) {
+            values[j * own.size() + j] += frame.loose[own.equations[j]];
         }
     }
 
