@@ -17,6 +17,11 @@ public record ScrewRow(String fixing, String where, List<String> places, int cou
         places = List.copyOf(places);
     }
 
+    /** Whether the places are few enough to stand behind the heading. */
+    public boolean isShort() {
+        return places.size() <= 2 || (places.size() == 3 && columns() == 3);
+    }
+
     /** The places in rows. */
     public List<List<String>> rows(int columns) {
         return Rows.of(places, columns);

@@ -7,14 +7,20 @@ import borderwright.engine.message.Message;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.figures.PrintedFigures;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 
-/** The fixings of a wall or floor, as lines of text: those that are spread alike share a line. */
+/**
+ * The fixings of a wall or floor, as lines of text: those that are spread alike share a line. The holes of a screw are given
+ * once.
+ */
 final class ScrewRows {
     private static final double SAME_MM = 0.5;
+    private static final String MM = " mm";
 
     private final PrintedFigures f;
     private final List<Box.Course> courses;
@@ -42,10 +48,12 @@ final class ScrewRows {
             groups.computeIfAbsent(key, k -> new ArrayList<>()).add(line);
         }
         List<ScrewRow> rows = new ArrayList<>();
+        Set<String> drilled = new HashSet<>();
         for (List<FixingLine> group : groups.values()) {
             FixingLine first = group.get(0);
+            String name = first.fixing().item();
             rows.add(new ScrewRow(
-                    holes(first.fixing()),
+                    drilled.add(name) ? holes(first.fixing()) : name,
                     wall ? onWall(first) : onFloor(first),
                     wall ? group.stream().map(line -> place(line)).toList() : alike(group),
                     group.stream().mapToInt(FixingLine::count).sum()));
@@ -152,6 +160,8 @@ final class ScrewRows {
     private String written(List<Double> distances) {
         TreeSet<Double> distinct = new TreeSet<>((a, b) -> StrictMath.abs(a - b) < SAME_MM ? 0 : Double.compare(a, b));
         distinct.addAll(distances);
-        return String.join(", ", distinct.stream().map(f::length).toList());
+        String written = String.join(", ", distinct.stream().map(f::length).toList());
+        // Millimetres are named once.
+        return written.replace(MM + ",", ",");
     }
 }
