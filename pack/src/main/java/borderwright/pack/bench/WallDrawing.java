@@ -25,6 +25,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * One wall or divider as it lies on the bench: boards, uprights under them, ties and dividers behind, screws as dots; running
@@ -37,7 +38,10 @@ final class WallDrawing {
     private static final double NAMES_MM = 16;
     private static final double MOST_HIGH_MM = 44;
     private static final double FIRST_ROW_MM = 6;
-    private static final double ROW_MM = 26;
+    private static final double LAST_ROW_MM = 2;
+    /** A row of running distances beside the longest of its figures: arrow, elbow and the gap to the next row. */
+    private static final double BESIDE_FIGURE_MM = 8;
+
     /** Paper that a running figure takes up along the wall. */
     private static final double PITCH_MM = 3.6;
     /** A wall is drawn no smaller than this: a batten of 47 mm is then a millimetre wide. */
@@ -87,7 +91,8 @@ final class WallDrawing {
         WallBench wall = stretch.wall();
         Span along = stretch.reach();
         boolean second = !WallExtent.others(wall).isEmpty();
-        double height = HEAD_MM + NAMES_MM + scale.paper(up.lengthMm()) + FIRST_ROW_MM + ROW_MM * (second ? 2 : 1);
+        double row = rowMm(wall, f);
+        double height = HEAD_MM + NAMES_MM + scale.paper(up.lengthMm()) + row * (second ? 2 : 1) + LAST_ROW_MM;
         DrawingBuilder sketch = new DrawingBuilder(widthMm, height);
         double left = SIDE_MM + StrictMath.max(0, (widthMm - SIDE_MM - RIGHT_MM - scale.paper(along.lengthMm())) / 2);
         Spot zero = new Spot(left - scale.paper(along.fromMm()), HEAD_MM + NAMES_MM + scale.paper(up.toMm()));
@@ -100,6 +105,20 @@ final class WallDrawing {
                 stretch.of(),
                 Integer.toString(stretch.number()),
                 scale.words())));
+    }
+
+    /** Room for a row of running distances, as long as its longest figure needs. */
+    private static double rowMm(WallBench wall, PrintedFigures f) {
+        Stream<Double> uprights = wall.parts().uprights().stream()
+                .flatMap(upright ->
+                        Stream.of(upright.face().fromMm(), upright.face().toMm()));
+        Stream<Double> others = Stream.concat(
+                WallExtent.others(wall).stream(), Stream.of(wall.faceSpan().toMm()));
+        double longest = Stream.concat(uprights, others)
+                .mapToDouble(x -> TypeFace.REGULAR.widthEm(f.length(x)))
+                .max()
+                .orElseThrow();
+        return BESIDE_FIGURE_MM + longest * TextSize.NAME.emMm();
     }
 
     private Spot at(double x, double up) {
@@ -174,7 +193,7 @@ final class WallDrawing {
                 .filter(x -> stretch.isLast() || x < stretch.reach().toMm() - SAME_MM)
                 .forEach(x -> RunningFigures.put(f, second, x));
         if (!second.isEmpty()) {
-            row(second, ROW_MM, BenchMessage.ROW_OF_OTHERS.of());
+            row(second, rowMm(wall, f), BenchMessage.ROW_OF_OTHERS.of());
         }
     }
 
