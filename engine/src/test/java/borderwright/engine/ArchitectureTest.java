@@ -56,7 +56,6 @@ class ArchitectureTest {
             "buildup.walls",
             "buildup.uprights",
             "buildup.floor",
-            "buildup.joints",
             "buildup",
             "strength.worked",
             "strength.soil",

@@ -14,13 +14,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
-/**
- * The fixings of a wall or floor, as lines of text: those that are spread alike share a line. The holes of a screw are given
- * once.
- */
+/** The fixings of a wall or floor, as lines of text: those that are spread alike share a line. */
 final class ScrewRows {
     private static final double SAME_MM = 0.5;
-    private static final String MM = " mm";
 
     private final PrintedFigures f;
     private final List<Box.Course> courses;
@@ -92,16 +88,13 @@ final class ScrewRows {
     }
 
     private String onWall(FixingLine line) {
+        String edge = f.length(line.edgeMm());
         return f.text(
                 switch (line.hold()) {
-                    case WALL_TO_UPRIGHT -> BenchMessage.TWO_IN_EVERY_BOARD.of(heights(line));
-                    case DIVIDER_TO_UPRIGHT ->
-                        BenchMessage.THROUGH_DIVIDER.of(
-                                line.from(), line.through().isEmpty() ? "boards" : "upright", heights(line));
-                    case UPRIGHTS_TOGETHER -> BenchMessage.BEFORE_THE_BOARDS.of(heights(line));
-                    case LAP -> BenchMessage.TWO_IN_LAPPING_BOARDS.of(heights(line));
-                    case CAPPING_TO_WALL -> BenchMessage.IN_A_LINE_DOWN.of(f.length(line.edgeMm()));
-                    case TIE_TO_BRACE -> BenchMessage.SIDEWAYS_THROUGH_TIE.of(f.length(line.endMm()), heights(line));
+                    case WALL_TO_UPRIGHT, DIVIDER_TO_UPRIGHT -> BenchMessage.TWO_IN_EVERY_BOARD.of(edge);
+                    case LAP -> BenchMessage.TWO_IN_LAPPING_BOARDS.of(edge);
+                    case CAPPING_TO_WALL -> BenchMessage.IN_A_LINE_DOWN.of(edge);
+                    case TIE_TO_BRACE -> BenchMessage.SIDEWAYS_THROUGH_TIE.of(f.length(line.endMm()));
                     default -> BenchMessage.AT_CORNER_HEIGHTS.of(heights(line));
                 });
     }
@@ -113,11 +106,7 @@ final class ScrewRows {
     private String place(FixingLine line) {
         return f.text(
                 switch (line.hold()) {
-                    case WALL_TO_UPRIGHT -> into(alongs(line), line);
-                    case DIVIDER_TO_UPRIGHT ->
-                        line.through().isEmpty()
-                                ? into(alongs(line), line)
-                                : BenchMessage.SCREWS_THROUGH_AT.of(line.through(), alongs(line), line.count());
+                    case WALL_TO_UPRIGHT, DIVIDER_TO_UPRIGHT -> into(alongs(line), line);
                     case LAP -> inCourses(line);
                     case CAPPING_TO_WALL ->
                         BenchMessage.SCREWS_THROUGH_AT.of(line.through(), alongs(line), line.count());
@@ -160,8 +149,6 @@ final class ScrewRows {
     private String written(List<Double> distances) {
         TreeSet<Double> distinct = new TreeSet<>((a, b) -> StrictMath.abs(a - b) < SAME_MM ? 0 : Double.compare(a, b));
         distinct.addAll(distances);
-        String written = String.join(", ", distinct.stream().map(f::length).toList());
-        // Millimetres are named once.
-        return written.replace(MM + ",", ",");
+        return String.join(", ", distinct.stream().map(f::length).toList());
     }
 }

@@ -26,7 +26,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /** Works the steps of a box out: every piece is added in one step, every fixing driven in one. */
 final class AssemblySteps {
@@ -160,12 +159,7 @@ final class AssemblySteps {
                 AssemblyMessage.FIT_DIVIDERS.of(dividers.size()),
                 List.of(),
                 added,
-                Stream.concat(
-                                dividers.stream().flatMap(d -> d.fixings().stream()),
-                                walls.stream()
-                                        .flatMap(w -> w.fixings().stream())
-                                        .filter(order::isAtDivider))
-                        .toList());
+                dividers.stream().flatMap(d -> d.fixings().stream()).toList());
     }
 
     private void ties() {

@@ -21,12 +21,6 @@ public final class ScrewRules {
     /** Wood left beyond the point, mm. */
     private static final double COVER_MM = 2;
 
-    /** Under a strap screw's point, mm; the strap itself adds its own thickness. */
-    private static final double STRAP_COVER_MM = 4;
-
-    /** Wood is measured to this. */
-    private static final double FIT_MM = 1e-6;
-
     private static final double LEAST_POINT_DIAMETERS = 6;
     private static final double CORE_OF_THREAD = 0.64;
     private static final double[] METRIC_LENGTHS_MM = {
@@ -89,11 +83,6 @@ public final class ScrewRules {
         return named(diameter, ladder(METRIC_LENGTHS_MM, TIMES_THICKNESS * fixedMm, mostMm));
     }
 
-    /** The screw itself where its point stays in the wood that it meets, else the longest that does. */
-    public Screw fit(Screw screw, double fixedMm, double behindMm) {
-        return screw.lengthMm() <= fixedMm + behindMm - COVER_MM + FIT_MM ? screw : screw(fixedMm, behindMm);
-    }
-
     /** For a corner strap on an upright (common practice, no source). */
     public Screw strapScrew() {
         return units == UnitSystem.IMPERIAL
@@ -102,17 +91,6 @@ public final class ScrewRules {
                         (0.060 + 0.013 * 8) * UnitFactors.MM_PER_INCH,
                         1.25 * UnitFactors.MM_PER_INCH)
                 : named(4, 30);
-    }
-
-    /** For a strap on the inner face of a board: no longer than leaves some wood before its outer face. */
-    public Screw strapScrew(double boardMm) {
-        Screw screw = strapScrew();
-        if (screw.lengthMm() <= boardMm - STRAP_COVER_MM) {
-            return screw;
-        }
-        return units == UnitSystem.IMPERIAL
-                ? new Screw(numbered(8, 0.75), screw.diameterMm(), 0.75 * UnitFactors.MM_PER_INCH)
-                : named(4, 20);
     }
 
     private static Screw numberedScrew(int number, double fixedMm, double mostMm) {

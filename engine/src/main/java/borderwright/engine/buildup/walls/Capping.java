@@ -1,7 +1,6 @@
 package borderwright.engine.buildup.walls;
 
 import borderwright.engine.buildup.draft.Draft;
-import borderwright.engine.buildup.draft.JointPlan;
 import borderwright.engine.buildup.draft.LapOrMitre;
 import borderwright.engine.buildup.draft.PieceMaker;
 import borderwright.engine.buildup.draft.PlanterRings;
@@ -129,15 +128,13 @@ public final class Capping {
             Strip board = boards.get(i);
             Prism solid = solid(board);
             draft.add(maker.flat(part, board, solid.bottomMm(), solid.topMm()));
-            draft.join(new JointPlan(
-                    Hold.CAPPING_TO_WALL,
-                    FixingMessage.CAPPING_TO_WALLS.of(CappingScrews.SPACING_MM),
+            draft.fixings.add(
                     draft.screws.screw(
                             section.thickness().mm(),
                             draft.sections.walls().width().mm()),
-                    side.side(),
-                    labels.get(i),
-                    ""));
+                    Hold.CAPPING_TO_WALL,
+                    FixingMessage.CAPPING_TO_WALLS.of(CappingScrews.SPACING_MM),
+                    CappingScrews.along(board.overallMm()).size());
         }
     }
 

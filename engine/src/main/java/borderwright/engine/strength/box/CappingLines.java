@@ -5,6 +5,8 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Box.Fixing;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;
+import borderwright.engine.buildup.walls.CappingScrews;
+import borderwright.engine.geometry.Point;
 import borderwright.engine.strength.frame.JointRigidity;
 import borderwright.engine.strength.frame.Vector;
 import borderwright.engine.strength.timber.FastenerJoint;
@@ -49,14 +51,17 @@ final class CappingLines {
 
     private List<Double> placesMm(Piece piece) {
         SideFrame side = frame.lines.sides.get(piece.side());
+        double from = Double.POSITIVE_INFINITY;
+        double to = Double.NEGATIVE_INFINITY;
+        for (Point p : piece.place().plan().corners()) {
+            from = Math.min(from, side.s(p));
+            to = Math.max(to, side.s(p));
+        }
+        double start = from;
         double least = frame.lines.startMm(piece.side());
         double most = frame.lines.endMm(piece.side());
-        return frame.box.joints().stream()
-                .filter(joint -> joint.hold() == Box.Hold.CAPPING_TO_WALL
-                        && joint.through().equals(piece.label()))
-                .flatMap(joint -> joint.screws().stream())
-                .map(screw -> Math.max(least, Math.min(most, side.s(screw.head()))))
-                .sorted()
+        return CappingScrews.along(to - from).stream()
+                .map(s -> Math.max(least, Math.min(most, start + s)))
                 .toList();
     }
 
