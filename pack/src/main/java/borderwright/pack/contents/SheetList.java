@@ -106,7 +106,7 @@ public final class SheetList {
         width = paper.roomWidthMm(Orientation.PORTRAIT);
         height = paper.roomHeightMm(Orientation.PORTRAIT);
         return new PlanSheet(
-                plan, upright(width, height), ElevationDrawing.all(plan, width, height / 7), Orientation.PORTRAIT);
+                plan, upright(width, height), ElevationDrawing.all(plan, width, height / 6), Orientation.PORTRAIT);
     }
 
     /** As low as names all its dimensions. */
