@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -34,16 +35,7 @@ class BenchSheetsTest {
     private static final Set<Piece.Role> ON_THE_FLOOR = Set.of(Piece.Role.SLAT, Piece.Role.BEARER, Piece.Role.LEG);
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "fence-to-shed",
-                "behind-the-shed",
-                "patio-planter",
-                "garden-bend",
-                "sloping-border",
-                "terrace-corner",
-                "sixty-beds"
-            })
+    @MethodSource("borderwright.app.plan.ExamplePlans#names")
     void screwsOnTheDrawingsAddUpToTheTally(String example) throws IOException {
         Plan plan = ExamplePlans.of(example);
         int tally = 0;

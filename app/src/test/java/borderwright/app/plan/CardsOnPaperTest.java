@@ -21,6 +21,7 @@ import borderwright.engine.stock.row.CuttingJob;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.sheets.CutText;
 import borderwright.pack.sheets.saw.CardText;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -33,7 +34,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * The set-up cards and cutting sheets of the examples, read as a person would: whoever does what the printed words say, and no
@@ -50,16 +51,7 @@ class CardsOnPaperTest {
     private static final Pattern CARDS = Pattern.compile("(?:cards (\\d+), |card )(\\d+)");
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "fence-to-shed",
-                "behind-the-shed",
-                "patio-planter",
-                "garden-bend",
-                "sloping-border",
-                "terrace-corner",
-                "sixty-beds"
-            })
+    @MethodSource("borderwright.app.plan.ExamplePlans#names")
     void thePiecesOfAnExampleComeOutOfItsCards(String example) {
         Plan plan = ExamplePlans.of(example);
         assertThat(cut(plan, plan.cutting())).isGreaterThan(20);
@@ -104,15 +96,8 @@ class CardsOnPaperTest {
     }
 
     @Test
-    void noTwoCardsOfAnExamplePrintAlike() {
-        for (String example : List.of(
-                "fence-to-shed",
-                "behind-the-shed",
-                "patio-planter",
-                "garden-bend",
-                "sloping-border",
-                "terrace-corner",
-                "sixty-beds")) {
+    void noTwoCardsOfAnExamplePrintAlike() throws IOException {
+        for (String example : ExamplePlans.names()) {
             Plan plan = ExamplePlans.of(example);
             assertThat(plan.cutting().setUps().stream()
                             .map(setUp -> settings(CardText.of(setUp, plan.cutting(), figures(plan)))))

@@ -11,14 +11,27 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 
 /** Plans of the examples for tests that only look at them: each is made once, however many ask. */
 final class ExamplePlans {
     private static final Map<String, Plan> MADE = new ConcurrentHashMap<>();
 
     private ExamplePlans() {}
+
+    /** All examples, by their names without an ending. */
+    static List<String> names() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("..", "examples"))) {
+            return files.map(f -> f.getFileName().toString())
+                    .filter(name -> name.endsWith(".yaml"))
+                    .map(name -> name.replace(".yaml", ""))
+                    .sorted()
+                    .toList();
+        }
+    }
 
     /** The file of an example, by its name without an ending. */
     static Path file(String example) {

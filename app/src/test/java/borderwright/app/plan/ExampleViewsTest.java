@@ -23,6 +23,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Plans and fronts of the examples. */
@@ -41,16 +42,7 @@ class ExampleViewsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "behind-the-shed",
-                "fence-to-shed",
-                "garden-bend",
-                "patio-planter",
-                "sixty-beds",
-                "sloping-border",
-                "terrace-corner"
-            })
+    @MethodSource("borderwright.app.plan.ExamplePlans#names")
     void frontsHaveTitlesOfTheirOwnAndGapsTheirWidths(String example) {
         Plan plan = ExamplePlans.of(example);
         LengthFormat lengths = new LengthFormat(plan.garden().units());

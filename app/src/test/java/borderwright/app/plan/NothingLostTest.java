@@ -24,13 +24,11 @@ import borderwright.pack.tables.PlanTables;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -39,20 +37,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class NothingLostTest {
     private static final double CUBIC_YARD_M3 = 0.764554857984;
 
-    static Stream<String> examples() throws IOException {
-        try (Stream<Path> files = Files.list(Path.of("..", "examples"))) {
-            return files
-                    .map(f -> f.getFileName().toString())
-                    .filter(name -> name.endsWith(".yaml"))
-                    .map(name -> name.replace(".yaml", ""))
-                    .sorted()
-                    .toList()
-                    .stream();
-        }
-    }
-
     @ParameterizedTest
-    @MethodSource("examples")
+    @MethodSource("borderwright.app.plan.ExamplePlans#names")
     void fromGroundToShoppingList(String example) {
         Plan plan = ExamplePlans.of(example);
         ground(plan);

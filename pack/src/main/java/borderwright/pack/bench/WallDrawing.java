@@ -57,14 +57,17 @@ final class WallDrawing {
     private final DrawingBuilder sketch;
     private final Scale scale;
     private final Spot zero;
+    private final double rowMm;
 
-    private WallDrawing(Stretch stretch, PrintedFigures f, DrawingBuilder sketch, Scale scale, Spot zero) {
+    private WallDrawing(
+            Stretch stretch, PrintedFigures f, DrawingBuilder sketch, Scale scale, Spot zero, double rowMm) {
         this.stretch = stretch;
         this.wall = stretch.wall();
         this.f = f;
         this.sketch = sketch;
         this.scale = scale;
         this.zero = zero;
+        this.rowMm = rowMm;
     }
 
     /** At the largest scale that fits the width; a long wall with many figures in stretches. */
@@ -96,7 +99,7 @@ final class WallDrawing {
         DrawingBuilder sketch = new DrawingBuilder(widthMm, height);
         double left = SIDE_MM + StrictMath.max(0, (widthMm - SIDE_MM - RIGHT_MM - scale.paper(along.lengthMm())) / 2);
         Spot zero = new Spot(left - scale.paper(along.fromMm()), HEAD_MM + NAMES_MM + scale.paper(up.toMm()));
-        WallDrawing drawing = new WallDrawing(stretch, f, sketch, scale, zero);
+        WallDrawing drawing = new WallDrawing(stretch, f, sketch, scale, zero, row);
         drawing.everything();
         return sketch.finish(f.text(BenchMessage.WALL_ON_BENCH.of(
                 wall.kind(),
@@ -193,7 +196,7 @@ final class WallDrawing {
                 .filter(x -> stretch.isLast() || x < stretch.reach().toMm() - SAME_MM)
                 .forEach(x -> RunningFigures.put(f, second, x));
         if (!second.isEmpty()) {
-            row(second, rowMm(wall, f), BenchMessage.ROW_OF_OTHERS.of());
+            row(second, rowMm, BenchMessage.ROW_OF_OTHERS.of());
         }
     }
 

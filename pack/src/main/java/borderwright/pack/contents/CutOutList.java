@@ -52,9 +52,9 @@ public final class CutOutList {
         List<List<Drawing>> rows = new ArrayList<>();
         List<Drawing> row = new ArrayList<>();
         for (TemplateAngles angle : angles) {
-            boolean wide = angle.kind() == TemplateAngles.Kind.CORNER || (rows.isEmpty() && row.isEmpty());
-            AngleTemplate.Bars bars =
-                    rows.isEmpty() && row.isEmpty() ? AngleTemplate.Bars.WITH : AngleTemplate.Bars.WITHOUT;
+            boolean first = rows.isEmpty() && row.isEmpty();
+            boolean wide = first || angle.kind() == TemplateAngles.Kind.CORNER;
+            AngleTemplate.Bars bars = first ? AngleTemplate.Bars.WITH : AngleTemplate.Bars.WITHOUT;
             row.add(angle.draw(bars, units, wide ? width : width / 3 - GUTTER_MM));
             if (wide || row.size() == 3) {
                 rows.add(row);

@@ -36,8 +36,8 @@ public final class AngleTemplate {
         this.f = PrintedFigures.in(units);
         this.bottomMm = heightMm;
         this.sketch = new DrawingBuilder(widthMm, heightMm + (bars == Bars.WITH ? BARS_MM : 0));
-        text(f.text(angle.title()), new Spot(0, 3.6), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
-        text(angle.names(f), new Spot(0, 8), TextSize.NORMAL, Mark.Anchor.START, TypeFace.REGULAR);
+        sketch.text(f.text(angle.title()), new Spot(0, 3.6), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
+        sketch.text(angle.names(f), new Spot(0, 8), TextSize.NORMAL, Mark.Anchor.START, TypeFace.REGULAR);
         if (bars == Bars.WITH) {
             bars();
         }
@@ -74,16 +74,12 @@ public final class AngleTemplate {
         return sketch.finish(f.text(DrawingMessage.TEMPLATE_FULL_SIZE.of(angle.title())));
     }
 
-    private void text(String text, Spot at, TextSize size, Mark.Anchor anchor, TypeFace face) {
-        sketch.text(text, at, size, anchor, face);
-    }
-
     /** A level bar along the bottom and an upright one at the right: a printer may stretch one way only. */
     private void bars() {
         double bar = barMm(f.units());
         Spot left = new Spot(4, sketch.heightMm() - 2);
         bar(left, left.plus(bar, 0));
-        text(
+        sketch.text(
                 f.text(DrawingMessage.TEMPLATE_BAR.of(bar)),
                 left.plus(bar / 2, -1.6),
                 TextSize.NORMAL,

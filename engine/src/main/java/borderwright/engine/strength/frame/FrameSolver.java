@@ -24,7 +24,10 @@ public final class FrameSolver {
     private final UnknownScales scales;
     private final FrontalFactor factor;
     private final State[] states;
-    private final State[] factored;
+
+    /** By spring: whether it works in the factor as it stands. */
+    private final boolean[] factored;
+
     private final double[][] rows;
     private final int[][] equations;
     private double[] force = {};
@@ -38,7 +41,8 @@ public final class FrameSolver {
         int count = frame.springs.size();
         states = new State[count];
         Arrays.fill(states, State.WORKING);
-        factored = states.clone();
+        factored = new boolean[count];
+        Arrays.fill(factored, true);
         rows = new double[count][];
         equations = new int[count][];
         for (int s = 0; s < count; s++) {
@@ -126,8 +130,9 @@ public final class FrameSolver {
             factoredDamping = damping;
         }
         for (int s = 0; s < states.length; s++) {
-            boolean turned = (states[s] == State.WORKING) != (factored[s] == State.WORKING);
-            factored[s] = states[s];
+            boolean works = states[s] == State.WORKING;
+            boolean turned = works != factored[s];
+            factored[s] = works;
             if (turned && frame.springParts.get(s).front() >= 0) {
                 factor.mark(frame.springParts.get(s).front());
             }

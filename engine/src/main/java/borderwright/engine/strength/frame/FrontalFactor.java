@@ -15,15 +15,6 @@ final class FrontalFactor {
     /** By front: its lower triangle, by columns; what it hands on stands in its last rows and columns. */
     private final double[][] values;
 
-    /** By front: the rows in the front above of what it hands on. */
-    private final int[][] rowsAbove;
-
-    /** By front: the first front that hands on to it; -1 for none. */
-    private final int[] firstBelow;
-
-    /** By front: the next that hands on to the same one; -1 for none. */
-    private final int[] nextBeside;
-
     private final boolean[] changed;
 
     /** Adds the stiffnesses that belong to a front. */
@@ -42,20 +33,9 @@ final class FrontalFactor {
         this.fronts = fronts;
         int count = fronts.count();
         values = new double[count][];
-        rowsAbove = new int[count][];
-        firstBelow = new int[count];
-        nextBeside = new int[count];
         changed = new boolean[count];
-        Arrays.fill(firstBelow, -1);
-        Arrays.fill(nextBeside, -1);
-        for (int f = count - 1; f >= 0; f--) {
-            Front front = fronts.get(f);
-            values[f] = new double[front.size() * front.size()];
-            if (front.above >= 0) {
-                rowsAbove[f] = front.rowsIn(fronts.get(front.above));
-                nextBeside[f] = firstBelow[front.above];
-                firstBelow[front.above] = f;
-            }
+        for (int f = 0; f < count; f++) {
+            values[f] = new double[fronts.get(f).size() * fronts.get(f).size()];
         }
         markAll();
     }
@@ -76,7 +56,7 @@ final class FrontalFactor {
                 Front front = fronts.get(f);
                 Arrays.fill(values[f], 0);
                 own.addTo(f, values[f]);
-                for (int below = firstBelow[f]; below >= 0; below = nextBeside[below]) {
+                for (int below : front.below) {
                     takeFrom(below, values[f], front.size());
                 }
                 if (!eliminate(values[f], front.size(), front.pivots)) {
@@ -95,7 +75,7 @@ final class FrontalFactor {
     private void takeFrom(int below, double[] to, int size) {
         Front front = fronts.get(below);
         double[] from = values[below];
-        int[] rows = rowsAbove[below];
+        int[] rows = front.rowsAbove;
         int pivots = front.pivots;
         for (int c = 0; c < rows.length; c++) {
             int source = (pivots + c) * front.size() + pivots;

@@ -29,14 +29,26 @@ final class Fronts {
         /** Index of the front that takes the rest; -1 for none. */
         final int above;
 
-        Front(int[] equations, int pivots, int above) {
+        /** The rows that the rest has in the front above. */
+        final int[] rowsAbove;
+
+        /** Indices of the fronts that hand on to this one, ascending. */
+        final List<Integer> below = new ArrayList<>();
+
+        private Front(int[] equations, int pivots, int above) {
             this.equations = equations;
             this.pivots = pivots;
             this.above = above;
+            rowsAbove = new int[equations.length - pivots];
         }
 
         int size() {
             return equations.length;
+        }
+
+        private void handOnTo(Front other, int index) {
+            Arrays.setAll(rowsAbove, i -> other.row(equations[pivots + i]));
+            other.below.add(index);
         }
 
         /** Where in the array of values the matrix has two equations, the smaller first. */
@@ -47,16 +59,17 @@ final class Fronts {
         private int row(int equation) {
             return Arrays.binarySearch(equations, equation);
         }
-
-        /** The rows in the front above of those that are not eliminated here. */
-        int[] rowsIn(Front above) {
-            return Arrays.stream(equations, pivots, size()).map(above::row).toArray();
-        }
     }
 
     private Fronts(List<Front> fronts, int[] owner) {
         this.fronts = fronts;
         this.owner = owner;
+        for (int i = 0; i < fronts.size(); i++) {
+            Front front = fronts.get(i);
+            if (front.above >= 0) {
+                front.handOnTo(fronts.get(front.above), i);
+            }
+        }
     }
 
     static Fronts of(Numbering numbering) {

@@ -11,7 +11,7 @@ import borderwright.engine.message.MessageCode;
 import borderwright.engine.message.Slot;
 import java.util.List;
 
-/** How a saw is set and the board lies, or a cut is made by hand; {@code lean} is none, left or right. */
+/** How a saw is set and the board lies, or a cut is made by hand. */
 enum CardMessage implements MessageCode {
     /** {@code stop} is yes or no. */
     CARDS_INTRO(text("stop"), semicolons("kerfs")),
@@ -20,8 +20,8 @@ enum CardMessage implements MessageCode {
     CARD_PIECES(count("many")),
     TICK_AS_YOU_CUT,
     SAW_SQUARE,
-    SAW_TILTED(choice("kind"), angle("tilt"), text("lean")),
-    SAW_TURNED(choice("kind"), angle("turn"), text("lean")),
+    SAW_TILTED(choice("kind"), angle("tilt"), choice("lean")),
+    SAW_TURNED(choice("kind"), angle("turn"), choice("lean")),
     FACE_UP(choice("face")),
     CUT_FOR(choice("cut")),
     /** {@code point} is top, bottom, far, near or all. */
@@ -29,8 +29,8 @@ enum CardMessage implements MessageCode {
     MARK_TO(text("point")),
     NEW_END_AT(text("point")),
     HAND_SQUARE,
-    HAND_BEVEL(angle("tilt"), text("lean")),
-    HAND_MITRE(angle("turn"), text("lean"));
+    HAND_BEVEL(angle("tilt"), choice("lean")),
+    HAND_MITRE(angle("turn"), choice("lean"));
 
     private final List<Slot> slots;
 

@@ -10,7 +10,6 @@ import borderwright.pack.figures.PrintedFigures;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -113,24 +112,20 @@ public record CardText(
 
     private static Message atSaw(SawKind kind, SawSetting setting) {
         if (setting.tiltDeg() >= LEAST_SHOWN_DEG) {
-            return CardMessage.SAW_TILTED.of(kind, setting.tiltDeg(), lean(setting));
+            return CardMessage.SAW_TILTED.of(kind, setting.tiltDeg(), setting.lean());
         }
         return setting.fenceDeg() >= LEAST_SHOWN_DEG
-                ? CardMessage.SAW_TURNED.of(kind, setting.fenceDeg(), lean(setting))
+                ? CardMessage.SAW_TURNED.of(kind, setting.fenceDeg(), setting.lean())
                 : CardMessage.SAW_SQUARE.of();
     }
 
     private static Message byHand(SawSetting setting) {
         if (setting.tiltDeg() >= LEAST_SHOWN_DEG) {
-            return CardMessage.HAND_BEVEL.of(setting.tiltDeg(), lean(setting));
+            return CardMessage.HAND_BEVEL.of(setting.tiltDeg(), setting.lean());
         }
         return setting.fenceDeg() >= LEAST_SHOWN_DEG
-                ? CardMessage.HAND_MITRE.of(setting.fenceDeg(), lean(setting))
+                ? CardMessage.HAND_MITRE.of(setting.fenceDeg(), setting.lean())
                 : CardMessage.HAND_SQUARE.of();
-    }
-
-    private static String lean(SawSetting setting) {
-        return setting.lean().name().toLowerCase(Locale.ROOT);
     }
 
     /** Whether each piece is marked by hand, so that the card gives its length. */
