@@ -98,7 +98,8 @@ public final class Cold {
             throw new IllegalStateException(instance.name() + " ended with " + code);
         }
         boolean proven = json.get("proven").asBoolean();
-        return new Run(proven, json.get("seconds").asDouble(), json.get("open_by").asDouble());
+        return new Run(
+                proven, json.get("seconds").asDouble(), json.get("open_by").asDouble());
     }
 
     private List<String> call(ShoppingProblem problem) {

@@ -15,6 +15,7 @@ import borderwright.engine.survey.checks.SurveyReport.SurveyedPoint;
 import borderwright.engine.survey.checks.SurveyReport.Suspects;
 import borderwright.engine.survey.checks.SuspectFinder;
 import borderwright.engine.survey.checks.SuspectFinder.Hypothesis;
+import borderwright.engine.survey.checks.UnnoticedSlips;
 import borderwright.engine.survey.fieldbook.FieldBook;
 import borderwright.engine.survey.network.Adjustment;
 import borderwright.engine.survey.network.Network;
@@ -32,12 +33,14 @@ final class ReportMaker {
     private final Adjustment adjustment;
     private final List<Hypothesis> suspects;
     private final UnitSystem units;
+    private final UnnoticedSlips slips;
 
     ReportMaker(FieldBook book, Adjustment adjustment, List<Hypothesis> suspects, UnitSystem units) {
         this.book = book;
         this.adjustment = adjustment;
         this.suspects = suspects;
         this.units = units;
+        this.slips = new UnnoticedSlips(book, adjustment);
     }
 
     SurveyReport make(Outline outline) {
@@ -127,6 +130,7 @@ final class ReportMaker {
                 .unit(entry.unit())
                 .redundancyNumber(adjustment.redundancyNumber(entry.observation()))
                 .normalised(sign * adjustment.normalised(entry.observation()))
+                .unnoticed(slips.of(entry))
                 .build();
     }
 

@@ -21,7 +21,7 @@ public final class SeededSurvey {
     private final List<Point> truth = new ArrayList<>();
     private final List<GivenMeasure> measures = new ArrayList<>();
     private final double noise;
-    private int slipped = -1;
+    private final List<Integer> slipped = new ArrayList<>();
 
     public SeededSurvey(long seed, double noise) {
         this.random = new SplittableRandom(seed);
@@ -89,17 +89,37 @@ public final class SeededSurvey {
 
     /** Puts a slip of a kind that people make into one reading. */
     public SeededSurvey withSlip() {
-        slipped = random.nextInt(measures.size());
-        GivenMeasure measure = measures.get(slipped);
+        int chosen = random.nextInt(measures.size());
+        slipped.add(chosen);
+        GivenMeasure measure = measures.get(chosen);
         if (measure instanceof GivenMeasure.GivenTapeLength tape) {
             double slip = slip(StrictMath.round(tape.reads().mm()));
-            measures.set(slipped, GivenMeasure.GivenTapeLength.of(tape.tape(), Length.ofMm(slip)));
+            measures.set(chosen, GivenMeasure.GivenTapeLength.of(tape.tape(), Length.ofMm(slip)));
         } else if (measure instanceof GivenMeasure.GivenGaugeAngle gauge) {
             double read = gauge.reads().degrees();
             boolean supplement = read < 170 && Math.abs(90 - read) > 5 && random.nextBoolean();
             double slip = supplement ? 180 - read : read > 100 ? read - 10 : read + 10;
-            measures.set(slipped, new GivenMeasure.GivenGaugeAngle(gauge.angle(), Angle.ofDegrees(slip), null, null));
+            measures.set(chosen, new GivenMeasure.GivenGaugeAngle(gauge.angle(), Angle.ofDegrees(slip), null, null));
         }
+        return this;
+    }
+
+    /** Makes one tape read 30 to 100 mm too much or too little: many standard deviations, and no rule of how people slip. */
+    public SeededSurvey withTapeOff() {
+        List<Integer> tapes = new ArrayList<>();
+        for (int i = 0; i < measures.size(); i++) {
+            if (measures.get(i) instanceof GivenMeasure.GivenTapeLength && !slipped.contains(i)) {
+                tapes.add(i);
+            }
+        }
+        int chosen = tapes.get(random.nextInt(tapes.size()));
+        GivenMeasure.GivenTapeLength tape = (GivenMeasure.GivenTapeLength) measures.get(chosen);
+        double slip = (random.nextBoolean() ? 1 : -1) * random.nextDouble(30, 100);
+        measures.set(
+                chosen,
+                GivenMeasure.GivenTapeLength.of(
+                        tape.tape(), Length.ofMm(StrictMath.rint(tape.reads().mm() + slip))));
+        slipped.add(chosen);
         return this;
     }
 
@@ -141,8 +161,15 @@ public final class SeededSurvey {
         return truth;
     }
 
-    /** Field path of the reading with the slip. */
+    /** Field path of the reading with the first slip. */
     public String slipWhere() {
-        return "survey.measures[" + slipped + "].reads";
+        return slipsWhere().get(0);
+    }
+
+    /** Field paths of the readings with slips. */
+    public List<String> slipsWhere() {
+        return slipped.stream()
+                .map(number -> "survey.measures[" + number + "].reads")
+                .toList();
     }
 }

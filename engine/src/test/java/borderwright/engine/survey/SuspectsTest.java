@@ -176,7 +176,7 @@ class SuspectsTest {
         assertThat(English.METRIC.text(report.next().what())).isEqualTo("tape from B to D");
         assertThat(English.METRIC.text(report.next().why()))
                 .isEqualTo(
-                        "would check 3 readings that nothing checks yet, and bring the worst corner from 3 mm to 2 mm");
+                        "would show a slip of 34 mm or more in tape A-B, which nothing checks yet; with it the survey is shown to hold");
     }
 
     @Test

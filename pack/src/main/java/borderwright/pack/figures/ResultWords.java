@@ -1,7 +1,10 @@
 package borderwright.pack.figures;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.survey.checks.SurveyReport;
+import borderwright.engine.survey.checks.SurveyReport.Reading;
+import borderwright.engine.survey.checks.SurveyReport.Unnoticed;
 import java.util.List;
 import org.joda.money.Money;
 
@@ -9,12 +12,45 @@ import org.joda.money.Money;
 public final class ResultWords {
     private ResultWords() {}
 
-    /** Whether the survey's readings agree, in a sentence. */
+    /** Whether the survey's readings agree and what could go unnoticed, in a sentence. */
     public static String verdict(SurveyReport survey, PrintedFigures f) {
-        return f.text(survey.globalTest()
-                .map(test -> (test.agrees() ? ResultMessage.READINGS_AGREE : ResultMessage.READINGS_DISAGREE).of())
-                .orElseGet(
-                        () -> ResultMessage.READINGS_UNCHECKED.of(survey.next().what())));
+        return f.text(
+                switch (survey.verdict()) {
+                    case SHOWN ->
+                        ResultMessage.READINGS_SHOWN.of(
+                                survey.weakest().unnoticed().movesMm().orElseThrow());
+                    case NOT_SHOWN -> notShown(survey);
+                    case DISAGREES -> ResultMessage.READINGS_DISAGREE.of();
+                });
+    }
+
+    private static Message notShown(SurveyReport survey) {
+        Message next = survey.next().what();
+        Reading weakest = survey.weakest();
+        Unnoticed unnoticed = weakest.unnoticed();
+        if (survey.globalTest().isEmpty()) {
+            return ResultMessage.READINGS_UNCHECKED.of(next);
+        }
+        if (unnoticed.slip().isEmpty() || unnoticed.movesMm().isEmpty()) {
+            return ResultMessage.READINGS_NOT_CHECKED.of(weakest.what(), next);
+        }
+        return ResultMessage.READINGS_NOT_SHOWN.of(
+                weakest.leastSlip().orElseThrow(),
+                weakest.what(),
+                unnoticed.corner(),
+                unnoticed.movesMm().getAsDouble(),
+                unnoticed.roomMm(),
+                next);
+    }
+
+    /** What a slip that would not show could do to the border. */
+    public static String moves(Reading reading, PrintedFigures f) {
+        Unnoticed unnoticed = reading.unnoticed();
+        if (unnoticed.movesMm().isEmpty()) {
+            return f.text(ResultMessage.CORNER_MOVES_FREELY.of(unnoticed.corner()));
+        }
+        double moves = unnoticed.movesMm().getAsDouble();
+        return moves == 0 ? "" : f.text(ResultMessage.CORNER_MOVES.of(unnoticed.corner(), moves));
     }
 
     /** The figures of the test of all readings together; empty where nothing checks them. */

@@ -6,35 +6,39 @@ import borderwright.engine.survey.checks.PossibleMeasures.Possible;
 import borderwright.engine.survey.checks.SurveyReport.NextMeasure;
 import borderwright.engine.survey.fieldbook.FieldBook;
 import borderwright.engine.survey.network.Adjustment;
-import borderwright.engine.survey.network.DesignRow;
 import borderwright.engine.survey.network.ErrorEllipse;
 import borderwright.engine.survey.network.Network;
 import borderwright.engine.survey.network.Observation;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * The measure that would help most, found by adding each possible one in turn.
  *
  * <p>Adding an observation with row {@code a} and variance {@code s2} lowers the cofactors by
- * {@code Qa'aQ / (s2 + aQa')}: no new adjustment is needed. Readings that nothing checks come first, then the worst
- * corner; a tape that stays inside the border is easier to hold than one that does not.
+ * {@code Qa'aQ / (s2 + aQa')}: no new adjustment is needed. What counts first is what it leaves of the slips that would go
+ * unnoticed and spoil a gap, above all of the worst of them; then the worst corner. A tape that stays inside the border is
+ * easier to hold than one that does not.
  */
 public final class NextMeasureFinder {
-    /** Below this redundancy number a slip would have to be gross to show. */
-    private static final double CHECKED = 0.1;
-
-    private static final double NOT_CHECKED = 0.05;
     private static final double SIXTEENTH_MM = UnitFactors.MM_PER_INCH / 16;
     /** Lengths tried one by one for a corner that is all but free to move. */
     private static final int MOST_TRIED = 200;
+
+    /** Readings that are looked at, those whose slips do most harm. */
+    private static final int MOST_WEAK = 30;
 
     private final FieldBook book;
     private final Adjustment adjustment;
     private final Network network;
     private final PossibleMeasures measures;
-    private final List<Unchecked> unchecked;
+    private final UnnoticedSlips slips;
+    private final List<Weak> weak;
+    private final Map<Observation, Adjustment.Influence> influences = new HashMap<>();
     private final double worstNow;
 
     public NextMeasureFinder(FieldBook book, Adjustment adjustment) {
@@ -42,47 +46,57 @@ public final class NextMeasureFinder {
         this.adjustment = adjustment;
         this.network = adjustment.network();
         this.measures = new PossibleMeasures(book, adjustment);
-        this.unchecked = unchecked(book, adjustment);
+        this.slips = new UnnoticedSlips(book, adjustment);
+        this.weak = weak();
         this.worstNow = worst(adjustment);
     }
 
-    private static List<Unchecked> unchecked(FieldBook book, Adjustment adjustment) {
-        List<Unchecked> unchecked = new ArrayList<>();
+    /** A reading in which a slip could go unnoticed and spoil a gap. */
+    private record Weak(FieldBook.Entry entry, Observation observation, double redundancy, double share) {}
+
+    private List<Weak> weak() {
+        List<Weak> all = new ArrayList<>();
         for (FieldBook.Entry entry : book.entries()) {
-            int number = entry.observation();
-            if (number >= 0
-                    && entry.kind() != FieldBook.Kind.STRAIGHT
-                    && adjustment.redundancyNumber(number) < NOT_CHECKED) {
-                Observation observation = adjustment.network().observations().get(number);
-                DesignRow row = new DesignRow(adjustment.network()).of(observation, adjustment.positions());
-                unchecked.add(new Unchecked(entry, row, adjustment.redundancyNumber(number), observation.sd()));
+            if (entry.observation() < 0) {
+                continue;
+            }
+            double share = slips.of(entry).share();
+            if (share > 1) {
+                Observation observation = network.observations().get(entry.observation());
+                all.add(new Weak(entry, observation, adjustment.redundancyNumber(entry.observation()), share));
             }
         }
-        return unchecked;
+        // of several alike the first in the order of the document
+        all.sort(Comparator.comparingDouble(one -> -(double) (float) one.share));
+        return List.copyOf(all.subList(0, Math.min(all.size(), MOST_WEAK)));
     }
 
-    /** A reading that nothing checks. */
-    private record Unchecked(FieldBook.Entry entry, DesignRow row, double redundancy, double sd) {}
+    /**
+     * What a measure brings.
+     *
+     * @param left how many of the weak readings stay weak with it
+     * @param weakestAfter share of its room that the weakest reading's unnoticed slip takes then
+     * @param redundancyAfter of the weakest reading
+     */
+    private record Gain(Possible possible, int left, double weakestAfter, double redundancyAfter, double worstAfter) {}
 
-    private record Gain(Possible possible, List<FieldBook.Entry> checks, double worstBefore, double worstAfter) {
-        double score() {
-            double share = worstBefore > 0 ? 1 - worstAfter / worstBefore : 0;
-            return 10 * checks.size() + 5 * share + possible.ease();
-        }
+    private double score(Gain gain) {
+        double share = worstNow > 0 ? 1 - gain.worstAfter / worstNow : 0;
+        double settled = weak.size() - gain.left;
+        double weakest = weak.isEmpty() ? 0 : Math.min(1, 1 / gain.weakestAfter) - Math.min(1, 1 / weak.get(0).share);
+        return 10 * settled + 20 * weakest + 5 * share + gain.possible.ease();
     }
 
     public NextMeasure find() {
         Gain best = null;
         for (Possible possible : measures.tapes()) {
             Gain gain = gain(possible);
-            best = best == null || gain.score() > best.score() + 1e-9 ? gain : best;
+            best = best == null || score(gain) > score(best) + 1e-9 ? gain : best;
         }
-        if (best == null || best.checks.isEmpty()) {
-            for (Possible possible : measures.rises()) {
-                Gain gain = gain(possible);
-                if (best == null || (!gain.checks.isEmpty() && gain.score() > best.score() + 1e-9)) {
-                    best = gain;
-                }
+        if (weak.isEmpty()) {
+            Optional<NextMeasure> rise = new UncheckedHeights(book, adjustment, measures).rise();
+            if (rise.isPresent()) {
+                return rise.get();
             }
         }
         if (best == null) {
@@ -143,25 +157,38 @@ public final class NextMeasureFinder {
         return worst;
     }
 
-    private static Message why(Gain gain) {
-        int checks = gain.checks.size();
-        double before = gain.worstBefore;
+    private Message why(Gain gain) {
+        double before = worstNow;
         double after = gain.worstAfter;
-        boolean improves = after < 0.95 * before && readsLess(after, before);
-        if (checks == 0) {
-            return improves
+        if (weak.isEmpty()) {
+            return after < 0.95 * before && readsLess(after, before)
                     ? NextMeasureMessage.NEXT_IMPROVES.of(before, after)
                     : NextMeasureMessage.NEXT_GUARDS.of(before);
         }
-        if (checks == 1) {
-            Message reading = gain.checks.get(0).name();
-            return improves
-                    ? NextMeasureMessage.NEXT_CHECKS_ONE_AND_IMPROVES.of(reading, before, after)
-                    : NextMeasureMessage.NEXT_CHECKS_ONE.of(reading);
+        Weak weakest = weak.get(0);
+        Message name = weakest.entry.name();
+        if (gain.redundancyAfter <= 0) {
+            return NextMeasureMessage.NEXT_IMPROVES.of(before, after);
         }
-        return improves
-                ? NextMeasureMessage.NEXT_CHECKS_MANY_AND_IMPROVES.of(checks, before, after)
-                : NextMeasureMessage.NEXT_CHECKS_MANY.of(checks);
+        Message shows = slip(weakest, gain.redundancyAfter);
+        Left left = gain.left == 0 ? Left.NONE : Left.SOME;
+        return weakest.redundancy > 0
+                ? NextMeasureMessage.NEXT_SHOWS_LESS.of(shows, name, slip(weakest, weakest.redundancy), left)
+                : NextMeasureMessage.NEXT_SHOWS.of(shows, name, left);
+    }
+
+    /** Whether slips that could spoil a gap would still go unnoticed. */
+    private enum Left {
+        NONE,
+        SOME
+    }
+
+    /** The least slip that shows, as it is read. */
+    private static Message slip(Weak weak, double redundancy) {
+        double least = Adjustment.SHOWS_FROM * weak.entry.sd() / Math.sqrt(redundancy);
+        return weak.entry.kind() == FieldBook.Kind.ANGLE
+                ? DisagreementMessage.READ_ANGLE.of(least)
+                : DisagreementMessage.READ_LENGTH.of(least);
     }
 
     /** Whether a length reads less than another as it is printed, to the millimetre and to the sixteenth of an inch. */
@@ -174,19 +201,46 @@ public final class NextMeasureFinder {
         Observation added = possible.observation();
         Adjustment.Influence influence = adjustment.influence(added);
         double spread = added.sd() * added.sd() + influence.on(added);
-        List<FieldBook.Entry> checks = new ArrayList<>();
-        for (Unchecked reading : unchecked) {
-            double covariance = influence.on(reading.row);
-            double share = reading.redundancy + covariance * covariance / spread / (reading.sd * reading.sd);
-            if (share >= CHECKED) {
-                checks.add(reading.entry);
+        int left = 0;
+        double weakestAfter = 0;
+        double redundancyAfter = 0;
+        for (Weak reading : weak) {
+            double covariance = influence.on(reading.observation);
+            double redundancy = UncheckedHeights.with(reading.redundancy, covariance, spread, reading.observation);
+            double share = shareAfter(reading, influence, covariance / spread, redundancy);
+            left += share > 1 ? 1 : 0;
+            if (reading.equals(weak.get(0))) {
+                weakestAfter = share;
+                redundancyAfter = redundancy;
             }
         }
+        left += weak.isEmpty() || ownShare(added, influence, spread) <= 1 ? 0 : 1;
         double after = 0;
         for (int corner : book.order().corners()) {
             after = Math.max(after, ellipseAfter(corner, influence, spread).majorMm());
         }
-        return new Gain(possible, checks, worstNow, after);
+        return new Gain(possible, left, weakestAfter, redundancyAfter, after);
+    }
+
+    /** What an unnoticed slip in the added observation itself takes of the room. */
+    private double ownShare(Observation added, Adjustment.Influence influence, double spread) {
+        double redundancy = influence.on(added) / spread;
+        if (redundancy < Adjustment.NOT_CONTROLLED) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double perUnknown = Adjustment.SHOWS_FROM / Math.sqrt(redundancy) * added.sd() / spread;
+        return slips.worst(unknown -> influence.on(unknown) * perUnknown).share();
+    }
+
+    /** What a weak reading's unnoticed slip takes of the room once another observation is there. */
+    private double shareAfter(Weak reading, Adjustment.Influence added, double perAdded, double redundancy) {
+        if (redundancy < Adjustment.NOT_CONTROLLED) {
+            return Double.POSITIVE_INFINITY;
+        }
+        Adjustment.Influence its = influences.computeIfAbsent(reading.observation, adjustment::influence);
+        double deviations = Adjustment.SHOWS_FROM / Math.sqrt(redundancy) / reading.observation.sd();
+        return slips.worst(unknown -> (its.on(unknown) - perAdded * added.on(unknown)) * deviations)
+                .share();
     }
 
     private ErrorEllipse ellipseAfter(int corner, Adjustment.Influence influence, double spread) {

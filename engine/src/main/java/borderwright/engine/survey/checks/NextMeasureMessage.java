@@ -1,5 +1,6 @@
 package borderwright.engine.survey.checks;
 
+import static borderwright.engine.message.Slot.choice;
 import static borderwright.engine.message.Slot.count;
 import static borderwright.engine.message.Slot.message;
 import static borderwright.engine.message.Slot.small;
@@ -24,9 +25,9 @@ public enum NextMeasureMessage implements MessageCode {
     NEXT_CORRECTS,
     NEXT_CHECKS_ONE(message("reading")),
     NEXT_CHECKS_MANY(count("readings")),
+    NEXT_SHOWS(message("slip"), message("reading"), choice("left")),
+    NEXT_SHOWS_LESS(message("slip"), message("reading"), message("now"), choice("left")),
     NEXT_IMPROVES(small("from"), small("to")),
-    NEXT_CHECKS_ONE_AND_IMPROVES(message("reading"), small("from"), small("to")),
-    NEXT_CHECKS_MANY_AND_IMPROVES(count("readings"), small("from"), small("to")),
     NEXT_GUARDS(small("error"));
 
     private final List<Slot> slots;

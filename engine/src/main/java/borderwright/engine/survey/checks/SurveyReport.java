@@ -6,6 +6,7 @@ import borderwright.engine.survey.network.ErrorEllipse;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -55,6 +56,7 @@ public record SurveyReport(
      * @param unit {@code mm} or {@code deg}
      * @param redundancyNumber share of an error in it that shows in its own residual, 0 to 1
      * @param normalised residual over its standard deviation; 0 where the redundancy number is 0
+     * @param unnoticed the largest slip in it that the others would not show
      */
     public record Reading(
             String where,
@@ -64,10 +66,21 @@ public record SurveyReport(
             double sd,
             String unit,
             double redundancyNumber,
-            double normalised) {
+            double normalised,
+            Unnoticed unnoticed) {
         /** Adjusted minus measured, in the reading's unit. */
         public double residual() {
             return adjusted - measured;
+        }
+
+        /** The least slip in it that would show; empty where none would. */
+        public Optional<Message> leastSlip() {
+            OptionalDouble least = unnoticed.slip();
+            if (least.isEmpty()) {
+                return Optional.empty();
+            }
+            return Optional.of((unit.equals("deg") ? DisagreementMessage.READ_ANGLE : DisagreementMessage.READ_LENGTH)
+                    .of(least.getAsDouble()));
         }
 
         public static Builder builder() {
@@ -84,6 +97,7 @@ public record SurveyReport(
             private @Nullable String unit;
             private @Nullable Double redundancyNumber;
             private @Nullable Double normalised;
+            private Unnoticed unnoticed = Unnoticed.NOT_ON_THE_PLAN;
 
             private Builder() {}
 
@@ -127,6 +141,11 @@ public record SurveyReport(
                 return this;
             }
 
+            public Builder unnoticed(Unnoticed set) {
+                unnoticed = set;
+                return this;
+            }
+
             /**
              * With all that was set.
              *
@@ -141,9 +160,58 @@ public record SurveyReport(
                         Objects.requireNonNull(sd, "sd"),
                         Objects.requireNonNull(unit, "unit"),
                         Objects.requireNonNull(redundancyNumber, "redundancyNumber"),
-                        Objects.requireNonNull(normalised, "normalised"));
+                        Objects.requireNonNull(normalised, "normalised"),
+                        unnoticed);
             }
         }
+    }
+
+    /**
+     * The largest slip in a reading that the others would not show, and what it does to the border.
+     *
+     * @param slip in the reading's unit; empty where nothing would show one of any size
+     * @param movesMm how far it then moves a corner, square to an edge; 0 where it moves none; empty where by any amount
+     * @param corner where it moves one most against the room there
+     * @param roomMm the gap that is kept at that edge, or what may be out where none is kept
+     */
+    public record Unnoticed(OptionalDouble slip, OptionalDouble movesMm, String corner, double roomMm) {
+        /** Of a reading that says nothing of where corners lie on the plan. */
+        static final Unnoticed NOT_ON_THE_PLAN =
+                new Unnoticed(OptionalDouble.empty(), OptionalDouble.of(0), "", UnnoticedSlips.ROOM_WITHOUT_GAP_MM);
+
+        /** How far it moves a corner, over the room there; infinite where by any amount. */
+        public double share() {
+            return movesMm.orElse(Double.POSITIVE_INFINITY) / roomMm;
+        }
+
+        public boolean isHarmless() {
+            return share() <= 1;
+        }
+    }
+
+    /** What may be claimed of the border. */
+    public enum Verdict {
+        /** The readings agree, and no slip that would go unnoticed moves a corner by more than the room there. */
+        SHOWN,
+        /** The readings agree, but a slip could go unnoticed and spoil a gap. */
+        NOT_SHOWN,
+        /** The readings contradict each other. */
+        DISAGREES
+    }
+
+    public Verdict verdict() {
+        if (!suspects.candidates().isEmpty()
+                || globalTest.filter(test -> !test.agrees()).isPresent()) {
+            return Verdict.DISAGREES;
+        }
+        return globalTest.isPresent() && weakest().unnoticed().isHarmless() ? Verdict.SHOWN : Verdict.NOT_SHOWN;
+    }
+
+    /** The reading in which an unnoticed slip would do most harm; the first of several alike. */
+    public Reading weakest() {
+        return readings.stream()
+                .reduce((a, b) -> b.unnoticed().share() > a.unnoticed().share() ? b : a)
+                .orElseThrow();
     }
 
     /**

@@ -1,6 +1,7 @@
 package borderwright.engine.survey.network;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
@@ -17,7 +18,14 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
  */
 public final class Adjustment {
     /** An observation below this redundancy number is not controlled by the rest, within rounding. */
-    static final double NOT_CONTROLLED = 1e-6;
+    public static final double NOT_CONTROLLED = 1e-6;
+
+    /**
+     * From so many standard deviations over the root of the redundancy number on a slip shows: the sum of the normal quantiles
+     * of 0.9995 and 0.80, for a false alarm of 0.1 % in one observation and a chance of 80 % to find the slip. W. Baarda, A
+     * testing procedure for use in geodetic networks (1968), prints 4.13.
+     */
+    public static final double SHOWS_FROM = 4.132147965064809;
 
     /** In place of the number of an observation set aside: there is none. */
     static final int NONE = -1;
@@ -126,6 +134,12 @@ public final class Adjustment {
     /** Share of an error in the observation that shows in its own residual: 0 (none) to 1. */
     public double redundancyNumber(int observation) {
         return redundancy[observation];
+    }
+
+    /** Baarda's minimal detectable bias, in the observation's unit; empty where nothing controls the observation. */
+    public OptionalDouble leastSlipThatShows(int observation) {
+        double r = redundancy[observation];
+        return r == 0 ? OptionalDouble.empty() : OptionalDouble.of(SHOWS_FROM * sd(observation) / Math.sqrt(r));
     }
 
     /** Residual over its standard deviation (Baarda's w); 0 where nothing controls the observation. */

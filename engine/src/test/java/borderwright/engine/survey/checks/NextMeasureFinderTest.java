@@ -8,9 +8,9 @@ import borderwright.engine.survey.SurveyExamples;
 import org.junit.jupiter.api.Test;
 
 class NextMeasureFinderTest {
-    /** A strip of 640 mm along a wall and a house: the next tape would bring the worst corner from 2.4 mm to about 2 mm. */
+    /** A strip along two edges: the tape that leaves least of the worst slip comes first, whatever it does for the corners. */
     @Test
-    void aGainThatRoundsToNothingIsLeftOut() {
+    void theWorstSlipThatCouldPassComesFirst() {
         SurveyReport report = SurveyExamples.border("A B C")
                 .strip(640)
                 .tape("A B", 5420, 3)
@@ -21,8 +21,29 @@ class NextMeasureFinderTest {
                 .adjusted()
                 .report();
 
-        assertThat(English.METRIC.text(report.next().what())).isEqualTo("tape from B to P");
+        assertThat(English.METRIC.text(report.next().what())).isEqualTo("tape from C to P");
         assertThat(English.METRIC.text(report.next().why()))
-                .isEqualTo("would check 2 readings that nothing checks yet");
+                .isEqualTo("would show a slip of 46 mm or more in tape B-C, where one of 125 mm could pass now");
+    }
+
+    /** With every corner pinned by many tapes nothing weak is left: then the worst corner counts. */
+    @Test
+    void whereNoSlipDoesHarmTheWorstCornerCounts() {
+        SurveyReport report = SurveyExamples.border("A B C D")
+                .tape("A B", 4000, 3)
+                .tape("A B", 4000, 3)
+                .tape("B C", 3000, 3)
+                .tape("B C", 3000, 3)
+                .tape("C D", 4000, 3)
+                .tape("C D", 4000, 3)
+                .tape("D A", 3000, 3)
+                .tape("D A", 3000, 3)
+                .tape("A C", 5000, 3)
+                .tape("B D", 5000, 3)
+                .adjusted()
+                .report();
+
+        assertThat(report.verdict()).isEqualTo(SurveyReport.Verdict.SHOWN);
+        assertThat(English.METRIC.text(report.next().why())).startsWith("would guard against a slip");
     }
 }
