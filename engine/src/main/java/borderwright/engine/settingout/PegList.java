@@ -1,7 +1,7 @@
 package borderwright.engine.settingout;
 
+import borderwright.engine.assembly.order.Diagonal;
 import borderwright.engine.geometry.Point;
-import borderwright.engine.geometry.Ring;
 import borderwright.engine.layout.plan.FootprintPlan;
 import borderwright.engine.survey.Outline;
 import borderwright.engine.survey.checks.SurveyReport;
@@ -220,21 +220,10 @@ public record PegList(List<Peg> pegs, List<Check> checks) {
         return off > 0 ? TapeSide.LEFT : TapeSide.RIGHT;
     }
 
-    /** Both diagonals of a box of four corners; for others every distance from the first corner that is no side. */
+    /** Those by which the box is squared when it is put together. */
     private static List<Check> checks(FootprintPlan box, int first) {
-        Ring ring = box.outline();
-        List<Check> checks = new ArrayList<>();
-        for (int i = 2; i < ring.size() - 1; i++) {
-            checks.add(check(box, first, 0, i));
-        }
-        if (ring.size() == 4) {
-            checks.add(check(box, first, 1, 3));
-        }
-        return checks;
-    }
-
-    private static Check check(FootprintPlan box, int first, int a, int b) {
-        Ring ring = box.outline();
-        return new Check(box.name(), first + a, first + b, ring.corner(a).distanceMm(ring.corner(b)));
+        return Diagonal.of(box.outline()).stream()
+                .map(d -> new Check(box.name(), first + d.from(), first + d.to(), d.lengthMm()))
+                .toList();
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.assembly.order.Diagonal;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
@@ -168,7 +169,7 @@ class PegListTest {
         }
 
         @Test
-        void aBoxRoundACornerIsCheckedFromItsFirstPeg() {
+        void aBoxRoundACornerIsCheckedAcrossEachCornerAsWhenItIsBuilt() {
             SurveyReport survey = survey(point("A", 0, 0), point("B", 9000, 0));
             Ring ring = new Ring(List.of(
                     new Point(0, 500),
@@ -178,9 +179,14 @@ class PegListTest {
                     new Point(1500, 1000),
                     new Point(0, 1000)));
 
-            assertThat(PegList.of(survey, OUTLINE, List.of(box(ring)), REACH_MM).checks())
-                    .extracting(PegList.Check::second)
-                    .containsExactly(3, 4, 5);
+            List<PegList.Check> checks =
+                    PegList.of(survey, OUTLINE, List.of(box(ring)), REACH_MM).checks();
+            assertThat(checks).extracting(PegList.Check::first).containsExactly(1, 2, 3, 4, 5, 6);
+            assertThat(checks).extracting(PegList.Check::second).containsExactly(3, 4, 5, 6, 1, 2);
+            assertThat(checks)
+                    .extracting(PegList.Check::distanceMm)
+                    .containsExactlyElementsOf(
+                            Diagonal.of(ring).stream().map(Diagonal::lengthMm).toList());
         }
     }
 
