@@ -89,16 +89,24 @@ public final class Planting {
         RimHeight.together(rims.stream().filter(RimHeight::isOffRequest).toList())
                 .forEach(r -> off.add(PlantingMessage.RIMS_OFF_REQUEST.of(
                         r.boxes().size(), r.rim().inWords(), r.requestedMm(), r.wallMm())));
-        int unsuited = (int) rims.stream().filter(r -> !r.suits()).count();
-        if (unsuited > 0 && garden.origins().isGiven("planting.gardener")) {
-            double[] range = range(spec.gardener());
-            off.add(
-                    unsuited == rims.size()
-                            ? PlantingMessage.NO_RIM_SUITS.of(unsuited, range[0], range[1], spec.gardener())
-                            : PlantingMessage.RIMS_DO_NOT_SUIT.of(
-                                    unsuited, rims.size(), range[0], range[1], spec.gardener()));
+        List<RimHeight> unsuited = rims.stream().filter(r -> !r.suits()).toList();
+        if (!unsuited.isEmpty() && garden.origins().isGiven("planting.gardener")) {
+            off.add(unsuited(unsuited, rims.size()));
         }
         return off;
+    }
+
+    private Message unsuited(List<RimHeight> unsuited, int of) {
+        double[] range = range(spec.gardener());
+        double requested = unsuited.get(0).requestedMm();
+        boolean asked = unsuited.stream().allMatch(r -> r.requestedMm() == requested)
+                && (requested < range[0] || requested > range[1]);
+        if (asked) {
+            return PlantingMessage.REQUESTED_RIM_DOES_NOT_SUIT.of(requested, range[0], range[1], spec.gardener());
+        }
+        return unsuited.size() == of
+                ? PlantingMessage.NO_RIM_SUITS.of(unsuited.size(), range[0], range[1], spec.gardener())
+                : PlantingMessage.RIMS_DO_NOT_SUIT.of(unsuited.size(), of, range[0], range[1], spec.gardener());
     }
 
     /** Rim heights that suit, mm: 24 to 34 in seated, about 36 in standing (accessible-gardening pages); kneeling any lower. */

@@ -21,6 +21,7 @@ enum PlantingMessage implements MessageCode {
     RIM_LEVEL(length("height")),
     RIM_FROM_TO(rough("least"), rough("most")),
     RIMS_OFF_REQUEST(count("boxes"), message("rim"), length("requested"), length("wall")),
+    REQUESTED_RIM_DOES_NOT_SUIT(length("requested"), length("least"), length("most"), choice("gardener")),
     NO_RIM_SUITS(count("boxes"), length("least"), length("most"), choice("gardener")),
     RIMS_DO_NOT_SUIT(count("off"), count("boxes"), length("least"), length("most"), choice("gardener")),
     SUN_NOT_SHOWN;

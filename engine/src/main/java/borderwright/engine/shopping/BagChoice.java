@@ -27,7 +27,9 @@ public record BagChoice(
     /** Moist excavated earth, kg/m3 (appendix with DOI 10.1201/b12981-45). */
     private static final double MOIST_KG_PER_M3 = 1442;
 
-    private static final double LOOSE_M3 = 0.25;
+    /** A load or bulk bag of so much nobody carries, m3. */
+    public static final double LOOSE_M3 = 0.25;
+
     private static final double LITRES_PER_M3 = 1000;
 
     public static List<BagChoice> of(Garden garden, List<Material> materials, PriceLists prices) {

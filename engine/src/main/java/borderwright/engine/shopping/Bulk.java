@@ -12,10 +12,18 @@ import java.math.RoundingMode;
  * @param unit of what
  */
 public record Bulk(BigDecimal quantity, String unit) {
+    private static final String METRIC = "m3";
+    private static final String IMPERIAL = "cu yd";
+
+    /** Whether something in this unit is a loose material. */
+    public static boolean isUnit(String unit) {
+        return unit.equals(METRIC) || unit.equals(IMPERIAL);
+    }
+
     static Bulk of(double m3, UnitSystem units) {
         return new Bulk(
                 BigDecimal.valueOf(m3 / unitM3(units)).setScale(2, RoundingMode.CEILING),
-                units == UnitSystem.IMPERIAL ? "cu yd" : "m3");
+                units == UnitSystem.IMPERIAL ? IMPERIAL : METRIC);
     }
 
     /** What one of the unit is in m3. */

@@ -2,6 +2,7 @@ package borderwright.engine.buying.why;
 
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
+import java.math.BigDecimal;
 import java.util.List;
 import org.joda.money.Money;
 
@@ -49,9 +50,16 @@ public record Basket(
      * @param count boards, or boxes, rolls, bags
      * @param pack boards in a pack, 1 when sold singly
      * @param unitPrice price of one, as priced (of a pack when {@code pack} is more than 1)
+     * @param contains how much is in one of the goods, in the unit of the shopping list; 1 for boards
      * @param sum price of the line, as priced
      */
-    public record Line(String item, Length length, int count, int pack, Money unitPrice, Money sum) {}
+    public record Line(
+            String item, Length length, int count, int pack, BigDecimal contains, Money unitPrice, Money sum) {
+        /** How many packs of boards these are; the boards themselves where they are sold singly. */
+        public int packs() {
+            return count / pack;
+        }
+    }
 
     /**
      * Something needed that nobody prices.

@@ -81,6 +81,7 @@ public final class BasketMaker {
                     new Length(offer.lengthTicks()),
                     line.packs() * offer.pack(),
                     offer.pack(),
+                    BigDecimal.ONE,
                     Money.ofMinor(currency, offer.packPrice()),
                     Money.ofMinor(currency, line.packs() * offer.packPrice())));
         }
@@ -90,6 +91,7 @@ public final class BasketMaker {
                     Length.ZERO,
                     line.count(),
                     1,
+                    line.offer().contains(),
                     Money.ofMinor(currency, line.offer().price()),
                     Money.ofMinor(currency, line.count() * line.offer().price())));
         }
