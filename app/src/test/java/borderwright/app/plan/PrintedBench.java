@@ -24,7 +24,7 @@ record PrintedBench(String title, List<String> alike, String told, List<Line> li
     private static final Pattern TITLE =
             Pattern.compile("((?:Side|Divider|Floor) .+?)(?:; alike: (?:the floors of )?(.+))?");
     /** 47, 47 mm, 3.564 m, or 18' 4-3/8". */
-    private static final String LENGTH =
+    static final String LENGTH =
             "(?:-?[\\d.]+(?: mm| m)?(?![\\d'\"/-])|-?(?:\\d+'(?: (?=\\d))?)?(?:\\d+(?:-\\d+/\\d+|/\\d+)?\")?)";
 
     private static final Pattern PLACE = Pattern.compile(
@@ -93,7 +93,15 @@ record PrintedBench(String title, List<String> alike, String told, List<Line> li
         return lines;
     }
 
-    private static Line line(String what, String shared, String text) {
+    /** What lies left of the hook, as distances below nothing. */
+    private static String signed(String text) {
+        return text.replaceAll("overhangs the (?:hooked end|corner) by (L), to ".replace("L", LENGTH), "-$1 to ")
+                .replaceAll("(L) to (L) left of the (?:hooked end|corner)".replace("L", LENGTH), "-$1 to -$2");
+    }
+
+    private static Line line(String what, String sharedText, String itemText) {
+        String shared = signed(sharedText);
+        String text = signed(itemText);
         Matcher place = PLACE.matcher(text);
         assertThat(place.matches()).as(what + ": " + text).isTrue();
         Matcher heights = HEIGHTS.matcher(shared);
@@ -113,7 +121,7 @@ record PrintedBench(String title, List<String> alike, String told, List<Line> li
     }
 
     /** Two lengths of which only the second names its unit, where that is mm or m. */
-    private static double[] range(String from, String to) {
+    static double[] range(String from, String to) {
         boolean isBare = from.matches("-?[\\d.]+");
         return new double[] {mm(isBare ? from + to.replaceFirst(".* ", " ") : from), mm(to)};
     }

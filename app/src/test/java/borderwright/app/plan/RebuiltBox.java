@@ -25,8 +25,14 @@ final class RebuiltBox {
     /** Half a millimetre for the place of the hook and half for the distance from it. */
     static final double TO_1_MM = 1.0 + 1e-6;
 
-    private static final Pattern FAR = Pattern.compile("(?:far (?:edges|face)|inner edge) (\\S+ m?m) to (\\S+ m?m)");
+    private static final Pattern FAR =
+            Pattern.compile("(?:edges away from the boards|(?:inner|unmarked) face|inner edge) (L) to (L)"
+                    .replace("L", PrintedBench.LENGTH));
     private static final String UPRIGHT = "brace";
+    /** Lengths are printed to whole steps, of which the finest is a sixteenth of an inch. */
+    private static final double SAME_MM = 0.1;
+
+    private static final Set<Piece.Role> CUT_ALONG = Set.of(Piece.Role.WALL, Piece.Role.DIVIDER, Piece.Role.CAPPING);
     private static final Set<String> CROSSING = Set.of("tie", "divider board");
 
     private final List<PrintedBench> pages;
@@ -70,9 +76,17 @@ final class RebuiltBox {
         List<String> standing = labelsOf.get(page.title().substring(0, 1).toLowerCase(Locale.ROOT)
                 + page.title().substring(1));
         Map<String, String> own = new HashMap<>();
-        for (int i = 0; i < standing.size(); i++) {
-            own.put(standing.get(i), labelsOf.get(name).get(i));
+        Map<String, String> swaps = swaps(page, name, wall.box());
+        for (String label : standing) {
+            String planter = label.substring(0, label.indexOf('-'));
+            own.put(
+                    label,
+                    swaps.getOrDefault(
+                            label, swaps.getOrDefault(planter, planter) + label.substring(planter.length())));
         }
+        assertThat(standing.stream().map(own::get))
+                .as("labels read for " + name)
+                .containsExactlyElementsOf(labelsOf.get(name));
         int lines = 0;
         for (PrintedBench.Line line : page.lines()) {
             List<Piece> stack = line.labels().stream()
@@ -82,6 +96,28 @@ final class RebuiltBox {
             place(page, wall, line, stack);
         }
         assertThat(lines).as("pieces printed of " + name).isEqualTo(standing.size());
+    }
+
+    /** What the page says is read for a label of its drawing, or for the planter's name in it, on a wall like it. */
+    private static Map<String, String> swaps(PrintedBench page, String name, String box) {
+        Map<String, String> swaps = new HashMap<>();
+        if (page.title().equalsIgnoreCase(name)) {
+            return swaps;
+        }
+        Matcher own = Pattern.compile("has the name of its own box for (\\S+) in its labels")
+                .matcher(page.told());
+        if (own.find()) {
+            swaps.put(own.group(1), box);
+        }
+        Matcher there =
+                Pattern.compile("On " + Pattern.quote(name) + " read (.+?)\\.").matcher(page.told());
+        if (there.find()) {
+            for (String swap : there.group(1).split(", ")) {
+                String[] labels = swap.split(" for ");
+                swaps.put(labels[1], labels[0]);
+            }
+        }
+        return swaps;
     }
 
     private void place(PrintedBench page, WallBench wall, PrintedBench.Line line, List<Piece> stack) {
@@ -120,8 +156,26 @@ final class RebuiltBox {
                             .isLessThanOrEqualTo(TO_1_MM);
                 }
                 found.add(piece.label());
+                if (CUT_ALONG.contains(piece.role())) {
+                    assertThat(lengthMm(line))
+                            .as("%s of %s is cut as long as it is drawn: %s", piece.label(), page.title(), line)
+                            .isCloseTo(piece.length().mm(), within(SAME_MM));
+                }
             }
         }
+    }
+
+    /** From the first to the last point of a board, as its distances on both faces or edges are printed. */
+    private static double lengthMm(PrintedBench.Line line) {
+        double from = line.fromMm();
+        double to = line.toMm();
+        Matcher far = FAR.matcher(line.notes());
+        if (far.find()) {
+            double[] ends = PrintedBench.range(far.group(1), far.group(2));
+            from = Math.min(from, ends[0]);
+            to = Math.max(to, ends[1]);
+        }
+        return to - from;
     }
 
     /** Those corners of a piece that a line gives. */
@@ -140,8 +194,11 @@ final class RebuiltBox {
         if (!Double.isNaN(deep)) {
             Matcher far = FAR.matcher(line.notes());
             boolean isBevelled = far.find();
-            corners.add(at(hook, along, isBevelled ? mm(far.group(1)) : line.fromMm(), deep));
-            corners.add(at(hook, along, isBevelled ? mm(far.group(2)) : line.toMm(), deep));
+            double[] ends = isBevelled
+                    ? PrintedBench.range(far.group(1), far.group(2))
+                    : new double[] {line.fromMm(), line.toMm()};
+            corners.add(at(hook, along, ends[0], deep));
+            corners.add(at(hook, along, ends[1], deep));
         }
         return corners;
     }
@@ -166,7 +223,7 @@ final class RebuiltBox {
 
     /** Greater of the distances along and across the wall to the nearest corner of a piece. */
     static double nearest(Piece piece, Point corner, Point along) {
-        return piece.place().plan().corners().stream()
+        return asCut(piece, along).stream()
                 .mapToDouble(p -> Math.max(
                         Math.abs(p.minus(corner).dot(along)),
                         Math.abs(p.minus(corner).dot(along.left()))))
@@ -174,8 +231,26 @@ final class RebuiltBox {
                 .orElseThrow();
     }
 
+    /** The corners of a piece on the plan; a board that is cut to whole steps ends so much sooner at its right end. */
+    private static List<Point> asCut(Piece piece, Point along) {
+        List<Point> corners = piece.place().plan().corners();
+        if (!CUT_ALONG.contains(piece.role())) {
+            return corners;
+        }
+        double from = corners.stream().mapToDouble(p -> p.dot(along)).min().orElseThrow();
+        double to = corners.stream().mapToDouble(p -> p.dot(along)).max().orElseThrow();
+        Point less = along.times(Math.max(0, to - from - piece.length().mm()));
+        return corners.stream()
+                .map(p -> p.dot(along) > (from + to) / 2 ? p.minus(less) : p)
+                .toList();
+    }
+
     private static double cornerMm(String told) {
-        Matcher lies = Pattern.compile("corner of the box lies (\\S+ m?m) to the (left|right)")
+        if (told.contains("corner of the box is there")) {
+            return 0;
+        }
+        Matcher lies = Pattern.compile(
+                        "corner of the box lies (L) (left|right) of it".replace("L", PrintedBench.LENGTH))
                 .matcher(told);
         assertThat(lies.find()).as(told).isTrue();
         return lies.group(2).equals("right") ? mm(lies.group(1)) : -mm(lies.group(1));

@@ -11,6 +11,9 @@ public final class BenchWords {
     /** An upright that lies lower by less needs no packer, mm (common practice, no source). */
     private static final double LEVEL_MM = 1;
 
+    /** A corner nearer to the hook is at it: no tape is read better, mm (common practice, no source). */
+    private static final double AT_HOOK_MM = 0.5;
+
     private BenchWords() {}
 
     /** A side by its letter, a divider by its number. */
@@ -31,16 +34,17 @@ public final class BenchWords {
         if (!packs.isEmpty()) {
             told.add(AssemblyMessage.LAY_WALL_PACKS.of(packs));
         }
-        told.add(corner(wall, outline));
+        if (isWall) {
+            told.add(corner(wall, outline));
+        }
         return told;
     }
 
-    /** How far the outside corner of a box, or of a divider the board's far face, lies from the hook. */
-    public static Message corner(WallBench wall, Ring outline) {
-        double x = wall.kind() == WallBench.Kind.WALL
-                ? wall.face().x(outline.corner(wall.index()))
-                : wall.parts().boards().get(0).back().fromMm();
-        return AssemblyMessage.CORNER_FROM_HOOK.of(StrictMath.abs(x), x > 0 ? "right" : "left");
+    /** How far the outside corner of a box lies from the hook of a wall. */
+    private static Message corner(WallBench wall, Ring outline) {
+        double x = wall.face().x(outline.corner(wall.index()));
+        String way = StrictMath.abs(x) < AT_HOOK_MM ? "here" : x > 0 ? "right" : "left";
+        return AssemblyMessage.CORNER_FROM_HOOK.of(StrictMath.abs(x), way);
     }
 
     public static List<Message> packs(WallBench wall) {

@@ -27,6 +27,11 @@ public record Span(double fromMm, double toMm) {
         return from < to ? new Span(from, to) : new Span(middleMm(), middleMm());
     }
 
+    /** The same from where it starts, ended so much sooner, mm. */
+    Span shorterBy(double mm) {
+        return new Span(fromMm, toMm - mm);
+    }
+
     /** The least span that holds both. */
     public Span with(Span other) {
         return new Span(StrictMath.min(fromMm, other.fromMm), StrictMath.max(toMm, other.toMm));

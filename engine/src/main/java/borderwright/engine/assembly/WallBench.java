@@ -56,7 +56,7 @@ public record WallBench(
             List<Double> joints = new ArrayList<>();
             for (int i = 0; i + 1 < boards.size(); i++) {
                 if (boards.get(i).course() == boards.get(i + 1).course()) {
-                    joints.add(boards.get(i).face().toMm());
+                    joints.add(boards.get(i + 1).face().fromMm());
                 }
             }
             return joints;
@@ -66,6 +66,16 @@ public record WallBench(
     /** {@code a} for the first side, {@code 1} for the first divider. */
     public String mark() {
         return kind == Kind.WALL ? PieceLabels.letter(index) : Integer.toString(index + 1);
+    }
+
+    /** Labels of all pieces: uprights, ties and dividers, boards, capping. */
+    public List<String> labels() {
+        List<String> labels = new ArrayList<>();
+        parts.uprights.forEach(upright -> labels.add(upright.label()));
+        parts.crosspieces.forEach(cross -> labels.add(cross.label()));
+        parts.boards.forEach(board -> labels.add(board.label()));
+        parts.caps.forEach(cap -> labels.add(cap.label()));
+        return labels;
     }
 
     /** Uprights that are screwed on at the bench. */

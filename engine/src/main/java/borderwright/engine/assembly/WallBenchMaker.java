@@ -64,13 +64,24 @@ final class WallBenchMaker {
     static BenchBoard board(Piece piece, WorkFace face) {
         Ring plan = piece.place().plan();
         Span depth = face.across(plan);
+        Span near = face.alongAt(plan, depth.fromMm(), SQUARE_MM).orElseThrow();
+        Span far = face.alongAt(plan, depth.toMm(), SQUARE_MM).orElseThrow();
+        double lessMm = shortMm(piece, near, far);
         return new BenchBoard(
                 piece.label(),
                 piece.course(),
-                face.alongAt(plan, depth.fromMm(), SQUARE_MM).orElseThrow(),
-                face.alongAt(plan, depth.toMm(), SQUARE_MM).orElseThrow(),
+                near.shorterBy(lessMm),
+                far.shorterBy(lessMm),
                 face.heights(piece.place().bottomMm(), piece.place().topMm()),
                 piece.length());
+    }
+
+    /**
+     * By how much a piece is cut shorter than its place, since lengths are cut in whole steps, mm: it lies at the left end of its
+     * place, and the tape reads at its right end what the cutting sheet gives as its length.
+     */
+    private static double shortMm(Piece piece, Span near, Span far) {
+        return StrictMath.max(0, near.with(far).lengthMm() - piece.length().mm());
     }
 
     private List<BenchUpright> uprights(SideFrame side, WorkFace face) {
@@ -119,10 +130,13 @@ final class WallBenchMaker {
         for (Piece cap : parts.where(p -> p.role() == Role.CAPPING && p.side() == side.side())) {
             Ring plan = cap.place().plan();
             Span behind = face.across(plan);
+            Span outer = face.alongAt(plan, behind.fromMm(), SQUARE_MM).orElseThrow();
+            Span inner = face.alongAt(plan, behind.toMm(), SQUARE_MM).orElseThrow();
+            double lessMm = shortMm(cap, outer, inner);
             found.add(new BenchCap(
                     cap.label(),
-                    face.alongAt(plan, behind.fromMm(), SQUARE_MM).orElseThrow(),
-                    face.alongAt(plan, behind.toMm(), SQUARE_MM).orElseThrow(),
+                    outer.shorterBy(lessMm),
+                    inner.shorterBy(lessMm),
                     behind,
                     face.heights(cap.place().bottomMm(), cap.place().topMm())));
         }

@@ -151,8 +151,8 @@ class BoxBuilderTest {
                     Footprints.rules("dressed 2x8", "dressed 2x4", CornerStyle.MITRED),
                     means);
             assertThat(English.IMPERIAL.text(piece(box, "F1-1a").left().words()))
-                    .isEqualTo("bevel 26.5° from square at the left end: long point on the outside face, short point"
-                            + " 3/4\" back on the inside face");
+                    .isEqualTo("bevel 26.5° from square at the left end: long point on the outer face, short point"
+                            + " 3/4\" back on the inner face");
             assertThat(box.fixings()).extracting(Box.Fixing::item).contains("screw #10 x 3-1/2 in");
             assertThat(English.IMPERIAL.text(box.notes().get(0)))
                     .startsWith(

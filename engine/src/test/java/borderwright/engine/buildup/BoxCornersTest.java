@@ -69,14 +69,14 @@ class BoxCornersTest {
             Piece front = piece(box, "F1-1c");
             assertThat(back.left().tiltDeg()).isCloseTo(26.5, within(1e-9));
             assertThat(English.METRIC.text(back.left().words()))
-                    .isEqualTo("bevel 26.5° from square at the left end: long point on the outside face, short point"
-                            + " 12.5 mm back on the inside face");
+                    .isEqualTo("bevel 26.5° from square at the left end: long point on the outer face, short point"
+                            + " 12.5 mm back on the inner face");
             assertThat(English.METRIC.text(back.left().how()))
                     .isEqualTo("table saw: tilt the blade 26.5° from square (63.5° on a scale that reads 90° for a"
                             + " square cut)");
             assertThat(English.METRIC.text(front.right().words()))
-                    .isEqualTo("bevel 26.5° from square at the right end: long point on the inside face, short point"
-                            + " 12.5 mm back on the outside face");
+                    .isEqualTo("bevel 26.5° from square at the right end: long point on the inner face, short point"
+                            + " 12.5 mm back on the outer face");
             double shorter = outsideMm(back) - outsideMm(front);
             assertThat(shorter).isCloseTo(500 * StrictMath.tan(StrictMath.toRadians(26.5)), within(1e-6));
         }

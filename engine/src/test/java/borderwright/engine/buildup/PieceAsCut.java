@@ -122,7 +122,7 @@ final class PieceAsCut {
 
     private void wordsAgree(EndCut cut, String hand) {
         List<String> names = switch (piece.role()) {
-            case WALL -> List.of("outside face", "inside face");
+            case WALL -> List.of("outer face", "inner face");
             case CAPPING -> List.of("outer edge", "inner edge");
             default ->
                 cut.fenceDeg() > 0 ? List.of("lower edge", "upper edge") : List.of("marked face", "unmarked face");

@@ -19,7 +19,6 @@ public record BenchGroup(String what, String shared, List<Item> items) {
     private static final int THIRD = 27;
 
     private static final int HALF = 44;
-    private static final String MM = " mm";
 
     public BenchGroup {
         items = List.copyOf(items);
@@ -55,13 +54,9 @@ public record BenchGroup(String what, String shared, List<Item> items) {
     }
 
     /** Of a floor: each piece has its place along the slats and across them. */
-    static List<BenchGroup> ofFloor(List<BenchRow> rows, PrintedFigures f) {
+    static List<BenchGroup> ofFloor(List<BenchRow> rows) {
         return byKind(rows).stream()
-                .map(kind -> group(
-                        kind,
-                        "",
-                        row -> range(row.from(), row.to(), f) + ", " + range(row.bottom(), row.top(), f),
-                        common(kind)))
+                .map(kind -> group(kind, "", BenchRow::along, common(kind)))
                 .toList();
     }
 
@@ -79,11 +74,7 @@ public record BenchGroup(String what, String shared, List<Item> items) {
                 .allMatch(
                         row -> row.bottom().equals(first.bottom()) && row.top().equals(first.top()));
         String heights = level ? up(first, f) : "";
-        return group(
-                stacks,
-                heights,
-                row -> range(row.from(), row.to(), f) + (level ? "" : ", " + up(row, f)),
-                common(stacks));
+        return group(stacks, heights, row -> row.along() + (level ? "" : ", " + up(row, f)), common(stacks));
     }
 
     /** Boards of one divider meet a wall one above the other: they are one line. */
@@ -93,8 +84,7 @@ public record BenchGroup(String what, String shared, List<Item> items) {
         for (BenchRow row : kind) {
             BenchRow below = stacks.isEmpty() ? null : stacks.get(stacks.size() - 1);
             if (below != null
-                    && below.from().equals(row.from())
-                    && below.to().equals(row.to())
+                    && below.along().equals(row.along())
                     && below.top().equals(row.bottom())
                     && below.notes().equals(row.notes())) {
                 stacks.set(
@@ -102,8 +92,7 @@ public record BenchGroup(String what, String shared, List<Item> items) {
                         new BenchRow(
                                 row.what(),
                                 f.text(BenchMessage.BENCH_LABELS.of(lowest, row.label())),
-                                row.from(),
-                                row.to(),
+                                row.along(),
                                 below.bottom(),
                                 row.top(),
                                 row.notes()));
@@ -137,13 +126,6 @@ public record BenchGroup(String what, String shared, List<Item> items) {
     }
 
     private static String up(BenchRow row, PrintedFigures f) {
-        return f.text(BenchMessage.BENCH_UP.of(range(row.bottom(), row.top(), f)));
-    }
-
-    /** Millimetres are named once. */
-    private static String range(String from, String to, PrintedFigures f) {
-        boolean both = from.endsWith(MM) && to.endsWith(MM);
-        String first = both ? from.substring(0, from.length() - MM.length()) : from;
-        return f.text(BenchMessage.BENCH_RANGE.of(first, to));
+        return f.text(BenchMessage.BENCH_UP.of(new HookedTape(f, HookedTape.On.BOARD).joined(row.bottom(), row.top())));
     }
 }

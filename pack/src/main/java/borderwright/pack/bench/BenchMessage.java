@@ -11,8 +11,14 @@ import java.util.List;
 /** What stands on the sheets for the bench beside the figures. */
 enum BenchMessage implements MessageCode {
     BENCH_RANGE(text("from"), text("to")),
+    LEFT_OF_HOOK(text("off"), choice("on")),
+    OVERHANGS_HOOK(text("off"), text("to"), choice("on")),
+    ALONG_AND_ACROSS(text("along"), text("across")),
     BENCH_UP(text("range")),
     BENCH_LABELS(text("first"), text("last")),
+    LABELS_OF_OWN_BOX(text("box")),
+    LABELS_THERE(text("wall"), text("labels")),
+    LABEL_FOR_LABEL(text("label"), text("drawn")),
     PART_OF_BOX(text("part"), text("box")),
     FLOOR_OF(text("planter")),
     FIXINGS_OF(count("count"), text("item")),
@@ -39,7 +45,6 @@ enum BenchMessage implements MessageCode {
     WALL_ON_BENCH(choice("kind"), text("mark"), text("box"), count("of"), text("number"), text("scale")),
     ROW_OF_UPRIGHTS,
     ROW_OF_OTHERS,
-    SCREWS_OF_UPRIGHT(count("screws")),
     UPRIGHT_DEEP(text("depth")),
     UPRIGHT_OF_NEIGHBOUR,
     UPRIGHT_NEAR,
@@ -47,7 +52,7 @@ enum BenchMessage implements MessageCode {
     UPRIGHT_FAR_EDGES(text("range")),
     BEHIND_WALL,
     BOARD_LONG(text("length")),
-    BOARD_FAR_FACE(text("range")),
+    BOARD_OTHER_FACE(choice("kind"), text("range")),
     CAP_OUTSIDE(text("off")),
     CAP_INNER(text("range"));
 

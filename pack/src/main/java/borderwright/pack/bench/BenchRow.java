@@ -7,20 +7,18 @@ import java.util.List;
  *
  * @param what it is
  * @param label its mark
- * @param from nearest distance from the hook; of a floor's cross-pieces, across
- * @param to farthest distance
- * @param bottom lower height, or of a floor the nearest distance across
- * @param top upper height, or of a floor the farthest distance across
+ * @param along from where to where on the tape; of a floor, then across
+ * @param bottom lower height on a wall; empty on a floor
+ * @param top upper height on a wall; empty on a floor
  * @param notes what else is to be known
  */
-public record BenchRow(
-        String what, String label, String from, String to, String bottom, String top, List<String> notes) {
+public record BenchRow(String what, String label, String along, String bottom, String top, List<String> notes) {
     public BenchRow {
         notes = List.copyOf(notes);
     }
 
     /** All that is printed but the mark. */
     String unnamed() {
-        return String.join("|", what, from, to, bottom, top);
+        return String.join("|", what, along, bottom, top);
     }
 }

@@ -7,13 +7,16 @@ import borderwright.engine.assembly.FloorBench;
 import borderwright.engine.assembly.WallBench;
 import borderwright.engine.assembly.order.AssemblyOrder;
 import borderwright.engine.assembly.order.AssemblyStep;
+import borderwright.engine.assembly.order.Surroundings;
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.filling.FillPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.alike.Alike;
 import borderwright.pack.alike.AlikeBoxes;
 import borderwright.pack.alike.PartLabels;
+import borderwright.pack.drawings.PegDrawing;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
@@ -35,8 +38,8 @@ import java.util.Set;
  * @param orders one for each group of boxes built alike
  */
 public record BenchViews(List<WallView> walls, List<FloorView> floors, List<OrderView> orders) {
-    private static final double PICTURE_WIDTH_MM = 57;
-    private static final double PICTURE_HEIGHT_MM = 21;
+    private static final double PICTURE_WIDTH_MM = 50;
+    private static final double PICTURE_HEIGHT_MM = 19;
     /** Of the width of a page: beside it stand the places of its pieces. */
     private static final double FLOOR_SHARE = 0.44;
 
@@ -74,14 +77,16 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
                         .sorted(Comparator.comparing(WallView::isHalf))
                         .toList(),
                 floors.values().stream().map(alike -> floor(alike, f, width)).toList(),
-                orders(plan, benches, f));
+                orders(plan, benches, f, PegDrawing.turn(plan, width)));
     }
 
     /** All that is printed of a wall but names: rows come in the order of their places, so a mirror image reads otherwise. */
     private static String print(Box box, WallBench wall, PrintedFigures f) {
         StringBuilder out = new StringBuilder().append(wall.kind()).append(wall.hook());
-        out.append(thickness(wall, f))
-                .append(f.text(BenchWords.corner(wall, box.plan().outline())));
+        out.append(thickness(wall, f));
+        if (wall.kind() == WallBench.Kind.WALL) {
+            out.append(f.length(wall.face().x(box.plan().outline().corner(wall.index()))));
+        }
         new WallRows(wall, f)
                 .rows()
                 .forEach(row -> out.append('\n').append(row.unnamed()).append(row.notes()));
@@ -108,14 +113,18 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
         Box box = alike.get(0).box;
         String name = name(wall, f);
         boolean narrow = WallExtent.isNarrow(wall);
+        List<WallBench> others = alike.stream().skip(1).map(Of::part).toList();
+        List<String> names = others.stream().map(other -> name(other, f)).toList();
+        List<Message> told = new ArrayList<>(BenchWords.of(wall, box.plan().outline()));
+        told.addAll(new AlikeLabels(wall, f).of(others, names));
         return new WallView(
                 Character.toUpperCase(name.charAt(0)) + name.substring(1),
-                alike.stream().skip(1).map(of -> name(of.part, f)).toList(),
-                BenchWords.of(wall, box.plan().outline()),
+                names,
+                told,
                 thickness(wall, f),
                 WallDrawing.draw(wall, f, narrow ? NARROW_SHARE * widthMm : widthMm),
                 new WallRows(wall, f).rows(),
-                new ScrewRows(f, box.courses()).ofWall(wall.fixings()));
+                new ScrewRows(f, box.courses(), HookedTape.On.BOARD).of(wall.fixings()));
     }
 
     private static String name(WallBench wall, PrintedFigures f) {
@@ -134,26 +143,37 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
                 List.of(AssemblyMessage.FLOOR_FACE_UP.of(), floor.hook()),
                 FloorDrawing.draw(floor, f, FLOOR_SHARE * widthMm),
                 new FloorRows(f).rows(floor),
-                new ScrewRows(f, alike.get(0).box.courses()).ofFloor(floor.fixings()));
+                new ScrewRows(f, alike.get(0).box.courses(), HookedTape.On.CORNER).of(floor.fixings()));
     }
 
-    private static List<OrderView> orders(Plan plan, Map<String, BoxBench> benches, PrintedFigures f) {
-        AssemblyOrder.Lining lining =
-                plan.site().filling().liner().isPresent() ? AssemblyOrder.Lining.LINER : AssemblyOrder.Lining.NONE;
+    private static List<OrderView> orders(Plan plan, Map<String, BoxBench> benches, PrintedFigures f, double turnRad) {
         List<OrderView> orders = new ArrayList<>();
-        for (List<Box> alike : AlikeBoxes.group(plan.boxes(), f)) {
-            String name = alike.get(0).plan().name();
-            BoxBench bench = Objects.requireNonNull(benches.get(name), name);
-            AssemblyOrder order = AssemblyOrder.of(bench, plan.garden().sections(), lining);
-            if (!order.steps().isEmpty()) {
-                orders.add(order(order, alike, f));
-            }
+        for (List<Box> pieces : AlikeBoxes.group(plan.boxes(), f)) {
+            Map<Surroundings, List<Box>> byPlace = new LinkedHashMap<>();
+            pieces.forEach(box -> byPlace.computeIfAbsent(around(plan, box), k -> new ArrayList<>())
+                    .add(box));
+            byPlace.forEach((around, alike) -> {
+                String name = alike.get(0).plan().name();
+                BoxBench bench = Objects.requireNonNull(benches.get(name), name);
+                AssemblyOrder order = AssemblyOrder.of(bench, plan.garden().sections(), around);
+                if (!order.steps().isEmpty()) {
+                    orders.add(order(order, alike, f, turnRad));
+                }
+            });
         }
         return orders;
     }
 
-    private static OrderView order(AssemblyOrder order, List<Box> alike, PrintedFigures f) {
-        StepPictures pictures = new StepPictures(order, f, PICTURE_WIDTH_MM, PICTURE_HEIGHT_MM);
+    private static Surroundings around(Plan plan, Box box) {
+        FillPlan filling = plan.site().filling();
+        return new Surroundings(
+                Surroundings.nearWalls(box.plan().outline(), plan.outline()),
+                filling.finish().coats() > 0 ? Surroundings.Finish.BRUSHED : Surroundings.Finish.NONE,
+                filling.liner().isPresent() ? Surroundings.Lining.LINER : Surroundings.Lining.NONE);
+    }
+
+    private static OrderView order(AssemblyOrder order, List<Box> alike, PrintedFigures f, double turnRad) {
+        StepPictures pictures = new StepPictures(order, f, turnRad, PICTURE_WIDTH_MM, PICTURE_HEIGHT_MM);
         Set<String> laid = new HashSet<>();
         List<OrderView.Pictured> steps = new ArrayList<>();
         for (AssemblyStep step : order.steps()) {

@@ -30,16 +30,16 @@ final class BoxPicture {
     private final Spot low;
     private final Spot high;
 
-    /** The frame is that of the whole box, so that all its pictures agree. */
-    BoxPicture(Box box, double widthMm, double mostHighMm) {
+    /**
+     * The frame is that of the whole box, so that all its pictures agree.
+     *
+     * @param planRad how far plans are turned anticlockwise: the box is seen from the lower edge of a plan
+     */
+    BoxPicture(Box box, double planRad, double widthMm, double mostHighMm) {
         this.widthMm = widthMm;
         this.mostHighMm = mostHighMm;
-        Ring ring = box.plan().outline();
-        int longest = 0;
-        for (int i = 1; i < ring.size(); i++) {
-            longest = ring.sideMm(i) > ring.sideMm(longest) + 1 ? i : longest;
-        }
-        Point along = ring.direction(longest);
+        // What runs to the right on the plan.
+        Point along = new Point(StrictMath.cos(planRad), -StrictMath.sin(planRad));
         double c = StrictMath.cos(TURN_RAD);
         double s = StrictMath.sin(TURN_RAD);
         this.right = along.times(c).plus(along.left().times(s));

@@ -14,9 +14,11 @@ final class FloorRows {
     private static final double SAME_MM = 0.5;
 
     private final PrintedFigures f;
+    private final HookedTape tape;
 
     FloorRows(PrintedFigures f) {
         this.f = f;
+        this.tape = new HookedTape(f, HookedTape.On.CORNER);
     }
 
     List<BenchRow> rows(FloorBench floor) {
@@ -31,23 +33,18 @@ final class FloorRows {
         if (strip.role() != Role.LEG
                 && (StrictMath.abs(strip.low().fromMm() - strip.high().fromMm()) > SAME_MM
                         || StrictMath.abs(strip.low().toMm() - strip.high().toMm()) > SAME_MM)) {
-            notes.add(f.text(BenchMessage.STRIP_FAR_EDGE.of(range(strip.high()))));
+            notes.add(f.text(BenchMessage.STRIP_FAR_EDGE.of(tape.range(strip.high()))));
         }
-        notes.add(f.text(BenchMessage.STRIP_HEIGHT.of(range(strip.height()))));
+        notes.add(f.text(BenchMessage.STRIP_HEIGHT.of(tape.range(strip.height()))));
         if (!strip.notches().isEmpty()) {
             notes.add(f.text(BenchMessage.STRIP_NOTCHED.of(strip.notches().size())));
         }
         return new BenchRow(
                 f.text(PartWords.role(strip.role())),
                 strip.label(),
-                f.length(along.fromMm()),
-                f.length(along.toMm()),
-                f.length(across.fromMm()),
-                f.length(across.toMm()),
+                f.text(BenchMessage.ALONG_AND_ACROSS.of(tape.range(along), tape.range(across))),
+                "",
+                "",
                 notes);
-    }
-
-    private String range(Span span) {
-        return f.text(BenchMessage.BENCH_RANGE.of(f.length(span.fromMm()), f.length(span.toMm())));
     }
 }

@@ -1,7 +1,6 @@
 package borderwright.pack.bench;
 
 import borderwright.engine.message.Message;
-import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import java.util.List;
 
@@ -30,7 +29,7 @@ public record FloorView(
     }
 
     /** The rows under shared headings, as they are printed. */
-    public List<BenchGroup> groups(PrintedFigures f) {
-        return BenchGroup.ofFloor(rows, f);
+    public List<BenchGroup> groups() {
+        return BenchGroup.ofFloor(rows);
     }
 }

@@ -35,5 +35,10 @@ public record OrderView(String names, List<Message> holes, List<Pictured> steps)
         public Pictured {
             fixings = List.copyOf(fixings);
         }
+
+        /** Whether its details are read one by one: distances to check are. */
+        public boolean isList() {
+            return step.kind() == AssemblyStep.Kind.SQUARE;
+        }
     }
 }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.DoubleFunction;
 
 /** The fixings of a wall or floor, as lines of text: those that are spread alike share a line. */
 final class ScrewRows {
@@ -20,24 +21,22 @@ final class ScrewRows {
 
     private final PrintedFigures f;
     private final List<Box.Course> courses;
+    private final HookedTape tape;
+    private final boolean wall;
 
-    /** @param courses of the box, to tell in which of them a line has screws */
-    ScrewRows(PrintedFigures f, List<Box.Course> courses) {
+    /**
+     * @param courses of the box, to tell in which of them a line has screws
+     * @param on what the tape hooks on: the end of a board of a wall or divider, or the corner of a floor
+     */
+    ScrewRows(PrintedFigures f, List<Box.Course> courses, HookedTape.On on) {
         this.f = f;
         this.courses = courses;
+        this.tape = new HookedTape(f, on);
+        this.wall = on == HookedTape.On.BOARD;
     }
 
-    /** Of a wall or divider: screw lines upright, those of the capping along it. */
-    List<ScrewRow> ofWall(List<FixingLine> lines) {
-        return rows(lines, true);
-    }
-
-    /** Of a floor, seen from above. */
-    List<ScrewRow> ofFloor(List<FixingLine> lines) {
-        return rows(lines, false);
-    }
-
-    private List<ScrewRow> rows(List<FixingLine> lines, boolean wall) {
+    /** Of a wall or divider screw lines upright, those of the capping along it; of a floor seen from above. */
+    List<ScrewRow> of(List<FixingLine> lines) {
         Map<String, List<FixingLine>> groups = new LinkedHashMap<>();
         for (FixingLine line : lines) {
             String key = line.fixing() + "|" + (wall ? onWall(line) : onFloor(line));
@@ -139,16 +138,16 @@ final class ScrewRows {
     }
 
     private String alongs(FixingLine line) {
-        return written(line.marks().stream().map(Mark::xMm).toList());
+        return written(line.marks().stream().map(Mark::xMm).toList(), tape::at);
     }
 
     private String heights(FixingLine line) {
-        return written(line.marks().stream().map(Mark::upMm).toList());
+        return written(line.marks().stream().map(Mark::upMm).toList(), f::length);
     }
 
-    private String written(List<Double> distances) {
+    private static String written(List<Double> distances, DoubleFunction<String> text) {
         TreeSet<Double> distinct = new TreeSet<>((a, b) -> StrictMath.abs(a - b) < SAME_MM ? 0 : Double.compare(a, b));
         distinct.addAll(distances);
-        return String.join(", ", distinct.stream().map(f::length).toList());
+        return String.join(", ", distinct.stream().map(text::apply).toList());
     }
 }

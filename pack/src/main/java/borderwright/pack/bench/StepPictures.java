@@ -8,16 +8,17 @@ import borderwright.engine.assembly.order.AssemblyOrder;
 import borderwright.engine.assembly.order.AssemblyStep;
 import borderwright.engine.assembly.order.Diagonal;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Pen;
+import borderwright.pack.paper.Scale;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
 import borderwright.pack.paper.TypeFace;
+import borderwright.pack.paper.View;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -26,16 +27,25 @@ import java.util.Set;
 /** A small picture for each step: a wall on the bench from above, the corners with their diagonals, or the box so far. */
 final class StepPictures {
     private static final double MARGIN_MM = 3;
+    /** The picture of the corners: as high as this, with room for their numbers at the sides, above and below. */
+    private static final double SQUARE_HIGH_MM = 34;
+
+    private static final double LEAST_SQUARE_MM = 18;
+    private static final double NAMED_MM = 9;
+    private static final double LABELLED_MM = 6;
 
     private final AssemblyOrder order;
     private final PrintedFigures f;
+    private final double turnRad;
     private final double widthMm;
     private final double heightMm;
     private final Set<String> standing = new HashSet<>();
 
-    StepPictures(AssemblyOrder order, PrintedFigures f, double widthMm, double heightMm) {
+    /** @param turnRad how far the plan of the pegs is turned: boxes are seen from the same side */
+    StepPictures(AssemblyOrder order, PrintedFigures f, double turnRad, double widthMm, double heightMm) {
         this.order = order;
         this.f = f;
+        this.turnRad = turnRad;
         this.widthMm = widthMm;
         this.heightMm = heightMm;
     }
@@ -85,21 +95,16 @@ final class StepPictures {
 
     private Drawing square(AssemblyStep step) {
         Ring ring = order.bench().box().plan().outline();
-        Point along = ring.direction(0);
-        List<Point> turned = ring.corners().stream()
-                .map(p -> new Point(p.dot(along), p.dot(along.left())))
-                .toList();
-        double x0 = turned.stream().mapToDouble(Point::xMm).min().orElseThrow();
-        double x1 = turned.stream().mapToDouble(Point::xMm).max().orElseThrow();
-        double y0 = turned.stream().mapToDouble(Point::yMm).min().orElseThrow();
-        double y1 = turned.stream().mapToDouble(Point::yMm).max().orElseThrow();
-        double ratio = StrictMath.max((x1 - x0) / (widthMm - 18), (y1 - y0) / (heightMm - 14));
-        DrawingBuilder sketch = new DrawingBuilder(widthMm, StrictMath.max(24, (y1 - y0) / ratio + 14));
-        double left = (widthMm - (x1 - x0) / ratio) / 2;
-        double low = (sketch.heightMm() + (y1 - y0) / ratio) / 2;
-        List<Spot> spots = turned.stream()
-                .map(p -> new Spot(left + (p.xMm() - x0) / ratio, low - (p.yMm() - y0) / ratio))
-                .toList();
+        View.Extent extent = View.extent(ring.corners(), turnRad);
+        double ratio = StrictMath.max(
+                extent.width() / (widthMm - 2 * NAMED_MM), extent.height() / (SQUARE_HIGH_MM - 2 * LABELLED_MM));
+        Scale scale = new Scale(ratio, "");
+        DrawingBuilder sketch = new DrawingBuilder(
+                widthMm, StrictMath.max(LEAST_SQUARE_MM, scale.paper(extent.height()) + 2 * LABELLED_MM));
+        Spot upperLeft = new Spot(
+                (widthMm - scale.paper(extent.width())) / 2, (sketch.heightMm() - scale.paper(extent.height())) / 2);
+        View view = View.of(scale, turnRad, extent, upperLeft);
+        List<Spot> spots = view.at(ring);
         sketch.shape(spots, Pen.BOLD, null);
         for (Diagonal diagonal : order.diagonals()) {
             sketch.line(Pen.CENTRE, spots.get(diagonal.from()), spots.get(diagonal.to()));
@@ -122,7 +127,7 @@ final class StepPictures {
                 shown.add(piece);
             }
         }
-        Drawing drawing = new BoxPicture(order.bench().box(), widthMm, heightMm)
+        Drawing drawing = new BoxPicture(order.bench().box(), turnRad, widthMm, heightMm)
                 .draw(shown, step.pieces(), f.text(BenchMessage.STEP_STANDING.of(step.number(), step.kind())));
         standing.addAll(step.pieces());
         return drawing;

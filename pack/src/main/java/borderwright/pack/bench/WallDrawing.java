@@ -34,13 +34,15 @@ import java.util.stream.Stream;
 final class WallDrawing {
     private static final double SIDE_MM = 27;
     private static final double RIGHT_MM = 21;
-    private static final double HEAD_MM = 2;
-    private static final double NAMES_MM = 16;
+    private static final double HEAD_MM = 0.5;
     private static final double MOST_HIGH_MM = 44;
+    /** Beside its text a narrow wall need be no higher. */
+    private static final double MOST_HIGH_NARROW_MM = 36;
+
     private static final double FIRST_ROW_MM = 6;
-    private static final double LAST_ROW_MM = 2;
+    private static final double LAST_ROW_MM = 1;
     /** A row of running distances beside the longest of its figures: arrow, elbow and the gap to the next row. */
-    private static final double BESIDE_FIGURE_MM = 8;
+    private static final double BESIDE_FIGURE_MM = 6.6;
 
     /** Paper that a running figure takes up along the wall. */
     private static final double PITCH_MM = 3.6;
@@ -82,7 +84,8 @@ final class WallDrawing {
         List<Stretch> stretches = count < 2 ? List.of(Stretch.whole(wall, reach)) : Stretch.of(wall, reach, count);
         double longest =
                 stretches.stream().mapToDouble(s -> s.reach().lengthMm()).max().orElseThrow();
-        double ratio = StrictMath.ceil(StrictMath.max(longest / room, up.lengthMm() / MOST_HIGH_MM));
+        double ratio = StrictMath.ceil(StrictMath.max(
+                longest / room, up.lengthMm() / (WallExtent.isNarrow(wall) ? MOST_HIGH_NARROW_MM : MOST_HIGH_MM)));
         // No scale rule is laid on it, every place being written: so it is as large as the page allows.
         Scale scale = new Scale(ratio, "1:" + (long) ratio);
         return stretches.stream()
@@ -95,10 +98,11 @@ final class WallDrawing {
         Span along = stretch.reach();
         boolean second = !WallExtent.others(wall).isEmpty();
         double row = rowMm(wall, f);
-        double height = HEAD_MM + NAMES_MM + scale.paper(up.lengthMm()) + row * (second ? 2 : 1) + LAST_ROW_MM;
+        double names = WallNames.highMm(wall);
+        double height = HEAD_MM + names + scale.paper(up.lengthMm()) + row * (second ? 2 : 1) + LAST_ROW_MM;
         DrawingBuilder sketch = new DrawingBuilder(widthMm, height);
         double left = SIDE_MM + StrictMath.max(0, (widthMm - SIDE_MM - RIGHT_MM - scale.paper(along.lengthMm())) / 2);
-        Spot zero = new Spot(left - scale.paper(along.fromMm()), HEAD_MM + NAMES_MM + scale.paper(up.toMm()));
+        Spot zero = new Spot(left - scale.paper(along.fromMm()), HEAD_MM + names + scale.paper(up.toMm()));
         WallDrawing drawing = new WallDrawing(stretch, f, sketch, scale, zero, row);
         drawing.everything();
         return sketch.finish(f.text(BenchMessage.WALL_ON_BENCH.of(
@@ -150,7 +154,7 @@ final class WallDrawing {
         running();
         heightsAtLeft();
         heightsOfTies();
-        new WallNames(wall, f, sketch, this::at).all();
+        new WallNames(wall, sketch, this::at).all();
     }
 
     private void upright(BenchUpright upright) {

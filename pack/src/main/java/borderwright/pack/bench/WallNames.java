@@ -3,17 +3,15 @@ package borderwright.pack.bench;
 import borderwright.engine.assembly.BenchBoard;
 import borderwright.engine.assembly.BenchCrosspiece;
 import borderwright.engine.assembly.BenchUpright;
-import borderwright.engine.assembly.FixingLine;
 import borderwright.engine.assembly.WallBench;
-import borderwright.engine.buildup.parts.Box;
-import borderwright.pack.figures.PrintedFigures;
+import borderwright.pack.paper.Dimension;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Spot;
 import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
-import borderwright.pack.paper.TypeFace;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** The names of the pieces on the drawing of a wall. */
@@ -26,44 +24,27 @@ final class WallNames {
     }
 
     private final WallBench wall;
-    private final PrintedFigures f;
     private final DrawingBuilder sketch;
     private final OnPaper paper;
 
-    WallNames(WallBench wall, PrintedFigures f, DrawingBuilder sketch, OnPaper paper) {
+    WallNames(WallBench wall, DrawingBuilder sketch, OnPaper paper) {
         this.wall = wall;
-        this.f = f;
         this.sketch = sketch;
         this.paper = paper;
     }
 
-    /** Uprights above the wall with their number of screws, boards on themselves, ties and dividers beside them. */
+    /** Uprights above the wall, boards on themselves, ties and dividers beside them. */
     void all() {
-        double top = paper.at(0, WallExtent.up(wall).toMm()).y();
-        for (BenchUpright upright : wall.parts().uprights()) {
-            int screws = wall.fixings().stream()
-                    .filter(line -> line.through().isEmpty() && line.into().equals(upright.label()))
-                    .filter(line -> line.hold() != Box.Hold.LAP)
-                    .mapToInt(FixingLine::count)
-                    .sum();
-            double x = paper.at(upright.face().middleMm(), 0).x();
-            sketch.labelIfRoom(
-                    f.text(BenchMessage.SCREWS_OF_UPRIGHT.of(screws)),
-                    TextSize.NORMAL,
-                    Tone.BLACK,
-                    List.of(new DrawingBuilder.Place(new Spot(x, top - 1.4), Mark.Anchor.MIDDLE)));
-            List<DrawingBuilder.Place> places = new ArrayList<>();
-            for (int row = 0; row < 3; row++) {
-                places.add(new DrawingBuilder.Place(new Spot(x, top - 5.0 - 4.2 * row), Mark.Anchor.MIDDLE));
-            }
-            sketch.label(
-                    upright.label(),
-                    paper.at(upright.face().middleMm(), upright.height().toMm()),
-                    TextSize.NAME,
-                    TypeFace.BOLD,
-                    Tone.BLACK,
-                    places,
-                    0);
+        List<BenchUpright> uprights = fromTheLeft(wall);
+        if (!uprights.isEmpty()) {
+            double top = WallExtent.up(wall).toMm();
+            Dimension.namesAbove(
+                    sketch,
+                    uprights.stream()
+                            .map(upright -> paper.at(upright.face().middleMm(), top))
+                            .toList(),
+                    uprights.stream().map(BenchUpright::label).toList(),
+                    TextSize.NORMAL);
         }
         for (BenchBoard board : wall.parts().boards()) {
             boardName(board);
@@ -71,6 +52,18 @@ final class WallNames {
         for (BenchCrosspiece cross : wall.parts().crosspieces()) {
             crossName(cross);
         }
+    }
+
+    /** Paper that the names of its uprights take up above a wall, mm. */
+    static double highMm(WallBench wall) {
+        return Dimension.namesMm(
+                wall.parts().uprights().stream().map(BenchUpright::label).toList(), TextSize.NORMAL);
+    }
+
+    private static List<BenchUpright> fromTheLeft(WallBench wall) {
+        return wall.parts().uprights().stream()
+                .sorted(Comparator.comparingDouble(upright -> upright.face().middleMm()))
+                .toList();
     }
 
     /** Beside a tie, or the lowest board of a divider, on the wall. */

@@ -20,10 +20,12 @@ final class WallRows {
 
     private final WallBench wall;
     private final PrintedFigures f;
+    private final HookedTape tape;
 
     WallRows(WallBench wall, PrintedFigures f) {
         this.wall = wall;
         this.f = f;
+        this.tape = new HookedTape(f, HookedTape.On.BOARD);
     }
 
     List<BenchRow> rows() {
@@ -45,7 +47,7 @@ final class WallRows {
             case FAR_SIDE -> notes.add(f.text(BenchMessage.UPRIGHT_FAR.of()));
         }
         if (differs(upright.face(), upright.back())) {
-            notes.add(f.text(BenchMessage.UPRIGHT_FAR_EDGES.of(range(upright.back()))));
+            notes.add(f.text(BenchMessage.UPRIGHT_FAR_EDGES.of(tape.range(upright.back()))));
         }
         return row(f.text(PartWords.role(upright.role())), upright.label(), upright.face(), upright.height(), notes);
     }
@@ -65,7 +67,7 @@ final class WallRows {
             notes.add(f.text(BenchMessage.BOARD_LONG.of(f.piece(board.length()))));
         }
         if (differs(board.face(), board.back())) {
-            notes.add(f.text(BenchMessage.BOARD_FAR_FACE.of(range(board.back()))));
+            notes.add(f.text(BenchMessage.BOARD_OTHER_FACE.of(wall.kind(), tape.range(board.back()))));
         }
         return row(f.text(PartWords.role(role())), board.label(), board.face(), board.height(), notes);
     }
@@ -78,24 +80,13 @@ final class WallRows {
         List<String> notes = new ArrayList<>();
         notes.add(f.text(BenchMessage.CAP_OUTSIDE.of(f.length(-cap.behind().fromMm()))));
         if (differs(cap.outer(), cap.inner())) {
-            notes.add(f.text(BenchMessage.CAP_INNER.of(range(cap.inner()))));
+            notes.add(f.text(BenchMessage.CAP_INNER.of(tape.range(cap.inner()))));
         }
         return row(f.text(PartWords.role(Role.CAPPING)), cap.label(), cap.outer(), cap.height(), notes);
     }
 
     private BenchRow row(String what, String label, Span along, Span height, List<String> notes) {
-        return new BenchRow(
-                what,
-                label,
-                f.length(along.fromMm()),
-                f.length(along.toMm()),
-                f.length(height.fromMm()),
-                f.length(height.toMm()),
-                notes);
-    }
-
-    private String range(Span span) {
-        return f.text(BenchMessage.BENCH_RANGE.of(f.length(span.fromMm()), f.length(span.toMm())));
+        return new BenchRow(what, label, tape.range(along), f.length(height.fromMm()), f.length(height.toMm()), notes);
     }
 
     private static boolean differs(Span a, Span b) {

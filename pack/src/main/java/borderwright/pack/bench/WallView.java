@@ -10,7 +10,8 @@ import java.util.List;
  *
  * @param title which it is
  * @param alike the others that read the same; mirror images do not
- * @param told which face is up, where the tape hooks and the corner lies, and packers
+ * @param told which face is up, where the tape hooks and the corner lies, packers, and which labels the others have for those
+ *     of the drawing
  * @param thickness of its boards
  * @param drawings seen with the face that is worked on up; a long wall in stretches
  * @param rows every piece

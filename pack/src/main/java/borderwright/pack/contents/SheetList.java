@@ -51,9 +51,8 @@ public final class SheetList {
     private static final double MOST_OF_PAGE = 0.6;
 
     /** Height of the drawing of pegs: its numbers are read, not its lengths. */
-    private static final double PEGS_MM = 66;
-
     private final Plan plan;
+
     private final PaperSize paper;
     private final LengthFormat lengths;
     private final UnitSystem units;
@@ -126,7 +125,7 @@ public final class SheetList {
         return new PegSheet(
                 f.text(settingOut.listName()),
                 settingOut,
-                PegDrawing.draw(plan, f, paper.roomWidthMm(Orientation.PORTRAIT), PEGS_MM));
+                PegDrawing.draw(plan, f, paper.roomWidthMm(Orientation.PORTRAIT)));
     }
 
     private Sheet cuttingSheet() {

@@ -25,26 +25,39 @@ import org.locationtech.jts.geom.Coordinate;
 
 /** Which peg or mark is which: the boxes' outlines, numbers at their corners, and the known points. */
 public final class PegDrawing {
+    private static final double MOST_HIGH_MM = 66;
     private static final double SIDE_MM = 14;
-    private static final double ABOVE_MM = 12;
-    private static final double BELOW_MM = 12;
+    private static final double ABOVE_MM = 9;
+    private static final double BELOW_MM = 9;
+    private static final double ROOM_HIGH_MM = MOST_HIGH_MM - ABOVE_MM - BELOW_MM - ScaleBar.HEIGHT_MM;
 
     /** With more pegs than this each box has its range instead, its first peg ringed. */
     private static final int MOST_SINGLE = 60;
 
     private PegDrawing() {}
 
-    public static Drawing draw(Plan plan, PrintedFigures f, double widthMm, double heightMm) {
+    /** How far the plan is turned on it, radians anticlockwise, so that other pictures of the boxes can be turned alike. */
+    public static double turn(Plan plan, double widthMm) {
+        return Turn.largest(plan.garden().units(), plan.boxes(), places(plan), roomWidth(widthMm), ROOM_HIGH_MM);
+    }
+
+    private static List<Point> places(Plan plan) {
+        List<Point> places = new ArrayList<>(plan.outline().ring().corners());
+        plan.boxes().forEach(b -> places.addAll(b.plan().outline().corners()));
+        return places;
+    }
+
+    private static double roomWidth(double widthMm) {
+        return widthMm - 2 * SIDE_MM;
+    }
+
+    public static Drawing draw(Plan plan, PrintedFigures f, double widthMm) {
         SettingOut pegs = plan.site().settingOut();
         String mark = f.text(pegs.markName());
         UnitSystem units = plan.garden().units();
-        List<Point> places = new ArrayList<>(plan.outline().ring().corners());
-        plan.boxes().forEach(b -> places.addAll(b.plan().outline().corners()));
-        double roomWidth = widthMm - 2 * SIDE_MM;
-        double roomHeight = heightMm - ABOVE_MM - BELOW_MM - ScaleBar.HEIGHT_MM;
-        double turn = Turn.largest(units, plan.boxes(), places, roomWidth, roomHeight);
-        View.Extent extent = View.extent(places, turn);
-        Scale scale = Scale.fitting(units, extent.width(), extent.height(), roomWidth, roomHeight);
+        double turn = turn(plan, widthMm);
+        View.Extent extent = View.extent(places(plan), turn);
+        Scale scale = Scale.fitting(units, extent.width(), extent.height(), roomWidth(widthMm), ROOM_HIGH_MM);
         DrawingBuilder sketch =
                 new DrawingBuilder(widthMm, scale.paper(extent.height()) + ABOVE_MM + BELOW_MM + ScaleBar.HEIGHT_MM);
         double left = (widthMm - scale.paper(extent.width())) / 2;

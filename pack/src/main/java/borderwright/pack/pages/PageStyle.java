@@ -176,7 +176,8 @@ final class PageStyle {
             table.cuts td { padding: 0.2mm 1.2mm 0.2mm 0; }
             table.cuts td.n { padding-right: 2mm; }
             table.cuts .label { margin-right: 0; }
-            p.head { margin: 0.5mm 0 0 0; line-height: 1.14; page-break-after: avoid; }
+            p.head { margin: 0.3mm 0 0 0; line-height: 1.14; page-break-after: avoid; }
+            p.row { margin: 0.3mm 0 0 0; line-height: 1.14; }
             table.places { width: 100%%; border-collapse: collapse; table-layout: fixed; border-top: 0.1mm solid #8c8c88; }
             table.places td { font-size: 10pt; padding: 0.1mm 2mm 0.1mm 0; line-height: 1.14; vertical-align: top; }
             table.steps { border-bottom: 0.1mm solid #8c8c88; margin-bottom: 1.2mm; }

@@ -14,6 +14,11 @@ public final class Dimension {
     private static final double GAP_MM = 0.8;
     private static final double BEYOND_MM = 1.2;
     private static final double SLASH_MM = 0.9;
+    /** How far out a line to a text turned across bends aside to it, mm. */
+    private static final double ELBOW_MM = 2.4;
+    /** So far from the first of several texts nothing keeps it aside, mm. */
+    private static final double NO_NEIGHBOUR_MM = 1000;
+
     /** Least distance between two texts turned across a running dimension, mm. */
     private static final double PITCH_MM = 3.3;
 
@@ -144,9 +149,40 @@ public final class Dimension {
             extension(sketch, spots.get(i), out, distance - BEYOND_MM);
             arrow(sketch, on, along);
             double shift = places.get(i) - spots.get(i).minus(spots.get(0)).dot(along);
-            Spot elbow = on.plus(out.times(2.4)).plus(along.times(shift));
+            Spot elbow = on.plus(out.times(ELBOW_MM)).plus(along.times(shift));
             sketch.line(Pen.FINE, on, elbow);
-            acrossText(sketch, elbow.plus(out.times(0.8)), out, texts.get(i - 1), size);
+            acrossText(sketch, elbow.plus(out.times(GAP_MM)), out, texts.get(i - 1), size);
+        }
+    }
+
+    /** Paper that a name of {@link #namesAbove} takes up above its spot, mm. */
+    public static double namesMm(List<String> names, TextSize size) {
+        double longest =
+                names.stream().mapToDouble(TypeFace.REGULAR::widthEm).max().orElse(0);
+        return GAP_MM + ELBOW_MM + GAP_MM + longest * size.emMm();
+    }
+
+    /**
+     * Names written upwards above several spots, each with a line from its spot: where spots are near to each other the lines
+     * bend, and no two names touch.
+     *
+     * @param spots from left to right
+     * @param names one for each spot
+     */
+    public static void namesAbove(DrawingBuilder sketch, List<Spot> spots, List<String> names, TextSize size) {
+        Spot along = new Spot(1, 0);
+        Spot out = along.left();
+        List<Spot> from = new ArrayList<>(spots);
+        from.add(0, spots.get(0).minus(along.times(NO_NEIGHBOUR_MM)));
+        List<Double> places = spread(from, along, PITCH_MM * size.emMm() / SIZE.emMm());
+        for (int i = 0; i < spots.size(); i++) {
+            Spot start = spots.get(i).plus(out.times(GAP_MM));
+            double shift =
+                    places.get(i + 1) - from.get(i + 1).minus(from.get(0)).dot(along);
+            Spot elbow = start.plus(out.times(ELBOW_MM)).plus(along.times(shift));
+            sketch.line(Pen.FINE, spots.get(i), start);
+            sketch.line(Pen.FINE, start, elbow);
+            acrossText(sketch, elbow.plus(out.times(GAP_MM)), out, names.get(i), size);
         }
     }
 

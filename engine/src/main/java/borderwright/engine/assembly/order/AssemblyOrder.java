@@ -18,21 +18,15 @@ public record AssemblyOrder(BoxBench bench, List<Diagonal> diagonals, List<Assem
         steps = List.copyOf(steps);
     }
 
-    /** Whether the walls are lined before the box is filled. */
-    public enum Lining {
-        NONE,
-        LINER
-    }
-
     /**
      * Works the steps out.
      *
      * @param bench of a box with pieces
      * @param sections of all its pieces
-     * @param lining of its walls
+     * @param around what about its place changes the order
      */
-    public static AssemblyOrder of(BoxBench bench, List<SectionSpec> sections, Lining lining) {
+    public static AssemblyOrder of(BoxBench bench, List<SectionSpec> sections, Surroundings around) {
         List<Diagonal> diagonals = Diagonal.of(bench.box().plan().outline());
-        return new AssemblyOrder(bench, diagonals, new AssemblySteps(bench, sections, diagonals, lining).steps());
+        return new AssemblyOrder(bench, diagonals, new AssemblySteps(bench, sections, diagonals, around).steps());
     }
 }

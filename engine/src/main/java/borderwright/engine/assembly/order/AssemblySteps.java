@@ -6,25 +6,15 @@ import borderwright.engine.assembly.BoxBench;
 import borderwright.engine.assembly.FixingLine;
 import borderwright.engine.assembly.WallBench;
 import borderwright.engine.assembly.order.AssemblyStep.Kind;
-import borderwright.engine.assembly.order.AssemblyStep.StepFixing;
 import borderwright.engine.buildup.parts.Box;
-import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.filling.Filling;
-import borderwright.engine.filling.Weights;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.message.Message;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Predicate;
 
 /** Works the steps of a box out: every piece is added in one step, every fixing driven in one. */
@@ -32,23 +22,20 @@ final class AssemblySteps {
     private final BoxBench bench;
     private final List<WallBench> walls;
     private final List<Diagonal> diagonals;
-    private final AssemblyOrder.Lining lining;
-    private final Map<String, SectionSpec> sections = new TreeMap<>();
-    private final Map<String, Piece> pieces = new HashMap<>();
+    private final Surroundings around;
     private final WallOrder order;
-    private final List<AssemblyStep> steps = new ArrayList<>();
-    private final Set<String> placed = new HashSet<>();
+    private final StepList steps;
+    private boolean isAloneTold;
 
-    AssemblySteps(BoxBench bench, List<SectionSpec> all, List<Diagonal> diagonals, AssemblyOrder.Lining lining) {
+    AssemblySteps(BoxBench bench, List<SectionSpec> all, List<Diagonal> diagonals, Surroundings around) {
         this.bench = bench;
         this.diagonals = diagonals;
         this.walls = bench.walls().stream()
                 .filter(wall -> wall.kind() == WallBench.Kind.WALL)
                 .toList();
-        this.lining = lining;
-        all.forEach(section -> sections.put(section.name(), section));
-        bench.box().pieces().forEach(piece -> pieces.put(piece.label(), piece));
-        this.order = new WallOrder(walls, pieces);
+        this.around = around;
+        this.steps = new StepList(bench, all);
+        this.order = new WallOrder(walls, steps.pieces());
     }
 
     List<AssemblyStep> steps() {
@@ -68,7 +55,7 @@ final class AssemblySteps {
         floor();
         capping();
         line();
-        return steps;
+        return steps.steps();
     }
 
     private void lay(WallBench wall) {
@@ -77,22 +64,27 @@ final class AssemblySteps {
         if (!packs.isEmpty()) {
             details.add(AssemblyMessage.LAY_WALL_PACKS.of(packs));
         }
-        double foot = wall.carried().stream()
-                .mapToDouble(upright -> upright.height().fromMm())
-                .min()
-                .orElse(0);
+        double foot = footMm(wall);
         if (foot < 0) {
             details.add(AssemblyMessage.LAY_WALL_FOOTINGS.of(-foot));
         }
         List<FixingLine> lines = wall.fixings().stream()
                 .filter(line -> order.isAtBench(wall, line))
                 .toList();
-        add(
+        steps.add(
                 Kind.LAY_WALL,
                 AssemblyMessage.LAY_WALL.of(wall.mark(), wall.carried().size()),
                 details,
                 pieces(wall),
                 lines);
+    }
+
+    /** How far the lowest foot of a wall's uprights stands above its bottom edge, mm: below 0 where they are set in the ground. */
+    private static double footMm(WallBench wall) {
+        return wall.carried().stream()
+                .mapToDouble(upright -> upright.height().fromMm())
+                .min()
+                .orElse(0);
     }
 
     /** Labels of what a wall is built of at the bench. */
@@ -108,12 +100,18 @@ final class AssemblySteps {
         boolean whole = !wall.carried().isEmpty();
         List<String> all = pieces(wall);
         List<Message> details = new ArrayList<>();
-        double kg = all.stream().mapToDouble(this::kg).sum();
+        if (turn == 0 && !around.nearWalls().isEmpty()) {
+            details.addAll(clearOfWall());
+        }
+        double kg = steps.kg(all);
         int people = 1;
         if (whole && kg > Filling.LIFT_KG) {
             people = 2;
             details.add(AssemblyMessage.TWO_PEOPLE_FOR_WALL.of(kg));
-            details.add(AssemblyMessage.ALONE_BOARD_BY_BOARD.of());
+            if (!isAloneTold) {
+                isAloneTold = true;
+                details.add(AssemblyMessage.ALONE_BOARD_BY_BOARD.of());
+            }
         }
         List<String> others =
                 order.joinedBy(turn).stream().map(PieceLabels::letter).toList();
@@ -126,19 +124,45 @@ final class AssemblySteps {
                     .filter(line -> order.joinTurn(any, line) == turn)
                     .forEach(lines::add);
         }
-        add(turn == 0 ? Kind.STAND_WALL : Kind.JOIN_WALL, what, details, all, lines, people);
+        steps.add(turn == 0 ? Kind.STAND_WALL : Kind.JOIN_WALL, what, details, all, lines, people);
     }
 
+    /** Sides with a wall close behind them are screwed and brushed some way off. */
+    private List<Message> clearOfWall() {
+        List<String> sides =
+                around.nearWalls().stream().map(PieceLabels::letter).toList();
+        List<Message> details = new ArrayList<>();
+        details.add(AssemblyMessage.STAND_CLEAR_OF_WALL.of(sides, sides.size(), Surroundings.DRILL_ROOM_MM));
+        if (around.finish() == Surroundings.Finish.BRUSHED) {
+            details.add(AssemblyMessage.BRUSH_BEFORE_MOVING.of(sides, sides.size()));
+        }
+        return details;
+    }
+
+    /** Walls that were built clear of their place are moved into it first. */
     private void square() {
         int corners = bench.box().plan().outline().size();
+        String shape = corners == 3 ? "triangle" : corners == 4 ? "four" : "more";
+        Message check = AssemblyMessage.SQUARE_BOX.of(shape);
         List<Message> details = new ArrayList<>();
+        boolean isMoved = !around.nearWalls().isEmpty();
+        int people = 1;
+        if (isMoved) {
+            double kg = steps.placedKg();
+            people = (int) StrictMath.ceil(kg / Filling.LIFT_KG);
+            details.add(AssemblyMessage.WALLS_WEIGH.of(kg, people));
+            details.add(check);
+        }
         for (Diagonal diagonal : diagonals) {
             details.add(
                     AssemblyMessage.DIAGONAL_LENGTH.of(diagonal.from() + 1, diagonal.to() + 1, diagonal.lengthMm()));
         }
         details.add(AssemblyMessage.SQUARE_BY_PUSHING.of());
-        String shape = corners == 3 ? "triangle" : corners == 4 ? "four" : "more";
-        add(Kind.SQUARE, AssemblyMessage.SQUARE_BOX.of(shape), details, List.of(), List.of());
+        steps.add(Kind.SQUARE, isMoved ? moved() : check, details, List.of(), List.of(), people);
+    }
+
+    private Message moved() {
+        return AssemblyMessage.MOVE_WALLS.of(walls.stream().anyMatch(wall -> footMm(wall) < 0) ? "lift" : "slide");
     }
 
     private void dividers() {
@@ -153,17 +177,20 @@ final class AssemblySteps {
             divider.parts().boards().forEach(board -> added.add(board.label()));
         }
         // Uprights that bear on no wall, if there are any, stand beside a divider.
-        labels(Role.BRACE).stream().filter(label -> !placed.contains(label)).forEach(added::add);
-        add(
+        added.addAll(steps.waiting(Role.BRACE));
+        steps.add(
                 Kind.DIVIDERS,
-                AssemblyMessage.FIT_DIVIDERS.of(dividers.size()),
+                AssemblyMessage.FIT_DIVIDERS.of(
+                        dividers.size(),
+                        dividers.get(0).index() + 1,
+                        dividers.get(dividers.size() - 1).index() + 1),
                 List.of(),
                 added,
                 dividers.stream().flatMap(d -> d.fixings().stream()).toList());
     }
 
     private void ties() {
-        List<String> ties = labels(Role.TIE);
+        List<String> ties = steps.labels(Role.TIE);
         if (ties.isEmpty()) {
             return;
         }
@@ -173,7 +200,7 @@ final class AssemblySteps {
                 .findFirst()
                 .map(cross -> cross.height().fromMm())
                 .orElse(0.0);
-        add(
+        steps.add(
                 Kind.TIES,
                 AssemblyMessage.FIT_TIES.of(ties.size()),
                 List.of(AssemblyMessage.TIES_LEVEL.of(up)),
@@ -182,17 +209,17 @@ final class AssemblySteps {
     }
 
     private void floor() {
-        List<String> bearers = labels(Role.BEARER);
+        List<String> bearers = steps.labels(Role.BEARER);
         if (!bearers.isEmpty()) {
-            List<String> legs = labels(Role.LEG);
+            List<String> legs = steps.labels(Role.LEG);
             List<String> added = new ArrayList<>(legs);
             added.addAll(bearers);
             Message what = AssemblyMessage.LAY_BEARERS.of(bearers.size(), legs.size());
-            add(Kind.BEARERS, what, List.of(), added, floorLines(line -> legs.contains(line.into())));
+            steps.add(Kind.BEARERS, what, List.of(), added, floorLines(line -> legs.contains(line.into())));
         }
-        List<String> slats = labels(Role.SLAT);
+        List<String> slats = steps.labels(Role.SLAT);
         if (!slats.isEmpty()) {
-            add(
+            steps.add(
                     Kind.SLATS,
                     AssemblyMessage.LAY_SLATS.of(slats.size()),
                     List.of(AssemblyMessage.FABRIC_ON_SLATS.of()),
@@ -209,9 +236,9 @@ final class AssemblySteps {
     }
 
     private void capping() {
-        List<String> caps = labels(Role.CAPPING);
+        List<String> caps = steps.labels(Role.CAPPING);
         if (!caps.isEmpty()) {
-            add(
+            steps.add(
                     Kind.CAPPING,
                     AssemblyMessage.LAY_CAPPING.of(caps.size()),
                     List.of(),
@@ -221,16 +248,9 @@ final class AssemblySteps {
     }
 
     private void line() {
-        if (lining == AssemblyOrder.Lining.LINER) {
-            add(Kind.LINING, AssemblyMessage.LINE_BOX.of(), List.of(), List.of(), List.of());
+        if (around.lining() == Surroundings.Lining.LINER) {
+            steps.add(Kind.LINING, AssemblyMessage.LINE_BOX.of(), List.of(), List.of(), List.of());
         }
-    }
-
-    private List<String> labels(Role role) {
-        return bench.box().pieces().stream()
-                .filter(piece -> piece.role() == role)
-                .map(Piece::label)
-                .toList();
     }
 
     private List<FixingLine> wallLines(Box.Hold... holds) {
@@ -238,42 +258,6 @@ final class AssemblySteps {
         return walls.stream()
                 .flatMap(wall -> wall.fixings().stream())
                 .filter(line -> wanted.contains(line.hold()))
-                .toList();
-    }
-
-    private double kg(String label) {
-        return Weights.pieceKg(Objects.requireNonNull(pieces.get(label), label), sections);
-    }
-
-    private void add(Kind kind, Message what, List<Message> details, List<String> involved, List<FixingLine> lines) {
-        add(kind, what, details, involved, lines, 1);
-    }
-
-    private void add(
-            Kind kind,
-            Message what,
-            List<Message> details,
-            List<String> involved,
-            List<FixingLine> lines,
-            int atLeast) {
-        List<Message> all = new ArrayList<>(details);
-        int people = atLeast;
-        String heaviest =
-                involved.stream().max(Comparator.comparingDouble(this::kg)).orElse("");
-        if (atLeast == 1 && !heaviest.isEmpty() && kg(heaviest) > Filling.LIFT_KG) {
-            people = 2;
-            all.add(AssemblyMessage.TWO_PEOPLE_FOR_PIECE.of(heaviest, kg(heaviest)));
-        }
-        List<String> added = involved.stream().filter(placed::add).toList();
-        List<String> shown = kind == Kind.STAND_WALL || kind == Kind.JOIN_WALL ? involved : added;
-        steps.add(new AssemblyStep(steps.size() + 1, kind, what, all, shown, counted(lines), people));
-    }
-
-    private static List<StepFixing> counted(List<FixingLine> lines) {
-        Map<Box.Fixing, Integer> counts = new LinkedHashMap<>();
-        lines.forEach(line -> counts.merge(line.fixing(), line.count(), Integer::sum));
-        return counts.entrySet().stream()
-                .map(entry -> new StepFixing(entry.getKey(), entry.getValue()))
                 .toList();
     }
 }

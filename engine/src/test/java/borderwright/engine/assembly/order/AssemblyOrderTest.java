@@ -21,6 +21,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The steps of random boxes, and the diagonals that square them. */
 class AssemblyOrderTest {
+    private static final Surroundings AROUND =
+            new Surroundings(List.of(0), Surroundings.Finish.BRUSHED, Surroundings.Lining.LINER);
+
     /** The 3-4-5 triangle of every set square. */
     @Test
     void theDiagonalsOfARectangleAreThoseOfPythagoras() {
@@ -56,7 +59,7 @@ class AssemblyOrderTest {
     void everyPieceIsAddedAndEveryFixingDrivenOnce(long seed) {
         for (Box box : SeededBoxes.of(seed, 60)) {
             BoxBench bench = BoxBench.of(box, Footprints.SECTIONS);
-            AssemblyOrder order = AssemblyOrder.of(bench, Footprints.SECTIONS, AssemblyOrder.Lining.LINER);
+            AssemblyOrder order = AssemblyOrder.of(bench, Footprints.SECTIONS, AROUND);
             List<String> added = new ArrayList<>();
             Set<String> laid = new HashSet<>();
             int driven = 0;
@@ -87,12 +90,10 @@ class AssemblyOrderTest {
                 .filter(b -> b.plan().capped() && !b.plan().dividers().isEmpty())
                 .findFirst()
                 .orElseThrow();
-        List<AssemblyStep.Kind> kinds = AssemblyOrder.of(
-                        BoxBench.of(box, Footprints.SECTIONS), Footprints.SECTIONS, AssemblyOrder.Lining.NONE)
-                .steps()
-                .stream()
-                .map(AssemblyStep::kind)
-                .toList();
+        List<AssemblyStep.Kind> kinds =
+                AssemblyOrder.of(BoxBench.of(box, Footprints.SECTIONS), Footprints.SECTIONS, AROUND).steps().stream()
+                        .map(AssemblyStep::kind)
+                        .toList();
 
         assertThat(kinds).isSorted().contains(AssemblyStep.Kind.SQUARE, AssemblyStep.Kind.DIVIDERS);
         assertThat(kinds.indexOf(AssemblyStep.Kind.SQUARE))
