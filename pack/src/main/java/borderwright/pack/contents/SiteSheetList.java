@@ -2,6 +2,8 @@ package borderwright.pack.contents;
 
 import borderwright.engine.plan.Plan;
 import borderwright.pack.drawings.BedSection;
+import borderwright.pack.drawings.FeetDrawing;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Orientation;
 import borderwright.pack.paper.PaperSize;
 import borderwright.pack.sheets.Sheet;
@@ -32,12 +34,19 @@ final class SiteSheetList {
         if (plan.totals().planters() > MOST_WITHOUT_CHART) {
             sheets.add(new WallChartSheet(plan));
         }
-        sheets.add(new GroundSheet(
-                plan, BedSection.draw(plan, paper.roomWidthMm(Orientation.PORTRAIT) / 2 - GUTTER_MM)));
+        sheets.add(ground(plan, paper.roomWidthMm(Orientation.PORTRAIT)));
         sheets.add(new FillSheet(plan));
         if (PlantingSheet.hasCrops(plan)) {
             sheets.add(new PlantingSheet(plan));
         }
         return sheets;
+    }
+
+    private static Sheet ground(Plan plan, double widthMm) {
+        return new GroundSheet(
+                plan,
+                plan.garden().ground().surface().isHard()
+                        ? FeetDrawing.draw(plan, PrintedFigures.in(plan.garden().units()), widthMm)
+                        : BedSection.draw(plan, widthMm / 2 - GUTTER_MM));
     }
 }

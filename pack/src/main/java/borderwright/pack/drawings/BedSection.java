@@ -15,7 +15,7 @@ import borderwright.pack.paper.Tone;
 import borderwright.pack.paper.TypeFace;
 import java.util.List;
 
-/** The first box cut through from front to back, not to scale: what lies under it and how thick. */
+/** The first box of a garden that is dug, cut through from front to back, not to scale: what lies under it and how thick. */
 public final class BedSection {
     private static final double HEIGHT_MM = 49;
     private static final double GROUND_MM = 24;
@@ -26,7 +26,6 @@ public final class BedSection {
 
     private final Plan plan;
     private final BoxGround ground;
-    private final boolean hard;
     private final PrintedFigures f;
     private final DrawingBuilder sketch;
     private final double left;
@@ -38,14 +37,13 @@ public final class BedSection {
     private BedSection(Plan plan, double widthMm) {
         this.plan = plan;
         ground = plan.site().ground().boxes().get(0);
-        hard = plan.garden().ground().surface().isHard();
         f = PrintedFigures.in(plan.garden().units());
-        sketch = new DrawingBuilder(widthMm, hard ? GROUND_MM + 7 : HEIGHT_MM);
+        sketch = new DrawingBuilder(widthMm, HEIGHT_MM);
         left = 8;
         right = 28;
-        bed = hard ? GROUND_MM - 5 : GROUND_MM + 8;
-        dug = hard ? bed : GROUND_MM + TRENCH_MM;
-        margin = hard ? 0 : 6;
+        bed = GROUND_MM + 8;
+        dug = GROUND_MM + TRENCH_MM;
+        margin = 6;
     }
 
     public static Drawing draw(Plan plan, double widthMm) {
@@ -55,20 +53,11 @@ public final class BedSection {
         double x = section.right + 12;
         section.note(
                 x, TOP_MM + 2, DrawingMessage.BED_WALL.of(plan.boxes().get(0).builtMm()), section.right, TOP_MM + 4);
-        if (section.hard) {
-            section.note(x, GROUND_MM - 6, DrawingMessage.BED_FEET.of(), section.right, GROUND_MM - 2.5);
-            section.note(x, GROUND_MM + 6, DrawingMessage.BED_NOT_DUG.of(), section.right + 9, GROUND_MM);
-        } else {
-            section.trenchNotes(x);
-        }
+        section.trenchNotes(x);
         return section.sketch.finish(section.f.text(DrawingMessage.BED_SECTION.of(section.ground.box())));
     }
 
     private void ground() {
-        if (hard) {
-            sketch.line(Pen.HEAVY, new Spot(2, GROUND_MM), new Spot(right + 12, GROUND_MM));
-            return;
-        }
         sketch.line(
                 Pen.HEAVY,
                 new Spot(2, GROUND_MM),
@@ -87,9 +76,6 @@ public final class BedSection {
     private void walls() {
         for (double x : List.of(left, right - WALL_MM)) {
             sketch.shape(rectangle(x, TOP_MM, x + WALL_MM, bed), Pen.EDGE, Tone.LIGHT);
-            if (hard) {
-                sketch.shape(rectangle(x, bed, x + WALL_MM, GROUND_MM), Pen.EDGE, Tone.BLACK);
-            }
         }
     }
 

@@ -66,6 +66,11 @@ public final class PlanDrawing {
         this.view = view;
     }
 
+    /** Whether the sides and dividers of the boxes are named on it. */
+    public static boolean namesSides(Plan plan) {
+        return plan.boxes().size() <= MOST_SAID;
+    }
+
     /** The plan at the largest scale that fits the room, mm; no higher than it needs. */
     public static Drawing draw(Plan plan, double widthMm, double heightMm) {
         UnitSystem units = plan.garden().units();
@@ -106,6 +111,10 @@ public final class PlanDrawing {
         plan.boxes().forEach(this::box);
         sketch.layer("names");
         plan.boxes().forEach(this::names);
+        if (namesSides(plan)) {
+            SideMarks marks = new SideMarks(sketch, view, f);
+            plan.boxes().forEach(marks::draw);
+        }
         sketch.layer("dimensions");
         frontsBacksAndEnds();
         sketch.layer("angles");

@@ -5,6 +5,7 @@ import borderwright.engine.layout.plan.SidePlan;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.planting.RimHeight;
 import borderwright.pack.alike.Alike;
+import borderwright.pack.drawings.PlanDrawing;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.Orientation;
@@ -32,6 +33,11 @@ public record PlanSheet(Plan plan, Drawing drawing, List<Drawing> fronts, Orient
     @Override
     public Part part() {
         return Part.BRIEF;
+    }
+
+    /** Whether the drawing names the sides and dividers of the boxes. */
+    public boolean namesSides() {
+        return PlanDrawing.namesSides(plan);
     }
 
     /** Boxes of which the table says the same. */

@@ -17,9 +17,9 @@ import java.util.List;
  * What is dug and laid.
  *
  * @param plan the plan
- * @param section the bed cut through
+ * @param drawing the bed cut through; on hard ground the feet from above, each with its height
  */
-public record GroundSheet(Plan plan, Drawing section) implements Sheet {
+public record GroundSheet(Plan plan, Drawing drawing) implements Sheet {
     @Override
     public String title() {
         return "Digging and bed";
