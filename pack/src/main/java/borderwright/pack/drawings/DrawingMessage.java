@@ -23,7 +23,6 @@ enum DrawingMessage implements MessageCode {
     DRAWN_BOARD(text("board")),
     DRAWN_PLAN(text("garden"), text("scale")),
     DRAWN_OPENING(text("number")),
-    DRAWN_DIVIDER(count("number")),
     DRAWN_FEET,
     DRAWN_PEG(text("mark"), text("number")),
     DRAWN_PEGS(text("mark")),

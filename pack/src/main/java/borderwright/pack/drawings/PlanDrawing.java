@@ -112,7 +112,7 @@ public final class PlanDrawing {
         sketch.layer("names");
         plan.boxes().forEach(this::names);
         if (namesSides(plan)) {
-            SideMarks marks = new SideMarks(sketch, view, f);
+            SideMarks marks = new SideMarks(sketch, view);
             plan.boxes().forEach(marks::draw);
         }
         sketch.layer("dimensions");
