@@ -31,4 +31,18 @@ public record Drawing(
      * @param to number of the first mark after it
      */
     public record Layer(String name, int from, int to) {}
+
+    /** How far down its marks reach, those of one layer left out, mm. */
+    public double lowestMm(String butLayer) {
+        double lowest = 0;
+        for (Layer layer : layers) {
+            if (layer.name().startsWith(butLayer)) {
+                continue;
+            }
+            for (Mark mark : marks.subList(layer.from(), layer.to())) {
+                lowest = StrictMath.max(lowest, mark.lowestMm());
+            }
+        }
+        return lowest;
+    }
 }

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
  * stroke gets a white ground.
  */
 final class LabelPlacer {
-    private static final double MARGIN_MM = 0.5;
+    private static final double MARGIN_MM = 0.8;
     private static final double FIRST_RING_MM = 1.4;
     private static final double RING_STEP_MM = 1.6;
     private static final int RINGS = 22;

@@ -1,10 +1,13 @@
 package borderwright.pack.paper;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** One mark on paper. */
 public sealed interface Mark {
+    /** How far down it reaches, mm. */
+    double lowestMm();
 
     /**
      * A polyline or a filled polygon.
@@ -35,6 +38,11 @@ public sealed interface Mark {
                 throw new IllegalArgumentException("a stroke needs two places, got " + spots.size());
             }
         }
+
+        @Override
+        public double lowestMm() {
+            return spots.stream().mapToDouble(Spot::y).max().orElseThrow();
+        }
     }
 
     /**
@@ -64,6 +72,12 @@ public sealed interface Mark {
         /** The room that it takes. */
         public TextBox box() {
             return TextBox.of(this);
+        }
+
+        @Override
+        public double lowestMm() {
+            TextBox box = box();
+            return IntStream.range(0, 4).mapToDouble(i -> box.corner(i).y()).max().orElseThrow();
         }
     }
 
