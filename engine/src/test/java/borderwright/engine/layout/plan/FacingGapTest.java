@@ -27,6 +27,19 @@ class FacingGapTest {
                 GroundHeights.LEVEL);
     }
 
+    /** The same with a wall along y = 0 that bulges out of the border by a rise, or into it where that is negative. */
+    private static Outline curved(double riseMm) {
+        return new Outline(
+                Ring.rectangle(0, 0, 7000, 5000),
+                List.of("A", "B", "C", "D"),
+                List.of(
+                        new OutlineEdge(EdgeKind.WALL, 20, 0, riseMm),
+                        new OutlineEdge(EdgeKind.OPEN, 0, 0, 0),
+                        new OutlineEdge(EdgeKind.OPEN, 0, 0, 0),
+                        new OutlineEdge(EdgeKind.OPEN, 0, 0, 0)),
+                GroundHeights.LEVEL);
+    }
+
     private static final Outline OPEN = outline(EdgeKind.OPEN, EdgeKind.OPEN, EdgeKind.OPEN, EdgeKind.OPEN);
 
     @Test
@@ -78,5 +91,22 @@ class FacingGapTest {
     void bedsThatDoNotFaceEachOtherHaveNoGap() {
         assertThat(FacingGap.of(List.of(box("L", 0, 0, 600, 1000), box("M", 1000, 1200, 2000, 2000)), OPEN))
                 .isEmpty();
+    }
+
+    /** Radius (3500^2 + 200^2) / 400 = 30,725 mm; 1,000 mm beside its middle the arc has come back by 16.3 mm. */
+    @Test
+    void toACurvedWallTheGapIsMeasuredWhereItIsLeast() {
+        List<FootprintPlan> beds = List.of(box("L", 2500, 500, 4500, 1100));
+
+        List<FacingGap> outward = FacingGap.of(beds, curved(200));
+        assertThat(outward).hasSize(1);
+        assertThat(outward.get(0).faces()).isEqualTo("A B");
+        assertThat(outward.get(0).widthMm()).isCloseTo(500 + 200 - 16.3, within(0.5));
+        assertThat(outward.get(0).across().from().xMm()).isIn(2500.0, 4500.0);
+
+        List<FacingGap> inward = FacingGap.of(beds, curved(-200));
+        assertThat(inward).hasSize(1);
+        assertThat(inward.get(0).widthMm()).isCloseTo(500 - 200, within(1e-6));
+        assertThat(inward.get(0).across().from().xMm()).isCloseTo(3500, within(1e-6));
     }
 }
