@@ -66,13 +66,17 @@ public final class FieldTable {
 
     private static String writtenAs(FieldShape field) {
         Limits limits = Limits.of(field);
+        Limits usual = Limits.usual(field);
         String one = field.kind() == FieldKind.CHOICE
                 ? choices(field)
                 : field.kind().word()
-                        + (limits.areSet()
-                                ? " " + Language.english().in(UnitSystem.METRIC).text(limits.message(UnitSystem.METRIC))
-                                : "");
+                        + (limits.areSet() ? " " + text(limits) : "")
+                        + (!usual.equals(limits) ? ", usually " + text(usual) : "");
         return field.isList() ? "list, each item a " + one : one;
+    }
+
+    private static String text(Limits limits) {
+        return Language.english().in(UnitSystem.METRIC).text(limits.message(UnitSystem.METRIC));
     }
 
     private static String choices(FieldShape field) {

@@ -1,9 +1,17 @@
 package borderwright.app.document;
 
+import borderwright.engine.measure.Length;
 import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.Message;
+import borderwright.engine.reading.LengthText;
+import borderwright.engine.reading.Parsed;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The least and greatest value of a field, for sentences and the table of fields.
@@ -13,8 +21,29 @@ import java.math.BigDecimal;
  */
 record Limits(FieldKind kind, double atLeast, double atMost) {
 
+    private static final Pattern NUMBER_AND_UNIT =
+            Pattern.compile("\\s*([-+\u2212]?)\\s*(\\d+(?:\\.\\d+)?)\\s*(\\D+?)\\s*");
+
+    /** Units that are written for each other. */
+    private static final List<String> MISTAKEN = List.of("mm", "cm", "m", "in", "ft", "\"", "'");
+
     static Limits of(FieldShape field) {
         return new Limits(field.kind(), field.says().atLeast(), field.says().atMost());
+    }
+
+    /**
+     * The lengths that a field usually has: what lies beyond is a slip of unit or point more often than it is true (common
+     * practice, no source).
+     */
+    static Limits usual(FieldShape field) {
+        return new Limits(
+                field.kind(),
+                Math.max(field.says().atLeast(), field.says().usuallyAtLeast()),
+                Math.min(field.says().atMost(), field.says().usuallyAtMost()));
+    }
+
+    boolean has(double value) {
+        return value >= atLeast && value <= atMost;
     }
 
     boolean areSet() {
@@ -41,5 +70,37 @@ record Limits(FieldKind kind, double atLeast, double atMost) {
             case ANGLE -> ValueMessage.LIMIT_ANGLE.of(number);
             default -> ValueMessage.LIMIT_NUMBER.of(number);
         };
+    }
+
+    /** What was probably meant: the point one place further, another unit, the point two or three places further. */
+    Optional<String> meant(String text) {
+        Matcher parts = NUMBER_AND_UNIT.matcher(text);
+        if (!parts.matches()) {
+            return Optional.empty();
+        }
+        String sign = parts.group(1);
+        String unit = parts.group(3);
+        BigDecimal number = new BigDecimal(parts.group(2));
+        List<String> candidates = new ArrayList<>();
+        candidates.add(written(sign, number.movePointLeft(1), unit));
+        candidates.add(written(sign, number.movePointRight(1), unit));
+        MISTAKEN.forEach(other -> candidates.add(written(sign, number, other)));
+        candidates.add(written(sign, number.movePointLeft(2), unit));
+        candidates.add(written(sign, number.movePointLeft(3), unit));
+        return candidates.stream().filter(this::hasWritten).findFirst();
+    }
+
+    private static String written(String sign, BigDecimal number, String unit) {
+        BigDecimal plain = number.stripTrailingZeros();
+        String digits = (plain.scale() < 0 ? plain.setScale(0) : plain).toPlainString();
+        return sign + digits + (Character.isLetter(unit.charAt(0)) ? " " : "") + unit;
+    }
+
+    private boolean hasWritten(String text) {
+        Parsed<Length> parsed = LengthText.parse(text);
+        if (parsed instanceof Parsed.Bad<Length>) {
+            return false;
+        }
+        return has(parsed.orThrow().mm());
     }
 }

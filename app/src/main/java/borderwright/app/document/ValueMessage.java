@@ -37,6 +37,10 @@ enum ValueMessage implements MessageCode {
     CHOICE_UNKNOWN(text("text"), message("write"), further("perhaps")),
     /** {@code kind} is length, angle or number. */
     VALUE_OUT_OF_RANGE(text("text"), text("kind"), message("limits")),
+    VALUE_UNUSUAL(text("text"), message("limits"), message("perhaps")),
+    PERHAPS_MEANT(text("meant")),
+    PERHAPS_CHECK,
+    DATE_FAR(text("text"), text("first"), text("last")),
     WRITE_TEXT(text("example")),
     WRITE_NAMES(text("example")),
     WRITE_LENGTH(text("example")),

@@ -30,6 +30,14 @@ final class ValueReader {
             DateTimeFormatter.ofPattern("uuuu-MM-dd").withResolverStyle(ResolverStyle.STRICT);
     private static final Pattern IMPERIAL = Pattern.compile("[iIfFyY'\"\u2032\u2033]");
 
+    /** Calendars and day lengths are good for these (common practice, no source). */
+    private static final LocalDate FIRST_DATE = LocalDate.of(2000, 1, 1);
+
+    private static final LocalDate LAST_DATE = LocalDate.of(2100, 12, 31);
+
+    /** After a length that is right although it is unusual. */
+    private static final Pattern REALLY = Pattern.compile(",?\\s+yes,?\\s+really\\s*$");
+
     private final DocumentFaults faults;
 
     ValueReader(DocumentFaults faults) {
@@ -80,13 +88,30 @@ final class ValueReader {
     }
 
     private Optional<Length> length(FieldShape field, Scalar scalar) {
-        Parsed<Length> parsed = LengthText.parse(scalar.text());
+        String text = REALLY.matcher(scalar.text()).replaceFirst("");
+        boolean isInsisted = !text.equals(scalar.text());
+        Parsed<Length> parsed = LengthText.parse(text);
         if (parsed instanceof Parsed.Bad<Length> bad) {
             return fault(scalar, bad.fault());
         }
         Length length = parsed.orThrow();
-        UnitSystem units = IMPERIAL.matcher(scalar.text()).find() ? UnitSystem.IMPERIAL : UnitSystem.METRIC;
-        return inRange(field, length.mm()) ? Optional.of(length) : outOfRange(field, scalar, "length", units);
+        UnitSystem units = IMPERIAL.matcher(text).find() ? UnitSystem.IMPERIAL : UnitSystem.METRIC;
+        if (!inRange(field, length.mm())) {
+            return outOfRange(field, scalar, "length", units);
+        }
+        return isInsisted || isUsual(field, length.mm()) ? Optional.of(length) : unusual(field, scalar, units);
+    }
+
+    private static boolean isUsual(FieldShape field, double mm) {
+        return mm >= field.says().usuallyAtLeast() && mm <= field.says().usuallyAtMost();
+    }
+
+    private Optional<Length> unusual(FieldShape field, Scalar scalar, UnitSystem units) {
+        Limits usual = Limits.usual(field);
+        Message perhaps = usual.meant(scalar.text())
+                .map(ValueMessage.PERHAPS_MEANT::of)
+                .orElseGet(ValueMessage.PERHAPS_CHECK::of);
+        return fault(scalar, ValueMessage.VALUE_UNUSUAL.of(shortText(scalar), usual.message(units), perhaps));
     }
 
     private Optional<Angle> angle(FieldShape field, Scalar scalar) {
@@ -146,7 +171,12 @@ final class ValueReader {
 
     private Optional<LocalDate> date(FieldShape field, Scalar scalar) {
         try {
-            return Optional.of(LocalDate.parse(scalar.text(), DATE));
+            LocalDate date = LocalDate.parse(scalar.text(), DATE);
+            return date.isBefore(FIRST_DATE) || date.isAfter(LAST_DATE)
+                    ? fault(
+                            scalar,
+                            ValueMessage.DATE_FAR.of(shortText(scalar), FIRST_DATE.toString(), LAST_DATE.toString()))
+                    : Optional.of(date);
         } catch (DateTimeParseException e) {
             return fault(scalar, ValueMessage.DATE_EXPECTED.of(shortText(scalar), field.whatToWrite()));
         }

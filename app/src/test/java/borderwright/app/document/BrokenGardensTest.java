@@ -41,6 +41,7 @@ class BrokenGardensTest {
             corner-unknown.yaml:9:24: runs[0].along: No corner is named `C`. The corners are A B.
             corners-too-few.yaml:4:12: survey.corners: A closed border has at least 3 corners; 2 are named. Name them all, or give `strip width` where the border lies along one line.
             currency-unknown.yaml:2:11: currency: `pounds` is not a currency of ISO 4217. Write its three letters, such as `GBP`, `EUR` or `USD`.
+            date-far.yaml:15:13: suppliers[0].quoted: `0026-03-02` is not a date of a build. Write a date from 2000-01-01 to 2100-12-31.
             date.yaml:15:13: suppliers[0].quoted: `2026-02-30` is not a date. Write a date as year-month-day, such as `2026-03-02`.
             edge-unknown.yaml:7:14: survey.edges[0].edge: The border has no edge from `A` to `C`. Its edges join neighbours in A B C.
             edge-unknown.yaml:9:14: survey.edges[2].edge: The edge `A B` is described twice. Keep one of them.
@@ -76,6 +77,7 @@ class BrokenGardensTest {
             length-exponent.yaml:5:16: survey.strip width: `1e999999999 mm` has the unit `e`, which is not a unit of length. Units are mm, cm, m, in, ft, yd, ' and ".
             length-is-a-list.yaml:5:16: survey.strip width: A list stands here. Write a length with its unit, such as `620 mm`.
             length-not-a-number.yaml:5:16: survey.strip width: `.nan` is not understood. Write a length with its unit, such as 1850 mm, 1.85 m or 6' 4 1/2".
+            length-in-wrong-unit.yaml:8:25: survey.measures[1].reads: `-474 m` is unusual here. Did you mean `-474 mm`? Usual is a length from -5000 mm to 5000 mm. If `-474 m` is right, write `-474 m yes really`.
             length-out-of-range-imperial.yaml:9:73: runs[0].height: `1 in` is out of range. Write a length from 50 mm (about 1-15/16") to 1500 mm (about 59-1/16").
             length-out-of-range.yaml:9:73: runs[0].height: `4.5 m` is out of range. Write a length from 50 mm to 1500 mm.
             length-thousands-comma.yaml:5:16: survey.strip width: The comma in `1,600 mm` may separate thousands or decimals. Write 1600 mm or 1.600 mm.
@@ -92,6 +94,7 @@ class BrokenGardensTest {
             many-at-once.yaml:12:24: runs[0].along: No corner is named `E`. The corners are A B C D.
             many-at-once.yaml:12:52: runs[0].hight: `hight` is not a key of this group. Perhaps you meant `height`.
             many-at-once.yaml:13:16: build.walls: No section is named `larch 25 x 105`. Perhaps you meant `larch 25 x 150`.
+            length-unusual.yaml:16:34: suppliers[0].boards[0].length: `36 m` is unusual here. Did you mean `3.6 m`? Usual is a length from 150 mm to 7500 mm. If `36 m` is right, write `36 m yes really`.
             many-at-once.yaml:15:53: sections[0].width: `150 inch` is out of range. Write a length from 15 mm (about 9/16") to 400 mm (about 15-3/4").
             many-at-once.yaml:18:16: suppliers[0].free over: Delivery is free over 250, but no delivery charge is given. Write the charge as `delivery`, or leave `free over` out.
             many-at-once.yaml:20:74: suppliers[0].boards[0].per metre: This board has more than one kind of price: price and per metre. Keep one of them.

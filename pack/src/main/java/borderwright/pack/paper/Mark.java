@@ -77,7 +77,10 @@ public sealed interface Mark {
         @Override
         public double lowestMm() {
             TextBox box = box();
-            return IntStream.range(0, 4).mapToDouble(i -> box.corner(i).y()).max().orElseThrow();
+            return IntStream.range(0, 4)
+                    .mapToDouble(i -> box.corner(i).y())
+                    .max()
+                    .orElseThrow();
         }
     }
 

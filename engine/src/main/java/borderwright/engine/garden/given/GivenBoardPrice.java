@@ -12,7 +12,13 @@ public record GivenBoardPrice(
         @Described(value = "section, by its name", example = "larch 25 x 150")
         String section,
 
-        @Described(value = "length, when the price is for one whole board", example = "3.6 m", atLeast = 50) @Nullable
+        @Described(
+                value = "length, when the price is for one whole board",
+                example = "3.6 m",
+                atLeast = 50,
+                usuallyAtLeast = 150,
+                usuallyAtMost = 7500)
+        @Nullable
         Length length,
 
         @Described(value = "lengths in which it is sold, when the price is by length", example = "[3.0 m, 3.6 m]")

@@ -36,7 +36,12 @@ public record GivenCutting(
         @Nullable
         Length extraForFitting,
 
-        @Described(value = "shortest offcut that is worth keeping", otherwise = "400 mm", atLeast = 50) @Nullable
+        @Described(
+                value = "shortest offcut that is worth keeping",
+                otherwise = "400 mm",
+                atLeast = 50,
+                usuallyAtMost = 3000)
+        @Nullable
         Length shortestOffcut,
 
         @Described(

@@ -39,7 +39,12 @@ public record GivenFilling(
         @Nullable
         Double soakedKgPerM3,
 
-        @Described(value = "the narrowest gate or passage on the way", example = "900 mm", atLeast = 300) @Nullable
+        @Described(
+                value = "the narrowest gate or passage on the way",
+                example = "900 mm",
+                atLeast = 300,
+                usuallyAtMost = 6000)
+        @Nullable
         Length narrowestWayIn,
 
         @Described(value = "a liner inside the walls, from rolls", otherwise = "none") @Nullable

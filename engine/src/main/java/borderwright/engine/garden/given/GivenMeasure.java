@@ -32,7 +32,12 @@ public sealed interface GivenMeasure
             @Described(value = "the two points", example = "A B")
             Names tape,
 
-            @Described(value = "the length read", example = "9.605 m", atLeast = 1)
+            @Described(
+                    value = "the length read",
+                    example = "9.605 m",
+                    atLeast = 1,
+                    usuallyAtLeast = 50,
+                    usuallyAtMost = 100_000)
             Length reads,
 
             @Described(value = "how it was held", otherwise = "level") @Nullable
@@ -89,10 +94,18 @@ public sealed interface GivenMeasure
             @Described(value = "the baseline's two ends; the tape starts at the first", example = "A B")
             Names baseline,
 
-            @Described(value = "distance along the baseline", example = "3.20 m")
+            @Described(
+                    value = "distance along the baseline",
+                    example = "3.20 m",
+                    usuallyAtLeast = -100_000,
+                    usuallyAtMost = 100_000)
             Length along,
 
-            @Described(value = "distance square off the baseline; 0 is on it", example = "0.45 m", atLeast = 0)
+            @Described(
+                    value = "distance square off the baseline; 0 is on it",
+                    example = "0.45 m",
+                    atLeast = 0,
+                    usuallyAtMost = 100_000)
             Length reads,
 
             @Described(
@@ -126,7 +139,10 @@ public sealed interface GivenMeasure
                     example = "A P Q B")
             Names chain,
 
-            @Described(value = "the lengths between them, in order", example = "[1195 mm, 1204 mm, 1198 mm]")
+            @Described(
+                    value = "the lengths between them, in order",
+                    example = "[1195 mm, 1204 mm, 1198 mm]",
+                    usuallyAtMost = 50_000)
             List<Length> lengths,
 
             @Described(
@@ -163,7 +179,11 @@ public sealed interface GivenMeasure
     record GivenLevelReading(
             @Described(value = "the point", example = "A") String level,
 
-            @Described(value = "height above the datum; below it is negative", example = "-452 mm")
+            @Described(
+                    value = "height above the datum; below it is negative",
+                    example = "-452 mm",
+                    usuallyAtLeast = -5000,
+                    usuallyAtMost = 5000)
             Length reads,
 
             @Described(
@@ -183,7 +203,11 @@ public sealed interface GivenMeasure
             @Described(value = "the two points", example = "A B")
             Names rise,
 
-            @Described(value = "height of the second above the first; lower is negative", example = "-96 mm")
+            @Described(
+                    value = "height of the second above the first; lower is negative",
+                    example = "-96 mm",
+                    usuallyAtLeast = -5000,
+                    usuallyAtMost = 5000)
             Length reads,
 
             @Described(
@@ -205,10 +229,14 @@ public sealed interface GivenMeasure
 
             @Described(
                     value = "distance from the plumb line to the wall at the height of the planter's top",
-                    atLeast = 0)
+                    atLeast = 0,
+                    usuallyAtMost = 1000)
             Length top,
 
-            @Described(value = "distance from the plumb line to the wall at the ground", atLeast = 0)
+            @Described(
+                    value = "distance from the plumb line to the wall at the ground",
+                    atLeast = 0,
+                    usuallyAtMost = 1000)
             Length bottom,
 
             @Described(
@@ -228,7 +256,11 @@ public sealed interface GivenMeasure
             @Described(value = "the edge's two corners", example = "A B")
             Names arc,
 
-            @Described(value = "the rise at the middle of the chord", example = "310 mm", atLeast = 1)
+            @Described(
+                    value = "the rise at the middle of the chord",
+                    example = "310 mm",
+                    atLeast = 1,
+                    usuallyAtMost = 20_000)
             Length reads,
 
             @Described(value = "which way it bulges") ArcBulge bulges,

@@ -10,7 +10,7 @@ public record GivenOwnedBoard(
         @Described(value = "section, by its name", example = "larch 25 x 150")
         String section,
 
-        @Described(value = "true length", example = "1.83 m", atLeast = 50)
+        @Described(value = "true length", example = "1.83 m", atLeast = 50, usuallyAtMost = 7500)
         Length length,
 
         @Described(value = "how many", otherwise = "1", atLeast = 1, atMost = 10000) @Nullable

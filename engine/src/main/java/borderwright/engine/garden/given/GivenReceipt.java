@@ -26,7 +26,7 @@ public record GivenReceipt(
             @Described(value = "section, by its name", example = "larch 25 x 150")
             String section,
 
-            @Described(value = "true length, measured", example = "3.58 m", atLeast = 50)
+            @Described(value = "true length, measured", example = "3.58 m", atLeast = 50, usuallyAtMost = 7500)
             Length length,
 
             @Described(value = "how many", otherwise = "1", atLeast = 1, atMost = 10000) @Nullable

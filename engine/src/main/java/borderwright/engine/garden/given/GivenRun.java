@@ -30,7 +30,7 @@ public record GivenRun(
         @Nullable
         LengthRange length,
 
-        @Described(value = "from front to back, outside", example = "600 mm", atLeast = 150)
+        @Described(value = "from front to back, outside", example = "600 mm", atLeast = 150, usuallyAtMost = 3000)
         LengthRange frontToBack,
 
         @Described(value = "height of the finished wall", example = "450 mm", atLeast = 50, atMost = 1500)
@@ -40,16 +40,31 @@ public record GivenRun(
         @Nullable
         PlanterJoin join,
 
-        @Described(value = "gap between separate planters", otherwise = "20 mm", atLeast = 0) @Nullable
+        @Described(value = "gap between separate planters", otherwise = "20 mm", atLeast = 0, usuallyAtMost = 3000)
+        @Nullable
         Length between,
 
-        @Described(value = "gap at the start of the run", otherwise = "by what lies there", atLeast = 0) @Nullable
+        @Described(
+                value = "gap at the start of the run",
+                otherwise = "by what lies there",
+                atLeast = 0,
+                usuallyAtMost = 30_000)
+        @Nullable
         Length startGap,
 
-        @Described(value = "gap at the end of the run", otherwise = "by what lies there", atLeast = 0) @Nullable
+        @Described(
+                value = "gap at the end of the run",
+                otherwise = "by what lies there",
+                atLeast = 0,
+                usuallyAtMost = 30_000)
+        @Nullable
         Length endGap,
 
-        @Described(value = "gap between the back of the planters and the edge", otherwise = "by the edge", atLeast = 0)
+        @Described(
+                value = "gap between the back of the planters and the edge",
+                otherwise = "by the edge",
+                atLeast = 0,
+                usuallyAtMost = 3000)
         @Nullable
         Length backGap,
 
@@ -77,7 +92,12 @@ public record GivenRun(
         @Nullable
         Length offTheCurve,
 
-        @Described(value = "height of a false floor above the bed", otherwise = "none", atLeast = 0) @Nullable
+        @Described(
+                value = "height of a false floor above the bed",
+                otherwise = "none",
+                atLeast = 0,
+                usuallyAtMost = 1200)
+        @Nullable
         Length falseFloor,
 
         @Described(value = "a capping ring on top", otherwise = "no") @Nullable
@@ -105,7 +125,11 @@ public record GivenRun(
             @Described(value = "how many rows", otherwise = "1", atLeast = 1, atMost = 50) @Nullable
             Integer count,
 
-            @Described(value = "width of the path between one row and the next", otherwise = "1.2 m", atLeast = 0)
+            @Described(
+                    value = "width of the path between one row and the next",
+                    otherwise = "1.2 m",
+                    atLeast = 0,
+                    usuallyAtMost = 5000)
             @Nullable
             Length paths) {}
 

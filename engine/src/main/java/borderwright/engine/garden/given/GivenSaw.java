@@ -45,13 +45,24 @@ public record GivenSaw(
         @Nullable
         Angle angleSteps,
 
-        @Described(value = "widest board that it cuts across", otherwise = "300 mm", atLeast = 20) @Nullable
+        @Described(value = "widest board that it cuts across", otherwise = "300 mm", atLeast = 20, usuallyAtMost = 1500)
+        @Nullable
         Length widestBoard,
 
-        @Described(value = "thickest board that it cuts through, square", otherwise = "60 mm", atLeast = 5) @Nullable
+        @Described(
+                value = "thickest board that it cuts through, square",
+                otherwise = "60 mm",
+                atLeast = 5,
+                usuallyAtMost = 300)
+        @Nullable
         Length thickestBoard,
 
-        @Described(value = "shortest piece that may be held safely", otherwise = "150 mm", atLeast = 10) @Nullable
+        @Described(
+                value = "shortest piece that may be held safely",
+                otherwise = "150 mm",
+                atLeast = 10,
+                usuallyAtMost = 600)
+        @Nullable
         Length shortestPiece,
 
         @Described(

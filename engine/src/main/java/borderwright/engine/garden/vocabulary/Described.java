@@ -23,4 +23,10 @@ public @interface Described {
 
     /** Greatest value, in the same units. */
     double atMost() default Double.POSITIVE_INFINITY;
+
+    /** Beyond this a value is believed only with {@code yes really} after it: lengths, mm. */
+    double usuallyAtLeast() default Double.NEGATIVE_INFINITY;
+
+    /** Beyond this a value is believed only with {@code yes really} after it: lengths, mm. */
+    double usuallyAtMost() default Double.POSITIVE_INFINITY;
 }

@@ -129,7 +129,9 @@ public record FacingGap(String box, String run, String faces, Segment across) {
         Point out = along.left().times(-1);
         double width = facing.line.from().minus(foot).cross(other) / out.cross(other);
         // What touches the side hides all that lies behind it.
-        return width < -LEAST_MM ? Optional.empty() : Optional.of(new Stretch(from, to, width, foot, facing.box, facing.name));
+        return width < -LEAST_MM
+                ? Optional.empty()
+                : Optional.of(new Stretch(from, to, width, foot, facing.box, facing.name));
     }
 
     /** The whole side against a curve that lies in front of all of it, and faces it: where the gap is least. */
