@@ -53,7 +53,8 @@ public record Outline(Ring ring, List<String> cornerNames, List<OutlineEdge> edg
         double radius = (half * half + rise * rise) / (2 * rise);
         Point middle = a.towards(b, 0.5).plus(out.times(rise - radius));
         double start = StrictMath.atan2(a.minus(middle).dot(out), -half);
-        double end = StrictMath.PI - start;
+        // Outward the arc goes over the far side of its circle's middle, inward over the near one.
+        double end = (rise > 0 ? StrictMath.PI : -StrictMath.PI) - start;
         List<Point> places = new ArrayList<>();
         Point chord = b.minus(a).unit();
         for (int k = 0; k <= ARC_PARTS; k++) {
