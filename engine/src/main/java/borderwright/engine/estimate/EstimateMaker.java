@@ -5,6 +5,7 @@ import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.estimate.DesignEstimate.Design;
 import borderwright.engine.estimate.DesignEstimate.End;
+import borderwright.engine.garden.resolve.SoilResolver;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
@@ -155,8 +156,8 @@ public final class EstimateMaker {
         leftOut.add(EstimateMessage.COUNT_LEAVES_SCREWS.of(
                 number(low.design().screws(), high.design().screws())));
         leftOut.add(EstimateMessage.COUNT_LEAVES_SETTLEMENT.of(
-                low.end().settlesPercent() / 100,
-                high.end().settlesPercent() / 100,
+                SoilResolver.settling(low.end().settlesPercent()).loose(1) - 1,
+                SoilResolver.settling(high.end().settlesPercent()).loose(1) - 1,
                 high.design().soilM3() - high.design().filledM3()));
         leftOut.add(EstimateMessage.COUNT_LEAVES_DELIVERY.of());
         leftOut.add(EstimateMessage.ESTIMATE_LEAVES_OUT.of());

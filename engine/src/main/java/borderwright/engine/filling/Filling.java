@@ -71,7 +71,7 @@ public final class Filling {
         return new FillPlan.Builder(
                         planters,
                         materials,
-                        Settlement.of(garden.soil().settlement(), filled, growing),
+                        Settlement.of(garden.soil().settlement(), garden.soil().loose(filled), growing),
                         new Brushwork(sections, spec.finish()).of(boxes))
                 .floorFabric(floorFabricM2(boxes))
                 .liner(spec.liner().map(liner -> new LinerCutter(liner).cut(boxes)))

@@ -31,7 +31,7 @@ record Layers(SoilSpec soil, FillingSpec spec) {
             baseM3 += base;
             filledM3 += planter.filledM3();
         }
-        double settled = 1 + soil.settlement();
+        double settled = soil.loose(1);
         double topM3 = filledM3 - gravelM3 - baseM3;
         double reusedM3 = Math.min(topM3 * settled, dugLooseM3 * spec.reused());
         List<Material> materials = new ArrayList<>();

@@ -3,7 +3,7 @@ package borderwright.engine.filling;
 /**
  * How far a filling sinks, as a range.
  *
- * @param allowed what is ordered for it, as a fraction of the volume filled
+ * @param allowed what is ordered for it, as a fraction of what is put in
  * @param leastM3 what it may sink by in the first season at the least, m3
  * @param mostM3 at the most, m3
  * @param yearlyLeastM3 top-up in a later year at the least, m3
@@ -20,11 +20,12 @@ public record Settlement(double allowed, double leastM3, double mostM3, double y
 
     private static final double YEARLY_MOST_M = 0.075;
 
-    static Settlement of(double allowed, double filledM3, double growingM2) {
+    /** Of what is put in, m3. */
+    static Settlement of(double allowed, double putInM3, double growingM2) {
         return new Settlement(
                 allowed,
-                filledM3 * allowed * LEAST,
-                filledM3 * allowed * MOST,
+                putInM3 * allowed * LEAST,
+                putInM3 * allowed * MOST,
                 growingM2 * YEARLY_LEAST_M,
                 growingM2 * YEARLY_MOST_M);
     }

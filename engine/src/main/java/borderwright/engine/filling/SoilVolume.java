@@ -42,12 +42,7 @@ public record SoilVolume(
             double leftMm3 = allMm2 > 0 ? leftM3 * MM3_PER_M3 * areaMm2 / allMm2 : 0;
             double filledM3 = Math.max(0, areaMm2 * depthMm - woodMm3 - leftMm3) / MM3_PER_M3;
             planters.add(new SoilVolume(
-                    planter,
-                    box.plan().name(),
-                    areaMm2 / MM2_PER_M2,
-                    depthMm,
-                    filledM3,
-                    filledM3 * (1 + spec.settlement())));
+                    planter, box.plan().name(), areaMm2 / MM2_PER_M2, depthMm, filledM3, spec.loose(filledM3)));
         }
         return planters;
     }

@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * What the planters are filled with.
  *
- * @param settlement share by which it sinks, as a fraction
+ * @param settlement share of what is put in by which it sinks, as a fraction below 1
  * @param belowRimMm how far it stays below the rim
  * @param perCubicMetre its price where no supplier's price is given; nothing where none is known
  * @param moistKnPerM3 unit weight as it lies, no more than soaked
@@ -24,6 +24,11 @@ public record SoilSpec(
             throw new IllegalArgumentException("soil weighs more than 0 and no less soaked than moist, got "
                     + moistKnPerM3 + " and " + soakedKnPerM3 + " kN/m3");
         }
+    }
+
+    /** What is put in loose so that so much is left once it has settled: {@code V / (1 - s)}. */
+    public double loose(double settledM3) {
+        return settledM3 / (1 - settlement);
     }
 
     /** Density when soaked. */
