@@ -4,6 +4,7 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.Message;
 import borderwright.engine.survey.fieldbook.FieldBook;
+import borderwright.engine.survey.fieldbook.ReadingMessage;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -47,12 +48,22 @@ public final class LikelySlips {
     public Optional<Message> likely(FieldBook.Entry entry, double implied, double sdImplied) {
         double sd = StrictMath.hypot(sdImplied, entry.sd());
         return switch (entry.kind()) {
-            case LENGTH -> best(lengths(entry.measured(), entry.measured() - implied), entry.measured(), implied, sd);
+            case LENGTH ->
+                best(lengths(entry.measured(), entry.measured() - implied), entry.measured(), implied, sd)
+                        .or(() -> alongACurve(entry, implied, sd));
             case HEIGHT -> best(heights(entry.measured(), entry.measured() - implied), entry.measured(), implied, sd);
             case ANGLE -> best(angles(entry.measured()), entry.measured(), implied, sd);
             case STRAIGHT -> Optional.of(SlipMessage.SLIP_NOT_STRAIGHT.of());
             case ALONE -> Optional.empty();
         };
+    }
+
+    /** Short lengths along a curve add up to more than the line between their ends. */
+    private static Optional<Message> alongACurve(FieldBook.Entry entry, double implied, double sd) {
+        boolean isInChain = entry.name().code() == ReadingMessage.READING_IN_CHAIN;
+        return isInChain && entry.measured() - implied > WITHIN_SD * sd
+                ? Optional.of(SlipMessage.SLIP_CHAIN_ALONG_A_CURVE.of())
+                : Optional.empty();
     }
 
     private static Optional<Message> best(List<Slip> slips, double measured, double implied, double sd) {

@@ -12,6 +12,7 @@ import java.util.List;
 /** Likely slips behind a reading. Numbers are in millimetres unless the name gives another unit. */
 enum SlipMessage implements MessageCode {
     SLIP_NOT_STRAIGHT,
+    SLIP_CHAIN_ALONG_A_CURVE,
     /** {@code step} is {@code hundred} or {@code inch}. */
     SLIP_TAPE_HELD_AT(text("step")),
     SLIP_HOOK,

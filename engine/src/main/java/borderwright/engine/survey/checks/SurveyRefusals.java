@@ -150,7 +150,7 @@ public final class SurveyRefusals {
                 most = ellipse.majorMm();
             }
         }
-        if (worst >= 0 && book.network().degreesOfFreedom() == 0) {
+        if (worst >= 0) {
             weak.addAll(new TapeTriangles(book).thatDoNotClose());
         }
         if (worst >= 0 && weak.isEmpty()) {

@@ -3,6 +3,7 @@ package borderwright.engine.survey.checks;
 import static borderwright.engine.survey.SurveyExamples.border;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.garden.vocabulary.LeftOrRight;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.English;
 import borderwright.engine.message.Sentences;
@@ -226,5 +227,40 @@ class SurveyRefusalsTest {
                     "The tapes A-B and B-C add up to 4000 mm, too short to span A-C, which reads 5000 mm."
                             + " One of the three is wrong: tape them again.");
         }
+    }
+
+    /** One tape too long by a point: nothing else reaches corner C, so it is not the corner that is at fault. */
+    @Test
+    void oneMisreadTapeAgainstTheOthersIsNamed() {
+        SurveyExamples notes = border("A B C D")
+                .clockwise()
+                .tape("A B", 1500)
+                .tape("B C", 90_000)
+                .tape("D A", 900)
+                .tape("A C", 1750)
+                .tape("B D", 1750)
+                .angle("D A B", 90, 0.5);
+        refused(
+                notes,
+                "triangle-does-not-close",
+                "survey.measures",
+                "The tapes A-B and A-C add up to 3250 mm, too short to span B-C, which reads 90.000 m. One of the three is"
+                        + " wrong: tape them again.");
+    }
+
+    /** Eight lengths round an arc of 60 mm rise over 9.6 m, and the straight line between its ends. */
+    @Test
+    void aChainAlongACurveIsToldThatAChainMustBeStraight() {
+        SurveyExamples notes = border("A B C D")
+                .clockwise()
+                .tape("A B", 9605, 3)
+                .chain("A S1 S2 S3 S4 S5 S6 S7 B", 2, 1207, 1207, 1207, 1207, 1207, 1207, 1207, 1207)
+                .offset("D", "A B", 0, 594, LeftOrRight.RIGHT, 5)
+                .offset("C", "B A", 0, 618, LeftOrRight.LEFT, 5);
+        List<String> slips = notes.adjusted().report().suspects().candidates().stream()
+                .flatMap(c -> c.slip().stream())
+                .map(English.METRIC::text)
+                .toList();
+        assertThat(slips).anyMatch(slip -> slip.contains("a chain must be straight"));
     }
 }
