@@ -6,6 +6,10 @@ import borderwright.app.form.FormCommand;
 import borderwright.app.plan.EstimateCommand;
 import borderwright.app.plan.PlanCommand;
 import borderwright.app.start.StartCommand;
+import borderwright.app.usage.FileTrouble;
+import borderwright.app.usage.PlainNumber;
+import borderwright.app.usage.WrongUse;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -15,7 +19,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The command line: one subcommand for each thing a person can ask for. */
@@ -51,8 +54,9 @@ public final class Borderwright implements Callable<Integer> {
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setParameterExceptionHandler(Borderwright::wrongUse)
-                .setExecutionExceptionHandler((fault, failed, parsed) -> ourFault(fault, err));
+                .setParameterExceptionHandler(new WrongUse())
+                .setExecutionExceptionHandler((fault, failed, parsed) -> failed(fault, failed));
+        PlainNumber.registerWith(command);
         try {
             return command.execute(args);
         } catch (StackOverflowError | OutOfMemoryError | LinkageError fault) {
@@ -73,16 +77,13 @@ public final class Borderwright implements Callable<Integer> {
                 example.toString(), "--out", Path.of("out", "fence-to-shed").toString());
     }
 
-    /** One sentence and a pointer, no page of usage. */
-    private static int wrongUse(ParameterException fault, String[] args) {
-        PrintWriter err = fault.getCommandLine().getErr();
-        err.println("borderwright: " + fault.getMessage());
-        err.println("See: borderwright "
-                + (fault.getCommandLine().getParent() == null
-                        ? ""
-                        : fault.getCommandLine().getCommandName() + " ")
-                + "--help");
-        return ExitCode.BAD_INPUT;
+    private static int failed(Exception fault, CommandLine command) {
+        if (fault instanceof IOException file) {
+            FileTrouble.Said said = FileTrouble.of(file);
+            command.getErr().println("borderwright: " + said.sentence());
+            return said.exitCode();
+        }
+        return ourFault(fault, command.getErr());
     }
 
     private static int ourFault(Throwable fault, PrintWriter err) {

@@ -17,12 +17,16 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 
 /** Everything that a person is handed for one plan, as files by name; writing them is the caller's. */
 public final class PackWriter {
     private static final double LAYOUT_WIDTH_MM = 400;
     private static final double LAYOUT_HEIGHT_MM = 280;
+
+    /** Files that a pack has only where there is something to put into them. */
+    public static final Set<String> MAY_BE_MISSING = Set.of("build.ics", "model.glb", "layout.svg", "labels.pdf");
 
     private PackWriter() {}
 

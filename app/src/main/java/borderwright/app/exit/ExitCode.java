@@ -17,5 +17,8 @@ public final class ExitCode {
     /** Stopped before there was an answer. */
     public static final int STOPPED = 4;
 
+    /** The computer gave up: a full disk, a folder without permission; what was there is whole. */
+    public static final int COMPUTER = 5;
+
     private ExitCode() {}
 }

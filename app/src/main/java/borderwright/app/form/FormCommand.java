@@ -1,7 +1,7 @@
 package borderwright.app.form;
 
 import borderwright.app.exit.ExitCode;
-import borderwright.app.plan.FolderWriter;
+import borderwright.app.folder.ResultFolder;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.pack.language.Language;
 import borderwright.pack.pages.FormPages;
@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -54,7 +55,7 @@ public final class FormCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         PaperSize usual = imperial ? PaperSize.LETTER : PaperSize.A4;
-        FolderWriter.write(out, Map.of(FILE, FormPages.pdf(paper == null ? usual : paper, units)));
+        new ResultFolder(out, Set.of()).write(Map.of(FILE, FormPages.pdf(paper == null ? usual : paper, units)));
         spec.commandLine()
                 .getOut()
                 .println(sentences.text(

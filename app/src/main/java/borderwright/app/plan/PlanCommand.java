@@ -3,12 +3,14 @@ package borderwright.app.plan;
 import borderwright.app.document.DocumentAnswer;
 import borderwright.app.document.GardenReader;
 import borderwright.app.exit.ExitCode;
+import borderwright.app.folder.ResultFolder;
 import borderwright.app.job.JobResult;
 import borderwright.app.job.PlanJob;
 import borderwright.app.job.PlanOrder;
 import borderwright.app.job.StopSignal;
 import borderwright.engine.garden.given.GardenDocument;
 import borderwright.engine.message.Sentences;
+import borderwright.pack.PackWriter;
 import borderwright.pack.language.Language;
 import borderwright.pack.paper.PaperSize;
 import java.io.IOException;
@@ -17,6 +19,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -63,7 +66,14 @@ public final class PlanCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
         if (!Files.isRegularFile(garden)) {
-            err.println("borderwright: there is no file " + garden + "; give the path of a garden document.");
+            String what = Files.isDirectory(garden)
+                    ? garden + " is a folder"
+                    : Files.exists(garden) ? garden + " is no ordinary file" : "there is no file " + garden;
+            err.println("borderwright: " + what + "; give the path of a garden document.");
+            return ExitCode.BAD_INPUT;
+        }
+        if (!Files.isReadable(garden)) {
+            err.println("borderwright: there is no permission to read " + garden + ".");
             return ExitCode.BAD_INPUT;
         }
         if (Files.exists(out) && !Files.isDirectory(out)) {
@@ -74,6 +84,7 @@ public final class PlanCommand implements Callable<Integer> {
             err.println("borderwright: --effort is " + effort + "; give 0 or more.");
             return ExitCode.BAD_INPUT;
         }
+        results().check(Set.of());
         DocumentAnswer read;
         try (InputStream in = Files.newInputStream(garden)) {
             read = GardenReader.read(in);
@@ -102,7 +113,7 @@ public final class PlanCommand implements Callable<Integer> {
     }
 
     private int write(JobResult.Planned planned) throws IOException {
-        FolderWriter.write(out, planned.files());
+        results().write(planned.files());
         PlanReport.print(
                 planned.plan(),
                 planned.comparison(),
@@ -110,6 +121,10 @@ public final class PlanCommand implements Callable<Integer> {
                 out,
                 spec.commandLine().getOut());
         return planned.plan().shortfalls().isEmpty() ? ExitCode.DONE : ExitCode.NOT_MET;
+    }
+
+    private ResultFolder results() {
+        return new ResultFolder(out, PackWriter.MAY_BE_MISSING);
     }
 
     private int report(JobResult.NotPlanned notPlanned) {
