@@ -22,6 +22,7 @@ public final class FrameSolver {
 
     private final Frame frame;
     private final UnknownScales scales;
+    private final int plainSteps;
     private final FrontalFactor factor;
     private final State[] states;
 
@@ -35,7 +36,13 @@ public final class FrameSolver {
     private double factoredDamping;
 
     public FrameSolver(Frame frame, UnknownScales scales) {
+        this(frame, scales, PLAIN_STEPS);
+    }
+
+    /** @param plainSteps after how many full steps each is cut back to the lowest point along its line */
+    FrameSolver(Frame frame, UnknownScales scales, int plainSteps) {
         this.frame = frame;
+        this.plainSteps = plainSteps;
         this.scales = scales;
         factor = new FrontalFactor(frame.fronts);
         int count = frame.springs.size();
@@ -70,7 +77,12 @@ public final class FrameSolver {
             if (target.length != force.length) {
                 return FrameAnswer.mechanism(frame, loads, scales, states);
             }
-            double along = step < PLAIN_STEPS ? 1 : lowest(u, target);
+            State[] called = statesAt(target);
+            // The minimum, however its slope rounds: no search along the last bit of the way to it.
+            if (damping == 0 && Arrays.equals(called, states)) {
+                return FrameAnswer.of(frame, loads, scales, states, target, step + 1);
+            }
+            double along = step < plainSteps ? 1 : lowest(u, target);
             if (along == 1) {
                 // Not by way of the last displacements: the answer then depends on the states alone, to the last bit.
                 u = target;
@@ -78,12 +90,10 @@ public final class FrameSolver {
                 for (int i = 0; i < u.length; i++) {
                     u[i] += along * (target[i] - u[i]);
                 }
+                called = statesAt(u);
             }
-            boolean settled = !updateStates(u) && along == 1 && damping == 0;
+            System.arraycopy(called, 0, states, 0, states.length);
             damp(step, along);
-            if (settled) {
-                return FrameAnswer.of(frame, loads, scales, states, u, step + 1);
-            }
         }
         double farthest = 0;
         for (double value : u) {
@@ -98,7 +108,7 @@ public final class FrameSolver {
      * do not set it free again.
      */
     private void damp(int step, double along) {
-        if (step < PLAIN_STEPS || frame.isTight()) {
+        if (step < plainSteps || frame.isTight()) {
             return;
         }
         if (along < 0.5) {
@@ -176,20 +186,19 @@ public final class FrameSolver {
         return frame.springs.get(s).stiffness() * scales.ofSpring(s);
     }
 
-    private boolean updateStates(double[] u) {
-        boolean changed = false;
+    /** The state that the displacements call for, by spring. */
+    private State[] statesAt(double[] u) {
+        State[] called = states.clone();
         double farthest = 0;
         for (double value : u) {
             farthest = Math.max(farthest, Math.abs(value));
         }
         for (int s = 0; s < states.length; s++) {
             if (rows[s] != null) {
-                State state = frame.springs.get(s).law().stateAt(stretch(s, u), stiffness(s), states[s], farthest);
-                changed |= state != states[s];
-                states[s] = state;
+                called[s] = frame.springs.get(s).law().stateAt(stretch(s, u), stiffness(s), states[s], farthest);
             }
         }
-        return changed;
+        return called;
     }
 
     /** The fraction of the way to {@code target} at which the energy is lowest. */
