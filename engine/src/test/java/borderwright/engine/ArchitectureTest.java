@@ -56,6 +56,7 @@ class ArchitectureTest {
             "buildup.walls",
             "buildup.uprights",
             "buildup.floor",
+            "buildup.joints",
             "buildup",
             "strength.worked",
             "strength.soil",

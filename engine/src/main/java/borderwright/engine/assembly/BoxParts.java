@@ -1,9 +1,9 @@
 package borderwright.engine.assembly;
 
 import borderwright.engine.buildup.draft.SideFrame;
-import borderwright.engine.buildup.draft.UprightPlan.Stance;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.FixingMessage;
+import borderwright.engine.buildup.parts.Joint;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.garden.SectionSpec;
@@ -19,11 +19,6 @@ import java.util.function.Predicate;
 final class BoxParts {
     /** Faces nearer than this bear once the screws are tight, as the builder has it. */
     static final double STAND_OFF_MM = 1.2;
-
-    private static final double LEAST_MM = 5;
-
-    /** Wood left beyond a screw's point, as the builder leaves it. */
-    private static final double COVER_MM = 2;
 
     final Box box;
     final List<SideFrame> sides;
@@ -73,48 +68,32 @@ final class BoxParts {
         return found;
     }
 
-    /** How an upright's section stands against a board, as the builder has it. */
-    Stance stance(Piece upright) {
-        return Stance.of(section(upright));
+    /** The joints of one kind on a side; of a divider by its index. */
+    List<Joint> joints(int side, Box.Hold hold) {
+        return box.joints().stream()
+                .filter(joint -> joint.side() == side && joint.hold() == hold)
+                .toList();
     }
 
-    /** Where an upright, tie or divider bears on a side's inner face, in the side's own coordinates. */
-    Optional<Span> bearing(Piece piece, SideFrame side) {
-        return side.bearing(piece.place().plan(), wallMm).map(b -> new Span(b.fromMm(), b.toMm()));
+    /** Whether an upright is screwed to a side. */
+    boolean holds(int side, Piece upright) {
+        return joints(side, Box.Hold.WALL_TO_UPRIGHT).stream()
+                .anyMatch(joint -> joint.into().equals(upright.label()));
     }
 
-    /**
-     * Where an upright stands against a side: where it bears, or for one that by the builder's measure bears on no side at
-     * all, as beside a corner of 270 degrees, where its face lies on the side's inner face.
-     */
-    Optional<Span> stands(Piece upright, SideFrame side) {
-        Optional<Span> bears = bearing(upright, side);
-        if (bears.isPresent()
-                || sides.stream().anyMatch(other -> bearing(upright, other).isPresent())) {
-            return bears;
-        }
-        WorkFace face = new WorkFace(side.at(0, 0), side.along(), bottomMm);
-        Span whole = new Span(side.innerStart(wallMm), side.innerEnd(wallMm));
-        return face.alongAt(upright.place().plan(), wallMm, STAND_OFF_MM)
-                .filter(span -> span.within(whole).lengthMm() > LEAST_MM);
+    /** Boards of a divider, from the bottom. */
+    List<Piece> dividerBoards(int divider) {
+        String planter = box.plan().planters().get(divider);
+        return where(piece -> piece.role() == Role.DIVIDER && piece.planter().equals(planter));
     }
 
-    /** The longest screw of a joint that stays in the wood; the shortest where none does; nothing where the box has none. */
-    Optional<Box.Fixing> fixing(Box.Hold hold, double throughMm, double intoMm) {
-        double most = throughMm + intoMm - COVER_MM + 1e-6;
-        Box.Fixing best = null;
-        for (Box.Fixing fixing : box.fixings()) {
-            if (fixing.hold() != hold || hold == Box.Hold.OTHER) {
-                continue;
-            }
-            boolean fits = fixing.lengthMm() <= most;
-            boolean better = best == null
-                    || (fits
-                            ? fixing.lengthMm() > best.lengthMm() || best.lengthMm() > most
-                            : fixing.lengthMm() < best.lengthMm());
-            best = better ? fixing : best;
-        }
-        return Optional.ofNullable(best);
+    Piece piece(String label) {
+        return where(piece -> piece.label().equals(label)).get(0);
+    }
+
+    /** The counted fixing that a joint is one of. */
+    Box.Fixing fixing(Joint joint) {
+        return box.fixings().stream().filter(joint::isOf).findFirst().orElseThrow();
     }
 
     /** Fixings that hold no wall, by their use. */
@@ -124,11 +103,5 @@ final class BoxParts {
 
     static Point middle(Piece piece) {
         return piece.place().plan().meanCorner();
-    }
-
-    /** A quarter of a board's width in from either edge. */
-    static List<Double> quarters(Span height) {
-        double quarter = height.lengthMm() / 4;
-        return List.of(height.fromMm() + quarter, height.toMm() - quarter);
     }
 }

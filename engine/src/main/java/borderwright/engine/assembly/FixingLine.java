@@ -7,16 +7,29 @@ import java.util.List;
  * Screws, or other fixings of one kind, in a line.
  *
  * @param fixing which, and its holes
+ * @param from which way they are driven
  * @param through label of what lies under the heads; empty for every board of the wall
- * @param into label of what they end in
+ * @param into label of what they end in; empty for every board of the wall
  * @param marks where each goes
- * @param edgeMm least distance to an edge of the board under the heads, mm
- * @param endMm least distance to an end of a board under the heads, mm
+ * @param edgeMm of capping how far behind its outer edge, else the least distance to an edge of the board, mm
+ * @param endMm of a tie how far from the wall, else the least distance to an end of a board under the heads, mm
  */
 public record FixingLine(
-        Box.Fixing fixing, String through, String into, List<Mark> marks, double edgeMm, double endMm) {
+        Box.Fixing fixing, From from, String through, String into, List<Mark> marks, double edgeMm, double endMm) {
     public FixingLine {
         marks = List.copyOf(marks);
+    }
+
+    /** Where the heads are. */
+    public enum From {
+        /** On the face that is worked on: the outer face of a wall, the marked face of a divider. */
+        FACE,
+        /** On the other side: inside the box. */
+        BACK,
+        /** On top. */
+        ABOVE,
+        /** Along the wall, on the flank of what stands off it. */
+        ALONG
     }
 
     /**
@@ -29,7 +42,7 @@ public record FixingLine(
 
     /** The same line of which only some marks are shown. */
     public FixingLine withMarks(List<Mark> shown) {
-        return new FixingLine(fixing, through, into, shown, edgeMm, endMm);
+        return new FixingLine(fixing, from, through, into, shown, edgeMm, endMm);
     }
 
     public int count() {

@@ -230,7 +230,8 @@ final class FloorBenchMaker {
                     .orElseThrow();
             double end = StrictMath.min(
                     v - third - bearer.overall().fromMm(), bearer.overall().toMm() - v - third);
-            return new FixingLine(fixing, bearer.label(), leg.label(), marks, along.lengthMm() / 2, end);
+            return new FixingLine(
+                    fixing, FixingLine.From.ABOVE, bearer.label(), leg.label(), marks, along.lengthMm() / 2, end);
         });
     }
 
@@ -256,6 +257,6 @@ final class FloorBenchMaker {
         }
         double end = StrictMath.min(at.first() - overall.fromMm(), overall.toMm() - at.last());
         return parts.fixing(FixingMessage.SLATS_TO_BEARERS)
-                .map(fixing -> new FixingLine(fixing, slat.label(), "", marks, aside, end));
+                .map(fixing -> new FixingLine(fixing, FixingLine.From.ABOVE, slat.label(), "", marks, aside, end));
     }
 }

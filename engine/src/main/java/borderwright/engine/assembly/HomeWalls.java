@@ -1,6 +1,8 @@
 package borderwright.engine.assembly;
 
 import borderwright.engine.buildup.draft.SideFrame;
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Joint;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
@@ -34,11 +36,19 @@ final class HomeWalls {
         for (Piece upright : parts.uprights()) {
             home(upright).ifPresent(side -> homes.put(upright.label(), side));
         }
+        // Two uprights that are screwed to each other go on one wall: the heads lie behind the other one's boards.
+        for (Joint joint : parts.box.joints()) {
+            Integer home = homes.get(joint.into());
+            if (joint.hold() == Box.Hold.UPRIGHTS_TOGETHER && home != null) {
+                homes.put(joint.through(), home);
+            }
+        }
     }
 
-    boolean carries(SideFrame side, Piece upright) {
-        Integer home = homes.get(upright.label());
-        return home != null && home == side.side();
+    /** The wall that carries an upright. */
+    boolean isHome(int side, String upright) {
+        Integer home = homes.get(upright);
+        return home != null && home == side;
     }
 
     private record Choice(SideFrame side, double bearsMm, boolean parallel, boolean isEnd) {}
@@ -48,8 +58,12 @@ final class HomeWalls {
         for (SideFrame side : parts.sides) {
             boolean parallel = isParallel(upright.place().plan(), side);
             boolean isEnd = parts.box.plan().sides().get(side.side()).role() == SidePlan.Role.END;
-            parts.stands(upright, side)
-                    .ifPresent(bearing -> choices.add(new Choice(side, bearing.lengthMm(), parallel, isEnd)));
+            if (parts.holds(side.side(), upright)) {
+                WorkFace face = new WorkFace(side.at(0, 0), side.along(), parts.bottomMm);
+                Span bears = face.alongAt(upright.place().plan(), parts.wallMm, BoxParts.STAND_OFF_MM)
+                        .orElseThrow();
+                choices.add(new Choice(side, bears.lengthMm(), parallel, isEnd));
+            }
         }
         boolean someParallel = choices.stream().anyMatch(Choice::parallel);
         double most = choices.stream()

@@ -1,10 +1,11 @@
 package borderwright.engine.assembly;
 
 import borderwright.engine.buildup.draft.SideFrame;
+import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;
-import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.layout.plan.DividerLine;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,7 +22,7 @@ final class WallBenchMaker {
     WallBenchMaker(BoxParts parts) {
         this.parts = parts;
         this.homes = new HomeWalls(parts);
-        this.fixings = new WallFixings(parts);
+        this.fixings = new WallFixings(parts, homes);
     }
 
     List<WallBench> walls() {
@@ -87,8 +88,8 @@ final class WallBenchMaker {
     private List<BenchUpright> uprights(SideFrame side, WorkFace face) {
         List<BenchUpright> found = new ArrayList<>();
         for (Piece upright : parts.uprights()) {
-            if (parts.stands(upright, side).isPresent()) {
-                found.add(upright(upright, face, homes.carries(side, upright)));
+            if (parts.holds(side.side(), upright)) {
+                found.add(upright(upright, face, homes.isHome(side.side(), upright.label())));
             }
         }
         found.sort(Comparator.comparingDouble(u -> u.face().fromMm()));
@@ -110,19 +111,27 @@ final class WallBenchMaker {
 
     private List<BenchCrosspiece> crosspieces(SideFrame side, WorkFace face) {
         List<BenchCrosspiece> found = new ArrayList<>();
-        for (Piece piece : parts.where(p -> p.role() == Role.TIE || p.role() == Role.DIVIDER)) {
-            if (parts.bearing(piece, side).isPresent()) {
-                found.add(new BenchCrosspiece(
-                        piece.label(),
-                        piece.role(),
-                        face.alongAt(piece.place().plan(), parts.wallMm, BoxParts.STAND_OFF_MM)
-                                .orElseThrow(),
-                        face.heights(piece.place().bottomMm(), piece.place().topMm())));
+        for (Box.Hold hold : List.of(Box.Hold.TIE_TO_BRACE, Box.Hold.TIE_BRACKET)) {
+            parts.joints(side.side(), hold).forEach(joint -> found.add(cross(parts.piece(joint.through()), face)));
+        }
+        for (int i = 0; i < parts.box.plan().dividers().size(); i++) {
+            DividerLine divider = parts.box.plan().dividers().get(i);
+            if (divider.fromSide() == side.side() || divider.toSide() == side.side()) {
+                parts.dividerBoards(i).forEach(board -> found.add(cross(board, face)));
             }
         }
         found.sort(Comparator.comparingDouble((BenchCrosspiece c) -> c.inner().fromMm())
                 .thenComparingDouble(c -> c.height().fromMm()));
         return found;
+    }
+
+    private BenchCrosspiece cross(Piece piece, WorkFace face) {
+        return new BenchCrosspiece(
+                piece.label(),
+                piece.role(),
+                face.alongAt(piece.place().plan(), parts.wallMm, BoxParts.STAND_OFF_MM)
+                        .orElseThrow(),
+                face.heights(piece.place().bottomMm(), piece.place().topMm()));
     }
 
     private List<BenchCap> caps(SideFrame side, WorkFace face) {
@@ -142,10 +151,5 @@ final class WallBenchMaker {
         }
         found.sort(Comparator.comparingDouble(c -> c.outer().fromMm()));
         return found;
-    }
-
-    /** Whether a board of a course reaches the outer corner of the box. */
-    static boolean reaches(Piece board, Point corner) {
-        return board.place().plan().contains(corner, -1);
     }
 }

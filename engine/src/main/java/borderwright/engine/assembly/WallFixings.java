@@ -1,157 +1,168 @@
 package borderwright.engine.assembly;
 
+import borderwright.engine.assembly.FixingLine.From;
 import borderwright.engine.assembly.FixingLine.Mark;
 import borderwright.engine.buildup.draft.SideFrame;
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Joint;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.buildup.parts.Piece.Role;
-import borderwright.engine.buildup.walls.CappingScrews;
-import borderwright.engine.geometry.Point;
+import borderwright.engine.buildup.parts.ScrewLine;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.TreeMap;
 
-/**
- * The fixings of one wall: through its boards into each upright, through its laps, of its corner, of the ties that begin or end
- * on it, and of the capping on it.
- */
+/** The joints of a box that are on one wall, as lines of fixings on its face. */
 final class WallFixings {
-    /** A joint of boards as near as this to an upright's middle lies on it: both ends are then screwed to it. */
-    private static final double JOINT_MM = 1;
+    private static final double SAME_MM = 0.5;
 
     private final BoxParts parts;
-    private final CornerFixings corners;
-    private final TieFixings ties;
+    private final HomeWalls homes;
 
-    WallFixings(BoxParts parts) {
+    WallFixings(BoxParts parts, HomeWalls homes) {
         this.parts = parts;
-        this.corners = new CornerFixings(parts);
-        this.ties = new TieFixings(parts);
+        this.homes = homes;
     }
 
     List<FixingLine> of(SideFrame side, WorkFace face, WallBench.Parts all) {
         List<FixingLine> lines = new ArrayList<>();
         for (BenchUpright upright : all.uprights()) {
-            if (parts.bearing(piece(upright.label()), side).isEmpty()) {
-                continue;
-            }
-            for (double x : columns(all, upright)) {
-                intoUpright(all, upright, x).ifPresent(lines::add);
+            parts.joints(side.side(), Box.Hold.WALL_TO_UPRIGHT).stream()
+                    .filter(joint -> joint.into().equals(upright.label()))
+                    .forEach(joint -> columns(face, joint.screws())
+                            .forEach(column -> lines.add(intoUpright(face, all, joint, column))));
+        }
+        lap(lines, side, face, all, side.side());
+        lap(lines, side, face, all, side.side() + 1);
+        parts.box.joints().stream()
+                .filter(joint -> joint.hold() == Box.Hold.UPRIGHTS_TOGETHER && homes.isHome(side.side(), joint.into()))
+                .forEach(joint -> lines.add(plain(face, joint, From.BACK)));
+        for (Box.Hold hold : List.of(Box.Hold.CORNER_STRAP, Box.Hold.STRAP_TO_UPRIGHT)) {
+            parts.joints(side.side(), hold).forEach(joint -> lines.add(plain(face, joint, From.BACK)));
+        }
+        for (BenchCrosspiece cross : all.crosspieces()) {
+            for (Box.Hold hold : List.of(Box.Hold.TIE_TO_BRACE, Box.Hold.TIE_BRACKET)) {
+                parts.joints(side.side(), hold).stream()
+                        .filter(joint -> joint.through().equals(cross.label()))
+                        .forEach(joint -> lines.add(tie(face, cross, joint)));
             }
         }
-        lap(side, face, all, true).ifPresent(lines::add);
-        lap(side, face, all, false).ifPresent(lines::add);
-        lines.addAll(corners.at(side, face, all));
-        lines.addAll(ties.at(side, face, all));
         for (BenchCap cap : all.caps()) {
-            cap(cap).ifPresent(lines::add);
+            parts.joints(side.side(), Box.Hold.CAPPING_TO_WALL).stream()
+                    .filter(joint -> joint.through().equals(cap.label()))
+                    .forEach(joint -> lines.add(cap(face, cap, joint)));
         }
         return lines;
     }
 
-    /** One line up the middle of an upright; two where boards are joined on it, each in the middle of its half. */
-    private static List<Double> columns(WallBench.Parts all, BenchUpright upright) {
-        Span boards = all.boards().stream()
-                .map(board -> board.face().within(board.back()))
-                .reduce(Span::with)
-                .orElseThrow();
-        Span face = upright.face();
-        double middle = face.middleMm();
-        boolean joined = all.joints().stream().anyMatch(joint -> StrictMath.abs(joint - middle) < JOINT_MM);
-        if (joined) {
-            double half = face.lengthMm() / 4;
-            return List.of(middle - half, middle + half);
+    static List<Mark> marks(WorkFace face, List<ScrewLine> screws) {
+        return screws.stream()
+                .map(screw -> new Mark(face.x(screw.head()), screw.zMm() - face.bottomMm()))
+                .toList();
+    }
+
+    /** Screws one above the other, from left to right. */
+    private static List<List<ScrewLine>> columns(WorkFace face, List<ScrewLine> screws) {
+        TreeMap<Double, List<ScrewLine>> columns = new TreeMap<>();
+        for (ScrewLine screw : screws) {
+            double x = face.x(screw.head());
+            Double near = columns.ceilingKey(x - SAME_MM);
+            boolean same = near != null && near <= x + SAME_MM;
+            columns.computeIfAbsent(same ? near : x, k -> new ArrayList<>()).add(screw);
         }
-        return List.of(face.within(boards).middleMm());
+        return List.copyOf(columns.values());
     }
 
-    private Optional<FixingLine> intoUpright(WallBench.Parts all, BenchUpright upright, double x) {
-        Piece piece = piece(upright.label());
-        return parts.fixing(
-                        Box.Hold.WALL_TO_UPRIGHT,
-                        parts.wallMm,
-                        parts.stance(piece).depthMm())
-                .map(fixing -> {
-                    List<Mark> marks = new ArrayList<>();
-                    for (Box.Course course : parts.box.courses()) {
-                        BoxParts.quarters(height(course)).forEach(up -> marks.add(new Mark(x, up)));
-                    }
-                    return new FixingLine(fixing, "", upright.label(), marks, edgeMm(), endMm(all, x));
-                });
+    private FixingLine intoUpright(WorkFace face, WallBench.Parts all, Joint joint, List<ScrewLine> column) {
+        List<Mark> marks = marks(face, column);
+        return new FixingLine(
+                parts.fixing(joint),
+                From.FACE,
+                "",
+                joint.into(),
+                marks,
+                edgeMm(all.boards().get(0), marks),
+                endMm(all, marks.get(0)));
     }
 
-    private Span height(Box.Course course) {
-        return new Span(course.bottomMm() - parts.bottomMm, course.topMm() - parts.bottomMm);
+    /** Through the boards of this wall at one of its corners, into the ends of the neighbour's. */
+    private void lap(List<FixingLine> lines, SideFrame side, WorkFace face, WallBench.Parts all, int corner) {
+        int at = StrictMath.floorMod(corner, parts.sides.size());
+        for (Joint joint : parts.joints(at, Box.Hold.LAP)) {
+            List<ScrewLine> mine = joint.screws().stream()
+                    .filter(screw -> side.inwards().dot(screw.planAt(1).minus(screw.head())) > 1 - 1e-6
+                            && StrictMath.abs(side.w(screw.head())) < SAME_MM)
+                    .toList();
+            if (!mine.isEmpty()) {
+                List<Mark> marks = marks(face, mine);
+                int neighbour = corner == side.side() ? side.side() - 1 : side.side() + 1;
+                List<Piece> ends = parts.boards(StrictMath.floorMod(neighbour, parts.sides.size()), 0);
+                lines.add(new FixingLine(
+                        parts.fixing(joint),
+                        From.FACE,
+                        "",
+                        ends.get(0).label(),
+                        marks,
+                        edgeMm(all.boards().get(0), marks),
+                        endMm(all, marks.get(0))));
+            }
+        }
     }
 
-    private double edgeMm() {
-        return height(parts.box.courses().get(0)).lengthMm() / 4;
+    private FixingLine plain(WorkFace face, Joint joint, From from) {
+        return new FixingLine(
+                parts.fixing(joint), from, joint.through(), joint.into(), marks(face, joint.screws()), 0, 0);
     }
 
-    private static double endMm(WallBench.Parts all, double x) {
+    private FixingLine tie(WorkFace face, BenchCrosspiece cross, Joint joint) {
+        List<Mark> marks = marks(face, joint.screws());
+        double edge = marks.stream()
+                .mapToDouble(mark -> StrictMath.min(
+                        mark.upMm() - cross.height().fromMm(), cross.height().toMm() - mark.upMm()))
+                .min()
+                .orElse(0);
+        double off = face.behind(joint.screws().get(0).head()) - parts.wallMm;
+        return new FixingLine(parts.fixing(joint), From.ALONG, joint.through(), joint.into(), marks, edge, off);
+    }
+
+    private FixingLine cap(WorkFace face, BenchCap cap, Joint joint) {
+        List<Mark> marks = marks(face, joint.screws());
+        double behind = face.behind(joint.screws().get(0).head());
+        double end = StrictMath.min(
+                marks.get(0).xMm()
+                        - StrictMath.max(cap.outer().fromMm(), cap.inner().fromMm()),
+                StrictMath.min(cap.outer().toMm(), cap.inner().toMm())
+                        - marks.get(marks.size() - 1).xMm());
+        return new FixingLine(
+                parts.fixing(joint),
+                From.ABOVE,
+                cap.label(),
+                "",
+                marks,
+                behind - cap.behind().fromMm(),
+                end);
+    }
+
+    /** From the screws of the bottom board to its nearer edge. */
+    static double edgeMm(BenchBoard bottom, List<Mark> marks) {
+        return marks.stream()
+                .mapToDouble(Mark::upMm)
+                .filter(up -> bottom.height().holds(up, 0))
+                .map(up -> StrictMath.min(
+                        up - bottom.height().fromMm(), bottom.height().toMm() - up))
+                .min()
+                .orElse(bottom.height().lengthMm() / 4);
+    }
+
+    private static double endMm(WallBench.Parts all, Mark mark) {
         double least = Double.POSITIVE_INFINITY;
         for (BenchBoard board : all.boards()) {
-            Span span = board.face();
-            if (span.holds(x, 0)) {
-                least = StrictMath.min(least, StrictMath.min(x - span.fromMm(), span.toMm() - x));
+            if (board.face().holds(mark.xMm(), 0) && board.height().holds(mark.upMm(), 0)) {
+                least = StrictMath.min(
+                        least,
+                        StrictMath.min(
+                                mark.xMm() - board.face().fromMm(), board.face().toMm() - mark.xMm()));
             }
         }
         return Double.isInfinite(least) ? 0 : least;
-    }
-
-    /** Screws through the boards of this wall that run past the end of the neighbour's, at its left or right corner. */
-    private Optional<FixingLine> lap(SideFrame side, WorkFace face, WallBench.Parts all, boolean left) {
-        double angle = left ? side.startAngle() : side.endAngle();
-        Optional<Box.Fixing> fixing = parts.fixing(Box.Hold.LAP, parts.wallMm, Double.POSITIVE_INFINITY);
-        if (fixing.isEmpty() || angle >= StrictMath.PI) {
-            return Optional.empty();
-        }
-        int n = parts.sides.size();
-        int neighbour = Math.floorMod(side.side() + (left ? -1 : 1), n);
-        Point corner = parts.box.plan().outline().corner(left ? side.side() : side.side() + 1);
-        double back = StrictMath.max(
-                parts.wallMm / 2,
-                parts.wallMm * StrictMath.cos(angle) / StrictMath.sin(angle)
-                        + parts.wallMm / 2 / StrictMath.sin(angle));
-        double x = face.x(corner) + (left ? back : -back);
-        List<Mark> marks = new ArrayList<>();
-        String into = "";
-        for (Box.Course course : parts.box.courses()) {
-            List<Piece> mine = parts.boards(side.side(), course.number());
-            List<Piece> theirs = parts.boards(neighbour, course.number());
-            Piece own = mine.get(left ? 0 : mine.size() - 1);
-            Piece other = theirs.get(left ? theirs.size() - 1 : 0);
-            if (WallBenchMaker.reaches(own, corner) && !WallBenchMaker.reaches(other, corner)) {
-                BoxParts.quarters(height(course)).forEach(up -> marks.add(new Mark(x, up)));
-                into = into.isEmpty() ? other.label() : into;
-            }
-        }
-        return marks.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new FixingLine(fixing.get(), "", into, marks, edgeMm(), endMm(all, x)));
-    }
-
-    private Optional<FixingLine> cap(BenchCap cap) {
-        Piece piece = piece(cap.label());
-        double thick = cap.height().lengthMm();
-        return parts.fixing(Box.Hold.CAPPING_TO_WALL, thick, edgeMm() * 4).map(fixing -> {
-            double from = cap.outer().with(cap.inner()).fromMm();
-            List<Mark> marks = CappingScrews.along(piece.length().mm()).stream()
-                    .map(at -> new Mark(from + at, cap.height().toMm()))
-                    .toList();
-            double aside = parts.wallMm / 2 - cap.behind().fromMm();
-            return new FixingLine(
-                    fixing,
-                    cap.label(),
-                    "",
-                    marks,
-                    StrictMath.min(aside, cap.behind().lengthMm() - aside),
-                    marks.get(0).xMm() - from);
-        });
-    }
-
-    private Piece piece(String label) {
-        return parts.where(p -> p.label().equals(label) && p.role() != Role.WALL)
-                .get(0);
     }
 }

@@ -11,11 +11,9 @@
  * <p><b>Units.</b> Millimetres; kilograms. Distances run to the right from the hook, heights upwards from the bottom edge.
  *
  * <p><b>Method.</b> Nothing is placed anew: every figure is a corner of a piece's solid seen in the coordinates of a face
- * ({@code WorkFace}). Joints are found again from which solids touch, with the builder's own tolerances; a test holds their
- * screws to the tally of every box.
+ * ({@code WorkFace}). The joints and the place of each screw are the box's own; a test holds them to the tally of every box.
  *
- * <p><b>Sources.</b> A screw stands a quarter of the board's width from either edge, as the strength stage takes it (common
- * practice, no source).
+ * <p><b>Sources.</b> Which wall carries an upright at the bench: common practice, no source.
  *
  * <p><b>Start reading</b> at {@link borderwright.engine.assembly.BoxBench}.
  */

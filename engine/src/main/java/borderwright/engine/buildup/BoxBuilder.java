@@ -8,6 +8,7 @@ import borderwright.engine.buildup.draft.PlanterRings;
 import borderwright.engine.buildup.draft.SideFrame;
 import borderwright.engine.buildup.draft.Supports;
 import borderwright.engine.buildup.floor.FalseFloor;
+import borderwright.engine.buildup.joints.JointMaker;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Box.Course;
 import borderwright.engine.buildup.parts.BracingScheme;
@@ -115,7 +116,7 @@ public final class BoxBuilder {
         }
         pour(draft);
         new BoxCautions(draft).add();
-        return draft.box(draft.stack.wallMm() - floorMm);
+        return draft.box(new JointMaker(draft).joints(), draft.stack.wallMm() - floorMm);
     }
 
     /** Concrete for the posts that are let into the ground, by the bag. */

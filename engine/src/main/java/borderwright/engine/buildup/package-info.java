@@ -22,6 +22,7 @@
  *       ({@code Dividers}), ties with their braces ({@code Ties}), braces in what is then wider than the spacing and
  *       joints on them ({@code Braces}, {@code BoardJoining}). Each asks {@code PlacedSolids} for room first.
  *   <li>Boards, divider boards, ties, platform ({@code FalseFloor}, {@code Bearers}, {@code Slats}), capping.
+ *   <li>The place of every screw of the joints that the steps before settled ({@code JointMaker}).
  *   <li>End cuts ({@code CutWords}) and how the saws at hand make them ({@code SawBench}).
  * </ol>
  *

@@ -124,7 +124,7 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
                 thickness(wall, f),
                 WallDrawing.draw(wall, f, narrow ? NARROW_SHARE * widthMm : widthMm),
                 new WallRows(wall, f).rows(),
-                new ScrewRows(f, box.courses(), HookedTape.On.BOARD).of(wall.fixings()));
+                ScrewRows.of(wall, f));
     }
 
     private static String name(WallBench wall, PrintedFigures f) {
@@ -143,7 +143,7 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
                 List.of(AssemblyMessage.FLOOR_FACE_UP.of(), floor.hook()),
                 FloorDrawing.draw(floor, f, FLOOR_SHARE * widthMm),
                 new FloorRows(f).rows(floor),
-                new ScrewRows(f, alike.get(0).box.courses(), HookedTape.On.CORNER).of(floor.fixings()));
+                ScrewRows.of(floor, f));
     }
 
     private static List<OrderView> orders(Plan plan, Map<String, BoxBench> benches, PrintedFigures f, double turnRad) {

@@ -1,7 +1,10 @@
 package borderwright.pack.bench;
 
+import borderwright.engine.assembly.BenchBoard;
 import borderwright.engine.assembly.FixingLine;
 import borderwright.engine.assembly.FixingLine.Mark;
+import borderwright.engine.assembly.FloorBench;
+import borderwright.engine.assembly.WallBench;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.message.Message;
 import borderwright.pack.alike.Alike;
@@ -12,31 +15,36 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.function.DoubleFunction;
 
-/** The fixings of a wall or floor, as lines of text: those that are spread alike share a line. */
+/**
+ * The fixings of a wall or floor, as lines of text: those that are spread alike share a line. The holes of a screw are given
+ * once.
+ */
 final class ScrewRows {
-    private static final double SAME_MM = 0.5;
-
     private final PrintedFigures f;
-    private final List<Box.Course> courses;
+    private final BoardHeights boards;
     private final HookedTape tape;
     private final boolean wall;
 
-    /**
-     * @param courses of the box, to tell in which of them a line has screws
-     * @param on what the tape hooks on: the end of a board of a wall or divider, or the corner of a floor
-     */
-    ScrewRows(PrintedFigures f, List<Box.Course> courses, HookedTape.On on) {
+    /** @param on what the tape hooks on: the end of a board of a wall or divider, or the corner of a floor */
+    private ScrewRows(PrintedFigures f, List<BenchBoard> boards, HookedTape.On on) {
         this.f = f;
-        this.courses = courses;
+        this.boards = new BoardHeights(f, boards);
         this.tape = new HookedTape(f, on);
         this.wall = on == HookedTape.On.BOARD;
     }
 
-    /** Of a wall or divider screw lines upright, those of the capping along it; of a floor seen from above. */
-    List<ScrewRow> of(List<FixingLine> lines) {
+    /** Of a wall or divider: screw lines upright, those of the capping along it. */
+    static List<ScrewRow> of(WallBench wall, PrintedFigures f) {
+        return new ScrewRows(f, wall.parts().boards(), HookedTape.On.BOARD).rows(wall.fixings());
+    }
+
+    /** Of a floor, seen from above. */
+    static List<ScrewRow> of(FloorBench floor, PrintedFigures f) {
+        return new ScrewRows(f, List.of(), HookedTape.On.CORNER).rows(floor.fixings());
+    }
+
+    private List<ScrewRow> rows(List<FixingLine> lines) {
         Map<String, List<FixingLine>> groups = new LinkedHashMap<>();
         for (FixingLine line : lines) {
             String key = line.fixing() + "|" + (wall ? onWall(line) : onFloor(line));
@@ -78,22 +86,25 @@ final class ScrewRows {
 
     private String holes(Box.Fixing fixing) {
         return fixing.diameterMm() > 0
-                ? f.text(BenchMessage.SCREW_HOLES.of(
+                ? BoardHeights.oneUnit(f.text(BenchMessage.SCREW_HOLES.of(
                         fixing.item(),
                         f.drill(fixing.pilotMm()),
                         f.drill(fixing.clearanceMm()),
-                        f.drill(fixing.countersinkMm())))
+                        f.drill(fixing.countersinkMm()))))
                 : fixing.item();
     }
 
     private String onWall(FixingLine line) {
-        String edge = f.length(line.edgeMm());
         return f.text(
                 switch (line.hold()) {
-                    case WALL_TO_UPRIGHT, DIVIDER_TO_UPRIGHT -> BenchMessage.TWO_IN_EVERY_BOARD.of(edge);
-                    case LAP -> BenchMessage.TWO_IN_LAPPING_BOARDS.of(edge);
-                    case CAPPING_TO_WALL -> BenchMessage.IN_A_LINE_DOWN.of(edge);
-                    case TIE_TO_BRACE -> BenchMessage.SIDEWAYS_THROUGH_TIE.of(f.length(line.endMm()));
+                    case WALL_TO_UPRIGHT -> BenchMessage.TWO_IN_EVERY_BOARD.of(boards.written(line));
+                    case DIVIDER_TO_UPRIGHT ->
+                        BenchMessage.THROUGH_DIVIDER.of(
+                                line.from(), line.through().isEmpty() ? "boards" : "upright", boards.written(line));
+                    case UPRIGHTS_TOGETHER -> BenchMessage.BEFORE_THE_BOARDS.of(heights(line));
+                    case LAP -> BenchMessage.TWO_IN_LAPPING_BOARDS.of(boards.written(line));
+                    case CAPPING_TO_WALL -> BenchMessage.IN_A_LINE_DOWN.of(f.length(line.edgeMm()));
+                    case TIE_TO_BRACE -> BenchMessage.SIDEWAYS_THROUGH_TIE.of(f.length(line.endMm()), heights(line));
                     default -> BenchMessage.AT_CORNER_HEIGHTS.of(heights(line));
                 });
     }
@@ -105,7 +116,11 @@ final class ScrewRows {
     private String place(FixingLine line) {
         return f.text(
                 switch (line.hold()) {
-                    case WALL_TO_UPRIGHT, DIVIDER_TO_UPRIGHT -> into(alongs(line), line);
+                    case WALL_TO_UPRIGHT -> into(alongs(line), line);
+                    case DIVIDER_TO_UPRIGHT ->
+                        line.through().isEmpty()
+                                ? into(alongs(line), line)
+                                : BenchMessage.SCREWS_THROUGH_AT.of(line.through(), alongs(line), line.count());
                     case LAP -> inCourses(line);
                     case CAPPING_TO_WALL ->
                         BenchMessage.SCREWS_THROUGH_AT.of(line.through(), alongs(line), line.count());
@@ -125,29 +140,17 @@ final class ScrewRows {
     }
 
     private Message inCourses(FixingLine line) {
-        List<String> found = new ArrayList<>();
-        double bottom = courses.get(0).bottomMm();
-        for (Box.Course course : courses) {
-            boolean has = line.marks().stream()
-                    .anyMatch(m -> m.upMm() > course.bottomMm() - bottom && m.upMm() < course.topMm() - bottom);
-            if (has) {
-                found.add(Integer.toString(course.number()));
-            }
-        }
+        List<String> found = boards.courses(line).stream()
+                .map(course -> Integer.toString(course))
+                .toList();
         return BenchMessage.SCREWS_IN_COURSES.of(alongs(line), found.size(), String.join(", ", found), line.count());
     }
 
     private String alongs(FixingLine line) {
-        return written(line.marks().stream().map(Mark::xMm).toList(), tape::at);
+        return BoardHeights.written(line.marks().stream().map(Mark::xMm).toList(), tape::at);
     }
 
     private String heights(FixingLine line) {
-        return written(line.marks().stream().map(Mark::upMm).toList(), f::length);
-    }
-
-    private static String written(List<Double> distances, DoubleFunction<String> text) {
-        TreeSet<Double> distinct = new TreeSet<>((a, b) -> StrictMath.abs(a - b) < SAME_MM ? 0 : Double.compare(a, b));
-        distinct.addAll(distances);
-        return String.join(", ", distinct.stream().map(text::apply).toList());
+        return BoardHeights.written(line.marks().stream().map(Mark::upMm).toList(), f::length);
     }
 }

@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Writes all boxes of a plan, and the garden that they stand in, as a binary glTF file.
  *
- * <p>Soil, ground and the border's edges are nodes beside the boxes, so that a viewer can hide each. Every node says what it is
+ * <p>Screws, soil, ground and the border's edges are nodes beside the boxes, so that a viewer can hide each. Every node says what it is
  * in its {@code extras}.
  *
  * <p>Pieces of a side that bows carry a morph target named {@code bow}: weight 0 is as built, 1 as it ends up, and a weight of
@@ -43,7 +43,7 @@ public final class BoxModel {
         this.f = f;
     }
 
-    /** The model; boxes in plan order, pieces in build order, then soil, ground and edges. */
+    /** The model; boxes in plan order, pieces in build order, then screws, soil, ground and edges. */
     public static byte[] write(Plan plan) {
         BoxModel model = new BoxModel(PrintedFigures.in(plan.garden().units()));
         DefaultSceneModel scene = new DefaultSceneModel();
@@ -53,6 +53,7 @@ public final class BoxModel {
             scene.addNode(model.box(
                     box, known ? new BowShift(box, plan.strengthReports().get(i)) : null));
         }
+        scene.addNode(new ScrewModel(plan, model.colours).node());
         new SiteModel(plan, model.colours, model.f).nodes().forEach(scene::addNode);
         GltfModelBuilder builder = GltfModelBuilder.create();
         builder.addSceneModel(scene);

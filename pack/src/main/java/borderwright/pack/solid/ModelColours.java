@@ -17,7 +17,8 @@ final class ModelColours {
     enum Part {
         SOIL(0.06f, 0.035f, 0.02f),
         GROUND(0.16f, 0.24f, 0.09f),
-        EDGE(0.42f, 0.40f, 0.38f);
+        EDGE(0.42f, 0.40f, 0.38f),
+        SCREW(0.70f, 0.08f, 0.06f);
 
         private final float red;
         private final float green;

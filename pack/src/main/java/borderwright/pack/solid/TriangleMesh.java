@@ -1,5 +1,6 @@
 package borderwright.pack.solid;
 
+import borderwright.engine.buildup.parts.ScrewLine;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
 import borderwright.engine.geometry.Ring;
@@ -69,6 +70,70 @@ record TriangleMesh(List<Float> positions, List<Float> normals) {
         double length = StrictMath.sqrt(x * x + y * y + up * up);
         for (Point p : corners) {
             add(p, surface.heightMm(p), (float) (x / length), (float) (up / length), (float) (-y / length));
+        }
+    }
+
+    /** Square pins from head to point. */
+    static TriangleMesh pins(List<ScrewLine> screws, double wideMm) {
+        TriangleMesh mesh = new TriangleMesh(new ArrayList<>(), new ArrayList<>());
+        screws.forEach(screw -> mesh.pin(screw, wideMm / 2));
+        return mesh;
+    }
+
+    private void pin(ScrewLine screw, double halfMm) {
+        Space along = new Space(screw.alongX(), screw.alongY(), screw.alongZ());
+        Space level = StrictMath.abs(along.z) < 0.9 ? new Space(0, 0, 1) : new Space(1, 0, 0);
+        Space across = level.cross(along).unit();
+        Space up = along.cross(across);
+        Space head = new Space(screw.xMm(), screw.yMm(), screw.zMm());
+        Space point = head.plus(along, screw.lengthMm());
+        Space[] out = {across, up, across.times(-1), up.times(-1)};
+        for (int i = 0; i < 4; i++) {
+            Space edge = out[i].plus(out[(i + 3) % 4], 1).times(halfMm);
+            Space next = out[i].plus(out[(i + 1) % 4], 1).times(halfMm);
+            face(out[i], head.plus(edge, 1), head.plus(next, 1), point.plus(next, 1), point.plus(edge, 1));
+        }
+        Space[] corner = new Space[4];
+        for (int i = 0; i < 4; i++) {
+            corner[i] = out[i].plus(out[(i + 1) % 4], 1).times(halfMm);
+        }
+        face(
+                along.times(-1),
+                head.plus(corner[3], 1),
+                head.plus(corner[2], 1),
+                head.plus(corner[1], 1),
+                head.plus(corner[0], 1));
+        face(
+                along,
+                point.plus(corner[0], 1),
+                point.plus(corner[1], 1),
+                point.plus(corner[2], 1),
+                point.plus(corner[3], 1));
+    }
+
+    /** Two triangles over four corners, anticlockwise as seen from where the normal points. */
+    private void face(Space normal, Space a, Space b, Space c, Space d) {
+        for (Space p : List.of(a, b, c, a, c, d)) {
+            add(new Point(p.x, p.y), p.z, (float) normal.x, (float) normal.z, (float) -normal.y);
+        }
+    }
+
+    /** A place or direction with its height, mm. */
+    private record Space(double x, double y, double z) {
+        Space plus(Space o, double times) {
+            return new Space(x + times * o.x, y + times * o.y, z + times * o.z);
+        }
+
+        Space times(double by) {
+            return new Space(by * x, by * y, by * z);
+        }
+
+        Space cross(Space o) {
+            return new Space(y * o.z - z * o.y, z * o.x - x * o.z, x * o.y - y * o.x);
+        }
+
+        Space unit() {
+            return times(1 / StrictMath.sqrt(x * x + y * y + z * z));
         }
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buildup.parts.ScrewLine;
 import borderwright.engine.filling.SoilVolume;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Prism;
@@ -90,6 +91,43 @@ class BoxModelTest {
         assertThat(nodes.get("edges").getChildren())
                 .extracting(NodeModel::getName)
                 .containsExactly("fence A B", "wall B C");
+    }
+
+    @Test
+    void everyScrewIsAPinFromHeadToPoint() throws IOException {
+        Map<String, NodeModel> nodes = nodes(BoxModel.write(plan));
+
+        int screws = 0;
+        for (Box box : plan.boxes()) {
+            List<ScrewLine> lines = box.joints().stream()
+                    .flatMap(joint -> joint.screws().stream())
+                    .filter(line -> line.lengthMm() > 0)
+                    .toList();
+            screws += lines.size();
+            assertThat(positions(nodes.get("screws " + box.plan().name())).getCount())
+                    .as("six square faces of two triangles each")
+                    .isEqualTo(36 * lines.size());
+        }
+        assertThat(screws).isGreaterThan(20);
+    }
+
+    @Test
+    void aPinIsClosedAndFacesOutwards() {
+        // A slanting screw 60 mm long and 6 mm wide: by Gauss, its volume from its faces is 6 x 6 x 60 mm3.
+        ScrewLine screw = new ScrewLine(100, 200, 300, 0.6, 0, -0.8, 60);
+        List<Float> p = TriangleMesh.pins(List.of(screw), 6).positions();
+        double volume = 0;
+        for (int i = 0; i < p.size(); i += 9) {
+            double[][] c = new double[3][3];
+            for (int k = 0; k < 9; k++) {
+                c[k / 3][k % 3] = 1000.0 * p.get(i + k);
+            }
+            volume += (c[0][0] * (c[1][1] * c[2][2] - c[1][2] * c[2][1])
+                            - c[0][1] * (c[1][0] * c[2][2] - c[1][2] * c[2][0])
+                            + c[0][2] * (c[1][0] * c[2][1] - c[1][1] * c[2][0]))
+                    / 6;
+        }
+        assertThat(volume).isCloseTo(6 * 6 * 60, within(1.0));
     }
 
     @Test

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Works the steps of a box out: every piece is added in one step, every fixing driven in one. */
 final class AssemblySteps {
@@ -211,7 +212,12 @@ final class AssemblySteps {
                         dividers.get(dividers.size() - 1).index() + 1),
                 List.of(),
                 added,
-                dividers.stream().flatMap(d -> d.fixings().stream()).toList());
+                Stream.concat(
+                                dividers.stream().flatMap(d -> d.fixings().stream()),
+                                walls.stream()
+                                        .flatMap(w -> w.fixings().stream())
+                                        .filter(order::isAtDivider))
+                        .toList());
     }
 
     private void ties() {

@@ -57,8 +57,8 @@ final class WallOrder {
 
     /** Whether a line is driven while its wall lies on the bench. */
     boolean isAtBench(WallBench wall, FixingLine line) {
-        return line.hold() == Box.Hold.WALL_TO_UPRIGHT
-                && wall.carried().stream().anyMatch(u -> u.label().equals(line.into()));
+        boolean intoUpright = line.hold() == Box.Hold.WALL_TO_UPRIGHT || line.hold() == Box.Hold.UPRIGHTS_TOGETHER;
+        return intoUpright && wall.carried().stream().anyMatch(u -> u.label().equals(line.into()));
     }
 
     /** The turn in which a line of a wall is driven; -1 for one that is driven at the bench or after the walls. */
@@ -71,10 +71,22 @@ final class WallOrder {
                         wall.index(),
                         Objects.requireNonNull(pieces.get(line.into()), line.into())
                                 .side());
-            case UPRIGHTS_TOGETHER, CORNER_STRAP, STRAP_TO_UPRIGHT ->
-                later(wall.index(), Math.floorMod(wall.index() - 1, walls.size()));
+            case CORNER_STRAP, STRAP_TO_UPRIGHT ->
+                isAtDivider(line) ? -1 : later(wall.index(), Math.floorMod(wall.index() - 1, walls.size()));
             default -> -1;
         };
+    }
+
+    /** Whether one of the uprights under a strap goes in with its divider. */
+    boolean isAtDivider(FixingLine line) {
+        boolean isStrap = line.hold() == Box.Hold.CORNER_STRAP || line.hold() == Box.Hold.STRAP_TO_UPRIGHT;
+        return isStrap && !(isCarried(line.through()) && isCarried(line.into()));
+    }
+
+    private boolean isCarried(String upright) {
+        return walls.stream()
+                .anyMatch(
+                        wall -> wall.carried().stream().anyMatch(u -> u.label().equals(upright)));
     }
 
     private int later(int side, int other) {

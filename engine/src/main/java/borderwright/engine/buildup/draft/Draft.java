@@ -6,6 +6,7 @@ import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.buildup.parts.CutWords;
 import borderwright.engine.buildup.parts.FixingTally;
+import borderwright.engine.buildup.parts.Joint;
 import borderwright.engine.buildup.parts.PartSections;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.PieceLabels;
@@ -44,6 +45,7 @@ public final class Draft {
     private final PlanterFinder finder;
     public final PlacedSolids clearance = new PlacedSolids();
     public final FixingTally fixings = new FixingTally();
+    private final List<JointPlan> joints = new ArrayList<>();
     private final List<Piece> pieces = new ArrayList<>();
     private final Set<Message> notes = new LinkedHashSet<>();
     private final List<Problem> unmet = new ArrayList<>();
@@ -143,6 +145,16 @@ public final class Draft {
         };
     }
 
+    /** Settles a joint; its screws are placed and counted when all pieces stand. */
+    public void join(JointPlan joint) {
+        joints.add(joint);
+        fixings.add(joint.screw(), joint.hold(), joint.use(), 0);
+    }
+
+    public List<JointPlan> joints() {
+        return joints;
+    }
+
     public void note(Message message) {
         notes.add(message);
     }
@@ -152,13 +164,14 @@ public final class Draft {
     }
 
     /** The box, its pieces in the order in which they are put up. */
-    public Box box(double soilDepthMm) {
+    public Box box(List<Joint> placed, double soilDepthMm) {
         pieces.sort(Comparator.comparingInt(Draft::turn).thenComparingInt(Piece::course));
         return Box.builder()
                 .plan(plan)
                 .courses(stack.courses())
                 .pieces(pieces)
                 .fixings(fixings.fixings())
+                .joints(placed)
                 .inside(inside)
                 .soilDepthMm(soilDepthMm)
                 .notes(List.copyOf(notes))

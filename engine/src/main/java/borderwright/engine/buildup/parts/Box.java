@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param courses heights and make-up of its wall, bottom first
  * @param pieces in build order
  * @param fixings by kind
+ * @param joints what holds its walls together, with the place of every screw
  * @param inside plan outline inside the walls of each planter, mm, in the order of {@code plan.planters()}
  * @param soilDepthMm from the bed or platform to the rim, mm
  * @param notes what a builder should know
@@ -25,6 +26,7 @@ public record Box(
         List<Course> courses,
         List<Piece> pieces,
         List<Fixing> fixings,
+        List<Joint> joints,
         List<Ring> inside,
         double soilDepthMm,
         List<Message> notes,
@@ -33,6 +35,7 @@ public record Box(
         courses = List.copyOf(courses);
         pieces = List.copyOf(pieces);
         fixings = List.copyOf(fixings);
+        joints = List.copyOf(joints);
         inside = List.copyOf(inside);
         notes = List.copyOf(notes);
         unmet = List.copyOf(unmet);
@@ -221,6 +224,7 @@ public record Box(
         private @Nullable List<Course> courses;
         private @Nullable List<Piece> pieces;
         private @Nullable List<Fixing> fixings;
+        private List<Joint> joints = List.of();
         private @Nullable List<Ring> inside;
         private @Nullable Double soilDepthMm;
         private List<Message> notes = List.of();
@@ -245,6 +249,11 @@ public record Box(
 
         public Builder fixings(List<Fixing> set) {
             fixings = set;
+            return this;
+        }
+
+        public Builder joints(List<Joint> set) {
+            joints = set;
             return this;
         }
 
@@ -279,6 +288,7 @@ public record Box(
                     Objects.requireNonNull(courses, "courses"),
                     Objects.requireNonNull(pieces, "pieces"),
                     Objects.requireNonNull(fixings, "fixings"),
+                    joints,
                     Objects.requireNonNull(inside, "inside"),
                     Objects.requireNonNull(soilDepthMm, "soilDepthMm"),
                     notes,

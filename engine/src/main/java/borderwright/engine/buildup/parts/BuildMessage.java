@@ -60,6 +60,7 @@ public enum BuildMessage implements MessageCode {
     CAPPING_DOES_NOT_FIT(text("section"), text("box"), text("why")),
     UPRIGHTS_INTO_GROUND(text("box"), length("depth")),
     TREATED_TIMBER(commas("sections")),
+    HEADS_COVERED(count("screws"), text("box"), commas("uprights")),
     SHORT_PIECES,
     CUTS_BEYOND_SAWS,
     RIPPING_WITH_CARE,

@@ -13,6 +13,7 @@ public enum FixingMessage implements MessageCode {
     UPRIGHTS_OF_A_CORNER(count("per")),
     STRAP_OVER_A_CORNER,
     STRAPS_TO_UPRIGHTS(count("per")),
+    STRAPS_TO_BOARDS(count("per")),
     THROUGH_LAPS(count("per")),
     TIES_TO_BRACES(count("per")),
     BRACKETS_OF_TIES,

@@ -25,6 +25,7 @@ public final class FixingTally {
 
     public List<Box.Fixing> fixings() {
         List<Box.Fixing> list = new ArrayList<>();
+        counts.values().removeIf(count -> count == 0);
         counts.forEach((key, count) -> list.add(Box.Fixing.builder()
                 .item(key.screw.item())
                 .hold(key.hold)

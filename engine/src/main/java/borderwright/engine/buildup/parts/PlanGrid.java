@@ -45,6 +45,10 @@ public final class PlanGrid {
             return new Bounds(p.xMm(), p.yMm(), p.xMm(), p.yMm());
         }
 
+        public boolean contains(Point p) {
+            return p.xMm() >= minX && p.xMm() <= maxX && p.yMm() >= minY && p.yMm() <= maxY;
+        }
+
         boolean overlaps(Bounds other) {
             return minX < other.maxX && other.minX < maxX && minY < other.maxY && other.minY < maxY;
         }

@@ -65,9 +65,6 @@ public final class Braces {
             List<UprightPlan> upright = joined.contains(centre) ? underJoint(side, centre) : single(side, centre);
             if (uprights.fits(upright)) {
                 upright.forEach(one -> uprights.stand(one, Role.BRACE, side.side()));
-                if (joined.contains(centre) && upright.size() == 1) {
-                    uprights.fixWall(upright.get(0), 1);
-                }
             }
         }
         return byCourse;

@@ -1,7 +1,9 @@
 package borderwright.engine.buildup.uprights;
 
 import borderwright.engine.buildup.draft.Draft;
+import borderwright.engine.buildup.draft.JointPlan;
 import borderwright.engine.buildup.draft.SideFrame;
+import borderwright.engine.buildup.draft.StrapLegs;
 import borderwright.engine.buildup.draft.UprightPlan;
 import borderwright.engine.buildup.draft.UprightPlan.Nook;
 import borderwright.engine.buildup.draft.UprightPlan.Stance;
@@ -9,8 +11,11 @@ import borderwright.engine.buildup.parts.Box.Hold;
 import borderwright.engine.buildup.parts.BuildMessage;
 import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.Piece.Role;
+import borderwright.engine.buildup.parts.ScrewRules.Screw;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Point;
+import borderwright.engine.geometry.Prism;
+import borderwright.engine.geometry.Ring;
 import borderwright.engine.message.Message;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,11 +25,9 @@ import java.util.List;
  *
  * <p>Where the inside angle is below 180 degrees, the choices of {@link NookUprights} in their order, the first that has
  * room. Above 180, two uprights, one on each side with its end at the inner corner: they stand clear of each other
- * because each lies behind its own side's end.
+ * because each lies behind its own side's end. A strap round the inner corner ties the boards to each other.
  */
 public final class CornerPosts {
-    private static final String STRAP = "corner strap";
-
     private final Draft draft;
     private final UprightBuilder uprights;
     private final NookUprights nooks;
@@ -55,8 +58,10 @@ public final class CornerPosts {
         Nook second = sideIsLonger ? onBefore : onSide;
         for (List<UprightPlan> choice : nooks.choices(first, second, draft.sections.posts())) {
             if (uprights.fits(choice)) {
-                choice.forEach(upright -> uprights.stand(upright, Role.POST, side.side()));
-                join(choice);
+                List<String> labels = choice.stream()
+                        .map(upright -> uprights.stand(upright, Role.POST, side.side()))
+                        .toList();
+                join(side, labels, choice.get(0).bearsOnBoth());
                 note(side, choice);
                 return true;
             }
@@ -65,45 +70,63 @@ public final class CornerPosts {
     }
 
     /** Two uprights hold the corner together only once they are joined. */
-    private void join(List<UprightPlan> pair) {
-        if (pair.size() < 2) {
+    private void join(SideFrame side, List<String> labels, boolean touch) {
+        if (labels.size() < 2) {
             return;
         }
-        int courses = draft.courses().size();
-        if (pair.get(0).bearsOnBoth()) {
+        if (touch) {
             double behind = Stance.of(draft.sections.posts()).faceMm();
-            draft.fixings.add(
-                    draft.screws.screw(Stance.of(draft.sections.posts()).depthMm(), behind),
+            Screw screw = draft.screws.screw(Stance.of(draft.sections.posts()).depthMm(), behind);
+            draft.join(new JointPlan(
                     Hold.UPRIGHTS_TOGETHER,
                     FixingMessage.UPRIGHTS_OF_A_CORNER.of(Hold.UPRIGHTS_TOGETHER.perJoint()),
-                    Hold.UPRIGHTS_TOGETHER.perJoint() * courses);
+                    screw,
+                    side.side(),
+                    labels.get(1),
+                    labels.get(0)));
         } else {
-            draft.fixings.addPlain(STRAP, Hold.CORNER_STRAP, FixingMessage.STRAP_OVER_A_CORNER.of(), courses);
-            draft.fixings.add(
-                    draft.screws.strapScrew(),
-                    Hold.STRAP_TO_UPRIGHT,
-                    FixingMessage.STRAPS_TO_UPRIGHTS.of(Hold.STRAP_TO_UPRIGHT.perJoint() / 2),
-                    Hold.STRAP_TO_UPRIGHT.perJoint() * courses);
+            uprights.strap(side.side(), draft.screws.strapScrew(), FixingMessage.STRAPS_TO_UPRIGHTS, labels);
         }
     }
 
+    /**
+     * The posts begin where the boards are whole and the legs of a strap on their inner faces have room: a mitre tapers to
+     * nothing at the inner corner, and a screw there would find no wood.
+     */
     private boolean aboutReflex(SideFrame before, SideFrame side) {
         SectionSpec section = draft.sections.posts();
         Stance stance = Stance.of(section);
         double wall = draft.wallMm();
-        Nook onSide = new Nook(side.at(side.innerStart(wall), wall), side.along(), side.inwards(), StrictMath.PI / 2);
+        Nook onSide = new Nook(side.at(StrapLegs.POST_MM, wall), side.along(), side.inwards(), StrictMath.PI / 2);
         Nook onBefore = new Nook(
-                before.at(before.innerEnd(wall), wall), before.along().times(-1), before.inwards(), StrictMath.PI / 2);
-        List<UprightPlan> stood = new ArrayList<>();
+                before.at(before.lengthMm() - StrapLegs.POST_MM, wall),
+                before.along().times(-1),
+                before.inwards(),
+                StrictMath.PI / 2);
+        List<Prism> legs = List.of(
+                leg(side, side.innerStart(wall), StrapLegs.POST_MM),
+                leg(before, before.lengthMm() - StrapLegs.POST_MM, before.innerEnd(wall)));
+        boolean room = legs.stream().allMatch(draft.clearance::isFree);
+        legs.forEach(draft.clearance::take);
+        List<String> stood = new ArrayList<>();
         for (Nook nook : List.of(onBefore, onSide)) {
             UprightPlan upright = UprightPlan.onOneFace(nook.rectangle(0, stance), section);
             if (uprights.fits(List.of(upright))) {
-                uprights.stand(upright, Role.POST, side.side());
-                stood.add(upright);
+                stood.add(uprights.stand(upright, Role.POST, side.side()));
             }
         }
-        join(stood);
+        if (room && stood.size() == 2) {
+            uprights.strap(side.side(), draft.screws.strapScrew(wall), FixingMessage.STRAPS_TO_BOARDS, stood);
+        }
         return !stood.isEmpty();
+    }
+
+    /** The room of a strap's leg on a wall's inner face; the boards end in it, so nothing else may stand there. */
+    private Prism leg(SideFrame side, double from, double to) {
+        double wall = draft.wallMm();
+        double off = wall + StrapLegs.THICK_MM;
+        return draft.wallHigh(
+                new Ring(List.of(side.at(from, wall), side.at(to, wall), side.at(to, off), side.at(from, off))));
     }
 
     private void note(SideFrame side, List<UprightPlan> choice) {

@@ -2,6 +2,7 @@ package borderwright.engine.buildup.uprights;
 
 import borderwright.engine.buildup.draft.DividerStrip;
 import borderwright.engine.buildup.draft.Draft;
+import borderwright.engine.buildup.draft.JointPlan;
 import borderwright.engine.buildup.draft.PieceMaker;
 import borderwright.engine.buildup.draft.SideFrame;
 import borderwright.engine.buildup.draft.UprightPlan;
@@ -29,6 +30,9 @@ import java.util.Set;
  * wall's boards are joined at the divider, so that each of them has its own.
  */
 public final class Dividers {
+    /** Between a divider and the second of two uprights, taken up by its screws (common practice, no source). */
+    private static final double PLAY_MM = 1;
+
     private final Draft draft;
     private final UprightBuilder uprights;
     private final NookUprights nooks;
@@ -48,7 +52,15 @@ public final class Dividers {
      */
     private record End(DividerStrip divider, SideFrame side, Corner onRight, Corner onLeft, double middleMm) {}
 
-    private record Corner(Nook fromWall, Nook fromDivider) {}
+    private record Corner(Nook fromWall, Nook fromDivider) {
+        /** The same corner with the upright a little off the divider, so that this slides in between two uprights. */
+        Corner withPlay() {
+            Point apex = fromWall.apex().plus(fromWall.along().times(PLAY_MM));
+            return new Corner(
+                    new Nook(apex, fromWall.along(), fromWall.inwards(), fromWall.angle()),
+                    new Nook(apex, fromDivider.along(), fromDivider.inwards(), fromDivider.angle()));
+        }
+    }
 
     /** Keeps the room that the boards take. */
     public void reserve() {
@@ -64,7 +76,7 @@ public final class Dividers {
             ends.add(end(divider, divider.toSide(), divider.toRight(), divider.toLeft(), false));
         }
         for (End end : ends) {
-            if (!stand(end.onRight) && !stand(end.onLeft)) {
+            if (!stand(end, end.onRight) && !stand(end, end.onLeft)) {
                 draft.note(BuildMessage.DIVIDER_WITHOUT_UPRIGHT.of(
                         end.divider.index() + 1, draft.plan.name(), PieceLabels.letter(end.side.side())));
             }
@@ -83,24 +95,39 @@ public final class Dividers {
     void standAtJoints(SideFrame side, Set<Double> joints) {
         for (End end : ends) {
             if (end.side.side() == side.side() && joints.contains(end.middleMm)) {
-                stand(end.onRight);
-                stand(end.onLeft);
+                stand(end, end.onRight.withPlay());
+                stand(end, end.onLeft.withPlay());
             }
         }
     }
 
-    private boolean stand(Corner corner) {
+    /** Where one upright stands on the wall and one on the divider, straps hold them to each other. */
+    private void strap(End end, List<String> pair) {
+        if (!pair.isEmpty()) {
+            uprights.strap(end.side.side(), draft.screws.strapScrew(), FixingMessage.STRAPS_TO_UPRIGHTS, pair);
+        }
+    }
+
+    private boolean stand(End end, Corner corner) {
         for (List<UprightPlan> choice : nooks.choices(corner.fromWall, corner.fromDivider, draft.sections.braces())) {
             if (uprights.fits(choice)) {
-                choice.forEach(upright -> uprights.stand(upright, Role.BRACE, -1));
-                draft.fixings.add(
-                        draft.screws.screw(
-                                draft.sections.dividers().thickness().mm(),
-                                UprightPlan.Stance.of(draft.sections.braces()).faceMm(),
-                                draft.rules.screws()),
-                        Hold.DIVIDER_TO_UPRIGHT,
-                        FixingMessage.DIVIDERS_TO_UPRIGHTS.of(Hold.DIVIDER_TO_UPRIGHT.perJoint()),
-                        Hold.DIVIDER_TO_UPRIGHT.perJoint() * dividerCourses());
+                List<String> labels = new ArrayList<>();
+                for (UprightPlan upright : choice) {
+                    String label = uprights.stand(upright, Role.BRACE, -1);
+                    labels.add(label);
+                    draft.join(new JointPlan(
+                            Hold.DIVIDER_TO_UPRIGHT,
+                            FixingMessage.DIVIDERS_TO_UPRIGHTS.of(Hold.DIVIDER_TO_UPRIGHT.perJoint()),
+                            draft.screws.screw(
+                                    draft.sections.dividers().thickness().mm(),
+                                    UprightPlan.Stance.of(draft.sections.braces())
+                                            .faceMm(),
+                                    draft.rules.screws()),
+                            end.divider.index(),
+                            draft.plan.planters().get(end.divider.index()),
+                            label));
+                }
+                strap(end, choice.size() == 2 ? labels : List.of());
                 return true;
             }
         }

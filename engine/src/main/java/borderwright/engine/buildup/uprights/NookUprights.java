@@ -15,8 +15,8 @@ import java.util.List;
  *
  * <ol>
  *   <li>A square upright, where the corner is so near to square that its second face stands off by no more than 1 mm.
- *   <li>An upright with one edge ripped to the corner, where both faces then offer room for screws, the section is not
- *       treated (a rip bares untreated wood), and a saw at hand rips at that tilt.
+ *   <li>An upright with one edge ripped to the corner, where both faces and the wood behind them then offer room for
+ *       screws, the section is not treated (a rip bares untreated wood), and a saw at hand rips at that tilt.
  *   <li>Two uprights, one on each board, as close into the corner as they come. At a square corner they touch and are
  *       screwed to each other.
  * </ol>
@@ -63,7 +63,8 @@ public final class NookUprights {
     private boolean canRip(Nook nook, Stance stance, SectionSpec section) {
         UprightPlan.Bearing bearing = nook.bearing(stance);
         double lean = stance.depthMm() * UprightPlan.cot(nook.angle());
-        return bearing.wallMm() >= LEAST_BEARING_MM
+        return stance.isStout()
+                && bearing.wallMm() >= LEAST_BEARING_MM
                 && bearing.otherMm() >= LEAST_BEARING_MM
                 && lean <= stance.faceMm() - 3
                 && !section.isTreated()

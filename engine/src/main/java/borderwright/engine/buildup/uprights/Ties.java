@@ -1,6 +1,7 @@
 package borderwright.engine.buildup.uprights;
 
 import borderwright.engine.buildup.draft.Draft;
+import borderwright.engine.buildup.draft.JointPlan;
 import borderwright.engine.buildup.draft.PieceMaker;
 import borderwright.engine.buildup.draft.SideFrame;
 import borderwright.engine.buildup.draft.UprightPlan;
@@ -14,6 +15,7 @@ import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.buildup.parts.PlacedSolids;
+import borderwright.engine.buildup.parts.ScrewRules.Screw;
 import borderwright.engine.buildup.parts.Strip;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.geometry.Point;
@@ -54,13 +56,13 @@ public final class Ties {
         this.dividers = dividers;
     }
 
-    private record Tie(Strip strip, SideFrame front, double topMm) {}
+    private record Tie(String label, Strip strip, SideFrame front, double topMm) {}
 
     /** The side that a line from the front meets first. */
     private record Opposite(SideFrame side, double acrossMm) {}
 
     /** A tie with its two braces. */
-    private record Trial(Tie tie, UprightPlan atFront, UprightPlan atBack, boolean bracket) {}
+    private record Trial(Tie tie, UprightPlan atFront, UprightPlan atBack, SideFrame back, boolean bracket) {}
 
     /** Chooses the ties, keeps their room and stands their braces. */
     public void place() {
@@ -179,7 +181,7 @@ public final class Ties {
         UprightPlan front = UprightPlan.onBothFaces(atFront.rectangle(0, stance), draft.sections.braces());
         boolean flush = best.bearsOnBoth() || StrictMath.abs(angle - StrictMath.PI / 2) < 0.02;
         boolean bracket = !flush;
-        return Optional.of(new Trial(new Tie(strip, side, topMm), front, best, bracket));
+        return Optional.of(new Trial(new Tie("", strip, side, topMm), front, best, back, bracket));
     }
 
     private Optional<Opposite> opposite(Point origin, Point along, SideFrame front) {
@@ -217,29 +219,48 @@ public final class Ties {
     }
 
     private void take(Trial trial) {
-        ties.add(trial.tie);
-        draft.clearance.take(solid(trial.tie));
-        uprights.stand(trial.atFront, Role.BRACE, trial.tie.front.side());
-        uprights.stand(trial.atBack, Role.BRACE, -1);
-        int ends = trial.bracket ? 1 : 2;
-        draft.fixings.add(
+        String planter = planter(trial.tie);
+        Tie tie = new Tie(draft.labels.next(planter, Role.TIE), trial.tie.strip, trial.tie.front, trial.tie.topMm);
+        ties.add(tie);
+        draft.clearance.take(solid(tie));
+        String atFront = uprights.stand(trial.atFront, Role.BRACE, tie.front.side());
+        String atBack = uprights.stand(trial.atBack, Role.BRACE, -1);
+        screw(tie, tie.front, atFront);
+        if (trial.bracket) {
+            draft.join(new JointPlan(
+                    Hold.TIE_BRACKET,
+                    FixingMessage.BRACKETS_OF_TIES.of(),
+                    new Screw("angle bracket", 0, 0),
+                    trial.back.side(),
+                    tie.label,
+                    atBack));
+        } else {
+            screw(tie, trial.back, atBack);
+        }
+    }
+
+    private void screw(Tie tie, SideFrame side, String brace) {
+        draft.join(new JointPlan(
+                Hold.TIE_TO_BRACE,
+                FixingMessage.TIES_TO_BRACES.of(Hold.TIE_TO_BRACE.perJoint()),
                 draft.screws.screw(
                         draft.sections.ties().thickness().mm(),
                         Stance.of(draft.sections.braces()).faceMm()),
-                Hold.TIE_TO_BRACE,
-                FixingMessage.TIES_TO_BRACES.of(Hold.TIE_TO_BRACE.perJoint()),
-                ends * Hold.TIE_TO_BRACE.perJoint());
-        if (trial.bracket) {
-            draft.fixings.addPlain("angle bracket", Hold.TIE_BRACKET, FixingMessage.BRACKETS_OF_TIES.of(), 1);
-        }
+                side.side(),
+                tie.label,
+                brace));
+    }
+
+    private String planter(Tie tie) {
+        return draft.planterAt(tie.strip.at(1, 0));
     }
 
     public void build(PieceMaker maker) {
         SectionSpec section = draft.sections.ties();
         for (Tie tie : ties) {
-            String planter = draft.planterAt(tie.strip.at(1, 0));
+            String planter = planter(tie);
             PieceMaker.Part part = PieceMaker.Part.builder()
-                    .label(draft.labels.next(planter, Role.TIE))
+                    .label(tie.label)
                     .planter(planter)
                     .role(Role.TIE)
                     .side(tie.front.side())

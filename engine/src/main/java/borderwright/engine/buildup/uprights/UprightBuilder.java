@@ -2,6 +2,7 @@ package borderwright.engine.buildup.uprights;
 
 import borderwright.engine.buildup.draft.CourseStack;
 import borderwright.engine.buildup.draft.Draft;
+import borderwright.engine.buildup.draft.JointPlan;
 import borderwright.engine.buildup.draft.PieceMaker;
 import borderwright.engine.buildup.draft.SideFrame;
 import borderwright.engine.buildup.draft.Supports;
@@ -27,6 +28,7 @@ public final class UprightBuilder {
     /** Below the rim of the dried wall. */
     private static final double BELOW_RIM_MM = 20;
 
+    private static final String STRAP = "corner strap";
     private static final double QUARTER_INCH_MM = 6.35;
 
     private final Draft draft;
@@ -55,16 +57,17 @@ public final class UprightBuilder {
     }
 
     /**
-     * Places an upright.
+     * Places an upright and settles the screws from the walls that it bears on.
      *
-     * @return the sides that it bears on
+     * @return its label
      */
-    List<SideFrame> stand(UprightPlan upright, Role role, int side) {
+    String stand(UprightPlan upright, Role role, int side) {
         Prism solid = solid(upright);
         draft.clearance.take(solid);
         String planter = draft.planterAt(middle(upright));
+        String label = draft.labels.next(planter, role);
         PieceMaker.Part part = PieceMaker.Part.builder()
-                .label(draft.labels.next(planter, role))
+                .label(label)
                 .planter(planter)
                 .role(role)
                 .side(side)
@@ -74,24 +77,36 @@ public final class UprightBuilder {
                 .touchesGround(true)
                 .build();
         draft.add(maker.upright(part, upright, solid.bottomMm(), solid.topMm()));
-        List<SideFrame> borne = draft.sides.stream()
-                .filter(s -> supports.add(s, upright.plan()))
-                .toList();
-        borne.forEach(s -> fixWall(upright, 1));
-        return borne;
+        for (SideFrame borne : draft.sides) {
+            if (supports.add(borne, upright.plan())) {
+                draft.join(new JointPlan(
+                        Hold.WALL_TO_UPRIGHT,
+                        FixingMessage.WALLS_TO_UPRIGHTS.of(Hold.WALL_TO_UPRIGHT.perJoint()),
+                        wallScrew(upright),
+                        borne.side(),
+                        "",
+                        label));
+            }
+        }
+        return label;
     }
 
-    /**
-     * Screws from the walls into an upright.
-     *
-     * @param boards boards that end on it in each course, besides the first
-     */
-    void fixWall(UprightPlan upright, int boards) {
-        draft.fixings.add(
-                wallScrew(upright),
-                Hold.WALL_TO_UPRIGHT,
-                FixingMessage.WALLS_TO_UPRIGHTS.of(Hold.WALL_TO_UPRIGHT.perJoint()),
-                boards * Hold.WALL_TO_UPRIGHT.perJoint() * draft.courses().size());
+    /** A strap in each course over two uprights, or round the inner corner between them, with its screws. */
+    void strap(int side, Screw screw, FixingMessage use, List<String> pair) {
+        draft.join(new JointPlan(
+                Hold.CORNER_STRAP,
+                FixingMessage.STRAP_OVER_A_CORNER.of(),
+                new Screw(STRAP, 0, 0),
+                side,
+                pair.get(0),
+                pair.get(1)));
+        draft.join(new JointPlan(
+                Hold.STRAP_TO_UPRIGHT,
+                use.of(Hold.STRAP_TO_UPRIGHT.perJoint() / 2),
+                screw,
+                side,
+                pair.get(0),
+                pair.get(1)));
     }
 
     Screw wallScrew(UprightPlan upright) {

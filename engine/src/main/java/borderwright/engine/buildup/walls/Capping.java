@@ -1,6 +1,7 @@
 package borderwright.engine.buildup.walls;
 
 import borderwright.engine.buildup.draft.Draft;
+import borderwright.engine.buildup.draft.JointPlan;
 import borderwright.engine.buildup.draft.LapOrMitre;
 import borderwright.engine.buildup.draft.PieceMaker;
 import borderwright.engine.buildup.draft.PlanterRings;
@@ -128,13 +129,15 @@ public final class Capping {
             Strip board = boards.get(i);
             Prism solid = solid(board);
             draft.add(maker.flat(part, board, solid.bottomMm(), solid.topMm()));
-            draft.fixings.add(
+            draft.join(new JointPlan(
+                    Hold.CAPPING_TO_WALL,
+                    FixingMessage.CAPPING_TO_WALLS.of(CappingScrews.SPACING_MM),
                     draft.screws.screw(
                             section.thickness().mm(),
                             draft.sections.walls().width().mm()),
-                    Hold.CAPPING_TO_WALL,
-                    FixingMessage.CAPPING_TO_WALLS.of(CappingScrews.SPACING_MM),
-                    CappingScrews.along(board.overallMm()).size());
+                    side.side(),
+                    labels.get(i),
+                    ""));
         }
     }
 

@@ -1,6 +1,7 @@
 package borderwright.engine.buildup.walls;
 
 import borderwright.engine.buildup.draft.Draft;
+import borderwright.engine.buildup.draft.JointPlan;
 import borderwright.engine.buildup.draft.LapOrMitre;
 import borderwright.engine.buildup.draft.PieceMaker;
 import borderwright.engine.buildup.draft.SideFrame;
@@ -58,18 +59,15 @@ public final class WallBoards {
                         end(course, side.endAngle(), corners.get((side.side() + 1) % corners.size()), false, wall)));
     }
 
-    /** Counts the screws through the laps; those into the end grain of a mitre would split it. */
+    /** Screws go through the laps; those into the end grain of a mitre would split it. */
     public void fixLaps() {
         Screw screw = draft.screws.screw(
                 draft.wallMm(), Stance.of(draft.sections.posts()).depthMm(), draft.rules.screws());
         for (SideFrame side : draft.sides) {
             boolean lapped = corners.get(side.side()).style() == CornerStyle.LAPPED;
             if (lapped && side.startAngle() < StrictMath.PI) {
-                draft.fixings.add(
-                        screw,
-                        Hold.LAP,
-                        FixingMessage.THROUGH_LAPS.of(Hold.LAP.perJoint()),
-                        Hold.LAP.perJoint() * draft.courses().size());
+                draft.join(new JointPlan(
+                        Hold.LAP, FixingMessage.THROUGH_LAPS.of(Hold.LAP.perJoint()), screw, side.side(), "", ""));
             }
         }
     }

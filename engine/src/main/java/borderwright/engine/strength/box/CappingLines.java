@@ -5,8 +5,6 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Box.Fixing;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;
-import borderwright.engine.buildup.walls.CappingScrews;
-import borderwright.engine.geometry.Point;
 import borderwright.engine.strength.frame.JointRigidity;
 import borderwright.engine.strength.frame.Vector;
 import borderwright.engine.strength.timber.FastenerJoint;
@@ -28,7 +26,7 @@ final class CappingLines {
     CappingLines(FrameOfBox frame) {
         this.frame = frame;
         List<Piece> found = frame.pieces(Role.CAPPING);
-        Optional<Fixing> fixing = frame.screws.fixing(Box.Hold.CAPPING_TO_WALL, Double.POSITIVE_INFINITY);
+        Optional<Fixing> fixing = frame.driven.any(Box.Hold.CAPPING_TO_WALL);
         boolean counts =
                 fixing.isPresent() && frame.materials.staysInEdge(fixing.get().diameterMm(), frame.lines.wallMm);
         pieces = counts ? found : List.of();
@@ -51,17 +49,14 @@ final class CappingLines {
 
     private List<Double> placesMm(Piece piece) {
         SideFrame side = frame.lines.sides.get(piece.side());
-        double from = Double.POSITIVE_INFINITY;
-        double to = Double.NEGATIVE_INFINITY;
-        for (Point p : piece.place().plan().corners()) {
-            from = Math.min(from, side.s(p));
-            to = Math.max(to, side.s(p));
-        }
-        double start = from;
         double least = frame.lines.startMm(piece.side());
         double most = frame.lines.endMm(piece.side());
-        return CappingScrews.along(to - from).stream()
-                .map(s -> Math.max(least, Math.min(most, start + s)))
+        return frame.box.joints().stream()
+                .filter(joint -> joint.hold() == Box.Hold.CAPPING_TO_WALL
+                        && joint.through().equals(piece.label()))
+                .flatMap(joint -> joint.screws().stream())
+                .map(screw -> Math.max(least, Math.min(most, side.s(screw.head()))))
+                .sorted()
                 .toList();
     }
 
