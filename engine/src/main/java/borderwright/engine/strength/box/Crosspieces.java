@@ -169,9 +169,10 @@ final class Crosspieces {
         List<UprightLine> atStart = new ArrayList<>();
         List<UprightLine> atEnd = new ArrayList<>();
         double height = (piece.place().bottomMm() + piece.place().topMm()) / 2;
+        Box.Hold hold = piece.role() == Role.TIE ? Box.Hold.TIE_TO_BRACE : Box.Hold.DIVIDER_TO_UPRIGHT;
         for (UprightLine line : uprights.all) {
-            boolean beside = line.piece.role() == Role.BRACE && line.reaches(height);
-            if (beside && Touch.faces(line.piece.place().plan(), piece.place().plan())) {
+            boolean screwed = frame.driven.ofCrosspiece(hold, piece, line.piece).isPresent();
+            if (screwed && line.reaches(height)) {
                 boolean nearStart = line.at().distanceMm(start) < line.at().distanceMm(end);
                 line.stand(nearStart ? start : end);
                 line.want(height);
@@ -278,10 +279,17 @@ final class Crosspieces {
                     .receiverMm(UprightStems.extent(line.piece, piece.along.left()))
                     .widthMm(line.crossSection().depthMm())
                     .heightMm(section.widthMm())
-                    .leverMm(0)
+                    .square(Screws.Square.FREE)
                     .build();
             Vector place = CentreLines.at(line.at(), piece.heightMm());
-            frame.screws.join(faces, line.node(piece.heightMm()), node, place, pull, shear);
+            frame.screws.join(
+                    faces,
+                    frame.driven.ofCrosspiece(kind, piece.piece, line.piece),
+                    line.node(piece.heightMm()),
+                    node,
+                    place,
+                    pull,
+                    shear);
         }
     }
 }

@@ -31,6 +31,7 @@ final class FrameOfBox {
     final FrameBuilder builder = new FrameBuilder();
     final CentreLines lines;
     final Screws screws;
+    final DrivenScrews driven;
     final List<Message> unheld = new ArrayList<>();
 
     /** Bars of boards are split until none is longer. */
@@ -56,6 +57,7 @@ final class FrameOfBox {
                 .orElse(1.0);
         lines = new CentreLines(box.plan(), wallMm);
         screws = new Screws(this);
+        driven = new DrivenScrews(box);
     }
 
     BoxFrame build() {

@@ -1,9 +1,9 @@
 package borderwright.engine.strength.box;
 
-import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Box.Fixing;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Point;
+import borderwright.engine.strength.box.DrivenScrews.Driven;
 import borderwright.engine.strength.frame.SpringLaw;
 import borderwright.engine.strength.frame.Vector;
 import borderwright.engine.strength.timber.FastenerJoint;
@@ -66,8 +66,10 @@ final class Laps {
     }
 
     private void screw(End through, End butting, Vector place) {
-        Optional<Fixing> fixing = frame.screws.fixing(Box.Hold.LAP, Double.POSITIVE_INFINITY);
-        if (fixing.isEmpty() || !frame.materials.staysInEdge(fixing.get().diameterMm(), frame.lines.wallMm)) {
+        Optional<Driven> driven = frame.driven.ofLap(through.piece, butting.piece);
+        Optional<Fixing> fixing = driven.map(Driven::fixing)
+                .filter(screw -> frame.materials.staysInEdge(screw.diameterMm(), frame.lines.wallMm));
+        if (fixing.isEmpty()) {
             return;
         }
         FastenerJoint joint = frame.materials.endJoint(
@@ -76,6 +78,6 @@ final class Laps {
                 through.piece.section(),
                 fixing.get().lengthMm(),
                 butting.piece.section());
-        frame.screws.help(joint, Box.Hold.LAP.perJoint(), through.node, butting.node, place, List.of(butting.outward));
+        frame.screws.help(joint, driven.get().count(), through.node, butting.node, place, List.of(butting.outward));
     }
 }

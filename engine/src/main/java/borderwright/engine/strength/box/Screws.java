@@ -2,6 +2,7 @@ package borderwright.engine.strength.box;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Box.Fixing;
+import borderwright.engine.strength.box.DrivenScrews.Driven;
 import borderwright.engine.strength.frame.SpringLaw;
 import borderwright.engine.strength.frame.Vector;
 import borderwright.engine.strength.timber.FastenerJoint;
@@ -17,9 +18,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Turns the screws of a box into springs: in shear, pulled, and the contact of the faces that they draw together. */
 final class Screws {
-    /** Wood left beyond the point, as the builder leaves it. */
-    private static final double COVER_MM = 2;
-
     final List<ScrewGroup> holds = new ArrayList<>();
     final List<Strap> straps = new ArrayList<>();
     final List<Help> helps = new ArrayList<>();
@@ -28,6 +26,12 @@ final class Screws {
 
     Screws(FrameOfBox frame) {
         this.frame = frame;
+    }
+
+    /** Whether the screws of a board keep what they end in square to it. */
+    enum Square {
+        KEPT,
+        FREE
     }
 
     /**
@@ -42,7 +46,7 @@ final class Screws {
      * @param receiverMm its depth
      * @param widthMm of the upright's face, across the pull
      * @param heightMm of the board on it
-     * @param leverMm distance between two screws up the board; 0 where they do not keep the upright square
+     * @param square whether screws one above the other keep the upright square to the board
      */
     record Faces(
             Box.Hold kind,
@@ -54,7 +58,7 @@ final class Screws {
             double receiverMm,
             double widthMm,
             double heightMm,
-            double leverMm) {
+            Square square) {
         static Builder builder() {
             return new Builder();
         }
@@ -70,7 +74,7 @@ final class Screws {
             private @Nullable Double receiverMm;
             private @Nullable Double widthMm;
             private @Nullable Double heightMm;
-            private @Nullable Double leverMm;
+            private @Nullable Square square;
 
             private Builder() {}
 
@@ -119,8 +123,8 @@ final class Screws {
                 return this;
             }
 
-            Builder leverMm(double set) {
-                leverMm = set;
+            Builder square(Square set) {
+                square = set;
                 return this;
             }
 
@@ -140,7 +144,7 @@ final class Screws {
                         Objects.requireNonNull(receiverMm, "receiverMm"),
                         Objects.requireNonNull(widthMm, "widthMm"),
                         Objects.requireNonNull(heightMm, "heightMm"),
-                        Objects.requireNonNull(leverMm, "leverMm"));
+                        Objects.requireNonNull(square, "square"));
             }
         }
     }
@@ -148,31 +152,32 @@ final class Screws {
     /**
      * Joins a node of what the screws end in to a node of what lies under their heads.
      *
+     * @param found the screws, as they were placed
      * @param receiver node of the upright
      * @param fixed node of the board
      * @param place of both
      * @param pull unit vector in which the board moves off the upright
      * @param shear unit vector across
      */
-    void join(Faces faces, int receiver, int fixed, Vector place, Vector pull, Vector shear) {
-        Optional<Fixing> found = fixing(faces);
+    void join(Faces faces, Optional<Driven> found, int receiver, int fixed, Vector place, Vector pull, Vector shear) {
         if (found.isEmpty()) {
             frame.unheld.add(FrameMessage.JOINT_WITHOUT_SCREWS.of(faces.label, faces.receiverLabel));
             return;
         }
-        Fixing fixing = found.get();
+        Fixing fixing = found.get().fixing();
         FastenerJoint joint = joints.computeIfAbsent(
                 faces.kind + faces.fixed + "/" + faces.receiver + "/" + faces.receiverMm + "/" + fixing.item(),
                 key -> joint(faces, fixing));
-        int count = faces.kind.perJoint();
+        int count = found.get().count();
         int across =
                 frame.builder.spring(receiver, fixed, place, shear, count * joint.slipModulus(), SpringLaw.ELASTIC);
         int along = frame.builder.spring(
                 receiver, fixed, place, pull, count * frame.materials.pullStiffness(joint), SpringLaw.ELASTIC);
         press(faces, receiver, fixed, place, pull, shear);
         int turn = -1;
-        if (faces.leverMm > 0) {
-            double lever = faces.leverMm / 2;
+        double leverMm = faces.square == Square.KEPT ? found.get().leverMm() : 0;
+        if (leverMm > 0) {
+            double lever = leverMm / 2;
             turn = frame.builder.turningToGround(receiver, pull, count * joint.slipModulus() * lever * lever);
         }
         holds.add(ScrewGroup.builder()
@@ -185,7 +190,7 @@ final class Screws {
                 .across(across)
                 .along(along)
                 .turn(turn)
-                .leverMm(faces.leverMm)
+                .leverMm(leverMm)
                 .build());
     }
 
@@ -200,18 +205,18 @@ final class Screws {
     }
 
     /** A strap across two uprights, as stiff as its screws: two legs one after the other are half as stiff as one. */
-    void strap(int corner, int first, int second, Vector place, String section, double depthMm) {
-        Optional<Fixing> found = fixing(Box.Hold.STRAP_TO_UPRIGHT, Double.POSITIVE_INFINITY);
+    void strap(
+            int corner, Optional<Driven> found, int first, int second, Vector place, String section, double depthMm) {
         if (found.isEmpty()) {
             frame.unheld.add(FrameMessage.STRAP_WITHOUT_SCREWS.of(corner + 1));
             return;
         }
-        Fixing fixing = found.get();
+        Fixing fixing = found.get().fixing();
         FastenerJoint leg = joints.computeIfAbsent(
-                "strap/" + section + "/" + depthMm,
+                "strap/" + section + "/" + depthMm + "/" + fixing.item(),
                 key -> frame.materials.plate(
                         frame.materials.screw(fixing.diameterMm(), fixing.lengthMm()), depthMm, section));
-        int count = Box.Hold.STRAP_TO_UPRIGHT.perJoint() / 2;
+        int count = found.get().count() / 2;
         double stiffness = count * leg.slipModulus() / 2;
         straps.add(new Strap(
                 corner,
@@ -247,28 +252,5 @@ final class Screws {
                 faces.fixed,
                 faces.receiverMm,
                 faces.receiver);
-    }
-
-    private Optional<Fixing> fixing(Faces faces) {
-        return fixing(faces.kind, faces.fixedMm + faces.receiverMm - COVER_MM + 1e-6);
-    }
-
-    /** The longest of the box's screws for this joint that stays in the wood; the shortest where none does. */
-    Optional<Fixing> fixing(Box.Hold hold, double mostMm) {
-        Optional<Fixing> best = Optional.empty();
-        for (Fixing fixing : frame.box.fixings()) {
-            if (fixing.hold() != hold || !(fixing.diameterMm() > 0)) {
-                continue;
-            }
-            boolean better = best.isEmpty()
-                    || (fixing.lengthMm() <= mostMm
-                            ? fixing.lengthMm() > best.get().lengthMm()
-                                    || best.get().lengthMm() > mostMm
-                            : fixing.lengthMm() < best.get().lengthMm());
-            if (better) {
-                best = Optional.of(fixing);
-            }
-        }
-        return best;
     }
 }

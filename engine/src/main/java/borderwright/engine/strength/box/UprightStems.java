@@ -168,8 +168,7 @@ final class UprightStems {
     }
 
     private void joinPair(int corner, UprightLine first, UprightLine second) {
-        boolean touch =
-                Touch.faces(first.piece.place().plan(), second.piece.place().plan());
+        boolean screwed = frame.driven.holdTogether(first.piece, second.piece);
         for (double height : first.nodes.keySet()) {
             if (height < bedMm() || !second.reaches(height)) {
                 continue;
@@ -177,25 +176,20 @@ final class UprightStems {
             Vector place = CentreLines.at(first.at(), height);
             int a = first.node(height);
             int b = second.node(height);
-            if (touch) {
+            if (screwed) {
                 Vector apart = apart(first, second);
-                Screws.Faces faces = Screws.Faces.builder()
-                        .kind(Box.Hold.UPRIGHTS_TOGETHER)
-                        .label(first.piece.label())
-                        .receiverLabel(second.piece.label())
-                        .fixed(second.piece.section())
-                        .fixedMm(second.crossSection().depthMm())
-                        .receiver(first.piece.section())
-                        .receiverMm(first.crossSection().faceMm())
-                        .widthMm(second.crossSection().faceMm())
-                        .heightMm(frame.box.courses().get(0).topMm()
-                                - frame.box.courses().get(0).bottomMm())
-                        .leverMm(0)
-                        .build();
-                frame.screws.join(faces, a, b, place, apart, Vector.Z.cross(apart));
+                frame.screws.join(
+                        faces(first, second),
+                        frame.driven.ofPair(Box.Hold.UPRIGHTS_TOGETHER, first.piece, second.piece, height),
+                        a,
+                        b,
+                        place,
+                        apart,
+                        Vector.Z.cross(apart));
             } else {
                 frame.screws.strap(
                         corner,
+                        frame.driven.ofPair(Box.Hold.STRAP_TO_UPRIGHT, first.piece, second.piece, height),
                         a,
                         b,
                         place,
@@ -203,6 +197,22 @@ final class UprightStems {
                         first.crossSection().depthMm());
             }
         }
+    }
+
+    private Screws.Faces faces(UprightLine first, UprightLine second) {
+        Course bottom = frame.box.courses().get(0);
+        return Screws.Faces.builder()
+                .kind(Box.Hold.UPRIGHTS_TOGETHER)
+                .label(first.piece.label())
+                .receiverLabel(second.piece.label())
+                .fixed(second.piece.section())
+                .fixedMm(second.crossSection().depthMm())
+                .receiver(first.piece.section())
+                .receiverMm(first.crossSection().faceMm())
+                .widthMm(second.crossSection().faceMm())
+                .heightMm(bottom.topMm() - bottom.bottomMm())
+                .square(Screws.Square.FREE)
+                .build();
     }
 
     /** The axis of the first one along which the second stands off. */

@@ -7,6 +7,7 @@ import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.strength.box.DrivenScrews.Driven;
 import borderwright.engine.strength.box.UprightLine.Meeting;
 import borderwright.engine.strength.frame.JointRigidity;
 import borderwright.engine.strength.frame.Vector;
@@ -17,6 +18,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /**
@@ -43,8 +45,8 @@ final class Walls {
         supports = new WallSupports(frame);
     }
 
-    /** A crossing of a board and an upright. */
-    private record Crossing(double alongMm, UprightLine upright, Meeting meeting) {}
+    /** A crossing of a board and an upright that it is screwed to. */
+    private record Crossing(double alongMm, UprightLine upright, Meeting meeting, Driven driven) {}
 
     List<Board> draw() {
         List<Board> boards = new ArrayList<>();
@@ -109,7 +111,7 @@ final class Walls {
 
     private Board board(Piece piece, SideFrame side, double fromMm, double toMm) {
         double height = (piece.place().bottomMm() + piece.place().topMm()) / 2;
-        List<Crossing> crossings = crossings(side, height, fromMm, toMm);
+        List<Crossing> crossings = crossings(piece, side, fromMm, toMm);
         List<Double> held = held(side, crossings, fromMm, toMm);
         List<Double> places = places(piece, side, held);
         TimberSection section = frame.section(piece);
@@ -158,14 +160,18 @@ final class Walls {
                 .leftPlanter(-1);
     }
 
-    private List<Crossing> crossings(SideFrame side, double height, double fromMm, double toMm) {
+    /** A board that only just lies on an upright is not screwed to it, and not held there. */
+    private List<Crossing> crossings(Piece piece, SideFrame side, double fromMm, double toMm) {
+        double height = (piece.place().bottomMm() + piece.place().topMm()) / 2;
         List<Crossing> found = new ArrayList<>();
         for (UprightLine upright : uprights.all) {
             for (Meeting meeting : upright.meetings) {
                 double overlap = Math.min(meeting.toMm(), toMm) - Math.max(meeting.fromMm(), fromMm);
                 if (meeting.side() == side.side() && overlap > LEAST_OVERLAP_MM && upright.reaches(height)) {
                     double s = Math.max(fromMm, Math.min(toMm, side.s(upright.at())));
-                    found.add(new Crossing(s, upright, meeting));
+                    frame.driven
+                            .ofWall(piece, upright.piece)
+                            .ifPresent(driven -> found.add(new Crossing(s, upright, meeting, driven)));
                 }
             }
         }
@@ -238,10 +244,11 @@ final class Walls {
                         upright.piece, frame.lines.sides.get(side).inwards()))
                 .widthMm(crossing.meeting.toMm() - crossing.meeting.fromMm())
                 .heightMm(section.widthMm())
-                .leverMm(upright.bends() ? section.widthMm() / 2 : 0)
+                .square(upright.bends() ? Screws.Square.KEPT : Screws.Square.FREE)
                 .build();
         frame.screws.join(
                 faces,
+                Optional.of(crossing.driven),
                 upright.node(height),
                 node,
                 CentreLines.at(frame.lines.at(side, crossing.alongMm), height),
