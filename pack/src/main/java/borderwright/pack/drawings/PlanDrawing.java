@@ -27,7 +27,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.ToDoubleFunction;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
@@ -176,15 +175,15 @@ public final class PlanDrawing {
                     ? box.plan().planters().get(i)
                     : box.plan().name();
             Spot middle = view.at(inside(box.inside().get(i)));
-            Fit fit = Fit.of(name, view.at(box.inside().get(i)));
+            NameFit fit = NameFit.of(name, view.at(box.inside().get(i)));
             sketch.label(
                     name,
                     middle,
-                    fit.size,
+                    fit.size(),
                     TypeFace.BOLD,
                     Tone.BLACK,
-                    centred(middle, fit.size, fit.turnDeg),
-                    fit.turnDeg);
+                    centred(middle, fit.size(), fit.turnDeg()),
+                    fit.turnDeg());
         }
     }
 
@@ -192,32 +191,6 @@ public final class PlanDrawing {
         double off = 0.27 * size.emMm();
         Spot at = turnDeg == 0 ? middle.plus(0, off) : middle.plus(off, 0);
         return List.of(new DrawingBuilder.Place(at, Mark.Anchor.MIDDLE));
-    }
-
-    /** The largest size at which a name fits into its planter, level or else upwards; the usual size where none does. */
-    private record Fit(TextSize size, double turnDeg) {
-        private static final double CLEAR_MM = 0.4;
-
-        static Fit of(String name, List<Spot> planter) {
-            double width = span(planter, Spot::x);
-            double height = span(planter, Spot::y);
-            for (TextSize size : List.of(TextSize.NAME, TextSize.NORMAL, TextSize.FINE)) {
-                double along = TypeFace.BOLD.widthEm(name) * size.emMm() + CLEAR_MM;
-                double across = 1.02 * size.emMm() + CLEAR_MM;
-                if (along <= width && across <= height) {
-                    return new Fit(size, 0);
-                }
-                if (along <= height && across <= width) {
-                    return new Fit(size, 90);
-                }
-            }
-            return new Fit(TextSize.NAME, 0);
-        }
-
-        private static double span(List<Spot> planter, ToDoubleFunction<Spot> axis) {
-            return planter.stream().mapToDouble(axis).max().orElseThrow()
-                    - planter.stream().mapToDouble(axis).min().orElseThrow();
-        }
     }
 
     /** A place inside a ring that is not near its edge. */
