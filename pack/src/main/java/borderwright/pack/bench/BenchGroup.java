@@ -1,6 +1,7 @@
 package borderwright.pack.bench;
 
 import borderwright.pack.figures.PrintedFigures;
+import borderwright.pack.paper.TypeFace;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,11 +16,6 @@ import java.util.function.Function;
  * @param items each with its place, in the order of the rows
  */
 public record BenchGroup(String what, String shared, List<Item> items) {
-    /** Letters that fit a third of a page, and half of one. */
-    private static final int THIRD = 27;
-
-    private static final int HALF = 44;
-
     public BenchGroup {
         items = List.copyOf(items);
     }
@@ -32,15 +28,14 @@ public record BenchGroup(String what, String shared, List<Item> items) {
      * @param note what holds of it alone; empty for nothing
      */
     public record Item(String label, String place, String note) {
-        private int letters() {
-            return label.length() + place.length() + note.length() + 2;
+        private double widthEm() {
+            return TypeFace.BOLD.widthEm(label) + TypeFace.REGULAR.widthEm("   " + place + note);
         }
     }
 
     /** How many stand side by side on a page. */
     public int columns() {
-        int longest = items.stream().mapToInt(Item::letters).max().orElse(0);
-        return longest <= THIRD ? 3 : longest <= HALF ? 2 : 1;
+        return Rows.columns(items.stream().mapToDouble(Item::widthEm).max().orElse(0));
     }
 
     /** The items in rows. */

@@ -7,6 +7,16 @@ import java.util.List;
 final class Rows {
     private Rows() {}
 
+    /** Widths of a third of a page and of half of one, the gap between columns taken off, in ems of the rows' 10 pt. */
+    private static final double THIRD_EM = 58 / 3.528;
+
+    private static final double HALF_EM = 88 / 3.528;
+
+    /** How many texts stand side by side on a page, by the widest of them. */
+    static int columns(double widestEm) {
+        return widestEm <= THIRD_EM ? 3 : widestEm <= HALF_EM ? 2 : 1;
+    }
+
     /** Row by row, each of so many items but the last. */
     static <T> List<List<T>> of(List<T> items, int columns) {
         List<List<T>> rows = new ArrayList<>();

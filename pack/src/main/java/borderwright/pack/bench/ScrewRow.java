@@ -1,5 +1,6 @@
 package borderwright.pack.bench;
 
+import borderwright.pack.paper.TypeFace;
 import java.util.List;
 
 /**
@@ -11,8 +12,6 @@ import java.util.List;
  * @param count how many in all
  */
 public record ScrewRow(String fixing, String where, List<String> places, int count) {
-    private static final int SHORT_PLACE = 30;
-
     public ScrewRow {
         places = List.copyOf(places);
     }
@@ -29,7 +28,7 @@ public record ScrewRow(String fixing, String where, List<String> places, int cou
 
     /** How many places stand side by side on a page. */
     public int columns() {
-        int longest = places.stream().mapToInt(String::length).max().orElse(0);
-        return longest <= SHORT_PLACE ? 3 : longest <= 2 * SHORT_PLACE ? 2 : 1;
+        return Rows.columns(
+                places.stream().mapToDouble(TypeFace.REGULAR::widthEm).max().orElse(0));
     }
 }

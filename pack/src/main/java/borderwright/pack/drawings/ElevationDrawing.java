@@ -38,6 +38,11 @@ public final class ElevationDrawing {
     /** Uprights no farther behind the front than this belong to it. */
     private static final double BEHIND_MM = 160;
 
+    private static final String SCALE_LAYER = "scale";
+
+    /** Between the lowest dimension and the scale. */
+    private static final double CLEAR_MM = 2;
+
     private static final int GROUND_PARTS = 24;
     private static final double GROUND_BAND_MM = 2.2;
     private static final int LABEL_PLACES = 20;
@@ -81,15 +86,23 @@ public final class ElevationDrawing {
                 high - low,
                 widthMm - LEFT_MM - RIGHT_MM,
                 heightMm - ABOVE_MM - BELOW_MM - ScaleBar.HEIGHT_MM);
-        DrawingBuilder sketch =
-                new DrawingBuilder(widthMm, scale.paper(high - low) + ABOVE_MM + BELOW_MM + ScaleBar.HEIGHT_MM);
         double left = StrictMath.max(LEFT_MM, (widthMm - scale.paper(line.lengthMm())) / 2);
         Spot zero = new Spot(left, ABOVE_MM + scale.paper(high));
+        double roomyMm = scale.paper(high - low) + ABOVE_MM + BELOW_MM + ScaleBar.HEIGHT_MM;
+        Drawing roomy = sketched(plan, line, new DrawingBuilder(widthMm, roomyMm), scale, zero);
+        double usedMm = roomy.lowestMm(SCALE_LAYER) + CLEAR_MM + ScaleBar.HEIGHT_MM;
+        return usedMm < roomyMm ? sketched(plan, line, new DrawingBuilder(widthMm, usedMm), scale, zero) : roomy;
+    }
+
+    private static Drawing sketched(Plan plan, FrontLine line, DrawingBuilder sketch, Scale scale, Spot zero) {
+        UnitSystem units = plan.garden().units();
+        sketch.layer("front");
         ElevationDrawing drawing = new ElevationDrawing(line, plan.outline().ground(), units, sketch, scale, zero);
         drawing.everything();
         PrintedFigures f = PrintedFigures.in(units);
         String title = f.text(line.title(plan.outline())) + line.more(f);
         sketch.text(title, new Spot(0, 3.2), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
+        sketch.layer(SCALE_LAYER);
         ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
         return sketch.finish(f.text(DrawingMessage.DRAWN_SEEN_FROM_OUTSIDE.of(title, scale.words())));
     }
