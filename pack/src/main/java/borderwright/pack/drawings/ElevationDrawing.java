@@ -38,11 +38,6 @@ public final class ElevationDrawing {
     /** Uprights no farther behind the front than this belong to it. */
     private static final double BEHIND_MM = 160;
 
-    private static final String SCALE_LAYER = "scale";
-
-    /** Between the lowest dimension and the scale. */
-    private static final double CLEAR_MM = 2;
-
     private static final int GROUND_PARTS = 24;
     private static final double GROUND_BAND_MM = 2.2;
     private static final int LABEL_PLACES = 20;
@@ -75,23 +70,21 @@ public final class ElevationDrawing {
                         .toList();
     }
 
-    private static Drawing draw(Plan plan, FrontLine line, double widthMm, double heightMm) {
+    private static Drawing draw(Plan plan, FrontLine line, double widthMm, double mostMm) {
         UnitSystem units = plan.garden().units();
         double low = lowest(line, plan.outline().ground());
-        double high =
-                line.sides().stream().mapToDouble(s -> highest(s.box())).max().orElseThrow();
+        double high = line.highestMm();
         Scale scale = Scale.fitting(
                 units,
                 line.lengthMm(),
                 high - low,
                 widthMm - LEFT_MM - RIGHT_MM,
-                heightMm - ABOVE_MM - BELOW_MM - ScaleBar.HEIGHT_MM);
+                mostMm - ABOVE_MM - BELOW_MM - ScaleBar.HEIGHT_MM);
         double left = StrictMath.max(LEFT_MM, (widthMm - scale.paper(line.lengthMm())) / 2);
         Spot zero = new Spot(left, ABOVE_MM + scale.paper(high));
         double roomyMm = scale.paper(high - low) + ABOVE_MM + BELOW_MM + ScaleBar.HEIGHT_MM;
-        Drawing roomy = sketched(plan, line, new DrawingBuilder(widthMm, roomyMm), scale, zero);
-        double usedMm = roomy.lowestMm(SCALE_LAYER) + CLEAR_MM + ScaleBar.HEIGHT_MM;
-        return usedMm < roomyMm ? sketched(plan, line, new DrawingBuilder(widthMm, usedMm), scale, zero) : roomy;
+        return ScaleBar.underTheLowest(
+                roomyMm, heightMm -> sketched(plan, line, new DrawingBuilder(widthMm, heightMm), scale, zero));
     }
 
     private static Drawing sketched(Plan plan, FrontLine line, DrawingBuilder sketch, Scale scale, Spot zero) {
@@ -102,25 +95,12 @@ public final class ElevationDrawing {
         PrintedFigures f = PrintedFigures.in(units);
         String title = f.text(line.title(plan.outline())) + line.more(f);
         sketch.text(title, new Spot(0, 3.2), TextSize.NAME, Mark.Anchor.START, TypeFace.BOLD);
-        sketch.layer(SCALE_LAYER);
         ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
         return sketch.finish(f.text(DrawingMessage.DRAWN_SEEN_FROM_OUTSIDE.of(title, scale.words())));
     }
 
-    private static double highest(Box box) {
-        return box.pieces().stream().mapToDouble(p -> p.place().topMm()).reduce(box.topMm(), StrictMath::max);
-    }
-
-    /** Its bed, or the foot of posts that are let into the ground below it. */
-    private static double deepest(Box box) {
-        return box.pieces().stream()
-                .mapToDouble(p -> p.place().bottomMm())
-                .reduce(box.plan().bedMm(), StrictMath::min);
-    }
-
     private static double lowest(FrontLine line, GroundHeights ground) {
-        double low =
-                line.sides().stream().mapToDouble(s -> deepest(s.box())).min().orElseThrow();
+        double low = line.deepestMm();
         for (int i = 0; i <= GROUND_PARTS; i++) {
             low = StrictMath.min(low, ground.heightMm(place(line, i)));
         }
@@ -148,7 +128,7 @@ public final class ElevationDrawing {
             platform(side);
             heights(side);
             String name = side.box().plan().name();
-            Spot middle = at((line.at(side.left()) + line.at(side.right())) / 2, highest(side.box()));
+            Spot middle = at((line.at(side.left()) + line.at(side.right())) / 2, FrontLine.highestMm(side.box()));
             sketch.label(name, middle.plus(0, -1), TextSize.NAME, TypeFace.BOLD, Tone.BLACK);
             Dimension.between(
                     sketch,

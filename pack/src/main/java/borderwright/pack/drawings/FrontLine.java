@@ -208,4 +208,25 @@ record FrontLine(Point from, Point along, List<Side> sides, int left, int like) 
         return NameRanges.of(
                 sides.stream().map(s -> s.box().plan().name()).distinct().toList());
     }
+
+    /** The highest piece of its boxes above the datum, mm. */
+    double highestMm() {
+        return sides.stream().mapToDouble(side -> highestMm(side.box())).max().orElseThrow();
+    }
+
+    /** The highest piece of a box above the datum, mm. */
+    static double highestMm(Box box) {
+        return box.pieces().stream().mapToDouble(p -> p.place().topMm()).reduce(box.topMm(), StrictMath::max);
+    }
+
+    /** The lowest bed of its boxes, or the foot of posts that are let into the ground below it, mm above the datum. */
+    double deepestMm() {
+        return sides.stream()
+                .map(Side::box)
+                .mapToDouble(box -> box.pieces().stream()
+                        .mapToDouble(p -> p.place().bottomMm())
+                        .reduce(box.plan().bedMm(), StrictMath::min))
+                .min()
+                .orElseThrow();
+    }
 }

@@ -44,10 +44,6 @@ public final class PlanDrawing {
     private static final int MOST_SAID = 24;
 
     private static final double MARGIN_MM = 10;
-    /** Between the lowest dimension and the scale. */
-    private static final double CLEAR_MM = 2;
-
-    private static final String SCALE_LAYER = "scale";
     private static final double FRONT_OFFSET_MM = 7;
     private static final double BACK_OFFSET_MM = 7.5;
     /** Room beside a front for its running dimensions. */
@@ -88,9 +84,8 @@ public final class PlanDrawing {
         double needed = scale.paper(extent.height()) + above + below + ScaleBar.HEIGHT_MM;
         double left = (widthMm - scale.paper(extent.width())) / 2;
         View view = View.of(scale, turn, extent, new Spot(left, above));
-        Drawing roomy = sketched(plan, view, widthMm, StrictMath.min(heightMm, needed));
-        double used = roomy.lowestMm(SCALE_LAYER) + CLEAR_MM + ScaleBar.HEIGHT_MM;
-        return used < roomy.heightMm() ? sketched(plan, view, widthMm, used) : roomy;
+        return ScaleBar.underTheLowest(
+                StrictMath.min(heightMm, needed), height -> sketched(plan, view, widthMm, height));
     }
 
     private static Drawing sketched(Plan plan, View view, double widthMm, double heightMm) {
@@ -139,7 +134,6 @@ public final class PlanDrawing {
         gaps.gaps(plan);
         sketch.layer("diagonals");
         gaps.diagonals(plan);
-        sketch.layer(SCALE_LAYER);
         ScaleBar.draw(sketch, view.scale(), lengths.units(), new Spot(0, sketch.heightMm()));
     }
 

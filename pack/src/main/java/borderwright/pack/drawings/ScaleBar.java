@@ -3,6 +3,7 @@ package borderwright.pack.drawings;
 import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.pack.figures.PrintedFigures;
+import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
@@ -12,6 +13,7 @@ import borderwright.pack.paper.TextSize;
 import borderwright.pack.paper.Tone;
 import borderwright.pack.paper.TypeFace;
 import java.util.List;
+import java.util.function.DoubleFunction;
 
 /** The scale in words and as a bar, so that a drawing copied smaller can still be measured. */
 final class ScaleBar {
@@ -25,7 +27,25 @@ final class ScaleBar {
     /** Height that it takes, mm. */
     static final double HEIGHT_MM = 7;
 
+    private static final String LAYER = "scale";
+
+    /** Between it and the lowest mark above it, mm. */
+    private static final double CLEAR_MM = 2;
+
+    /**
+     * A drawing no higher than its lowest mark and the scale below it.
+     *
+     * @param roomyMm a height at which there is room for all of it, mm
+     * @param drawn the drawing at a height, mm
+     */
+    static Drawing underTheLowest(double roomyMm, DoubleFunction<Drawing> drawn) {
+        Drawing roomy = drawn.apply(roomyMm);
+        double usedMm = roomy.lowestMm(LAYER) + CLEAR_MM + HEIGHT_MM;
+        return usedMm < roomy.heightMm() ? drawn.apply(usedMm) : roomy;
+    }
+
     static void draw(DrawingBuilder sketch, Scale scale, UnitSystem units, Spot lowerLeft) {
+        sketch.layer(LAYER);
         PrintedFigures f = PrintedFigures.in(units);
         List<Double> lengths = units == UnitSystem.METRIC ? METRIC_MM : IMPERIAL_MM;
         double lengthMm =
