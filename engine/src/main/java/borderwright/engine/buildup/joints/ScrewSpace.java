@@ -39,7 +39,7 @@ final class ScrewSpace {
 
         /** Looks at a choice; whether no other need be looked at. */
         private boolean settles(List<ScrewLine> choice) {
-            double most = StrictMath.min(WANTED, diameters(choice, diameterMm));
+            double most = StrictMath.min(WANTED, diameters(choice, diameterMm, room >= LEAST ? WANTED : room));
             if (lines == null || most >= WANTED || (room < LEAST && most > room)) {
                 lines = choice;
                 room = most;
@@ -78,14 +78,21 @@ final class ScrewSpace {
         return hasRoom ? Optional.of(best.taken()) : Optional.empty();
     }
 
-    /** Least distance to any screw that stands, in diameters of the thicker of the two. */
-    private double diameters(List<ScrewLine> lines, double diameterMm) {
+    /**
+     * Least distance to any screw that stands, in diameters of the thicker of the two.
+     *
+     * @param enough where one is nearer than this, no nearer one is looked for: such a choice is not taken
+     */
+    private double diameters(List<ScrewLine> lines, double diameterMm, double enough) {
         double least = Double.POSITIVE_INFINITY;
         for (ScrewLine line : lines) {
             for (ScrewGrid.Placed other : grid.near(line, WANTED * StrictMath.max(diameterMm, thickestMm))) {
                 double thick = StrictMath.max(diameterMm, other.diameterMm());
                 if (mayMeet(line, other.line(), WANTED * thick)) {
                     least = StrictMath.min(least, line.nearestMm(other.line()) / thick);
+                }
+                if (least < enough) {
+                    return least;
                 }
             }
         }
