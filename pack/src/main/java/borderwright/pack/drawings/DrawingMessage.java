@@ -28,6 +28,7 @@ enum DrawingMessage implements MessageCode {
     DRAWN_PEGS(text("mark")),
     DRAWN_SURVEY,
     DRAWN_READING(text("number")),
+    DRAWN_DIVIDER(text("number")),
     DRAWN_ELLIPSES(piece("length")),
     DRAWN_FRONT(text("boxes")),
     DRAWN_FRONT_ALONG(text("boxes"), text("edge")),

@@ -89,7 +89,7 @@ public final class ElevationDrawing {
 
     private static Drawing sketched(Plan plan, FrontLine line, DrawingBuilder sketch, Scale scale, Spot zero) {
         UnitSystem units = plan.garden().units();
-        sketch.layer("front");
+        sketch.layer("boxes");
         ElevationDrawing drawing = new ElevationDrawing(line, plan.outline().ground(), units, sketch, scale, zero);
         drawing.everything();
         PrintedFigures f = PrintedFigures.in(units);

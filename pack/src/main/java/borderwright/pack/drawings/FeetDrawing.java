@@ -40,7 +40,7 @@ public final class FeetDrawing {
         View view = View.of(scale, turn, extent, new Spot(left, MARGIN_MM));
         for (Box box : plan.boxes()) {
             sketch.shape(view.at(box.plan().outline()), Pen.EDGE, Tone.PALE);
-            new SideMarks(sketch, view).draw(box);
+            new SideMarks(sketch, view, f).draw(box);
         }
         for (int i = 0; i < plan.boxes().size(); i++) {
             Ring ring = plan.boxes().get(i).plan().outline();

@@ -116,7 +116,7 @@ public final class PlanDrawing {
         sketch.layer("names");
         plan.boxes().forEach(this::names);
         if (namesSides(plan)) {
-            SideMarks marks = new SideMarks(sketch, view);
+            SideMarks marks = new SideMarks(sketch, view, f);
             plan.boxes().forEach(marks::draw);
         }
         sketch.layer("dimensions");

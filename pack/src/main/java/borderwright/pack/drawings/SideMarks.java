@@ -5,6 +5,7 @@ import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.geometry.Segment;
 import borderwright.engine.layout.plan.DividerLine;
+import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.DrawingBuilder;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Spot;
@@ -27,10 +28,12 @@ final class SideMarks {
 
     private final DrawingBuilder sketch;
     private final View view;
+    private final PrintedFigures f;
 
-    SideMarks(DrawingBuilder sketch, View view) {
+    SideMarks(DrawingBuilder sketch, View view, PrintedFigures f) {
         this.sketch = sketch;
         this.view = view;
+        this.f = f;
     }
 
     void draw(Box box) {
@@ -41,7 +44,7 @@ final class SideMarks {
         List<DividerLine> dividers = box.plan().dividers();
         for (int i = 0; i < dividers.size(); i++) {
             Segment line = new Segment(dividers.get(i).from(), dividers.get(i).to());
-            beside(Integer.toString(i + 1), line);
+            beside(f.text(DrawingMessage.DRAWN_DIVIDER.of(Integer.toString(i + 1))), line);
         }
     }
 
