@@ -11,6 +11,9 @@ import org.jspecify.annotations.Nullable;
  * is in their way, and {@link LabelPlacer} finds each its place.
  */
 public final class DrawingBuilder {
+    private static final double MARGIN_MM = 0.8;
+    private static final double TIGHT_MARGIN_MM = 0.5;
+
     private final double widthMm;
     private final double heightMm;
     private final LayeredMarks marks = new LayeredMarks();
@@ -144,9 +147,14 @@ public final class DrawingBuilder {
         return this;
     }
 
-    /** The finished drawing, its labels in their places. */
+    /** The finished drawing, its labels in their places: well apart, or closer together where some would be left out. */
     public Drawing finish(String says) {
-        LabelPlacer placer = new LabelPlacer(widthMm, heightMm, segments, texts);
+        Drawing roomy = finish(says, MARGIN_MM);
+        return roomy.leftOut().isEmpty() ? roomy : finish(says, TIGHT_MARGIN_MM);
+    }
+
+    private Drawing finish(String says, double marginMm) {
+        LabelPlacer placer = new LabelPlacer(widthMm, heightMm, marginMm, segments, texts);
         LayeredMarks under = new LayeredMarks();
         LayeredMarks front = fixed.copy();
         List<String> leftOut = new ArrayList<>();

@@ -13,7 +13,6 @@ import org.jspecify.annotations.Nullable;
  * stroke gets a white ground.
  */
 final class LabelPlacer {
-    private static final double MARGIN_MM = 0.8;
     private static final double FIRST_RING_MM = 1.4;
     private static final double RING_STEP_MM = 1.6;
     private static final int RINGS = 22;
@@ -25,13 +24,27 @@ final class LabelPlacer {
 
     private final double widthMm;
     private final double heightMm;
+    private final double marginMm;
     private final List<DrawingBuilder.Segment> segments;
     private final List<TextBox> taken = new ArrayList<>();
     private final List<DrawingBuilder.Segment> leaders = new ArrayList<>();
 
-    LabelPlacer(double widthMm, double heightMm, List<DrawingBuilder.Segment> segments, List<Mark.Text> fixed) {
+    /**
+     * Prepares the search.
+     *
+     * @param marginMm kept free round each label
+     * @param segments strokes to keep clear of
+     * @param fixed texts that stand already
+     */
+    LabelPlacer(
+            double widthMm,
+            double heightMm,
+            double marginMm,
+            List<DrawingBuilder.Segment> segments,
+            List<Mark.Text> fixed) {
         this.widthMm = widthMm;
         this.heightMm = heightMm;
+        this.marginMm = marginMm;
         this.segments = segments;
         fixed.forEach(t -> taken.add(t.box()));
     }
@@ -124,7 +137,7 @@ final class LabelPlacer {
             boolean roaming) {
         Mark.Text text = text(label, place);
         TextBox box = text.box();
-        TextBox room = box.grown(MARGIN_MM);
+        TextBox room = box.grown(marginMm);
         if (!room.inside(widthMm, heightMm) || coversText(room)) {
             return null;
         }
