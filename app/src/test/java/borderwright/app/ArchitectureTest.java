@@ -17,7 +17,8 @@ class ArchitectureTest {
     private static final String ROOT = "borderwright.app";
 
     /** The rooms in order, each with the rooms that it is built from before it; none may reach a later one. */
-    private static final List<String> ROOMS = List.of("exit", "folder", "usage", "document", "job", "plan", "cut", "form", "start", "");
+    private static final List<String> ROOMS =
+            List.of("exit", "folder", "usage", "document", "job", "plan", "cut", "form", "start", "");
 
     private static final JavaClasses APP = new ClassFileImporter()
             .withImportOption(location -> !location.contains("test-classes"))
