@@ -54,7 +54,7 @@ public final class Borderwright implements Callable<Integer> {
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setParameterExceptionHandler(new WrongUse())
+                .setParameterExceptionHandler((fault, wrong) -> WrongUse.say(fault))
                 .setExecutionExceptionHandler((fault, failed, parsed) -> failed(fault, failed));
         PlainNumber.registerWith(command);
         try {

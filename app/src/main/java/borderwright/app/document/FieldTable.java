@@ -2,8 +2,6 @@ package borderwright.app.document;
 
 import borderwright.engine.garden.given.GivenGarden;
 import borderwright.engine.garden.vocabulary.Described;
-import borderwright.engine.measure.UnitSystem;
-import borderwright.pack.language.Language;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
@@ -70,13 +68,9 @@ public final class FieldTable {
         String one = field.kind() == FieldKind.CHOICE
                 ? choices(field)
                 : field.kind().word()
-                        + (limits.areSet() ? " " + text(limits) : "")
-                        + (!usual.equals(limits) ? ", usually " + text(usual) : "");
+                        + (limits.areSet() ? " " + limits.inEnglish() : "")
+                        + (!usual.equals(limits) ? ", usually " + usual.inEnglish() : "");
         return field.isList() ? "list, each item a " + one : one;
-    }
-
-    private static String text(Limits limits) {
-        return Language.english().in(UnitSystem.METRIC).text(limits.message(UnitSystem.METRIC));
     }
 
     private static String choices(FieldShape field) {

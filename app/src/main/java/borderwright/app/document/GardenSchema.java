@@ -1,8 +1,6 @@
 package borderwright.app.document;
 
 import borderwright.engine.garden.given.GivenGarden;
-import borderwright.engine.measure.UnitSystem;
-import borderwright.pack.language.Language;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -203,9 +201,7 @@ public final class GardenSchema {
 
     private static String describe(FieldShape field) {
         Limits limits = Limits.of(field);
-        String range = limits.areSet()
-                ? "; " + Language.english().in(UnitSystem.METRIC).text(limits.message(UnitSystem.METRIC))
-                : "";
+        String range = limits.areSet() ? "; " + limits.inEnglish() : "";
         String otherwise = field.says().otherwise().isEmpty()
                 ? ""
                 : "; when left out: " + field.says().otherwise();

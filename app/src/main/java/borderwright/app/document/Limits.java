@@ -6,6 +6,7 @@ import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.Message;
 import borderwright.engine.reading.LengthText;
 import borderwright.engine.reading.Parsed;
+import borderwright.pack.language.Language;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +21,8 @@ import java.util.regex.Pattern;
  * @param atMost positive infinity when there is none
  */
 record Limits(FieldKind kind, double atLeast, double atMost) {
+
+    private static final double SLACK = 1e-9;
 
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile("\\s*([-+\u2212]?)\\s*(\\d+(?:\\.\\d+)?)\\s*(\\D+?)\\s*");
@@ -42,12 +45,18 @@ record Limits(FieldKind kind, double atLeast, double atMost) {
                 Math.min(field.says().atMost(), field.says().usuallyAtMost()));
     }
 
+    /** A tick is 1/320 mm: limits written in decimals must not refuse the length that equals them. */
     boolean has(double value) {
-        return value >= atLeast && value <= atMost;
+        return value >= atLeast - SLACK && value <= atMost + SLACK;
     }
 
     boolean areSet() {
         return Double.isFinite(atLeast) || Double.isFinite(atMost);
+    }
+
+    /** For the tables and the schema, which are in English and in mm. */
+    String inEnglish() {
+        return Language.english().in(UnitSystem.METRIC).text(message(UnitSystem.METRIC));
     }
 
     /** {@code from 50 mm to 1500 mm}, {@code of at least 100 mm}, {@code of at most 20}. */
@@ -98,9 +107,6 @@ record Limits(FieldKind kind, double atLeast, double atMost) {
 
     private boolean hasWritten(String text) {
         Parsed<Length> parsed = LengthText.parse(text);
-        if (parsed instanceof Parsed.Bad<Length>) {
-            return false;
-        }
-        return has(parsed.orThrow().mm());
+        return !(parsed instanceof Parsed.Bad<Length>) && has(parsed.orThrow().mm());
     }
 }

@@ -96,14 +96,10 @@ final class ValueReader {
         }
         Length length = parsed.orThrow();
         UnitSystem units = IMPERIAL.matcher(text).find() ? UnitSystem.IMPERIAL : UnitSystem.METRIC;
-        if (!inRange(field, length.mm())) {
+        if (!Limits.of(field).has(length.mm())) {
             return outOfRange(field, scalar, "length", units);
         }
-        return isInsisted || isUsual(field, length.mm()) ? Optional.of(length) : unusual(field, scalar, units);
-    }
-
-    private static boolean isUsual(FieldShape field, double mm) {
-        return mm >= field.says().usuallyAtLeast() && mm <= field.says().usuallyAtMost();
+        return isInsisted || Limits.usual(field).has(length.mm()) ? Optional.of(length) : unusual(field, scalar, units);
     }
 
     private Optional<Length> unusual(FieldShape field, Scalar scalar, UnitSystem units) {
@@ -120,7 +116,7 @@ final class ValueReader {
             return fault(scalar, bad.fault());
         }
         Angle angle = parsed.orThrow();
-        return inRange(field, angle.degrees())
+        return Limits.of(field).has(angle.degrees())
                 ? Optional.of(angle)
                 : outOfRange(field, scalar, "angle", UnitSystem.METRIC);
     }
@@ -142,7 +138,7 @@ final class ValueReader {
             return tooLarge(scalar);
         }
         BigDecimal plain = number.scale() < 0 ? number.setScale(0) : number;
-        return inRange(field, plain.doubleValue())
+        return Limits.of(field).has(plain.doubleValue())
                 ? Optional.of(plain)
                 : outOfRange(field, scalar, "number", UnitSystem.METRIC);
     }
@@ -192,12 +188,6 @@ final class ValueReader {
                                 shortText(scalar),
                                 field.whatToWrite(),
                                 NearestName.perhaps(scalar.text(), field.choices())));
-    }
-
-    private static boolean inRange(FieldShape field, double value) {
-        // a tick is 1/320 mm: limits written in decimals must not refuse the length that equals them
-        double slack = 1e-9;
-        return value >= field.says().atLeast() - slack && value <= field.says().atMost() + slack;
     }
 
     private <T> Optional<T> outOfRange(FieldShape field, Scalar scalar, String kind, UnitSystem units) {

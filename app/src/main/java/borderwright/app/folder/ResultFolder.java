@@ -2,7 +2,6 @@ package borderwright.app.folder;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -78,11 +77,8 @@ public final class ResultFolder {
         check(files.keySet());
         Files.createDirectories(folder);
         Path lock = folder.resolve(LOCK);
-        try (FileChannel channel = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-                FileLock held = held(channel)) {
-            if (!held.isValid()) {
-                throw inUse();
-            }
+        try (FileChannel channel = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+            lock(channel);
             putRight();
             try {
                 stage(files);
@@ -94,16 +90,15 @@ public final class ResultFolder {
         }
     }
 
-    private FileLock held(FileChannel channel) throws IOException {
+    /** Held until the channel is closed. */
+    private void lock(FileChannel channel) throws IOException {
         try {
-            FileLock lock = channel.tryLock();
-            if (lock != null) {
-                return lock;
+            if (channel.tryLock() == null) {
+                throw inUse();
             }
         } catch (OverlappingFileLockException heldByThisProgram) {
             throw inUse();
         }
-        throw inUse();
     }
 
     private FileSystemException inUse() {

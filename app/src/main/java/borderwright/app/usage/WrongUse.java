@@ -16,7 +16,6 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
-import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.MaxValuesExceededException;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
@@ -26,11 +25,13 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Says in one sentence what is wrong with a command line, and what would be right. */
-public final class WrongUse implements IParameterExceptionHandler {
+public final class WrongUse {
     private static final Sentences SENTENCES = Language.english().in(UnitSystem.METRIC);
 
-    @Override
-    public int handleParseException(ParameterException fault, String[] args) {
+    private WrongUse() {}
+
+    /** Says what is wrong; the exit code. */
+    public static int say(ParameterException fault) {
         CommandLine command = fault.getCommandLine();
         PrintWriter err = command.getErr();
         err.println("borderwright: " + SENTENCES.text(message(fault)));

@@ -1,5 +1,6 @@
 package borderwright.engine.survey;
 
+import borderwright.engine.geometry.Arc;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.geometry.Segment;
@@ -48,19 +49,10 @@ public record Outline(Ring ring, List<String> cornerNames, List<OutlineEdge> edg
         if (rise == 0) {
             return List.of(a, b);
         }
-        Point out = ring.direction(i).left().times(-1);
-        double half = a.distanceMm(b) / 2;
-        double radius = (half * half + rise * rise) / (2 * rise);
-        Point middle = a.towards(b, 0.5).plus(out.times(rise - radius));
-        double start = StrictMath.atan2(a.minus(middle).dot(out), -half);
-        // Outward the arc goes over the far side of its circle's middle, inward over the near one.
-        double end = (rise > 0 ? StrictMath.PI : -StrictMath.PI) - start;
+        Arc arc = new Arc(a, b, rise);
         List<Point> places = new ArrayList<>();
-        Point chord = b.minus(a).unit();
         for (int k = 0; k <= ARC_PARTS; k++) {
-            double angle = start + (end - start) * k / ARC_PARTS;
-            double r = StrictMath.abs(radius);
-            places.add(middle.plus(chord.times(r * StrictMath.cos(angle))).plus(out.times(r * StrictMath.sin(angle))));
+            places.add(arc.at(k / (double) ARC_PARTS));
         }
         return places;
     }

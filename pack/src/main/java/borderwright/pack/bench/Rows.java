@@ -5,12 +5,12 @@ import java.util.List;
 
 /** Items side by side. */
 final class Rows {
-    private Rows() {}
-
     /** Widths of a third of a page and of half of one, the gap between columns taken off, in ems of the rows' 10 pt. */
     private static final double THIRD_EM = 58 / 3.528;
 
     private static final double HALF_EM = 88 / 3.528;
+
+    private Rows() {}
 
     /** How many texts stand side by side on a page, by the widest of them. */
     static int columns(double widestEm) {

@@ -50,9 +50,7 @@ public final class SheetList {
     /** A plan that leaves less of a lying page has no room for elevations under it. */
     private static final double MOST_OF_PAGE = 0.6;
 
-    /** Height of the drawing of pegs: its numbers are read, not its lengths. */
     private final Plan plan;
-
     private final PaperSize paper;
     private final LengthFormat lengths;
     private final UnitSystem units;

@@ -25,7 +25,9 @@ import org.locationtech.jts.geom.Coordinate;
 
 /** Which peg or mark is which: the boxes' outlines, numbers at their corners, and the known points. */
 public final class PegDrawing {
+    /** Its numbers are read, not its lengths. */
     private static final double MOST_HIGH_MM = 66;
+
     private static final double SIDE_MM = 14;
     private static final double ABOVE_MM = 9;
     private static final double BELOW_MM = 9;

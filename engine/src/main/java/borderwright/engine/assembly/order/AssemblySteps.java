@@ -90,7 +90,7 @@ final class AssemblySteps {
                 lines);
     }
 
-    /** Whether a divider meets the wall between two uprights that touch it: the builder leaves it no room to slide in. */
+    /** Whether a divider meets the wall between two uprights that all but touch it: the builder leaves it hardly room to slide in. */
     private static boolean holdsDividersBetween(WallBench wall) {
         List<BenchUpright> uprights = wall.parts().uprights();
         return wall.parts().crosspieces().stream()

@@ -67,21 +67,24 @@ final class DrivenScrews {
 
     /** Between two uprights of a corner, their own or those of a strap, in the course that a height lies in. */
     Optional<Driven> ofPair(Hold hold, Piece first, Piece second, double heightMm) {
-        List<String> pair = List.of(first.label(), second.label());
         return box.courses().stream()
                 .filter(course -> heightMm >= course.bottomMm() && heightMm <= course.topMm())
                 .findFirst()
                 .flatMap(course -> find(
                         hold,
-                        joint -> pair.contains(joint.through()) && pair.contains(joint.into()),
+                        joint -> isBetween(joint, first, second),
                         line -> isBetween(line, course.bottomMm(), course.topMm())));
     }
 
     /** Whether two uprights of a corner are screwed to each other; else a strap holds them. */
     boolean holdTogether(Piece first, Piece second) {
-        List<String> pair = List.of(first.label(), second.label());
         return joints.getOrDefault(Hold.UPRIGHTS_TOGETHER, List.of()).stream()
-                .anyMatch(joint -> pair.contains(joint.through()) && pair.contains(joint.into()));
+                .anyMatch(joint -> isBetween(joint, first, second));
+    }
+
+    private static boolean isBetween(Joint joint, Piece first, Piece second) {
+        List<String> pair = List.of(first.label(), second.label());
+        return pair.contains(joint.through()) && pair.contains(joint.into());
     }
 
     /** Through one board at a corner into the end of the other. */

@@ -7,6 +7,7 @@ import static borderwright.engine.message.Slot.list;
 import static borderwright.engine.message.Slot.message;
 import static borderwright.engine.message.Slot.number;
 
+import borderwright.engine.message.Message;
 import borderwright.engine.message.MessageCode;
 import borderwright.engine.message.Slot;
 import java.util.List;
@@ -44,5 +45,10 @@ public enum DisagreementMessage implements MessageCode {
     @Override
     public List<Slot> slots() {
         return slots;
+    }
+
+    /** A value in the unit of a reading, {@code mm} or {@code deg}, as it is read. */
+    static Message value(double value, String unit) {
+        return (unit.equals("mm") ? READ_LENGTH : READ_ANGLE).of(value);
     }
 }

@@ -6,14 +6,13 @@ import borderwright.engine.survey.checks.PossibleMeasures.Possible;
 import borderwright.engine.survey.checks.SurveyReport.NextMeasure;
 import borderwright.engine.survey.fieldbook.FieldBook;
 import borderwright.engine.survey.network.Adjustment;
+import borderwright.engine.survey.network.DesignRow;
 import borderwright.engine.survey.network.ErrorEllipse;
 import borderwright.engine.survey.network.Network;
 import borderwright.engine.survey.network.Observation;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -26,9 +25,6 @@ import java.util.Optional;
  */
 public final class NextMeasureFinder {
     private static final double SIXTEENTH_MM = UnitFactors.MM_PER_INCH / 16;
-    /** Lengths tried one by one for a corner that is all but free to move. */
-    private static final int MOST_TRIED = 200;
-
     /** Readings that are looked at, those whose slips do most harm. */
     private static final int MOST_WEAK = 30;
 
@@ -38,7 +34,6 @@ public final class NextMeasureFinder {
     private final PossibleMeasures measures;
     private final UnnoticedSlips slips;
     private final List<Weak> weak;
-    private final Map<Observation, Adjustment.Influence> influences = new HashMap<>();
     private final double worstNow;
 
     public NextMeasureFinder(FieldBook book, Adjustment adjustment) {
@@ -48,26 +43,37 @@ public final class NextMeasureFinder {
         this.measures = new PossibleMeasures(book, adjustment);
         this.slips = new UnnoticedSlips(book, adjustment);
         this.weak = weak();
-        this.worstNow = worst(adjustment);
+        this.worstNow = HoldingTape.worstMm(book, adjustment);
     }
 
-    /** A reading in which a slip could go unnoticed and spoil a gap. */
-    private record Weak(FieldBook.Entry entry, Observation observation, double redundancy, double share) {}
+    /**
+     * A reading in which a slip could go unnoticed and spoil a gap.
+     *
+     * @param row its partial derivatives at the adjusted places
+     * @param sd of its observation, mm or radians
+     * @param share of the room that such a slip takes, above 1
+     */
+    private record Weak(
+            FieldBook.Entry entry,
+            DesignRow row,
+            Adjustment.Influence influence,
+            double sd,
+            double redundancy,
+            double share) {}
 
     private List<Weak> weak() {
         List<Weak> all = new ArrayList<>();
         for (FieldBook.Entry entry : book.entries()) {
-            if (entry.observation() < 0) {
-                continue;
-            }
-            double share = slips.of(entry).share();
+            double share = entry.observation() < 0 ? 0 : slips.of(entry).share();
             if (share > 1) {
-                Observation observation = network.observations().get(entry.observation());
-                all.add(new Weak(entry, observation, adjustment.redundancyNumber(entry.observation()), share));
+                Observation its = network.observations().get(entry.observation());
+                DesignRow row = new DesignRow(network).of(its, adjustment.positions());
+                double redundancy = adjustment.redundancyNumber(entry.observation());
+                all.add(new Weak(entry, row, adjustment.influence(its), its.sd(), redundancy, share));
             }
         }
-        // of several alike the first in the order of the document
-        all.sort(Comparator.comparingDouble(one -> -(double) (float) one.share));
+        // shares equal but for rounding keep the order of the document
+        all.sort(Comparator.comparingLong(one -> -StrictMath.round(one.share * 1e4)));
         return List.copyOf(all.subList(0, Math.min(all.size(), MOST_WEAK)));
     }
 
@@ -76,7 +82,7 @@ public final class NextMeasureFinder {
      *
      * @param left how many of the weak readings stay weak with it
      * @param weakestAfter share of its room that the weakest reading's unnoticed slip takes then
-     * @param redundancyAfter of the weakest reading
+     * @param redundancyAfter of the weakest reading; 0 where none is weak
      */
     private record Gain(Possible possible, int left, double weakestAfter, double redundancyAfter, double worstAfter) {}
 
@@ -121,55 +127,15 @@ public final class NextMeasureFinder {
                 NextMeasureMessage.NEXT_ONCE_MORE.of(wrong.name()), NextMeasureMessage.NEXT_CORRECTS.of());
     }
 
-    /**
-     * A new length that would hold the worst corner.
-     *
-     * @param heldMm half the long axis of the worst corner's ellipse with it, mm
-     */
-    record HoldingTape(String from, String to, double heldMm) {}
-
-    /**
-     * The new length that helps the worst corner most; empty when none can be taken. A corner that is all but free has
-     * cofactors of rounding, so each length is put into the network afresh.
-     */
-    Optional<HoldingTape> forTheWorstCorner() {
-        Optional<HoldingTape> best = Optional.empty();
-        double least = Double.POSITIVE_INFINITY;
-        List<Possible> tapes = measures.tapes();
-        for (Possible possible : tapes.subList(0, Math.min(tapes.size(), MOST_TRIED))) {
-            Network more = network.inserting(network.observations().size(), possible.observation());
-            double worst =
-                    Adjustment.at(more, adjustment.positions()).map(this::worst).orElse(Double.POSITIVE_INFINITY);
-            // the same but for rounding: the first in the order of the corners
-            if (worst < least * (1 - 1e-6) && possible.observation() instanceof Observation.Distance tape) {
-                least = worst;
-                best = Optional.of(new HoldingTape(network.name(tape.a()), network.name(tape.b()), worst));
-            }
-        }
-        return best;
-    }
-
-    private double worst(Adjustment adjusted) {
-        double worst = 0;
-        for (int corner : book.order().corners()) {
-            worst = Math.max(worst, adjusted.ellipse(corner).majorMm());
-        }
-        return worst;
-    }
-
     private Message why(Gain gain) {
-        double before = worstNow;
-        double after = gain.worstAfter;
-        if (weak.isEmpty()) {
-            return after < 0.95 * before && readsLess(after, before)
-                    ? NextMeasureMessage.NEXT_IMPROVES.of(before, after)
-                    : NextMeasureMessage.NEXT_GUARDS.of(before);
+        if (gain.redundancyAfter <= 0) {
+            double after = gain.worstAfter;
+            return after < 0.95 * worstNow && readsLess(after, worstNow)
+                    ? NextMeasureMessage.NEXT_IMPROVES.of(worstNow, after)
+                    : NextMeasureMessage.NEXT_GUARDS.of(worstNow);
         }
         Weak weakest = weak.get(0);
         Message name = weakest.entry.name();
-        if (gain.redundancyAfter <= 0) {
-            return NextMeasureMessage.NEXT_IMPROVES.of(before, after);
-        }
         Message shows = slip(weakest, gain.redundancyAfter);
         Left left = gain.left == 0 ? Left.NONE : Left.SOME;
         return weakest.redundancy > 0
@@ -185,10 +151,8 @@ public final class NextMeasureFinder {
 
     /** The least slip that shows, as it is read. */
     private static Message slip(Weak weak, double redundancy) {
-        double least = Adjustment.SHOWS_FROM * weak.entry.sd() / Math.sqrt(redundancy);
-        return weak.entry.kind() == FieldBook.Kind.ANGLE
-                ? DisagreementMessage.READ_ANGLE.of(least)
-                : DisagreementMessage.READ_LENGTH.of(least);
+        return DisagreementMessage.value(
+                Adjustment.SHOWS_FROM * weak.entry.sd() / Math.sqrt(redundancy), weak.entry.unit());
     }
 
     /** Whether a length reads less than another as it is printed, to the millimetre and to the sixteenth of an inch. */
@@ -204,12 +168,13 @@ public final class NextMeasureFinder {
         int left = 0;
         double weakestAfter = 0;
         double redundancyAfter = 0;
-        for (Weak reading : weak) {
-            double covariance = influence.on(reading.observation);
-            double redundancy = UncheckedHeights.with(reading.redundancy, covariance, spread, reading.observation);
+        for (int i = 0; i < weak.size(); i++) {
+            Weak reading = weak.get(i);
+            double covariance = influence.on(reading.row);
+            double redundancy = UncheckedHeights.with(reading.redundancy, covariance, spread, reading.sd);
             double share = shareAfter(reading, influence, covariance / spread, redundancy);
             left += share > 1 ? 1 : 0;
-            if (reading.equals(weak.get(0))) {
+            if (i == 0) {
                 weakestAfter = share;
                 redundancyAfter = redundancy;
             }
@@ -237,9 +202,8 @@ public final class NextMeasureFinder {
         if (redundancy < Adjustment.NOT_CONTROLLED) {
             return Double.POSITIVE_INFINITY;
         }
-        Adjustment.Influence its = influences.computeIfAbsent(reading.observation, adjustment::influence);
-        double deviations = Adjustment.SHOWS_FROM / Math.sqrt(redundancy) / reading.observation.sd();
-        return slips.worst(unknown -> (its.on(unknown) - perAdded * added.on(unknown)) * deviations)
+        double deviations = Adjustment.SHOWS_FROM / Math.sqrt(redundancy) / reading.sd;
+        return slips.worst(unknown -> (reading.influence.on(unknown) - perAdded * added.on(unknown)) * deviations)
                 .share();
     }
 

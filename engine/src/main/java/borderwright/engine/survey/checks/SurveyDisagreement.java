@@ -19,8 +19,8 @@ public final class SurveyDisagreement {
         }
         Candidate first = candidates.get(0);
         Reading reading = survey.readings().get(first.reading());
-        Message read = value(reading.measured(), reading.unit());
-        Message implied = value(first.implied(), reading.unit());
+        Message read = DisagreementMessage.value(reading.measured(), reading.unit());
+        Message implied = DisagreementMessage.value(first.implied(), reading.unit());
         if (survey.suspects().named()) {
             Message message = first.slip()
                     .map(slip -> DisagreementMessage.SURVEY_DISAGREES_BY_A_SLIP.of(reading.what(), read, implied, slip))
@@ -35,9 +35,5 @@ public final class SurveyDisagreement {
                 .orElseGet(() -> DisagreementMessage.SURVEY_DISAGREES_SOMEWHERE.of(
                         count, reading.what(), read, implied, separating));
         return Optional.of(new Problem("survey.measures", message));
-    }
-
-    private static Message value(double value, String unit) {
-        return unit.equals("mm") ? DisagreementMessage.READ_LENGTH.of(value) : DisagreementMessage.READ_ANGLE.of(value);
     }
 }

@@ -157,8 +157,7 @@ public final class SurveyRefusals {
             double movementMm = most;
             String corner = book.network().name(worst);
             boolean far = !(movementMm < extent);
-            weak.add(inTheMeasures(new NextMeasureFinder(book, adjustment)
-                    .forTheWorstCorner()
+            weak.add(inTheMeasures(HoldingTape.best(book, adjustment)
                     .map(tape -> far
                             ? RefusalMessage.WEAKLY_FIXED_BY_FAR.of(corner, tape.from(), tape.to(), tape.heldMm())
                             : RefusalMessage.WEAKLY_FIXED.of(corner, movementMm, tape.from(), tape.to(), tape.heldMm()))

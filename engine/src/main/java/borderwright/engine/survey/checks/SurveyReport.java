@@ -76,11 +76,9 @@ public record SurveyReport(
         /** The least slip in it that would show; empty where none would. */
         public Optional<Message> leastSlip() {
             OptionalDouble least = unnoticed.slip();
-            if (least.isEmpty()) {
-                return Optional.empty();
-            }
-            return Optional.of((unit.equals("deg") ? DisagreementMessage.READ_ANGLE : DisagreementMessage.READ_LENGTH)
-                    .of(least.getAsDouble()));
+            return least.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(DisagreementMessage.value(least.getAsDouble(), unit));
         }
 
         public static Builder builder() {

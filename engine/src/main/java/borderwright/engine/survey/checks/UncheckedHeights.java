@@ -17,6 +17,7 @@ final class UncheckedHeights {
     private static final double NOT_CHECKED = 0.05;
 
     private static final double CHECKED = 0.1;
+
     private final FieldBook book;
     private final Adjustment adjustment;
     private final Network network;
@@ -59,15 +60,15 @@ final class UncheckedHeights {
             }
             Observation its = network.observations().get(entry.observation());
             double before = adjustment.redundancyNumber(entry.observation());
-            if (before < NOT_CHECKED && with(before, influence.on(its), spread, its) >= CHECKED) {
+            if (before < NOT_CHECKED && with(before, influence.on(its), spread, its.sd()) >= CHECKED) {
                 checks.add(entry);
             }
         }
         return checks;
     }
 
-    /** The redundancy number that an observation has with one more of which it has this covariance. */
-    static double with(double redundancy, double covariance, double spread, Observation its) {
-        return redundancy + covariance * covariance / spread / (its.sd() * its.sd());
+    /** The redundancy number that an observation of this standard deviation has with one more that it has this covariance with. */
+    static double with(double redundancy, double covariance, double spread, double sd) {
+        return redundancy + covariance * covariance / spread / (sd * sd);
     }
 }
