@@ -96,7 +96,7 @@ final class Examples {
             case COUNT -> 2 + place;
             case MONEY -> Money.parse("GBP 12.30");
             case DECIMAL -> new BigDecimal("9.605");
-            case LENGTH, ROUGH, PIECE, SITE, RUN -> 600.0 + 150 * place;
+            case LENGTH, PIECE, SITE, RUN -> 600.0 + 150 * place;
             case SMALL -> 3.0;
             case ANGLE, DEGREES -> 88.5;
             case FORCE -> 1200.0;

@@ -22,7 +22,7 @@ public enum AssemblyMessage implements MessageCode {
     TAPE_HOOKS_ON_WALL(text("board"), text("end")),
     TAPE_HOOKS_IN_FLOOR(message("first"), message("second")),
     TAPE_HOOKS_IN_CORNER,
-    CORNER_FROM_HOOK(length("off"), text("way")),
+    CORNER_FROM_HOOK(length("off"), text("way"), text("corner")),
     UPRIGHT_PACKED(text("upright"), piece("pack")),
     LAY_WALL(text("side"), count("uprights")),
     LAY_WALL_PACKS(commas("packs")),
@@ -35,7 +35,7 @@ public enum AssemblyMessage implements MessageCode {
     WALLS_WEIGH(weight("weight"), count("people")),
     BRUSH_CUT_ENDS,
     JOIN_WALL(text("side"), text("way"), commas("others")),
-    PIECES_AS_DRAWN(count("pieces")),
+    PIECES_AS_DRAWN(count("uprights"), count("boards")),
     DRILL_FOR(text("screw"), text("pilot"), text("clearance"), text("countersink")),
     SQUARE_BOX(text("shape")),
     SQUARE_BY_PUSHING,
@@ -48,8 +48,8 @@ public enum AssemblyMessage implements MessageCode {
     LAY_CAPPING(count("boards")),
     LINE_BOX,
     FABRIC_ON_SLATS,
-    TWO_PEOPLE_FOR_WALL(weight("weight")),
-    TWO_PEOPLE_FOR_PIECE(text("piece"), weight("weight")),
+    PEOPLE_FOR_WALL(count("people"), weight("weight"), text("way")),
+    PEOPLE_FOR_PIECE(count("people"), text("piece"), weight("weight")),
     ALONE_BOARD_BY_BOARD;
 
     private final List<Slot> slots;

@@ -44,7 +44,8 @@ public final class BenchWords {
     private static Message corner(WallBench wall, Ring outline) {
         double x = wall.face().x(outline.corner(wall.index()));
         String way = StrictMath.abs(x) < AT_HOOK_MM ? "here" : x > 0 ? "right" : "left";
-        return AssemblyMessage.CORNER_FROM_HOOK.of(StrictMath.abs(x), way);
+        boolean isReflex = outline.insideAngle(wall.index()) > StrictMath.PI;
+        return AssemblyMessage.CORNER_FROM_HOOK.of(StrictMath.abs(x), way, isReflex ? "inner" : "outer");
     }
 
     public static List<Message> packs(WallBench wall) {

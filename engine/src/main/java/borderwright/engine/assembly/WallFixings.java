@@ -4,6 +4,7 @@ import borderwright.engine.assembly.FixingLine.From;
 import borderwright.engine.assembly.FixingLine.Mark;
 import borderwright.engine.buildup.draft.SideFrame;
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.Joint;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.ScrewLine;
@@ -37,7 +38,7 @@ final class WallFixings {
                 .filter(joint -> joint.hold() == Box.Hold.UPRIGHTS_TOGETHER && homes.isHome(side.side(), joint.into()))
                 .forEach(joint -> lines.add(plain(face, joint, From.BACK)));
         for (Box.Hold hold : List.of(Box.Hold.CORNER_STRAP, Box.Hold.STRAP_TO_UPRIGHT)) {
-            parts.joints(side.side(), hold).forEach(joint -> lines.add(plain(face, joint, From.BACK)));
+            parts.joints(side.side(), hold).forEach(joint -> strap(lines, side, face, joint));
         }
         for (BenchCrosspiece cross : all.crosspieces()) {
             for (Box.Hold hold : List.of(Box.Hold.TIE_TO_BRACE, Box.Hold.TIE_BRACKET)) {
@@ -106,6 +107,35 @@ final class WallFixings {
                         endMm(all, marks.get(0))));
             }
         }
+    }
+
+    /** Over the two uprights of a corner; round an inner corner, where they stand away, over its boards course by course. */
+    private void strap(List<FixingLine> lines, SideFrame side, WorkFace face, Joint joint) {
+        if (!isOnBoards(joint)) {
+            lines.add(plain(face, joint, From.BACK));
+            return;
+        }
+        List<Piece> before = parts.boards(StrictMath.floorMod(side.side() - 1, parts.sides.size()), 0);
+        for (Box.Course course : parts.box.courses()) {
+            List<ScrewLine> mine = joint.screws().stream()
+                    .filter(screw -> screw.zMm() > course.bottomMm() && screw.zMm() < course.topMm())
+                    .toList();
+            if (!mine.isEmpty()) {
+                String last = parts.boards(before.get(0).side(), course.number()).stream()
+                        .reduce((a, b) -> b)
+                        .orElseThrow()
+                        .label();
+                String first = parts.boards(side.side(), course.number()).get(0).label();
+                lines.add(new FixingLine(parts.fixing(joint), From.BACK, last, first, marks(face, mine), 0, 0));
+            }
+        }
+    }
+
+    private boolean isOnBoards(Joint strap) {
+        return parts.joints(strap.side(), Box.Hold.STRAP_TO_UPRIGHT).stream()
+                .anyMatch(joint -> joint.use().code() == FixingMessage.STRAPS_TO_BOARDS
+                        && joint.through().equals(strap.through())
+                        && joint.into().equals(strap.into()));
     }
 
     private FixingLine plain(WorkFace face, Joint joint, From from) {

@@ -37,7 +37,6 @@ public enum CautionCode implements MessageCode {
     NAILER,
     SCREW_POINTS,
     /** Some piece is heavier than one person lifts. */
-    TWO_PEOPLE_LIFT(weight("lift")),
     /** No piece is heavier than one person lifts. */
     ASK_FOR_HELP(weight("lift")),
     PROP_WALLS,

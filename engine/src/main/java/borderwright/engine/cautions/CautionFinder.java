@@ -4,7 +4,6 @@ import static borderwright.engine.cautions.CautionCode.*;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
-import borderwright.engine.filling.BoxWeight;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.Filling;
 import borderwright.engine.filling.Weights;
@@ -121,12 +120,8 @@ public final class CautionFinder {
     }
 
     private StageCautions lifting() {
-        double heaviest = filling.weights().stream()
-                .mapToDouble(BoxWeight::heaviestKg)
-                .max()
-                .orElse(0);
         List<Message> cautions = new ArrayList<>(filling.notes());
-        cautions.add((people(heaviest) > 1 ? TWO_PEOPLE_LIFT : ASK_FOR_HELP).of(Filling.LIFT_KG));
+        cautions.add(ASK_FOR_HELP.of(Filling.LIFT_KG));
         cautions.add(PROP_WALLS.of());
         cautions.add(ON_THE_ROAD.of());
         return new StageCautions(CautionStage.LIFTING, cautions);
@@ -146,15 +141,11 @@ public final class CautionFinder {
             for (Piece piece : box.pieces()) {
                 double kg = Weights.pieceKg(piece, sections);
                 if (kg > 0) {
-                    lifts.add(new PieceLift(piece.label(), kg, people(kg)));
+                    lifts.add(new PieceLift(piece.label(), kg, Weights.people(kg, Filling.LIFT_KG)));
                 }
             }
         }
         return lifts;
-    }
-
-    private static int people(double kg) {
-        return kg > Filling.LIFT_KG ? 2 : 1;
     }
 
     private GroundSurface surface() {

@@ -24,9 +24,9 @@ enum FillMessage implements MessageCode {
     ROOF_OVERLOADED(text("box"), areaLoad("load"), areaLoad("limit")),
     ROOF_BEARS(text("box"), areaLoad("load"), areaLoad("limit")),
     STANDS_OVER_SERVICE(text("box"), message("service"), choice("shape"), site("length"), areaLoad("load")),
-    HEAVY_PIECE(text("piece"), weight("weight"), weight("lift")),
-    EVERY_BOX_TOO_HEAVY_TO_CARRY(count("boxes"), weight("heaviest")),
-    BOXES_TOO_HEAVY_TO_CARRY(count("heavy"), count("boxes"), weight("heaviest"));
+    HEAVY_PIECE(text("piece"), weight("weight"), weight("lift"), count("people")),
+    EVERY_BOX_TOO_HEAVY_TO_CARRY(count("boxes"), weight("heaviest"), count("people")),
+    BOXES_TOO_HEAVY_TO_CARRY(count("heavy"), count("boxes"), weight("heaviest"), count("people"));
 
     /** What of a service lies under a box. */
     enum Shape {

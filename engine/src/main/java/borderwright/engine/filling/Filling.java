@@ -122,16 +122,18 @@ public final class Filling {
                 weights.stream().filter(w -> w.heaviestKg() > LIFT_KG).toList();
         if (!two.isEmpty()) {
             BoxWeight worst = two.get(0);
-            notes.add(FillMessage.HEAVY_PIECE.of(worst.heaviestPiece(), worst.heaviestKg(), LIFT_KG));
+            notes.add(FillMessage.HEAVY_PIECE.of(
+                    worst.heaviestPiece(), worst.heaviestKg(), LIFT_KG, Weights.people(worst.heaviestKg(), LIFT_KG)));
         }
         int inPlace = (int) weights.stream().filter(w -> w.carriers() > 2).count();
         if (inPlace > 0) {
             double heaviest =
                     weights.stream().mapToDouble(BoxWeight::woodKg).max().orElse(0);
+            int people = Weights.people(heaviest, LIFT_KG);
             notes.add(
                     inPlace == weights.size()
-                            ? FillMessage.EVERY_BOX_TOO_HEAVY_TO_CARRY.of(inPlace, heaviest)
-                            : FillMessage.BOXES_TOO_HEAVY_TO_CARRY.of(inPlace, weights.size(), heaviest));
+                            ? FillMessage.EVERY_BOX_TOO_HEAVY_TO_CARRY.of(inPlace, heaviest, people)
+                            : FillMessage.BOXES_TOO_HEAVY_TO_CARRY.of(inPlace, weights.size(), heaviest, people));
         }
     }
 

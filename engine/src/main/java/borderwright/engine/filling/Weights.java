@@ -20,6 +20,11 @@ public final class Weights {
         return section == null ? 0 : piece.place().volumeMm3() / MM3_PER_M3 * section.densityKgPerM3();
     }
 
+    /** How many carry a weight at the given lift each; at least 1. */
+    public static int people(double kg, double liftKg) {
+        return Math.max(1, (int) Math.ceil(kg / liftKg - 1e-9));
+    }
+
     static List<BoxWeight> of(
             List<Box> boxes,
             List<SoilVolume> planters,
@@ -45,8 +50,8 @@ public final class Weights {
                             .sum()
                     * wetKgPerM3;
             double areaM2 = box.plan().outline().areaMm2() / MM2_PER_M2;
-            weights.add(new BoxWeight(box.plan().name(), wood, label, heaviest, fill, (wood + fill) / areaM2, (int)
-                    Math.max(1, Math.ceil(wood / liftKg - 1e-9))));
+            weights.add(new BoxWeight(
+                    box.plan().name(), wood, label, heaviest, fill, (wood + fill) / areaM2, people(wood, liftKg)));
         }
         return weights;
     }

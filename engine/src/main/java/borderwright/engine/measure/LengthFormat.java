@@ -23,12 +23,6 @@ public record LengthFormat(UnitSystem units) {
         return Math.abs(mm) < 9_999.5 ? wholeMm(mm) : site(mm);
     }
 
-    /** A length that need not be known better than a finger's width: to 10 mm, or half an inch. */
-    public String rough(double mm) {
-        double step = units == UnitSystem.IMPERIAL ? UnitFactors.MM_PER_INCH / 2 : 10;
-        return length(StrictMath.rint(mm / step) * step);
-    }
-
     /** A rule of the trade given in millimetres: as it is, or the next whole inch; mm. */
     public double rule(double mm) {
         if (units == UnitSystem.METRIC) {

@@ -77,7 +77,6 @@ public record Sentences(Wording wording, LengthFormat format) {
     private String quantity(Slot slot, double value) {
         return switch (slot.kind()) {
             case LENGTH -> format.length(value);
-            case ROUGH -> format.rough(value);
             case PIECE -> format.piece(value);
             case SITE -> format.site(value);
             case RUN -> format.run(value);

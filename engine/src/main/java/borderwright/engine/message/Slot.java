@@ -35,8 +35,6 @@ public record Slot(String name, Kind kind, int places) {
         COUNT(Number.class),
         /** A length, mm; to the millimetre or 1/16 in. */
         LENGTH(Number.class),
-        /** A length that need not be known better than a finger's width, mm; to 10 mm or half an inch. */
-        ROUGH(Number.class),
         /** The length of a piece, mm; to 0.1 mm or 1/16 in. */
         PIECE(Number.class),
         /** A length on site, mm; metres or feet. */
@@ -121,10 +119,6 @@ public record Slot(String name, Kind kind, int places) {
 
     public static Slot length(String name) {
         return new Slot(name, Kind.LENGTH, 0);
-    }
-
-    public static Slot rough(String name) {
-        return new Slot(name, Kind.ROUGH, 0);
     }
 
     public static Slot piece(String name) {

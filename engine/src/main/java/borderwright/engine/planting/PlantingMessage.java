@@ -5,7 +5,6 @@ import static borderwright.engine.message.Slot.commas;
 import static borderwright.engine.message.Slot.count;
 import static borderwright.engine.message.Slot.length;
 import static borderwright.engine.message.Slot.message;
-import static borderwright.engine.message.Slot.rough;
 
 import borderwright.engine.message.MessageCode;
 import borderwright.engine.message.Slot;
@@ -19,7 +18,7 @@ enum PlantingMessage implements MessageCode {
     SUN_EXPOSURE(choice("exposure")),
     SOIL_SHALLOW_FOR_CROPS(length("depth"), commas("crops")),
     RIM_LEVEL(length("height")),
-    RIM_FROM_TO(rough("least"), rough("most")),
+    RIM_FROM_TO(length("least"), length("most")),
     RIMS_OFF_REQUEST(count("boxes"), message("rim"), length("requested"), length("wall")),
     REQUESTED_RIM_DOES_NOT_SUIT(length("requested"), length("least"), length("most"), choice("gardener")),
     NO_RIM_SUITS(count("boxes"), length("least"), length("most"), choice("gardener")),

@@ -65,7 +65,7 @@ public record RimHeight(
             return of(List.of(side));
         }
 
-        /** One figure where the ground is level; from 10 mm to 10 mm where it falls, because a rule on the ground reads no closer. */
+        /** One figure where the ground is level, two where it falls. */
         public Message inWords() {
             return mostMm - leastMm < LEVEL_MM
                     ? PlantingMessage.RIM_LEVEL.of((leastMm + mostMm) / 2)

@@ -90,12 +90,14 @@ public record PegList(List<Peg> pegs, List<Check> checks) {
     /**
      * The list for some boxes.
      *
-     * @param survey its points are the known ones; at least two of them
+     * @param survey its points are the known ones, but for those that the program made; at least two
      * @param outline edges of the border
      * @param reachMm longest tape wanted, mm; longer ones are taken only where no pair is in reach
      */
     public static PegList of(SurveyReport survey, Outline outline, List<FootprintPlan> boxes, double reachMm) {
-        List<SurveyedPoint> known = survey.points();
+        List<SurveyedPoint> known = survey.points().stream()
+                .filter(point -> !outline.isMade(point.name()))
+                .toList();
         if (known.size() < 2) {
             throw new IllegalArgumentException("pegs need at least 2 known points, got " + known.size());
         }

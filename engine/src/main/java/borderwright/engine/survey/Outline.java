@@ -4,6 +4,7 @@ import borderwright.engine.geometry.Arc;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.geometry.Segment;
+import borderwright.engine.survey.fieldbook.EdgeRing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +28,11 @@ public record Outline(Ring ring, List<String> cornerNames, List<OutlineEdge> edg
             throw new IllegalArgumentException("one name and one edge for each of " + ring.size() + " corners, got "
                     + cornerNames.size() + " and " + edges.size());
         }
+    }
+
+    /** Whether a corner was made by the program: nothing marks it on the ground. */
+    public boolean isMade(String name) {
+        return EdgeRing.isFront(name, cornerNames);
     }
 
     /** The two corners of edge {@code i}, in the order of their names, such as {@code A B}. */

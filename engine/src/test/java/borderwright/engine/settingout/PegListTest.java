@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -109,6 +110,28 @@ class PegListTest {
 
     @Nested
     class Limits {
+        /** Nobody can hook a tape at a corner that stands only in the plan. */
+        @Test
+        void theFrontCornersOfAStripAreNoKnownPoints() {
+            Outline strip = new Outline(
+                    Ring.rectangle(0, 0, 9605, 3000),
+                    List.of("A", "B", "B'", "A'"),
+                    Collections.nCopies(4, FENCE),
+                    GroundHeights.LEVEL);
+            SurveyReport survey =
+                    survey(point("A", 0, 0), point("B", 9605, 0), point("B'", 9605, 3000), point("A'", 0, 3000));
+
+            List<Peg> pegs = PegList.of(survey, strip, List.of(box(Ring.rectangle(600, 1800, 4000, 2900))), REACH_MM)
+                    .pegs();
+
+            assertThat(pegs).hasSize(4).allSatisfy(peg -> {
+                assertThat(peg.tapes().stream().flatMap(t -> Stream.of(t.first(), t.second())))
+                        .doesNotContain("A'", "B'");
+                assertThat(peg.offset().stream().flatMap(o -> Stream.of(o.from(), o.to())))
+                        .doesNotContain("A'", "B'");
+            });
+        }
+
         @Test
         void aPegCloseToTheOnlyLineIsGivenAlongItAndSquareOffIt() {
             SurveyReport survey = survey(point("A", 0, 0), point("B", 9605, 0));

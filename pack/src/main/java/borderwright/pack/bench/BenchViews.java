@@ -9,6 +9,7 @@ import borderwright.engine.assembly.order.AssemblyOrder;
 import borderwright.engine.assembly.order.AssemblyStep;
 import borderwright.engine.assembly.order.Surroundings;
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
@@ -29,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * All that the sheets "At the bench" show of a plan: long walls first, so that short ones share pages.
@@ -174,10 +176,15 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
 
     private static OrderView order(AssemblyOrder order, List<Box> alike, PrintedFigures f, double turnRad) {
         StepPictures pictures = new StepPictures(order, f, turnRad, PICTURE_WIDTH_MM, PICTURE_HEIGHT_MM);
+        Set<String> ofWalls = order.bench().box().pieces().stream()
+                .filter(piece -> piece.role() == Piece.Role.WALL)
+                .map(Piece::label)
+                .collect(Collectors.toSet());
         Set<String> laid = new HashSet<>();
         List<OrderView.Pictured> steps = new ArrayList<>();
         for (AssemblyStep step : order.steps()) {
-            steps.add(new OrderView.Pictured(step, pieces(step, laid, f), fixings(step, f), pictures.of(step)));
+            steps.add(
+                    new OrderView.Pictured(step, pieces(step, laid, ofWalls, f), fixings(step, f), pictures.of(step)));
             laid.addAll(step.pieces());
         }
         return new OrderView(
@@ -185,13 +192,16 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
     }
 
     /** The pieces that a step adds; those of a wall stand on its drawing, and are not named again once it is built. */
-    private static String pieces(AssemblyStep step, Set<String> laid, PrintedFigures f) {
+    private static String pieces(AssemblyStep step, Set<String> laid, Set<String> ofWalls, PrintedFigures f) {
         return switch (step.kind()) {
-            case LAY_WALL, STAND_WALL, JOIN_WALL ->
-                laid.containsAll(step.pieces())
+            case LAY_WALL, STAND_WALL, JOIN_WALL -> {
+                int boards =
+                        (int) step.pieces().stream().filter(ofWalls::contains).count();
+                yield laid.containsAll(step.pieces())
                         ? ""
                         : f.text(
-                                AssemblyMessage.PIECES_AS_DRAWN.of(step.pieces().size()));
+                                AssemblyMessage.PIECES_AS_DRAWN.of(step.pieces().size() - boards, boards));
+            }
             default -> String.join("; ", PartLabels.inShort(step.pieces()));
         };
     }

@@ -24,6 +24,7 @@ public final class AngleTemplate {
     private static final double IMPERIAL_BAR_MM = 4 * UnitFactors.MM_PER_INCH;
     private static final double TITLE_MM = 10;
     private static final double BELOW_MM = 7;
+    private static final double NAME_OF_LINE_MM = 3;
     private static final double BARS_MM = 8;
     private static final double WEDGE_MM = 26;
     private static final double WEDGE_HANGING_MM = 14;
@@ -65,7 +66,8 @@ public final class AngleTemplate {
 
     /** The angle of a cut from square. */
     static Drawing setting(TemplateAngles angle, Bars bars, UnitSystem units, double widthMm) {
-        AngleTemplate template = new AngleTemplate(angle, bars, units, widthMm, TITLE_MM + LEG_MM + BELOW_MM);
+        AngleTemplate template =
+                new AngleTemplate(angle, bars, units, widthMm, TITLE_MM + NAME_OF_LINE_MM + LEG_MM + BELOW_MM);
         template.drawSetting(angle.angle());
         return template.finish(angle);
     }
@@ -154,13 +156,6 @@ public final class AngleTemplate {
         sketch.line(Pen.HIDDEN, foot, square);
         sketch.line(Pen.EDGE, foot, base);
         sketch.line(Pen.EDGE, foot, top);
-        Spot beside = foot.towards(top, 0.6).plus(5, 1);
-        sketch.text(
-                f.text(DrawingMessage.TEMPLATE_FROM_SQUARE.of(tilt.degrees())),
-                beside,
-                TextSize.NAME,
-                Mark.Anchor.START,
-                TypeFace.BOLD);
         sketch.text(
                 f.text(DrawingMessage.TEMPLATE_EDGE.of()),
                 base.plus(0, 4),

@@ -76,7 +76,6 @@ enum DrawingMessage implements MessageCode {
     TEMPLATE_OTHER_BAR(piece("bar")),
     TEMPLATE_INSIDE(angle("angle")),
     TEMPLATE_WALL_FACE,
-    TEMPLATE_FROM_SQUARE(angle("angle")),
     TEMPLATE_EDGE,
     TEMPLATE_SQUARE,
     TEMPLATE_CUT,

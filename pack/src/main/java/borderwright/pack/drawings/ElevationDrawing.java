@@ -141,7 +141,7 @@ public final class ElevationDrawing {
         groundLine();
     }
 
-    /** At the right end, from the ground up to the rim; as close as a rule on the ground reads. */
+    /** At the right end, from the ground up to the rim. */
     private void rimAboveGround() {
         FrontLine.Side last = line.sides().get(line.sides().size() - 1);
         double groundMm = ground.heightMm(last.right());
@@ -149,7 +149,7 @@ public final class ElevationDrawing {
         if (topMm > groundMm) {
             double right = line.at(last.right());
             Dimension.rightOf(
-                    sketch, at(right, groundMm), at(right, topMm), RIM_OFFSET_MM, lengths.rough(topMm - groundMm));
+                    sketch, at(right, groundMm), at(right, topMm), RIM_OFFSET_MM, lengths.length(topMm - groundMm));
         }
     }
 

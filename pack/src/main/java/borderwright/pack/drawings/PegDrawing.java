@@ -81,11 +81,13 @@ public final class PegDrawing {
                     .filter(b -> !inside.contains(b.plan().name()))
                     .forEach(b -> numbers(sketch, view, b, pegs));
         }
-        plan.survey().points().forEach(p -> {
-            Spot at = view.at(p.at());
-            sketch.dot(at, 0.9, Pen.EDGE, Tone.WHITE);
-            sketch.label(p.name(), at, TextSize.NAME, TypeFace.BOLD, Tone.BLACK);
-        });
+        plan.survey().points().stream()
+                .filter(p -> !plan.outline().isMade(p.name()))
+                .forEach(p -> {
+                    Spot at = view.at(p.at());
+                    sketch.dot(at, 0.9, Pen.EDGE, Tone.WHITE);
+                    sketch.label(p.name(), at, TextSize.NAME, TypeFace.BOLD, Tone.BLACK);
+                });
         ScaleBar.draw(sketch, scale, units, new Spot(0, sketch.heightMm()));
         return sketch.finish(f.text(DrawingMessage.DRAWN_PEGS.of(mark)));
     }

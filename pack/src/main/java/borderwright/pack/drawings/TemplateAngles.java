@@ -24,6 +24,9 @@ public record TemplateAngles(Kind kind, Angle angle, List<String> where) {
     /** Angles nearer than this are one template: no saw is set finer. */
     private static final double SAME_DEG = 0.05;
 
+    /** Between the marks of a base plate that can be trusted (common practice, no source). */
+    private static final double MARKS_DEG = 5;
+
     private static final int MOST_NAMES = 2;
 
     public TemplateAngles {
@@ -52,16 +55,22 @@ public record TemplateAngles(Kind kind, Angle angle, List<String> where) {
             SawKind kind = setUp.kind();
             boolean byHand = kind == null || kind == SawKind.HANDSAW;
             for (String label : setUp.labels()) {
-                if (byHand) {
+                // The guide of a circular saw has no scale; that of its base plate is marked every 5 degrees at best.
+                if (byHand
+                        || (kind == SawKind.CIRCULAR_SAW
+                                && !isMarked(setUp.setting().tiltDeg()))) {
                     add(all, Kind.CUT, setUp.setting().tiltDeg(), label);
                 }
-                // The guide of a circular saw has no scale; its base plate has one.
                 if (byHand || kind == SawKind.CIRCULAR_SAW) {
                     add(all, Kind.CUT, setUp.setting().fenceDeg(), label);
                 }
             }
         }
         return all;
+    }
+
+    private static boolean isMarked(double tiltDeg) {
+        return StrictMath.abs(tiltDeg - StrictMath.rint(tiltDeg / MARKS_DEG) * MARKS_DEG) < SAME_DEG;
     }
 
     private static void add(List<TemplateAngles> all, Kind kind, double degrees, String name) {

@@ -58,11 +58,6 @@ public record PrintedFigures(LengthFormat lengths, Sentences sentences) {
         return lengths.site(mm);
     }
 
-    /** A length that need not be known better than a finger's width: to 10 mm, or half an inch. */
-    public String roughLength(double mm) {
-        return lengths.rough(mm);
-    }
-
     /** A depth to dig or fill: to 5 mm, or a quarter of an inch. No spade does better. */
     public String dig(double mm) {
         double step = units() == UnitSystem.IMPERIAL ? UnitFactors.MM_PER_INCH / 4 : 5;

@@ -1,10 +1,13 @@
 package borderwright.pack.sheets;
 
+import borderwright.engine.layout.run.LayoutNote;
+import borderwright.engine.message.Message;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.planting.RimHeight;
 import borderwright.pack.alike.Alike;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -23,6 +26,13 @@ public record BriefSheet(Plan plan, Comparison variants, Optional<LocalDate> dat
     /** Which boxes figures are of, after a comma; empty where they are of all. */
     public String ofBoxes(RimHeight heights) {
         return heights.boxes().size() == plan.boxes().size() ? "" : ", " + Alike.inShort(heights.boxes());
+    }
+
+    /** What the layout says of planters that cannot be reached in every place. */
+    public List<Message> outOfReach() {
+        return plan.layout().notes().stream()
+                .filter(note -> note.code() == LayoutNote.LAYOUT_REACH || note.code() == LayoutNote.LAYOUT_NO_ACCESS)
+                .toList();
     }
 
     @Override

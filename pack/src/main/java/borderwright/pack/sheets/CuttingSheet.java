@@ -29,7 +29,7 @@ public record CuttingSheet(List<BoardCard> boards, Plan plan) implements Sheet {
 
     /** What is read before the first board. */
     public String intro(PrintedFigures f) {
-        return f.text(SheetMessage.CUTTING_INTRO.of());
+        return f.text(SheetMessage.CUTTING_INTRO.of(plan.cutting().waiting().isEmpty() ? "no" : "yes"));
     }
 
     /** The cuts of boards that are cut alike, as they are printed. */

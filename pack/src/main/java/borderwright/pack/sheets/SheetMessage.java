@@ -21,7 +21,8 @@ enum SheetMessage implements MessageCode {
     CUT_AT(piece("start")),
     CUT_CARD(count("right")),
     CUT_CARDS(count("left"), count("right")),
-    CUTTING_INTRO,
+    TOOLS_TO_BUILD(text("brush"), text("stapler"), text("planks")),
+    CUTTING_INTRO(text("waiting")),
     END_SQUARE,
     /** {@code point} is where the long point lies. */
     END_BEVELLED(angle("tilt"), message("point"), length("back")),

@@ -12,6 +12,7 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buildup.parts.PieceLabels;
 import borderwright.engine.filling.Filling;
+import borderwright.engine.filling.Weights;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.message.Message;
 import java.util.ArrayList;
@@ -132,8 +133,9 @@ final class AssemblySteps {
         double kg = steps.kg(all);
         int people = 1;
         if (whole && kg > Filling.LIFT_KG) {
-            people = 2;
-            details.add(AssemblyMessage.TWO_PEOPLE_FOR_WALL.of(kg));
+            // A side that is stood up where it lies rests on its bottom edge; a later one is carried.
+            people = Weights.people(turn == 0 ? kg / 2 : kg, Filling.LIFT_KG);
+            details.add(AssemblyMessage.PEOPLE_FOR_WALL.of(people, kg, turn == 0 ? "stand" : "carry"));
             if (!isAloneTold) {
                 isAloneTold = true;
                 details.add(AssemblyMessage.ALONE_BOARD_BY_BOARD.of());
@@ -175,7 +177,7 @@ final class AssemblySteps {
         int people = 1;
         if (isMoved) {
             double kg = steps.placedKg();
-            people = (int) StrictMath.ceil(kg / Filling.LIFT_KG);
+            people = Weights.people(kg, Filling.LIFT_KG);
             details.add(AssemblyMessage.WALLS_WEIGH.of(kg, people));
             details.add(check);
         }

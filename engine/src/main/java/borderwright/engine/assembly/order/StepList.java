@@ -92,8 +92,8 @@ final class StepList {
         String heaviest =
                 involved.stream().max(Comparator.comparingDouble(this::kg)).orElse("");
         if (atLeast == 1 && !heaviest.isEmpty() && kg(heaviest) > Filling.LIFT_KG) {
-            people = 2;
-            all.add(AssemblyMessage.TWO_PEOPLE_FOR_PIECE.of(heaviest, kg(heaviest)));
+            people = Weights.people(kg(heaviest), Filling.LIFT_KG);
+            all.add(AssemblyMessage.PEOPLE_FOR_PIECE.of(people, heaviest, kg(heaviest)));
         }
         List<String> added = involved.stream().filter(placed::add).toList();
         if (added.stream().anyMatch(this::isTreated)) {

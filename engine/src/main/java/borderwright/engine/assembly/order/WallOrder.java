@@ -83,10 +83,12 @@ final class WallOrder {
         return isStrap && !(isCarried(line.through()) && isCarried(line.into()));
     }
 
-    private boolean isCarried(String upright) {
+    private boolean isCarried(String piece) {
         return walls.stream()
                 .anyMatch(
-                        wall -> wall.carried().stream().anyMatch(u -> u.label().equals(upright)));
+                        wall -> wall.carried().stream().anyMatch(u -> u.label().equals(piece))
+                                || wall.parts().boards().stream()
+                                        .anyMatch(b -> b.label().equals(piece)));
     }
 
     private int later(int side, int other) {

@@ -14,6 +14,9 @@ import java.util.List;
  * @param measured how many of them were measured: all, or for a strip those along the wall
  */
 public record EdgeRing(List<String> ring, int measured) {
+    /** Ends the name of a corner that the program made. */
+    private static final String FRONT = "'";
+
     public EdgeRing {
         ring = List.copyOf(ring);
     }
@@ -31,7 +34,12 @@ public record EdgeRing(List<String> ring, int measured) {
 
     /** Name of the front corner of a strip that lies square off a corner along the wall. */
     static String front(String corner) {
-        return corner + "'";
+        return corner + FRONT;
+    }
+
+    /** Whether a corner was made by the program, so that nothing marks it on the ground. */
+    public static boolean isFront(String name, List<String> corners) {
+        return name.endsWith(FRONT) && corners.contains(name.substring(0, name.length() - FRONT.length()));
     }
 
     /**

@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import borderwright.engine.assembly.BoxBench;
 import borderwright.engine.assembly.FixingLine;
+import borderwright.engine.assembly.WallBench;
 import borderwright.engine.buildup.Footprints;
 import borderwright.engine.buildup.SeededBoxes;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
+import borderwright.engine.buildup.parts.ScrewLine;
 import borderwright.engine.geometry.Ring;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -18,9 +20,14 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
 
 /** The steps of random boxes, and the diagonals that square them. */
 class AssemblyOrderTest {
+    /** Faces nearer than this bear once the screws are tight, as the builder has it. */
+    private static final double BEARS_MM = 1.2;
+
     private static final Surroundings AROUND =
             new Surroundings(List.of(0), Surroundings.Finish.BRUSHED, Surroundings.Lining.LINER);
 
@@ -52,6 +59,55 @@ class AssemblyOrderTest {
                 assertThat(diagonal.lengthMm()).isCloseTo(StrictMath.sqrt(squared), within(1e-6));
             }
         }
+    }
+
+    /** Where a box turns inwards its corner posts stand away from the corner, and the straps lie on the boards. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {24, 25})
+    void aStrapNamesTheTwoPiecesThatItLiesOn(long seed) {
+        Set<Piece.Role> roles = new HashSet<>();
+        for (Box box : SeededBoxes.of(seed, 60)) {
+            for (WallBench wall : BoxBench.of(box, Footprints.SECTIONS).walls()) {
+                for (FixingLine line : wall.fixings()) {
+                    if (line.hold() == Box.Hold.STRAP_TO_UPRIGHT) {
+                        List<Piece> named = box.pieces().stream()
+                                .filter(piece ->
+                                        Set.of(line.through(), line.into()).contains(piece.label()))
+                                .toList();
+                        named.forEach(piece -> roles.add(piece.role()));
+                        assertThat(headsOf(box, wall, line))
+                                .hasSize(line.count())
+                                .allSatisfy(head -> assertThat(named)
+                                        .anyMatch(piece ->
+                                                piece.place().plan().toJts().distance(at(head)) < BEARS_MM
+                                                        && head.zMm()
+                                                                > piece.place().bottomMm()
+                                                        && head.zMm()
+                                                                < piece.place().topMm()));
+                    }
+                }
+            }
+        }
+        assertThat(roles).contains(Piece.Role.WALL, Piece.Role.POST);
+    }
+
+    private static List<ScrewLine> headsOf(Box box, WallBench wall, FixingLine line) {
+        return box.joints().stream()
+                .filter(joint -> joint.hold() == line.hold() && joint.side() == wall.index())
+                .flatMap(joint -> joint.screws().stream())
+                .filter(screw -> line.marks().stream()
+                        .anyMatch(mark ->
+                                StrictMath.abs(mark.xMm() - wall.face().x(screw.head())) < 1e-6
+                                        && StrictMath.abs(mark.upMm()
+                                                        - screw.zMm()
+                                                        + wall.face().bottomMm())
+                                                < 1e-6))
+                .toList();
+    }
+
+    private static org.locationtech.jts.geom.Point at(ScrewLine screw) {
+        return new GeometryFactory()
+                .createPoint(new Coordinate(screw.head().xMm(), screw.head().yMm()));
     }
 
     @ParameterizedTest(name = "seed {0}")
