@@ -64,6 +64,21 @@ class BorderSurveyTest {
             assertThat(ring.corner(5).yMm()).isCloseTo(540, within(1e-6));
         }
 
+        /** Two tapes of one length, 3 mm each: each checks half of the other, so 4.13 x 3 / sqrt(1/2) shows, and half of it moves the end. */
+        @Test
+        void aSlipInTheLengthOfAStraightStripMovesItsEnd() {
+            SurveyAnswer.Adjusted strip = border("A B")
+                    .strip(500)
+                    .tape("A B", 4000, 3)
+                    .tape("A B", 4001, 3)
+                    .adjusted();
+            double slipMm = 4.1321 * 3 / StrictMath.sqrt(0.5);
+            assertThat(strip.report().readings()).hasSize(2).allSatisfy(reading -> {
+                assertThat(reading.unnoticed().slip().orElseThrow()).isCloseTo(slipMm, within(0.01));
+                assertThat(reading.unnoticed().movesMm().orElseThrow()).isCloseTo(slipMm / 2, within(0.01));
+            });
+        }
+
         @Test
         void aStripNamedClockwiseHasItsFrontOnTheRight() {
             Outline outline = border("A B C")

@@ -171,7 +171,8 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
         return new Surroundings(
                 Surroundings.nearWalls(box.plan().outline(), plan.outline()),
                 filling.finish().coats() > 0 ? Surroundings.Finish.BRUSHED : Surroundings.Finish.NONE,
-                filling.liner().isPresent() ? Surroundings.Lining.LINER : Surroundings.Lining.NONE);
+                filling.liner().isPresent() ? Surroundings.Lining.LINER : Surroundings.Lining.NONE,
+                plan.garden().ground().surface().isHard() ? Surroundings.Bed.HARD : Surroundings.Bed.DUG);
     }
 
     private static OrderView order(AssemblyOrder order, List<Box> alike, PrintedFigures f, double turnRad) {

@@ -105,7 +105,7 @@ final class ScrewRows {
                     case LAP -> BenchMessage.TWO_IN_LAPPING_BOARDS.of(boards.written(line));
                     case CAPPING_TO_WALL -> BenchMessage.IN_A_LINE_DOWN.of(f.length(line.edgeMm()));
                     case TIE_TO_BRACE -> BenchMessage.SIDEWAYS_THROUGH_TIE.of(f.length(line.endMm()), heights(line));
-                    default -> BenchMessage.AT_CORNER_HEIGHTS.of(heights(line));
+                    default -> BenchMessage.AT_THE_CORNER.of();
                 });
     }
 
@@ -124,6 +124,8 @@ final class ScrewRows {
                     case LAP -> inCourses(line);
                     case CAPPING_TO_WALL ->
                         BenchMessage.SCREWS_THROUGH_AT.of(line.through(), alongs(line), line.count());
+                    case CORNER_STRAP, STRAP_TO_UPRIGHT, TIE_BRACKET ->
+                        BenchMessage.STRAP_OVER.of(line.through(), line.into(), heights(line), line.count());
                     case OTHER ->
                         line.into().isEmpty()
                                 ? BenchMessage.SCREWS_THROUGH_AT.of(line.through(), alongs(line), line.count())

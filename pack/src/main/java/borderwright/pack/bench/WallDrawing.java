@@ -33,19 +33,17 @@ import java.util.stream.Stream;
  */
 final class WallDrawing {
     private static final double SIDE_MM = 27;
-    private static final double RIGHT_MM = 21;
+    private static final double RIGHT_MM = 23;
     private static final double HEAD_MM = 0.5;
     private static final double MOST_HIGH_MM = 44;
     /** Beside its text a narrow wall need be no higher. */
     private static final double MOST_HIGH_NARROW_MM = 36;
 
     private static final double FIRST_ROW_MM = 6;
-    private static final double LAST_ROW_MM = 1;
+    private static final double LAST_ROW_MM = 0.6;
     /** A row of running distances beside the longest of its figures: arrow, elbow and the gap to the next row. */
-    private static final double BESIDE_FIGURE_MM = 6.6;
+    private static final double BESIDE_FIGURE_MM = 9.6;
 
-    /** Paper that a running figure takes up along the wall. */
-    private static final double PITCH_MM = 3.6;
     /** A wall is drawn no smaller than this: a batten of 47 mm is then a millimetre wide. */
     private static final double MOST_SCALE = 47;
 
@@ -76,10 +74,9 @@ final class WallDrawing {
     static List<Drawing> draw(WallBench wall, PrintedFigures f, double widthMm) {
         Span reach = WallExtent.along(wall);
         double room = widthMm - SIDE_MM - RIGHT_MM;
-        int figures = StrictMath.max(
-                2 * wall.parts().uprights().size(), WallExtent.others(wall).size());
-        int count = (int)
-                StrictMath.ceil(StrictMath.max(figures * PITCH_MM / room, reach.lengthMm() / (room * MOST_SCALE)));
+        int figures = StrictMath.max(RunningFigures.count(edges(wall)), RunningFigures.count(WallExtent.others(wall)));
+        int count = (int) StrictMath.ceil(StrictMath.max(
+                figures * Dimension.pitchMm(TextSize.NAME) / room, reach.lengthMm() / (room * MOST_SCALE)));
         Span up = WallExtent.up(wall);
         List<Stretch> stretches = count < 2 ? List.of(Stretch.whole(wall, reach)) : Stretch.of(wall, reach, count);
         double longest =
@@ -114,11 +111,17 @@ final class WallDrawing {
                 scale.words())));
     }
 
+    /** Both edges of every upright. */
+    private static List<Double> edges(WallBench wall) {
+        return wall.parts().uprights().stream()
+                .flatMap(upright ->
+                        Stream.of(upright.face().fromMm(), upright.face().toMm()))
+                .toList();
+    }
+
     /** Room for a row of running distances, as long as its longest figure needs. */
     private static double rowMm(WallBench wall, PrintedFigures f) {
-        Stream<Double> uprights = wall.parts().uprights().stream()
-                .flatMap(upright ->
-                        Stream.of(upright.face().fromMm(), upright.face().toMm()));
+        Stream<Double> uprights = edges(wall).stream();
         Stream<Double> others = Stream.concat(
                 WallExtent.others(wall).stream(), Stream.of(wall.faceSpan().toMm()));
         double longest = Stream.concat(uprights, others)
@@ -187,10 +190,7 @@ final class WallDrawing {
     /** First both edges of every upright; in a second row ties, dividers, joints and the right end. */
     private void running() {
         TreeMap<Double, String> first = new TreeMap<>();
-        for (BenchUpright upright : wall.parts().uprights()) {
-            RunningFigures.put(f, first, upright.face().fromMm());
-            RunningFigures.put(f, first, upright.face().toMm());
-        }
+        edges(wall).forEach(x -> RunningFigures.put(f, first, x));
         if (WallExtent.others(wall).isEmpty() && stretch.isLast()) {
             RunningFigures.put(f, first, wall.faceSpan().toMm());
         }

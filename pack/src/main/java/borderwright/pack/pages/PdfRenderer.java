@@ -40,6 +40,7 @@ final class PdfRenderer {
             builder.useFont(new PDFontSupplier(fonts.regular()), TypeFace.FAMILY, 400, FontStyle.NORMAL, true);
             builder.useFont(new PDFontSupplier(fonts.bold()), TypeFace.FAMILY, 700, FontStyle.NORMAL, true);
             builder.useObjectDrawerFactory(new Factory(drawings, new DrawingPainter(document, fonts)));
+            builder.useUnicodeLineBreaker(new FigureBreaker());
             builder.withHtmlContent(xhtml, null);
             builder.withProducer("Borderwright");
             try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {

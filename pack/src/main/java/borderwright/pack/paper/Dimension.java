@@ -24,6 +24,11 @@ public final class Dimension {
 
     private Dimension() {}
 
+    /** Paper that a text turned across a running dimension takes up along it, mm. */
+    public static double pitchMm(TextSize size) {
+        return PITCH_MM * size.emMm() / SIZE.emMm();
+    }
+
     /**
      * The distance between two spots, written beside a line parallel to them.
      *
@@ -116,7 +121,7 @@ public final class Dimension {
      * @param offsetMm how far to the left of the way the line lies, mm; negative to the right
      */
     public static void running(DrawingBuilder sketch, List<Spot> spots, List<String> texts, double offsetMm) {
-        running(sketch, spots, texts, offsetMm, SIZE);
+        running(sketch, spots, texts, offsetMm, SIZE, Start.ZERO, aside(sketch));
     }
 
     /** Whether the first spot of running distances is their zero, or lies further along because the drawing is cut. */
@@ -125,7 +130,19 @@ public final class Dimension {
         CONTINUED
     }
 
-    /** The same in another size of text, such as one that is read at arm's length. */
+    /** Writes a text at its place, or near its target. */
+    @FunctionalInterface
+    private interface Writer {
+        void write(String text, Spot target, TextSize size, DrawingBuilder.Place place, double turnDeg);
+    }
+
+    /** On a plan much else is drawn: at a bend the texts of two lines meet, and the later one looks for a place of its own. */
+    private static Writer aside(DrawingBuilder sketch) {
+        return (text, target, size, place, turnDeg) ->
+                sketch.label(text, target, size, TypeFace.REGULAR, Tone.BLACK, List.of(place), turnDeg);
+    }
+
+    /** The same in another size of text, such as one that is read at arm's length, each text at the end of its line. */
     public static void running(
             DrawingBuilder sketch, List<Spot> spots, List<String> texts, double offsetMm, TextSize size) {
         running(sketch, spots, texts, offsetMm, size, Start.ZERO);
@@ -134,6 +151,17 @@ public final class Dimension {
     /** The same for a drawing that may be cut. */
     public static void running(
             DrawingBuilder sketch, List<Spot> spots, List<String> texts, double offsetMm, TextSize size, Start start) {
+        running(sketch, spots, texts, offsetMm, size, start, sketch::figure);
+    }
+
+    private static void running(
+            DrawingBuilder sketch,
+            List<Spot> spots,
+            List<String> texts,
+            double offsetMm,
+            TextSize size,
+            Start start,
+            Writer writer) {
         Spot along = spots.get(spots.size() - 1).minus(spots.get(0)).unit();
         Spot out = along.left().times(StrictMath.signum(offsetMm));
         double distance = StrictMath.abs(offsetMm);
@@ -143,7 +171,7 @@ public final class Dimension {
             extension(sketch, spots.get(0), out, distance);
             sketch.dot(zero, 0.9, Pen.FINE, Tone.WHITE);
         }
-        List<Double> places = spread(spots, along, PITCH_MM * size.emMm() / SIZE.emMm());
+        List<Double> places = spread(spots, along, pitchMm(size));
         for (int i = 1; i < spots.size(); i++) {
             Spot on = spots.get(i).plus(out.times(distance));
             extension(sketch, spots.get(i), out, distance - BEYOND_MM);
@@ -151,7 +179,7 @@ public final class Dimension {
             double shift = places.get(i) - spots.get(i).minus(spots.get(0)).dot(along);
             Spot elbow = on.plus(out.times(ELBOW_MM)).plus(along.times(shift));
             sketch.line(Pen.FINE, on, elbow);
-            acrossText(sketch, elbow.plus(out.times(GAP_MM)), out, texts.get(i - 1), size);
+            acrossText(writer, elbow.plus(out.times(GAP_MM)), out, texts.get(i - 1), size);
         }
     }
 
@@ -174,7 +202,7 @@ public final class Dimension {
         Spot out = along.left();
         List<Spot> from = new ArrayList<>(spots);
         from.add(0, spots.get(0).minus(along.times(NO_NEIGHBOUR_MM)));
-        List<Double> places = spread(from, along, PITCH_MM * size.emMm() / SIZE.emMm());
+        List<Double> places = spread(from, along, pitchMm(size));
         for (int i = 0; i < spots.size(); i++) {
             Spot start = spots.get(i).plus(out.times(GAP_MM));
             double shift =
@@ -182,7 +210,7 @@ public final class Dimension {
             Spot elbow = start.plus(out.times(ELBOW_MM)).plus(along.times(shift));
             sketch.line(Pen.FINE, spots.get(i), start);
             sketch.line(Pen.FINE, start, elbow);
-            acrossText(sketch, elbow.plus(out.times(GAP_MM)), out, names.get(i), size);
+            acrossText(sketch::figure, elbow.plus(out.times(GAP_MM)), out, names.get(i), size);
         }
     }
 
@@ -192,14 +220,13 @@ public final class Dimension {
         sketch.shape(List.of(tip, back.plus(side), back.minus(side)), null, Tone.BLACK);
     }
 
-    private static void acrossText(DrawingBuilder sketch, Spot start, Spot out, String text, TextSize size) {
+    private static void acrossText(Writer writer, Spot start, Spot out, String text, TextSize size) {
         boolean flip = out.x() < -1e-9 || (StrictMath.abs(out.x()) <= 1e-9 && out.y() > 0);
         Spot along = flip ? out.times(-1) : out;
         double turnDeg = StrictMath.toDegrees(StrictMath.atan2(-along.y(), along.x()));
         Spot baseline = start.plus(along.left().times(-0.36 * size.emMm()));
-        // At a bend the texts of two lines meet: the later one then looks for a place of its own.
         DrawingBuilder.Place first = new DrawingBuilder.Place(baseline, flip ? Mark.Anchor.END : Mark.Anchor.START);
-        sketch.label(text, start, size, TypeFace.REGULAR, Tone.BLACK, List.of(first), turnDeg);
+        writer.write(text, start, size, first, turnDeg);
     }
 
     /**

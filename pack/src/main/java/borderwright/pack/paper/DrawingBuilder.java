@@ -140,6 +140,23 @@ public final class DrawingBuilder {
         return this;
     }
 
+    /** A text that belongs where it is, whatever strokes run there; a label for its target where another text stands already. */
+    public DrawingBuilder figure(String text, Spot target, TextSize size, Place place, double turnDeg) {
+        Mark.Text written = new Mark.Text(
+                TypeFace.REGULAR.writable(text),
+                place.at(),
+                size,
+                place.anchor(),
+                turnDeg,
+                TypeFace.REGULAR,
+                Tone.BLACK);
+        TextBox room = written.box().grown(TIGHT_MARGIN_MM);
+        boolean isFree = room.inside(widthMm, heightMm) && texts.stream().noneMatch(t -> room.overlaps(t.box()));
+        return isFree
+                ? text(text, place.at(), size, place.anchor(), TypeFace.REGULAR, turnDeg, Tone.BLACK)
+                : label(text, target, size, TypeFace.REGULAR, Tone.BLACK, List.of(place), turnDeg);
+    }
+
     /** A label that is drawn at the first of some places that is free, and left out when none is: it is said elsewhere too. */
     public DrawingBuilder labelIfRoom(String text, TextSize size, Tone tone, List<Place> places) {
         wanted.add(new OnLayer(

@@ -2,6 +2,8 @@ package borderwright.pack.sheets;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.layout.plan.SidePlan;
+import borderwright.engine.layout.run.LayoutNote;
+import borderwright.engine.message.Message;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.planting.RimHeight;
 import borderwright.pack.alike.Alike;
@@ -53,6 +55,13 @@ public record PlanSheet(Plan plan, Drawing drawing, List<Drawing> fronts, Orient
                         + f.length(box.plan().platformMm())
                         + box.plan().capped()
                         + (box.plan().planters().size() > 1 ? box.plan().name() : ""));
+    }
+
+    /** What the layout says that the table does not: heights of stepped boxes stand there, and on the ground sheet. */
+    public List<Message> notes() {
+        return plan.layout().notes().stream()
+                .filter(note -> note.code() != LayoutNote.LAYOUT_STEPPED_BOX)
+                .toList();
     }
 
     /** Heights of a box as built. */

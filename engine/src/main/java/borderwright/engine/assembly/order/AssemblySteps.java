@@ -190,7 +190,9 @@ final class AssemblySteps {
     }
 
     private Message moved() {
-        return AssemblyMessage.MOVE_WALLS.of(walls.stream().anyMatch(wall -> footMm(wall) < 0) ? "lift" : "slide");
+        boolean areFeetInHoles = walls.stream().anyMatch(wall -> footMm(wall) < 0);
+        return AssemblyMessage.MOVE_WALLS.of(
+                areFeetInHoles ? "lift" : around.bed() == Surroundings.Bed.HARD ? "slide" : "bridge");
     }
 
     private void dividers() {

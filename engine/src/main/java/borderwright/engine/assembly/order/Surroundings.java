@@ -14,8 +14,9 @@ import java.util.TreeSet;
  * @param nearWalls its sides behind which a house, wall, fence or hedge leaves no room for a drill, 0 first
  * @param finish of its outer faces
  * @param lining of its walls
+ * @param bed that it stands on
  */
-public record Surroundings(List<Integer> nearWalls, Finish finish, Lining lining) {
+public record Surroundings(List<Integer> nearWalls, Finish finish, Lining lining, Bed bed) {
     /** A person with a drill needs this much room behind a wall, mm (common practice, no source). */
     public static final double DRILL_ROOM_MM = 450;
 
@@ -36,6 +37,12 @@ public record Surroundings(List<Integer> nearWalls, Finish finish, Lining lining
     public enum Lining {
         NONE,
         LINER
+    }
+
+    /** What walls that were built elsewhere are moved onto. */
+    public enum Bed {
+        DUG,
+        HARD
     }
 
     /**

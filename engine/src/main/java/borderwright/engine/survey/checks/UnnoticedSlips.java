@@ -18,7 +18,8 @@ import java.util.function.IntToDoubleFunction;
  * <p>With redundancy number {@code r} and standard deviation {@code s}, a slip shows from {@code 4.13 s / sqrt(r)} on (the
  * minimal detectable bias of W. Baarda, A testing procedure for use in geodetic networks, 1968: one reading tested at a false
  * alarm of 0.1 %, the slip found with a chance of 80 %). It moves the places by {@code Qa' / s2} times itself (external
- * reliability). A corner counts square to the edges that meet there, against the gap that is kept at each.
+ * reliability). A corner counts square to the edges that meet there, against the gap that is kept at each; the end of a
+ * strip also along its edge.
  *
  * <p>Heights are not judged: a level is read once, and its table says that nothing checks it.
  *
@@ -34,13 +35,28 @@ public final class UnnoticedSlips {
     private final Adjustment adjustment;
     private final List<Held> held = new ArrayList<>();
 
-    /** A corner where an edge begins or ends, the direction square to that edge, and the room there. */
-    private record Held(int unknown, Point square, double roomMm, String corner) {}
+    /**
+     * A corner, the direction in which it may not move, and the room there.
+     *
+     * @param unknown of its place
+     * @param against unknown of the place that its move is measured from; itself where it is measured from the plan
+     */
+    private record Held(int unknown, int against, Point direction, double roomMm, String corner) {
+        double moves(IntToDoubleFunction moves) {
+            double x = moves.applyAsDouble(unknown);
+            double y = moves.applyAsDouble(unknown + 1);
+            if (against != unknown) {
+                x -= moves.applyAsDouble(against);
+                y -= moves.applyAsDouble(against + 1);
+            }
+            return StrictMath.abs(x * direction.xMm() + y * direction.yMm());
+        }
+    }
 
     /**
      * Where a slip moves a corner most against its room.
      *
-     * @param movesMm square to the edge
+     * @param movesMm how far
      */
     record Worst(double movesMm, double roomMm, String corner) {
         double share() {
@@ -64,9 +80,27 @@ public final class UnnoticedSlips {
                     .left();
             double room = roomMm(book, edge);
             for (int corner : List.of(from, to)) {
-                held.add(new Held(network.placeUnknown(corner), square, room, network.name(corner)));
+                int unknown = network.placeUnknown(corner);
+                held.add(new Held(unknown, unknown, square, room, network.name(corner)));
             }
         }
+        if (!book.order().closed()) {
+            int last = corners.size() - 1;
+            end(corners.get(0), corners.get(1), roomMm(book, book.edges().size() - 1));
+            end(corners.get(last), corners.get(last - 1), roomMm(book, last));
+        }
+    }
+
+    /** The end of a strip may not move along its edge: what the run is laid out on is the length of that edge. */
+    private void end(int corner, int next, double roomMm) {
+        Network network = adjustment.network();
+        Point along = adjustment
+                .positions()
+                .at(next)
+                .minus(adjustment.positions().at(corner))
+                .unit();
+        held.add(new Held(
+                network.placeUnknown(corner), network.placeUnknown(next), along, roomMm, network.name(corner)));
     }
 
     private static double roomMm(FieldBook book, int edge) {
@@ -83,11 +117,9 @@ public final class UnnoticedSlips {
     Worst worst(IntToDoubleFunction moves) {
         Worst worst = new Worst(0, ROOM_WITHOUT_GAP_MM, held.get(0).corner);
         for (Held one : held) {
-            double x = moves.applyAsDouble(one.unknown);
-            double y = moves.applyAsDouble(one.unknown + 1);
-            double square = StrictMath.abs(x * one.square.xMm() + y * one.square.yMm());
-            if (square / one.roomMm > worst.share()) {
-                worst = new Worst(square, one.roomMm, one.corner);
+            double far = one.moves(moves);
+            if (far / one.roomMm > worst.share()) {
+                worst = new Worst(far, one.roomMm, one.corner);
             }
         }
         return worst;

@@ -29,7 +29,7 @@ class AssemblyOrderTest {
     private static final double BEARS_MM = 1.2;
 
     private static final Surroundings AROUND =
-            new Surroundings(List.of(0), Surroundings.Finish.BRUSHED, Surroundings.Lining.LINER);
+            new Surroundings(List.of(0), Surroundings.Finish.BRUSHED, Surroundings.Lining.LINER, Surroundings.Bed.DUG);
 
     /** The 3-4-5 triangle of every set square. */
     @Test

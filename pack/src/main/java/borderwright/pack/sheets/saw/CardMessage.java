@@ -14,7 +14,7 @@ import java.util.List;
 /** How a saw is set and the board lies, or a cut is made by hand. */
 enum CardMessage implements MessageCode {
     /** {@code stop} is yes or no. */
-    CARDS_INTRO(text("stop"), semicolons("kerfs")),
+    CARDS_INTRO(text("stop"), text("hand"), semicolons("kerfs")),
     SAW_KERF(text("saw"), piece("kerf")),
     CARD_TITLE(count("number"), text("saw")),
     CARD_PIECES(count("many")),

@@ -40,12 +40,13 @@ public record SetUpSheet(Plan plan, List<Drawing> drawings, double columnMm, dou
     public String intro(PrintedFigures f) {
         boolean stops =
                 plan.cutting().setUps().stream().anyMatch(setUp -> setUp.stop().ticks() > 0);
+        boolean byHand = plan.cutting().setUps().stream().anyMatch(setUp -> setUp.kind() == null);
         List<Message> kerfs = plan.garden().saws().stream()
                 .filter(saw -> plan.cutting().setUps().stream()
                         .anyMatch(setUp -> setUp.saw().equals(saw.name())))
                 .map(saw -> CardMessage.SAW_KERF.of(saw.name(), saw.kerfMm()))
                 .toList();
-        return f.text(CardMessage.CARDS_INTRO.of(stops ? "yes" : "no", kerfs));
+        return f.text(CardMessage.CARDS_INTRO.of(stops ? "yes" : "no", byHand ? "yes" : "no", kerfs));
     }
 
     /** The pages of cards, each with a left and a right column. */
