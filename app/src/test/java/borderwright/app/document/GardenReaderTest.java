@@ -3,6 +3,7 @@ package borderwright.app.document;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.garden.given.GardenDocument;
+import borderwright.engine.garden.given.GivenArc;
 import borderwright.engine.garden.given.GivenGarden;
 import borderwright.engine.garden.given.GivenMeasure;
 import borderwright.engine.garden.given.GivenRun;
@@ -113,7 +114,7 @@ class GardenReaderTest {
                             GivenMeasure.GivenLevelReading.class,
                             GivenMeasure.GivenRise.class,
                             GivenMeasure.GivenWallLean.class,
-                            GivenMeasure.GivenArcRise.class);
+                            GivenArc.class);
             assertThat(garden.survey().measures().get(0).with()).isEqualTo(Instrument.LONG_TAPE);
             assertThat(((GivenMeasure.GivenTapeLength)
                                     garden.survey().measures().get(0))

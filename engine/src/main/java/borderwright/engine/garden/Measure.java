@@ -1,6 +1,7 @@
 package borderwright.engine.garden;
 
 import borderwright.engine.garden.vocabulary.ArcBulge;
+import borderwright.engine.garden.vocabulary.ArcTaken;
 import borderwright.engine.garden.vocabulary.LeftOrRight;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.garden.vocabulary.TapeHeld;
@@ -111,8 +112,19 @@ public sealed interface Measure {
         }
     }
 
-    /** A curved edge: how far its middle stands off the straight chord between its corners. */
-    record ArcRise(Names arc, Reading rise, ArcBulge bulges, Optional<Instrument> with) implements Measure {
+    /**
+     * A curved edge: how far a place on it stands off the chord between its corners, or how long it is.
+     *
+     * @param along from the first corner along the chord; empty at its middle, and for a tape along the wall
+     */
+    record ArcReading(
+            Names arc,
+            Reading reads,
+            ArcTaken taken,
+            Optional<Length> along,
+            ArcBulge bulges,
+            Optional<Instrument> with)
+            implements Measure {
         @Override
         public List<String> points() {
             return arc.list();

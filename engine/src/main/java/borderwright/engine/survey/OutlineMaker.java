@@ -109,29 +109,57 @@ final class OutlineMaker {
         return worst;
     }
 
-    /** The mean of all rises taken at the edge, weighted by their sureness; outward positive. */
+    /** The rise that fits all that was measured of the edge's curve; outward positive, 0 for a straight edge. */
     private double riseMm(int edge, double chordMm) {
-        double weights = 0;
-        double sum = 0;
-        for (int i = 0; i < book.notes().measures().size(); i++) {
-            if (book.notes().measures().get(i) instanceof Measure.ArcRise arc
-                    && book.edges().number(arc.arc()) == edge) {
-                if (arc.rise().mm() > chordMm / 2) {
-                    tooHigh(arc, i, chordMm);
-                    continue;
-                }
-                double sd = arc.rise().sdMm();
-                weights += 1 / (sd * sd);
-                sum += (arc.bulges() == ArcBulge.OUTWARD ? 1 : -1) * arc.rise().mm() / (sd * sd);
-            }
+        CurveFit fit = new CurveFit(chordMm);
+        List<CurveReading> readings = curveReadings(edge);
+        readings.forEach(reading -> reading.into(fit, chordMm));
+        if (readings.isEmpty()) {
+            return 0;
         }
-        return weights == 0 ? 0 : sum / weights;
+        int before = problems.size();
+        for (int i = 0; i < readings.size(); i++) {
+            curveProblem(readings.get(i), readings.get(0).measure().bulges(), fit, i, chordMm)
+                    .ifPresent(problems::add);
+        }
+        if (problems.size() > before) {
+            return 0;
+        }
+        CurveFit.Rise rise = fit.fit();
+        rise.wrong().ifPresent(i -> {
+            CurveReading wrong = readings.get(i);
+            Message message = OutlineMessage.CURVE_DISAGREES.of(wrong.name(), wrong.readMm(), rise.impliedMm());
+            problems.add(new Problem(wrong.where(), message));
+        });
+        return readings.get(0).measure().bulges() == ArcBulge.OUTWARD ? rise.riseMm() : -rise.riseMm();
     }
 
-    private void tooHigh(Measure.ArcRise arc, int measure, double chordMm) {
-        Message message =
-                OutlineMessage.ARC_TOO_HIGH.of(arc.arc().dashed(), arc.rise().mm(), chordMm, chordMm / 2);
-        problems.add(new Problem("survey.measures[" + measure + "].reads", message));
+    private List<CurveReading> curveReadings(int edge) {
+        List<CurveReading> readings = new ArrayList<>();
+        for (int i = 0; i < book.notes().measures().size(); i++) {
+            if (book.notes().measures().get(i) instanceof Measure.ArcReading arc
+                    && book.edges().number(arc.arc()) == edge) {
+                readings.add(new CurveReading("survey.measures[" + i + "].reads", arc));
+            }
+        }
+        return readings;
+    }
+
+    private static Optional<Problem> curveProblem(
+            CurveReading reading, ArcBulge bulges, CurveFit fit, int number, double chordMm) {
+        Optional<Message> message = Optional.empty();
+        double read = reading.readMm();
+        if (reading.measure().bulges() != bulges) {
+            message = Optional.of(OutlineMessage.CURVE_BOTH_WAYS.of(reading.name()));
+        } else if (reading.alongMm(chordMm) >= chordMm) {
+            message = Optional.of(
+                    OutlineMessage.CURVE_BEYOND_CHORD.of(reading.name(), reading.alongMm(chordMm), chordMm));
+        } else if (fit.isBeyondHalfCircle(number)) {
+            message = Optional.of(OutlineMessage.ARC_TOO_HIGH.of(reading.name(), read, chordMm, fit.mostMm(number)));
+        } else if (reading.isTape() && read <= chordMm) {
+            message = Optional.of(OutlineMessage.CURVE_SHORTER_THAN_CHORD.of(reading.name(), read, chordMm));
+        }
+        return message.map(found -> new Problem(reading.where(), found));
     }
 
     private List<Spot> spots(Ring ring) {

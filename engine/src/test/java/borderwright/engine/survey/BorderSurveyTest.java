@@ -4,9 +4,13 @@ import static borderwright.engine.survey.SurveyExamples.border;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.garden.given.GivenArc;
 import borderwright.engine.garden.vocabulary.ArcBulge;
+import borderwright.engine.garden.vocabulary.ArcTaken;
 import borderwright.engine.garden.vocabulary.EdgeKind;
+import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.geometry.Ring;
+import borderwright.engine.measure.Length;
 import borderwright.engine.message.English;
 import borderwright.engine.survey.checks.SurveyReport.Closing;
 import java.util.List;
@@ -77,6 +81,31 @@ class BorderSurveyTest {
                 assertThat(reading.unnoticed().slip().orElseThrow()).isCloseTo(slipMm, within(0.01));
                 assertThat(reading.unnoticed().movesMm().orElseThrow()).isCloseTo(slipMm / 2, within(0.01));
             });
+        }
+
+        /** Radius 3000 over a chord of 4000: rise 763.932; at a quarter of the chord it stands off 592.359, and it is 4378.366 long. */
+        @Test
+        void aCurveComesFromOffsetsAndATapeTogether() {
+            Outline outline = rectangle()
+                    .add(new GivenArc(
+                            Names.of("A", "B"),
+                            Length.ofMm(592),
+                            null,
+                            Length.ofMm(1000),
+                            ArcBulge.OUTWARD,
+                            null,
+                            null))
+                    .add(new GivenArc(
+                            Names.of("A", "B"),
+                            Length.ofMm(4378),
+                            ArcTaken.ALONG_THE_WALL,
+                            null,
+                            ArcBulge.OUTWARD,
+                            null,
+                            null))
+                    .adjusted()
+                    .outline();
+            assertThat(outline.edges().get(0).riseMm()).isCloseTo(763.932, within(1.0));
         }
 
         @Test

@@ -1,6 +1,7 @@
 package borderwright.engine.survey;
 
 import borderwright.engine.garden.SurveySpec;
+import borderwright.engine.garden.given.GivenArc;
 import borderwright.engine.garden.given.GivenMeasure;
 import borderwright.engine.garden.given.GivenSurvey;
 import borderwright.engine.garden.given.GivenSurvey.GivenEdge;
@@ -111,7 +112,7 @@ public final class SurveyExamples {
     }
 
     public SurveyExamples arc(String edge, double riseMm, ArcBulge bulges) {
-        measures.add(new GivenMeasure.GivenArcRise(names(edge), Length.ofMm(riseMm), bulges, null, null));
+        measures.add(GivenArc.of(names(edge), Length.ofMm(riseMm), bulges));
         return this;
     }
 

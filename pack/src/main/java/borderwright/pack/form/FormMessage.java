@@ -61,7 +61,7 @@ public enum FormMessage implements MessageCode {
     FORM_LEANS,
     FORM_LEANS_HOW,
     FORM_ARCS,
-    FORM_ARCS_HOW(commas("bulges")),
+    FORM_ARCS_HOW(commas("taken"), commas("bulges")),
     FORM_RISES,
     FORM_RISES_HOW,
     FORM_NEAR,

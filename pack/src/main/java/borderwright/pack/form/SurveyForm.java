@@ -1,10 +1,12 @@
 package borderwright.pack.form;
 
+import borderwright.engine.garden.given.GivenArc;
 import borderwright.engine.garden.given.GivenGround;
 import borderwright.engine.garden.given.GivenMeasure;
 import borderwright.engine.garden.given.GivenNearby;
 import borderwright.engine.garden.given.GivenSurvey;
 import borderwright.engine.garden.vocabulary.ArcBulge;
+import borderwright.engine.garden.vocabulary.ArcTaken;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.Names;
 import borderwright.engine.garden.vocabulary.NearbyKind;
@@ -109,7 +111,7 @@ public record SurveyForm(PaperSize paper, UnitSystem units) {
 
     public FormTable offsets() {
         return measures(
-                GivenMeasure.GivenBaselineOffset.class, FormMessage.FORM_OFFSETS, FormMessage.FORM_OFFSETS_HOW.of(), 5);
+                GivenMeasure.GivenBaselineOffset.class, FormMessage.FORM_OFFSETS, FormMessage.FORM_OFFSETS_HOW.of(), 4);
     }
 
     public FormTable angles() {
@@ -123,14 +125,15 @@ public record SurveyForm(PaperSize paper, UnitSystem units) {
 
     public FormTable arcs() {
         return measures(
-                GivenMeasure.GivenArcRise.class,
+                GivenArc.class,
                 FormMessage.FORM_ARCS,
-                FormMessage.FORM_ARCS_HOW.of(DocumentKeys.choices(ArcBulge.class)),
-                2);
+                FormMessage.FORM_ARCS_HOW.of(
+                        DocumentKeys.choices(ArcTaken.class), DocumentKeys.choices(ArcBulge.class)),
+                1);
     }
 
     public FormTable rises() {
-        return measures(GivenMeasure.GivenRise.class, FormMessage.FORM_RISES, FormMessage.FORM_RISES_HOW.of(), 2);
+        return measures(GivenMeasure.GivenRise.class, FormMessage.FORM_RISES, FormMessage.FORM_RISES_HOW.of(), 1);
     }
 
     public FormTable near() {
@@ -147,6 +150,6 @@ public record SurveyForm(PaperSize paper, UnitSystem units) {
     }
 
     private int tallRows() {
-        return paper == PaperSize.A4 ? 8 : 6;
+        return paper == PaperSize.A4 ? 7 : 5;
     }
 }

@@ -1,5 +1,6 @@
 package borderwright.engine.garden.checks;
 
+import borderwright.engine.garden.given.GivenArc;
 import borderwright.engine.garden.given.GivenMeasure;
 import borderwright.engine.garden.given.GivenSurvey;
 import borderwright.engine.garden.vocabulary.Names;
@@ -114,7 +115,7 @@ final class SurveyChecks {
             points(rise.rise(), 2, where + ".rise", "rise");
         } else if (measure instanceof GivenMeasure.GivenWallLean lean) {
             edges.requireEdge(lean.lean(), where + ".lean", found);
-        } else if (measure instanceof GivenMeasure.GivenArcRise arc) {
+        } else if (measure instanceof GivenArc arc) {
             edges.requireEdge(arc.arc(), where + ".arc", found);
         } else {
             throw new IllegalArgumentException("unknown kind of measure: " + measure);

@@ -1,6 +1,5 @@
 package borderwright.engine.garden.given;
 
-import borderwright.engine.garden.vocabulary.ArcBulge;
 import borderwright.engine.garden.vocabulary.Described;
 import borderwright.engine.garden.vocabulary.LeftOrRight;
 import borderwright.engine.garden.vocabulary.Names;
@@ -20,7 +19,7 @@ public sealed interface GivenMeasure
                 GivenMeasure.GivenLevelReading,
                 GivenMeasure.GivenRise,
                 GivenMeasure.GivenWallLean,
-                GivenMeasure.GivenArcRise {
+                GivenArc {
 
     /** What it was taken with; null when not given. */
     @Nullable
@@ -241,32 +240,6 @@ public sealed interface GivenMeasure
 
             @Described(
                     value = "how far each may be out, as one standard deviation",
-                    otherwise = "by the instrument",
-                    atLeast = 0.01)
-            @Nullable
-            Length giveOrTake,
-
-            @Described(value = "what it was taken with", otherwise = "tape") @Nullable
-            Instrument with)
-            implements GivenMeasure {}
-
-    /** A curved edge: how far its middle stands off the straight chord between its corners. */
-    @Described("a curved edge: how far its middle stands off the straight line between its two corners")
-    record GivenArcRise(
-            @Described(value = "the edge's two corners", example = "A B")
-            Names arc,
-
-            @Described(
-                    value = "the rise at the middle of the chord",
-                    example = "310 mm",
-                    atLeast = 1,
-                    usuallyAtMost = 20_000)
-            Length reads,
-
-            @Described(value = "which way it bulges") ArcBulge bulges,
-
-            @Described(
-                    value = "how far it may be out, as one standard deviation",
                     otherwise = "by the instrument",
                     atLeast = 0.01)
             @Nullable

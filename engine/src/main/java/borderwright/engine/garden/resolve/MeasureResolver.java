@@ -2,7 +2,9 @@ package borderwright.engine.garden.resolve;
 
 import borderwright.engine.garden.Measure;
 import borderwright.engine.garden.Measure.Reading;
+import borderwright.engine.garden.given.GivenArc;
 import borderwright.engine.garden.given.GivenMeasure;
+import borderwright.engine.garden.vocabulary.ArcTaken;
 import borderwright.engine.garden.vocabulary.LeftOrRight;
 import borderwright.engine.garden.vocabulary.TapeHeld;
 import borderwright.engine.measure.Angle;
@@ -73,9 +75,14 @@ final class MeasureResolver {
                     taped(g.bottom(), g.giveOrTake(), g.with()),
                     Optional.ofNullable(g.with()));
         }
-        if (given instanceof GivenMeasure.GivenArcRise g) {
-            return new Measure.ArcRise(
-                    g.arc(), taped(g.reads(), g.giveOrTake(), g.with()), g.bulges(), Optional.ofNullable(g.with()));
+        if (given instanceof GivenArc g) {
+            return new Measure.ArcReading(
+                    g.arc(),
+                    taped(g.reads(), g.giveOrTake(), g.with()),
+                    in.or("taken", g.taken(), ArcTaken.SQUARE_OFF, ""),
+                    Optional.ofNullable(g.along()),
+                    g.bulges(),
+                    Optional.ofNullable(g.with()));
         }
         throw new IllegalArgumentException("unknown kind of measure: " + given);
     }

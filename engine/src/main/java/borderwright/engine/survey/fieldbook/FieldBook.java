@@ -149,12 +149,18 @@ public final class FieldBook {
                     rise.rise().last(),
                     rise.height().mm(),
                     rise.height().sdMm());
-        } else if (measure instanceof Measure.WallLean lean) {
+        } else {
+            enterEdge(measure, where);
+        }
+    }
+
+    private void enterEdge(Measure measure, String where) {
+        if (measure instanceof Measure.WallLean lean) {
             String wall = lean.lean().dashed();
             alone(where + ".top", ReadingMessage.READING_WALL_TOP.of(wall), lean.top());
             alone(where + ".bottom", ReadingMessage.READING_WALL_BOTTOM.of(wall), lean.bottom());
-        } else if (measure instanceof Measure.ArcRise arc) {
-            alone(where + ".reads", ReadingMessage.READING_ARC.of(arc.arc().dashed()), arc.rise());
+        } else if (measure instanceof Measure.ArcReading arc) {
+            alone(where + ".reads", ReadingMessage.READING_ARC.of(arc.arc().dashed(), arc.taken()), arc.reads());
         } else {
             throw new IllegalArgumentException("a measure of a kind that the survey does not know: " + measure);
         }

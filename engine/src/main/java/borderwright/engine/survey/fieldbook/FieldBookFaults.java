@@ -94,7 +94,7 @@ public final class FieldBookFaults {
         } else if (measure instanceof Measure.WallLean lean) {
             edge(lean.lean(), where + ".lean");
             lengthBy(measure.with(), where);
-        } else if (measure instanceof Measure.ArcRise arc) {
+        } else if (measure instanceof Measure.ArcReading arc) {
             edge(arc.arc(), where + ".arc");
             lengthBy(measure.with(), where);
         }

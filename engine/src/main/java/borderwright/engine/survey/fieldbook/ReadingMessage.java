@@ -1,5 +1,6 @@
 package borderwright.engine.survey.fieldbook;
 
+import static borderwright.engine.message.Slot.choice;
 import static borderwright.engine.message.Slot.text;
 
 import borderwright.engine.message.MessageCode;
@@ -18,7 +19,7 @@ public enum ReadingMessage implements MessageCode {
     READING_RISE(text("line")),
     READING_WALL_TOP(text("wall")),
     READING_WALL_BOTTOM(text("wall")),
-    READING_ARC(text("edge"));
+    READING_ARC(text("edge"), choice("taken"));
 
     private final List<Slot> slots;
 

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import borderwright.engine.TestBoxes;
 import borderwright.engine.garden.Origins.Kind;
 import borderwright.engine.garden.Origins.Origin;
+import borderwright.engine.garden.given.GivenArc;
 import borderwright.engine.garden.given.GivenBuild;
 import borderwright.engine.garden.given.GivenGarden;
 import borderwright.engine.garden.given.GivenMeasure;
-import borderwright.engine.garden.given.GivenMeasure.GivenArcRise;
 import borderwright.engine.garden.given.GivenMeasure.GivenBaselineOffset;
 import borderwright.engine.garden.given.GivenMeasure.GivenGaugeAngle;
 import borderwright.engine.garden.given.GivenMeasure.GivenLevelReading;
@@ -51,7 +51,7 @@ class RunBuildSurveyDefaultsTest {
             new GivenLevelReading("A", Length.ZERO, null, null),
             new GivenRise(AB, Length.ZERO, null, null),
             new GivenWallLean(AB, SHORT, SHORT, null, null),
-            new GivenArcRise(AB, SHORT, ArcBulge.OUTWARD, null, null));
+            GivenArc.of(AB, SHORT, ArcBulge.OUTWARD));
 
     private static final Map<String, Origin> RUN = Map.ofEntries(
             row("runs[0].join", "joined", "saves walls"),
@@ -107,6 +107,7 @@ class RunBuildSurveyDefaultsTest {
             row("survey.measures[4].give or take", "as of a string line", PRACTICE),
             row("survey.measures[5].give or take", "as of a water level", PRACTICE),
             row("survey.measures[6].give or take", "as of a tape", PRACTICE),
+            row("survey.measures[7].taken", "square off", ""),
             row("survey.measures[7].give or take", "as of a tape", PRACTICE));
 
     private static final Map<String, Origin> RESOLVED = resolved();

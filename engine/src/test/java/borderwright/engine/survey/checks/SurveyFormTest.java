@@ -7,8 +7,10 @@ import static borderwright.engine.survey.checks.SurveyRefusalsTest.refused;
 import static borderwright.engine.survey.checks.SurveyRefusalsTest.triangle;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.garden.given.GivenArc;
 import borderwright.engine.garden.given.GivenMeasure;
 import borderwright.engine.garden.vocabulary.ArcBulge;
+import borderwright.engine.garden.vocabulary.ArcTaken;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.LeftOrRight;
 import borderwright.engine.measure.Angle;
@@ -93,7 +95,44 @@ class SurveyFormTest {
                     triangle().arc("A B", 2100, ArcBulge.OUTWARD),
                     "arc-too-high",
                     "survey.measures[3].reads",
-                    "The arc A-B rises 2100 mm over a chord of 4000 mm: more than a half circle. The rise in the middle is at most half the chord, 2000 mm. For a larger arc, name a corner on it to divide it in two.");
+                    "The offset of the curve A-B reads 2100 mm over a chord of 4000 mm: more than on a half circle, where it is 2000 mm. Check the reading. For more than a half circle, name a corner on the curve to divide it in two.");
+        }
+
+        @Test
+        void aCurveWhoseReadingsDoNotFitOneCircle() {
+            refused(
+                    triangle()
+                            .arc("A B", 764, ArcBulge.OUTWARD)
+                            .add(new GivenArc(
+                                    names("A B"),
+                                    Length.ofMm(4478),
+                                    ArcTaken.ALONG_THE_WALL,
+                                    null,
+                                    ArcBulge.OUTWARD,
+                                    null,
+                                    null)),
+                    "curve-disagrees",
+                    "survey.measures[3].reads",
+                    "The offset of the curve A-B reads 764 mm, where one circle through all readings of this curve makes it 784 mm."
+                            + " Measure the curve again, or name a corner where it is not one circle.");
+        }
+
+        @Test
+        void aTapeRoundACurveNoLongerThanItsChord() {
+            refused(
+                    triangle()
+                            .add(new GivenArc(
+                                    names("A B"),
+                                    Length.ofMm(3990),
+                                    ArcTaken.ALONG_THE_WALL,
+                                    null,
+                                    ArcBulge.OUTWARD,
+                                    null,
+                                    null)),
+                    "curve-shorter-than-chord",
+                    "survey.measures[3].reads",
+                    "The tape along the curve A-B reads 3990 mm, no more than the straight line of 4000 mm between its"
+                            + " corners. Lay the tape against the wall all the way, and read it again.");
         }
 
         @Test
