@@ -17,7 +17,7 @@ import org.hipparchus.distribution.continuous.ChiSquaredDistribution;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
- * Finds the reading that may be wrong, one at a time, and accuses only when the others leave no second choice.
+ * Finds the reading that may be wrong, and accuses only when the others leave no second choice.
  *
  * <p>An alarm is raised by the sum of squares of all readings, or by one normalised residual so large that chance gives
  * it rarely among so many (Baarda 1968, with Sidak's share of the risk). Then the network is adjusted without each of the
@@ -25,6 +25,9 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * is wrong" explains the readings (to first order the sum falls by the square of the normalised residual; a gross slip
  * bends the shape beyond first order, hence the new adjustments). With readings equally likely to be wrong a priori,
  * each gets a share; one that holds nearly all of it is named, otherwise all that hold some are listed.
+ *
+ * <p>Where the alarm goes on without any one reading, two slips are sought together: the leading readings are left out two by
+ * two, and a reading's share is that of all pairs that it is in.
  *
  * <p>See docs/decisions/0011.
  */
@@ -37,6 +40,8 @@ public final class SuspectFinder {
     private static final double LISTED = 0.01;
     /** Readings that are adjusted afresh without. */
     private static final int MOST_REFITS = 16;
+    /** Readings that are left out two by two. */
+    private static final int MOST_IN_PAIRS = 10;
     /** Below this redundancy number a reading's error hardly shows, and what the rest implies is loose. */
     private static final double SHOWS = 0.001;
 
@@ -58,8 +63,13 @@ public final class SuspectFinder {
      * @param entry the reading
      * @param without the network adjusted without it
      * @param sum weighted sum of squares that is left then
+     * @param share of the blame, 0 to 1; two that are wrong together may have all of it each
      */
-    public record Hypothesis(FieldBook.Entry entry, Adjustment without, double sum) {
+    public record Hypothesis(FieldBook.Entry entry, Adjustment without, double sum, double share) {
+        private Hypothesis withShare(double set) {
+            return new Hypothesis(entry, without, sum, set);
+        }
+
         /** The observation as it stands at the places found without it. */
         public Observation observation(Network network) {
             return network.observations().get(entry.observation()).sidedAs(without.positions());
@@ -88,9 +98,80 @@ public final class SuspectFinder {
         }
         // sums equal but for rounding keep the order of the document
         hypotheses.sort(Comparator.comparingLong(h -> StrictMath.round(h.sum * 1e4)));
-        return hypotheses.stream()
-                .filter(h -> likelihood(h, hypotheses.get(0)) >= LISTED)
+        if (hypotheses.isEmpty()) {
+            return List.of();
+        }
+        List<Hypothesis> together = together(hypotheses);
+        return together.isEmpty() ? alone(hypotheses) : together;
+    }
+
+    /** Those that one wrong reading explains, with their shares. */
+    private static List<Hypothesis> alone(List<Hypothesis> hypotheses) {
+        double least = hypotheses.get(0).sum;
+        List<Hypothesis> listed = hypotheses.stream()
+                .filter(h -> likelihood(h.sum, least) >= LISTED)
                 .toList();
+        double all = listed.stream().mapToDouble(h -> likelihood(h.sum, least)).sum();
+        return listed.stream()
+                .map(h -> h.withShare(likelihood(h.sum, least) / all))
+                .toList();
+    }
+
+    /** Those that two wrong readings explain, where one does not; none where two do not either. */
+    private List<Hypothesis> together(List<Hypothesis> alone) {
+        int freedom = alone.get(0).without.degreesOfFreedom();
+        if (freedom < 2 || alone.get(0).sum <= limit(freedom, risk)) {
+            return List.of();
+        }
+        List<Hypothesis> leading = alone.subList(0, Math.min(alone.size(), MOST_IN_PAIRS));
+        double[][] sums = new double[leading.size()][leading.size()];
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < leading.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                sums[i][j] = sumWithout(leading.get(i), leading.get(j));
+                sums[j][i] = sums[i][j];
+                least = Math.min(least, sums[i][j]);
+            }
+        }
+        if (least > limit(freedom - 1, risk)) {
+            return List.of();
+        }
+        return shared(leading, sums, least);
+    }
+
+    private static List<Hypothesis> shared(List<Hypothesis> leading, double[][] sums, double least) {
+        double[] shares = new double[leading.size()];
+        double all = 0;
+        for (int i = 0; i < leading.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                double likely = likelihood(sums[i][j], least);
+                shares[i] += likely;
+                shares[j] += likely;
+                all += likely;
+            }
+        }
+        List<Hypothesis> blamed = new ArrayList<>();
+        for (int i = 0; i < leading.size(); i++) {
+            if (shares[i] / all >= LISTED) {
+                blamed.add(leading.get(i).withShare(shares[i] / all));
+            }
+        }
+        blamed.sort(Comparator.comparingLong(h -> -StrictMath.round(h.share * 1e4)));
+        return blamed;
+    }
+
+    /** What is left without two readings; infinite where the rest does not hold. */
+    private double sumWithout(Hypothesis one, Hypothesis other) {
+        int first = Math.max(one.entry.observation(), other.entry.observation());
+        int second = Math.min(one.entry.observation(), other.entry.observation());
+        Network rest = network.without(first).without(second);
+        return Stream.of(one.without, other.without)
+                .map(a -> GaugeTurning.settled(rest, a.positions()))
+                .flatMap(Optional::stream)
+                .filter(a -> book.order().fits(a.positions()))
+                .mapToDouble(Adjustment::weightedSquares)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private static List<Integer> byResidual(Adjustment all) {
@@ -138,7 +219,7 @@ public final class SuspectFinder {
                 .map(a -> GaugeTurning.settled(rest, a.positions()))
                 .flatMap(Optional::stream)
                 .filter(a -> book.order().fits(a.positions()))
-                .map(a -> new Hypothesis(entry, a, a.weightedSquares()))
+                .map(a -> new Hypothesis(entry, a, a.weightedSquares(), 0))
                 .filter(h -> isChecked(h))
                 .min(Comparator.comparingDouble(Hypothesis::sum));
     }
@@ -149,21 +230,20 @@ public final class SuspectFinder {
         return own / (own + hypothesis.without.variance(observation)) > SHOWS;
     }
 
-    private static double likelihood(Hypothesis hypothesis, Hypothesis best) {
-        return StrictMath.exp((best.sum - hypothesis.sum) / 2);
+    private static double likelihood(double sum, double least) {
+        return StrictMath.exp((least - sum) / 2);
     }
 
-    /** Each hypothesis' share of the whole, in the same order. */
+    /** Each hypothesis' share of the whole, in the same order; they add up to 1. */
     static List<Double> shares(List<Hypothesis> hypotheses) {
-        Hypothesis best = hypotheses.get(0);
-        double sum = hypotheses.stream().mapToDouble(h -> likelihood(h, best)).sum();
-        return hypotheses.stream().map(h -> likelihood(h, best) / sum).toList();
+        double all = hypotheses.stream().mapToDouble(Hypothesis::share).sum();
+        return hypotheses.stream().map(h -> h.share / all).toList();
     }
 
     /** Whether one reading stands out so far that it can be named, and the others agree once it is set aside. */
     public static boolean isNamed(List<Hypothesis> hypotheses) {
         return !hypotheses.isEmpty()
                 && ShapeFinder.agrees(hypotheses.get(0).without)
-                && shares(hypotheses).get(0) >= NAMED;
+                && hypotheses.get(0).share >= NAMED;
     }
 }
