@@ -26,7 +26,6 @@ public enum AssemblyMessage implements MessageCode {
     UPRIGHT_PACKED(text("upright"), piece("pack")),
     LAY_WALL(text("side"), count("uprights")),
     LAY_WALL_PACKS(commas("packs")),
-    PLAY_FOR_DIVIDERS(length("play")),
     LAY_WALL_FOOTINGS(length("below")),
     STAND_WALL(text("side")),
     STAND_CLEAR_OF_WALL(commas("sides"), count("number"), length("room")),

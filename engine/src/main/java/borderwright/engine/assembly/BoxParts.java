@@ -18,7 +18,7 @@ import java.util.function.Predicate;
 /** The pieces of a box by what they do, and its fixings by what they hold. */
 final class BoxParts {
     /** Faces nearer than this bear once the screws are tight, as the builder has it. */
-    static final double STAND_OFF_MM = 1.2;
+    static final double STAND_OFF_MM = 2.2;
 
     final Box box;
     final List<SideFrame> sides;

@@ -1,8 +1,6 @@
 package borderwright.engine.assembly.order;
 
 import borderwright.engine.assembly.AssemblyMessage;
-import borderwright.engine.assembly.BenchCrosspiece;
-import borderwright.engine.assembly.BenchUpright;
 import borderwright.engine.assembly.BenchWords;
 import borderwright.engine.assembly.BoxBench;
 import borderwright.engine.assembly.FixingLine;
@@ -23,11 +21,6 @@ import java.util.stream.Stream;
 
 /** Works the steps of a box out: every piece is added in one step, every fixing driven in one. */
 final class AssemblySteps {
-    /** A board slides between two uprights that leave it so much room, mm (common practice, no source). */
-    private static final double PLAY_MM = 2;
-
-    private static final double TOUCH_MM = 1.2;
-
     private final BoxBench bench;
     private final List<WallBench> walls;
     private final List<Diagonal> diagonals;
@@ -73,9 +66,6 @@ final class AssemblySteps {
         if (!packs.isEmpty()) {
             details.add(AssemblyMessage.LAY_WALL_PACKS.of(packs));
         }
-        if (holdsDividersBetween(wall)) {
-            details.add(AssemblyMessage.PLAY_FOR_DIVIDERS.of(PLAY_MM));
-        }
         double foot = footMm(wall);
         if (foot < 0) {
             details.add(AssemblyMessage.LAY_WALL_FOOTINGS.of(-foot));
@@ -89,21 +79,6 @@ final class AssemblySteps {
                 details,
                 pieces(wall),
                 lines);
-    }
-
-    /** Whether a divider meets the wall between two uprights that all but touch it: the builder leaves it hardly room to slide in. */
-    private static boolean holdsDividersBetween(WallBench wall) {
-        List<BenchUpright> uprights = wall.parts().uprights();
-        return wall.parts().crosspieces().stream()
-                .filter(cross -> cross.role() == Role.DIVIDER)
-                .map(BenchCrosspiece::inner)
-                .anyMatch(board -> uprights.stream()
-                                .anyMatch(u -> touch(u.face().toMm(), board.fromMm()))
-                        && uprights.stream().anyMatch(u -> touch(u.face().fromMm(), board.toMm())));
-    }
-
-    private static boolean touch(double aMm, double bMm) {
-        return StrictMath.abs(aMm - bMm) < TOUCH_MM;
     }
 
     /** How far the lowest foot of a wall's uprights stands above its bottom edge, mm: below 0 where they are set in the ground. */

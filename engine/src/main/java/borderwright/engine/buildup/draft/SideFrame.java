@@ -20,7 +20,7 @@ import java.util.Optional;
  */
 public record SideFrame(int side, Point start, Point along, double lengthMm, double startAngle, double endAngle) {
     /** A face that stands off less than this still bears. */
-    private static final double STAND_OFF_MM = 1.2;
+    private static final double STAND_OFF_MM = 2.2;
 
     private static final double LEAST_BEARING_MM = 5;
 

@@ -15,7 +15,7 @@ record Contact(Point from, Point to, Point into) {
     /** Faces that lean to each other by less bear once the screws are tight (common practice, no source). */
     private static final double LEAN = 0.03;
 
-    private static final double STAND_OFF_MM = 2;
+    private static final double STAND_OFF_MM = 3;
     private static final double LEAST_MM = 5;
 
     /** The widest of the faces that touch; nothing where none do. */

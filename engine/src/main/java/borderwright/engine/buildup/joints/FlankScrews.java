@@ -29,7 +29,7 @@ final class FlankScrews {
     private static final double EDGE = 3;
 
     /** Past the play between a divider and the upright beside it. */
-    private static final double PAST_PLAY_MM = 2;
+    private static final double PAST_PLAY_MM = 3;
 
     /** What is nearer than this to a head covers it. */
     static final double CLEAR_MM = 1.5;

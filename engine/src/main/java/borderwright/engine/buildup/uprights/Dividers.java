@@ -31,7 +31,7 @@ import java.util.Set;
  */
 public final class Dividers {
     /** Between a divider and the second of two uprights, taken up by its screws (common practice, no source). */
-    private static final double PLAY_MM = 1;
+    private static final double PLAY_MM = 2;
 
     private final Draft draft;
     private final UprightBuilder uprights;

@@ -17,8 +17,8 @@ import java.util.function.ToDoubleFunction;
 
 /** Looks at every screw of a box as a line among its solids; knows nothing of how it was placed. */
 final class ScrewCheck {
-    /** Two faces stand off by 1 mm each and one slot has 1 mm of play before the screws are tight. */
-    private static final double GAP_MM = 3;
+    /** Two faces stand off by 1 mm each and one slot has 2 mm of play before the screws are tight. */
+    private static final double GAP_MM = 4;
 
     /** Between two axes, in diameters of the thicker screw (common practice, no source). */
     private static final double LEAST = 1.5;
