@@ -12,7 +12,9 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
 import org.snakeyaml.engine.v2.events.AliasEvent;
@@ -33,6 +35,9 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
  * <p>Aliases, anchors and tags are refused: a garden needs none, and an alias can stand for more than any memory holds.
  */
 final class DocumentTree {
+    /** A name is one line, on paper and in every list. */
+    private static final Pattern LINE_BREAK = Pattern.compile("\\s*[\\n\\r\\u000B\\f\\u0085\\u2028\\u2029]\\s*");
+
     private final DocumentFaults faults;
     private final Iterator<Event> events;
     private final Set<DocumentMessage> refused = EnumSet.noneOf(DocumentMessage.class);
@@ -149,7 +154,19 @@ final class DocumentTree {
             faults.add(place, DocumentMessage.TEXT_TOO_LONG.of(text.length(), DocumentLimits.MOST_TEXT));
             return new Refused(place);
         }
-        return new Scalar(place, text, event.isPlain());
+        OptionalInt wrong =
+                text.codePoints().filter(DocumentTree::isDirectionOrControl).findFirst();
+        if (wrong.isPresent()) {
+            faults.add(place, DocumentMessage.CONTROL_CHARACTER.of(String.format("U+%04X", wrong.getAsInt())));
+            return new Refused(place);
+        }
+        return new Scalar(place, LINE_BREAK.matcher(text.strip()).replaceAll(" "), event.isPlain());
+    }
+
+    /** Marks that turn the direction of what is printed after them, and escaped controls: no name needs them. */
+    private static boolean isDirectionOrControl(int c) {
+        boolean turns = (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069) || c == 0x200E || c == 0x200F;
+        return turns || (Character.isISOControl(c) && !Character.isWhitespace(c));
     }
 
     private Items items(Place place) throws StopReading {

@@ -23,6 +23,8 @@ import java.util.regex.Pattern;
 record Limits(FieldKind kind, double atLeast, double atMost) {
 
     private static final double SLACK = 1e-9;
+    /** Half a tick, which is 1/320 mm. */
+    private static final double SLACK_MM = 1.0 / 640;
 
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile("\\s*([-+\u2212]?)\\s*(\\d+(?:\\.\\d+)?)\\s*(\\D+?)\\s*");
@@ -45,9 +47,10 @@ record Limits(FieldKind kind, double atLeast, double atMost) {
                 Math.min(field.says().atMost(), field.says().usuallyAtMost()));
     }
 
-    /** A tick is 1/320 mm: limits written in decimals must not refuse the length that equals them. */
+    /** Limits written in decimals do not refuse the length that equals them, whose ticks lie up to half a tick off. */
     boolean has(double value) {
-        return value >= atLeast - SLACK && value <= atMost + SLACK;
+        double slack = kind == FieldKind.LENGTH || kind == FieldKind.LENGTH_RANGE ? SLACK_MM : SLACK;
+        return value >= atLeast - slack && value <= atMost + slack;
     }
 
     boolean areSet() {

@@ -66,6 +66,13 @@ class HostileDocumentsTest {
     }
 
     @Test
+    void aNameTurnsNoTextRoundAndIsOneLine() {
+        assertThat(last("name: \"Bed \\u202E one\"\n")).contains("The character U+202E here cannot be printed.");
+        assertThat(last("name: \"Bed \\u0007 one\"\n")).contains("The character U+0007 here cannot be printed.");
+        assertThat(last("name: \"Bed\\none\"\nunits: \"me\\ntric\"\n")).contains("`me tric`");
+    }
+
+    @Test
     void bracketsWithinBracketsStopAtTwenty() {
         assertThat(only("[".repeat(1 << 20)))
                 .startsWith("garden.yaml:1:21: ")

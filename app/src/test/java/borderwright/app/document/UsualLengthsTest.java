@@ -2,6 +2,7 @@ package borderwright.app.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import borderwright.engine.measure.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,6 +26,14 @@ class UsualLengthsTest {
         assertThat(faults("9.6 m yes really")).isEmpty();
         assertThat(faults("\"9.6 m, yes really\"")).isEmpty();
         assertThat(faults("3.6 m yes really")).isEmpty();
+    }
+
+    /** 0.01 mm is 3 of 320 ticks to the millimetre, which are a little less. */
+    @Test
+    void aLimitDoesNotRefuseItself() {
+        Limits limits = new Limits(FieldKind.LENGTH, 0.01, 10);
+        assertThat(limits.has(Length.ofMm(0.01).mm())).isTrue();
+        assertThat(limits.has(Length.ofMm(0.006).mm())).isFalse();
     }
 
     /** A limit that nothing can pass stays one. */

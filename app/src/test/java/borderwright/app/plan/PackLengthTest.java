@@ -2,24 +2,27 @@ package borderwright.app.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import borderwright.engine.plan.Comparison;
-import borderwright.pack.pages.PackPages;
-import borderwright.pack.paper.PaperSize;
+import borderwright.app.Outcome;
 import java.io.IOException;
-import java.util.Optional;
+import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** A person carries few pages: how many at most was asked for these examples. */
+/** A person carries few pages: how many at most was asked for these examples, planned as anyone plans them. */
 class PackLengthTest {
+    @TempDir
+    Path folder;
+
     @ParameterizedTest
-    @CsvSource({"fence-to-shed, 16", "patio-planter, 16", "sixty-beds, 24"})
+    @CsvSource({"fence-to-shed, 16", "patio-planter, 16", "terrace-corner, 22", "sixty-beds, 24"})
     void aPackHasNoMorePagesThanAskedAndABriefOfOne(String example, int most) throws IOException {
-        byte[] pack = PackPages.pdf(ExamplePlans.of(example), Comparison.NONE, PaperSize.A4, Optional.empty());
-        try (PDDocument document = Loader.loadPDF(pack)) {
+        Outcome planned = Outcome.of("plan", ExamplePlans.file(example).toString(), "--out", folder.toString());
+        assertThat(planned.code()).as(planned.err()).isIn(0, 1);
+        try (PDDocument document = Loader.loadPDF(folder.resolve("pack.pdf").toFile())) {
             assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(most);
             PDFTextStripper second = new PDFTextStripper();
             second.setStartPage(2);

@@ -95,6 +95,25 @@ class PlanCommandTest {
         assertThat(plan.at("/survey/suspects/candidates")).hasSizeGreaterThanOrEqualTo(9);
     }
 
+    /** A level read 1.5 m off leaves a wall that the ground pushes over by any amount: told with figures, and no cure that is none. */
+    @Test
+    void groundThatNoWallHoldsBackIsNoFaultOfOurs() throws IOException {
+        Path steep = folder.resolve("steep.yaml");
+        Files.writeString(
+                steep,
+                Files.readString(ExamplePlans.file("terrace-corner"))
+                        .replace("{level: C, reads: -5 mm}", "{level: C, reads: -1500 mm}"));
+        Path out = folder.resolve("steep");
+
+        Outcome outcome = Outcome.of("plan", steep.toString(), "--out", out.toString());
+
+        assertThat(outcome.code()).as(outcome.err()).isEqualTo(ExitCode.NOT_MET);
+        assertThat(outcome.out() + outcome.err())
+                .contains("more than 999 %", "No bracing holds the ground back", "no wall is built the 2985 mm high")
+                .doesNotContain("The cheapest bracing or change that holds");
+        assertThat(Files.readString(out.resolve("plan.json"))).doesNotContain("Infinity", "NaN");
+    }
+
     @Test
     void postsInTheGroundReachBelowTheBedAndTheirConcreteIsOnTheList() throws IOException {
         Path footed = folder.resolve("footed.yaml");

@@ -56,6 +56,9 @@ final class StrengthStage {
 
     /** A batten, where there is none: no other bracing makes up for uprights cut from thin boards. */
     private static Message advice(StrengthReport report, Garden garden) {
+        if (report.isPushedByGround()) {
+            return StrengthStageMessage.NO_BRACING_HOLDS_GROUND.of();
+        }
         return WallBoardUprights.advice(garden)
                 .orElseGet(() -> report.cures().isEmpty()
                         ? StrengthStageMessage.NO_BRACING_HOLDS.of()

@@ -20,6 +20,7 @@ enum StrengthStageMessage implements MessageCode {
     BOX_NOT_SHOWN_TO_HOLD(text("box"), message("reason"), count("more")),
     LEAST_CURE(message("way")),
     NO_BRACING_HOLDS,
+    NO_BRACING_HOLDS_GROUND,
     /** Uprights are cut from wall boards though a batten can be had. */
     BATTEN_NOT_NAMED(text("walls"), text("batten")),
     /** Uprights have to be cut from wall boards. */

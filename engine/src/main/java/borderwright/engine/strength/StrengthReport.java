@@ -49,6 +49,16 @@ public record StrengthReport(
         cures = List.copyOf(cures);
     }
 
+    /** Whether the ground behind it pushes it over, away or into its bed: no bracing changes that. */
+    public boolean isPushedByGround() {
+        return checks.stream()
+                .filter(check -> !check.holds())
+                .flatMap(check -> check.part().values().stream())
+                .anyMatch(value -> value instanceof Message kind
+                        && (kind.code() == PartKind.RETAINING_SIDE
+                                || kind.code() == PartKind.GROUND_UNDER_RETAINING_BOX));
+    }
+
     /** The same with the ways that a search found. */
     public StrengthReport withCures(List<Cure> found) {
         return StrengthReport.builder()

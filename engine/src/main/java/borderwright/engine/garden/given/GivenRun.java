@@ -33,7 +33,11 @@ public record GivenRun(
         @Described(value = "from front to back, outside", example = "600 mm", atLeast = 150, usuallyAtMost = 3000)
         LengthRange frontToBack,
 
-        @Described(value = "height of the finished wall", example = "450 mm", atLeast = 50, atMost = 1500)
+        @Described(
+                value = "height of the finished wall",
+                example = "450 mm",
+                atLeast = 50,
+                atMost = GivenRun.MOST_HEIGHT_MM)
         LengthRange height,
 
         @Described(value = "joined planters share a divider; separate ones each have four walls", otherwise = "joined")
@@ -109,6 +113,9 @@ public record GivenRun(
                 otherwise = "none: the run stands along its edges")
         @Nullable
         GivenRows rows) {
+    /** Walls are no higher. */
+    public static final double MOST_HEIGHT_MM = 1500;
+
     public GivenRun {
         otherTurns = List.copyOf(otherTurns);
     }

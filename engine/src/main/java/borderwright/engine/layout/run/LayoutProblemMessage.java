@@ -40,7 +40,7 @@ enum LayoutProblemMessage implements MessageCode {
     LAYOUT_LENGTH(text("edge"), length("from"), length("to"), count("planters"), length("nearest")),
     LAYOUT_CURVE(text("edge"), length("radius"), length("depth"), length("least")),
     LAYOUT_SAG(text("edge"), length("sag"), length("requested"), length("least"), length("enough")),
-    LAYOUT_SLOPE(length("fall"), text("run"), length("height"), message("shown"), length("enough")),
+    LAYOUT_SLOPE(length("fall"), text("run"), length("height"), message("shown"), length("enough"), text("possible")),
     LAYOUT_OVERLAP(text("planter"), text("other")),
     LAYOUT_OVERLAP_WITH_ITSELF(text("planter"));
 

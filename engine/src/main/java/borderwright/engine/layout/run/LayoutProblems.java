@@ -1,5 +1,6 @@
 package borderwright.engine.layout.run;
 
+import borderwright.engine.garden.given.GivenRun;
 import borderwright.engine.garden.vocabulary.LengthRange;
 import borderwright.engine.layout.plan.LayoutRules;
 import borderwright.engine.layout.room.Leg;
@@ -165,8 +166,14 @@ public final class LayoutProblems {
     }
 
     public Problem buriedHighEnd(RunTerms terms, double shownMm, double fallMm) {
+        double enoughMm = Math.ceil(fallMm * 2);
         Message message = LayoutProblemMessage.LAYOUT_SLOPE.of(
-                fallMm, terms.spec().name(), terms.heightMm(), LayoutNotes.shown(shownMm), Math.ceil(fallMm * 2));
+                fallMm,
+                terms.spec().name(),
+                terms.heightMm(),
+                LayoutNotes.shown(shownMm),
+                enoughMm,
+                enoughMm > GivenRun.MOST_HEIGHT_MM ? "no" : "yes");
         return at(terms, "slope", message);
     }
 

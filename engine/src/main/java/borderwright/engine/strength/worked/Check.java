@@ -15,8 +15,12 @@ import java.util.List;
  */
 public record Check(
         Message part, Message what, Message clause, Message loading, double utilisation, List<SheetLine> working) {
+    /** What bears nothing at all counts as used so far: a figure that can be printed. */
+    public static final double MOST_USE = 100;
+
     public Check {
         working = List.copyOf(working);
+        utilisation = Math.min(utilisation, MOST_USE);
         if (!(utilisation >= 0)) {
             throw new IllegalArgumentException(
                     "a utilisation is 0 or more, got " + utilisation + " for " + what + " of " + part);

@@ -77,7 +77,8 @@ public final class Working {
     }
 
     private double line(String symbol, Message formula, double value, String unit, Message source) {
-        lines.add(new SheetLine(symbol, formula, Optional.of(value), unit, source));
+        Optional<Double> shown = Double.isFinite(value) ? Optional.of(value) : Optional.empty();
+        lines.add(new SheetLine(symbol, formula, shown, unit, source));
         return value;
     }
 
