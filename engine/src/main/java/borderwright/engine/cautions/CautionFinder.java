@@ -29,6 +29,15 @@ public final class CautionFinder {
     /** Higher walls are for an engineer to look at, mm (common practice, no source; local rules differ). */
     public static final double ENGINEER_WALL_MM = 600;
 
+    /**
+     * From higher rims a fall is for the rules on guards and soft landings, mm (EN 1176-1, greatest free fall onto a surface
+     * that is not soft, and NHBC Standards 2020, 10.2.5, drop that wants a guard: both 600, from summaries).
+     */
+    public static final double FALL_MM = 600;
+
+    /** More than this, filled and soaked, is not moved in one day, kg (common practice, no source). */
+    public static final double DAY_KG = 1000;
+
     private final Garden garden;
     private final Outline outline;
     private final List<Box> boxes;
@@ -56,7 +65,14 @@ public final class CautionFinder {
                         finder.before(),
                         finder.ground(),
                         finder.wood(),
-                        stage(CautionStage.SAWING, SAW_MANUAL, ROUGH_BOARDS, FREEHAND_CUTS, NAILER, SCREW_POINTS),
+                        stage(
+                                CautionStage.SAWING,
+                                SAW_MANUAL,
+                                SAWDUST,
+                                ROUGH_BOARDS,
+                                FREEHAND_CUTS,
+                                NAILER,
+                                SCREW_POINTS),
                         finder.lifting(),
                         finder.after()),
                 finder.lifts());
@@ -75,12 +91,13 @@ public final class CautionFinder {
         }
         if (surface() == GroundSurface.ROOF) {
             cautions.add(ROOF_LOAD_LIMIT.of());
+            cautions.add(CLEAR_OF_GUARDS.of(tallestMm()));
         }
         return new StageCautions(CautionStage.BEFORE, cautions);
     }
 
     private Message engineer() {
-        double tallest = boxes.stream().mapToDouble(Box::builtMm).max().orElse(0);
+        double tallest = tallestMm();
         return tallest > ENGINEER_WALL_MM
                 ? ENGINEER_FOR_TALL_WALLS.of(tallest, ENGINEER_WALL_MM)
                 : ENGINEER_FOR_RETAINING_WALLS.of();
@@ -93,7 +110,7 @@ public final class CautionFinder {
         List<Message> cautions = new ArrayList<>();
         cautions.add(DIG_ENQUIRY.of());
         garden.ground().keepClearOf().forEach(thing -> near(thing).ifPresent(cautions::add));
-        cautions.addAll(stage(CautionStage.DIGGING, FOOTINGS_AND_ROOTS, STRUCK_MAIN, TAMPER)
+        cautions.addAll(stage(CautionStage.DIGGING, FOOTINGS_AND_ROOTS, STRUCK_MAIN, TAMPER, FOOD_IN_DUG_EARTH, TETANUS)
                 .cautions());
         return new StageCautions(CautionStage.DIGGING, cautions);
     }
@@ -122,15 +139,28 @@ public final class CautionFinder {
     private StageCautions lifting() {
         List<Message> cautions = new ArrayList<>(filling.notes());
         cautions.add(ASK_FOR_HELP.of(Filling.LIFT_KG));
+        if (filling.filledKg() > DAY_KG) {
+            cautions.add(STAGGER_LIFTING.of(filling.filledKg()));
+        }
         cautions.add(PROP_WALLS.of());
         cautions.add(ON_THE_ROAD.of());
         return new StageCautions(CautionStage.LIFTING, cautions);
     }
 
     private StageCautions after() {
-        return filling.finish().coats() > 0
-                ? stage(CautionStage.AFTER, FIT_TIES_FIRST, BAGS_AND_DUST, FINISH_RAGS, YEARLY_LOOK)
-                : stage(CautionStage.AFTER, FIT_TIES_FIRST, BAGS_AND_DUST, YEARLY_LOOK);
+        List<Message> cautions = new ArrayList<>();
+        cautions.add(FIT_TIES_FIRST.of());
+        cautions.add(BAGS_AND_DUST.of());
+        if (surface().isHard()) {
+            cautions.add(TETANUS.of());
+        }
+        cautions.add(RIMS_ARE_NO_STEPS.of());
+        cautions.add(tallestMm() > FALL_MM ? CHILDREN_CLIMB_HIGH.of(tallestMm(), FALL_MM) : CHILDREN_CLIMB.of());
+        if (filling.finish().coats() > 0) {
+            cautions.add(FINISH_RAGS.of());
+        }
+        cautions.add(YEARLY_LOOK.of());
+        return new StageCautions(CautionStage.AFTER, cautions);
     }
 
     private List<PieceLift> lifts() {
@@ -146,6 +176,10 @@ public final class CautionFinder {
             }
         }
         return lifts;
+    }
+
+    private double tallestMm() {
+        return boxes.stream().mapToDouble(Box::builtMm).max().orElse(0);
     }
 
     private GroundSurface surface() {

@@ -9,8 +9,9 @@
  *
  * <p><b>Units.</b> mm, kg.
  *
- * <p><b>Sources.</b> All limits are common practice, no source; local codes and licensed people decide, and each tool's own
- * manual comes first. Each limit stands once: the wall height here, the weight that one person lifts in {@link
+ * <p><b>Sources.</b> The height of a fall is that of EN 1176-1 and NHBC Standards 2020, 10.2.5 (from summaries). All other
+ * cautions and limits are common practice, no source; local codes and licensed people decide, and each tool's own
+ * manual comes first. Each limit stands once: the wall height, the fall and a day's load here, the weight that one person lifts in {@link
  * borderwright.engine.filling.Filling#LIFT_KG}, the distance below a damp-proof course in {@link
  * borderwright.engine.ground.GroundWork#BELOW_DAMP_COURSE_MM}.
  *

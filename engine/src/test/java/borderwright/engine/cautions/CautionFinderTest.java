@@ -8,6 +8,8 @@ import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.Filling;
 import borderwright.engine.garden.Garden;
+import borderwright.engine.garden.given.GivenGround;
+import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import borderwright.engine.geometry.Ring;
 import borderwright.engine.ground.GroundWork;
 import borderwright.engine.measure.LengthFormat;
@@ -23,7 +25,23 @@ class CautionFinderTest {
     }
 
     private static SiteCautions of(Box box) {
-        Garden garden = TestGarden.with(null, null);
+        return of(TestGarden.with(null, null), box);
+    }
+
+    private static SiteCautions on(GroundSurface surface) {
+        Garden garden =
+                TestGarden.with(null, GivenGround.builder().surface(surface).build());
+        return of(garden, TestBoxes.box("F1", Ring.rectangle(0, 0, 2400, 1200), 0, 450, 0));
+    }
+
+    private static List<MessageCode> codes(SiteCautions cautions) {
+        return cautions.stages().stream()
+                .flatMap(stage -> stage.cautions().stream())
+                .map(Message::code)
+                .toList();
+    }
+
+    private static SiteCautions of(Garden garden, Box box) {
         FillPlan filling = Filling.plan(
                 garden,
                 List.of(box),
@@ -75,5 +93,53 @@ class CautionFinderTest {
                         CautionStage.SAWING,
                         CautionStage.LIFTING,
                         CautionStage.AFTER);
+    }
+
+    @Test
+    void foodInDugEarthIsSaidOnlyWhereEarthIsDug() {
+        assertThat(codes(on(GroundSurface.LAWN), CautionStage.DIGGING)).contains(CautionCode.FOOD_IN_DUG_EARTH);
+        assertThat(codes(on(GroundSurface.PAVING))).doesNotContain(CautionCode.FOOD_IN_DUG_EARTH);
+        assertThat(codes(on(GroundSurface.ROOF))).doesNotContain(CautionCode.FOOD_IN_DUG_EARTH);
+    }
+
+    @Test
+    void tetanusIsSaidOnceOnEveryGround() {
+        for (GroundSurface surface : GroundSurface.values()) {
+            assertThat(codes(on(surface))).as("%s", surface).containsOnlyOnce(CautionCode.TETANUS);
+        }
+        assertThat(codes(on(GroundSurface.PAVING), CautionStage.AFTER)).contains(CautionCode.TETANUS);
+        assertThat(codes(on(GroundSurface.LAWN), CautionStage.DIGGING)).contains(CautionCode.TETANUS);
+    }
+
+    @Test
+    void aRoofNeedsALetterAndClearGuards() {
+        assertThat(on(GroundSurface.ROOF).stages().get(0).cautions())
+                .contains(CautionCode.ROOF_LOAD_LIMIT.of(), CautionCode.CLEAR_OF_GUARDS.of(450.0));
+        assertThat(codes(on(GroundSurface.PAVING)))
+                .doesNotContain(CautionCode.ROOF_LOAD_LIMIT, CautionCode.CLEAR_OF_GUARDS);
+    }
+
+    @Test
+    void aFallFromARimAboveTheLimitIsSaidWithItsHeight() {
+        assertThat(codes(of(600), CautionStage.AFTER))
+                .contains(CautionCode.RIMS_ARE_NO_STEPS, CautionCode.CHILDREN_CLIMB)
+                .doesNotContain(CautionCode.CHILDREN_CLIMB_HIGH);
+        assertThat(of(750).stages().get(5).cautions())
+                .contains(CautionCode.CHILDREN_CLIMB_HIGH.of(750.0, 600.0))
+                .doesNotContain(CautionCode.CHILDREN_CLIMB.of());
+    }
+
+    @Test
+    void liftingIsStaggeredWhereMoreThanADaysLoadIsMoved() {
+        SiteCautions small = of(TestBoxes.box("F1", Ring.rectangle(0, 0, 1000, 1000), 0, 300, 0));
+
+        assertThat(codes(small)).doesNotContain(CautionCode.STAGGER_LIFTING);
+        assertThat(codes(of(450), CautionStage.LIFTING)).contains(CautionCode.STAGGER_LIFTING);
+    }
+
+    @Test
+    void dustAndGlovesAreSaidWhereverBoardsAreSawnAndSoilIsFilled() {
+        assertThat(codes(of(300), CautionStage.SAWING)).contains(CautionCode.SAWDUST);
+        assertThat(codes(of(300), CautionStage.AFTER)).contains(CautionCode.BAGS_AND_DUST);
     }
 }
