@@ -115,13 +115,13 @@ final class WallFixings {
             lines.add(plain(face, joint, From.BACK));
             return;
         }
-        List<Piece> before = parts.boards(StrictMath.floorMod(side.side() - 1, parts.sides.size()), 0);
+        int before = StrictMath.floorMod(side.side() - 1, parts.sides.size());
         for (Box.Course course : parts.box.courses()) {
             List<ScrewLine> mine = joint.screws().stream()
                     .filter(screw -> screw.zMm() > course.bottomMm() && screw.zMm() < course.topMm())
                     .toList();
             if (!mine.isEmpty()) {
-                String last = parts.boards(before.get(0).side(), course.number()).stream()
+                String last = parts.boards(before, course.number()).stream()
                         .reduce((a, b) -> b)
                         .orElseThrow()
                         .label();

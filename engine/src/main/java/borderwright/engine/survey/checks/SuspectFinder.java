@@ -129,7 +129,6 @@ public final class SuspectFinder {
         for (int i = 0; i < leading.size(); i++) {
             for (int j = 0; j < i; j++) {
                 sums[i][j] = sumWithout(leading.get(i), leading.get(j));
-                sums[j][i] = sums[i][j];
                 least = Math.min(least, sums[i][j]);
             }
         }
@@ -165,10 +164,7 @@ public final class SuspectFinder {
         int first = Math.max(one.entry.observation(), other.entry.observation());
         int second = Math.min(one.entry.observation(), other.entry.observation());
         Network rest = network.without(first).without(second);
-        return Stream.of(one.without, other.without)
-                .map(a -> GaugeTurning.settled(rest, a.positions()))
-                .flatMap(Optional::stream)
-                .filter(a -> book.order().fits(a.positions()))
+        return settled(rest, Stream.of(one.without, other.without))
                 .mapToDouble(Adjustment::weightedSquares)
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
@@ -214,14 +210,17 @@ public final class SuspectFinder {
     /** The network without one reading; empty when it then goes round the wrong way or does not hold. */
     private Optional<Hypothesis> without(FieldBook.Entry entry) {
         Network rest = network.without(entry.observation());
-        return Stream.of(shape.all(), shape.rest())
-                .flatMap(Optional::stream)
-                .map(a -> GaugeTurning.settled(rest, a.positions()))
-                .flatMap(Optional::stream)
-                .filter(a -> book.order().fits(a.positions()))
+        return settled(rest, Stream.of(shape.all(), shape.rest()).flatMap(Optional::stream))
                 .map(a -> new Hypothesis(entry, a, a.weightedSquares(), 0))
                 .filter(h -> isChecked(h))
                 .min(Comparator.comparingDouble(Hypothesis::sum));
+    }
+
+    /** A network adjusted from some starts, as far as it settles and its corners go round the right way. */
+    private Stream<Adjustment> settled(Network rest, Stream<Adjustment> starts) {
+        return starts.map(start -> GaugeTurning.settled(rest, start.positions()))
+                .flatMap(Optional::stream)
+                .filter(found -> book.order().fits(found.positions()));
     }
 
     private boolean isChecked(Hypothesis hypothesis) {
