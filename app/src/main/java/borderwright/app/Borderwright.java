@@ -2,6 +2,7 @@ package borderwright.app;
 
 import borderwright.app.cut.CutCommand;
 import borderwright.app.exit.ExitCode;
+import borderwright.app.exit.StopSignals;
 import borderwright.app.form.FormCommand;
 import borderwright.app.plan.EstimateCommand;
 import borderwright.app.plan.PlanCommand;
@@ -27,6 +28,15 @@ import picocli.CommandLine.Spec;
         description = "Turns a tape survey of a garden border into boards, cuts and a printed pack.",
         mixinStandardHelpOptions = true,
         version = "Borderwright 0.1.0",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {
+            "0:done",
+            "1:something does not hold or cannot be met; the reason comes first",
+            "2:bad input or wrong use; nothing was written",
+            "3:a fault of the program",
+            "4:stopped before there was an answer, also by Ctrl-C; nothing was written",
+            "5:the computer gave up: a full disk, no permission"
+        },
         footer = {
             "",
             "Without a command, ./borderwright plans the first example into out/.",
@@ -43,7 +53,10 @@ public final class Borderwright implements Callable<Integer> {
     public static void main(String[] args) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        System.exit(run(args, out, err));
+        StopSignals signals = StopSignals.heard(err);
+        int code = run(args, out, err);
+        signals.over(code);
+        System.exit(code);
     }
 
     /** Runs one command with its output going to the writers given; the exit code by {@link ExitCode}. */

@@ -90,7 +90,7 @@ public class DesignBench {
     /** All boxes. */
     @Benchmark
     public List<Box> design() {
-        SurveyAnswer.Adjusted border = (SurveyAnswer.Adjusted) BorderSurvey.adjust(survey, UnitSystem.METRIC);
+        SurveyAnswer.Adjusted border = (SurveyAnswer.Adjusted) BorderSurvey.adjust(survey);
         Layout layout =
                 BorderLayout.lay(border.outline(), List.of(run), new LayoutRules(25, 150, 4780), survey.pointNames());
         List<Box> boxes = new ArrayList<>();

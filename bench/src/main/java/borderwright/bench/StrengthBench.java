@@ -26,6 +26,7 @@ import borderwright.engine.strength.box.BowLine;
 import borderwright.engine.strength.box.BowLineFinder;
 import borderwright.engine.strength.box.BoxFrame;
 import borderwright.engine.strength.bracing.LeastCure;
+import borderwright.engine.strength.bracing.Looks;
 import borderwright.engine.strength.loads.BoxLoads;
 import java.util.ArrayList;
 import java.util.List;
@@ -119,7 +120,7 @@ public class StrengthBench {
     @Benchmark
     public int leastCureOfSixtyBoxes() {
         return sixty.parallelStream()
-                .mapToInt(plan -> LeastCure.find(plan, rules, means, terms, StrengthBench::volume)
+                .mapToInt(plan -> LeastCure.find(plan, rules, means, terms, StrengthBench::volume, Looks.UNHEARD)
                         .tried())
                 .sum();
     }

@@ -1,6 +1,8 @@
 package borderwright.app.cut;
 
 import borderwright.app.exit.ExitCode;
+import borderwright.app.progress.ProgressOption;
+import borderwright.app.progress.ProgressReport;
 import borderwright.engine.buying.Shopper;
 import borderwright.engine.buying.list.ShoppingAnswer;
 import borderwright.engine.buying.list.ShoppingProblem;
@@ -8,6 +10,7 @@ import borderwright.engine.buying.why.Explainer;
 import borderwright.engine.buying.why.Explanation;
 import borderwright.engine.effort.Budget;
 import borderwright.engine.measure.Length;
+import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.prices.MinorUnit;
 import borderwright.engine.stock.OffcutWorth;
 import java.io.BufferedWriter;
@@ -17,8 +20,10 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -101,6 +106,9 @@ public final class CutCommand implements Callable<Integer> {
     @Option(names = "--json", description = "write the answer as JSON")
     private boolean json;
 
+    @Mixin
+    private final ProgressOption progress = new ProgressOption();
+
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before any call
     private CommandSpec spec;
@@ -164,15 +172,21 @@ public final class CutCommand implements Callable<Integer> {
         ShoppingProblem problem = plain.keeping(offcutWorth(files.decimals()));
         long start = System.nanoTime();
         Budget budget = budget(start);
-        ShoppingAnswer answer = Shopper.buy(problem, budget);
-        double took = BigDecimal.valueOf(System.nanoTime() - start, 9)
-                .setScale(4, RoundingMode.HALF_UP)
-                .doubleValue();
+        ShoppingAnswer answer;
+        double took;
+        Explanation why;
+        try (ProgressReport report = progress.start(UnitSystem.METRIC, err)) {
+            answer = buy(problem, budget, report);
+            took = BigDecimal.valueOf(System.nanoTime() - start, 9)
+                    .setScale(4, RoundingMode.HALF_UP)
+                    .doubleValue();
+            report.begins(CutReportMessage.CUT_EXPLAINING.of());
+            why = Explainer.explain(problem, answer, budget.part(EXPLAINING_EFFORT));
+        }
         CutReport.whyNone(answer).forEach(err::println);
         PrintWriter writer =
                 new PrintWriter(new BufferedWriter(spec.commandLine().getOut(), 1 << 16));
         CutReport report = new CutReport(MinorUnit.withoutCurrency(files.decimals()));
-        Explanation why = Explainer.explain(problem, answer, budget.part(EXPLAINING_EFFORT));
         if (json) {
             report.json(answer, why, took, writer);
         } else if (answer.status() == ShoppingAnswer.Status.FOUND) {
@@ -183,6 +197,15 @@ public final class CutCommand implements Callable<Integer> {
             case IMPOSSIBLE -> ExitCode.NOT_MET;
             case STOPPED -> ExitCode.STOPPED;
         };
+    }
+
+    private static ShoppingAnswer buy(ShoppingProblem problem, Budget budget, ProgressReport report) {
+        AtomicInteger better = new AtomicInteger();
+        report.begins(CutReportMessage.CUT_SEEKING.of(0));
+        return Shopper.buy(
+                problem,
+                budget,
+                (cost, bound) -> report.begins(CutReportMessage.CUT_SEEKING.of(better.incrementAndGet())));
     }
 
     private OffcutWorth offcutWorth(int decimals) {

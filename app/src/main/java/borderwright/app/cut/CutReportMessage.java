@@ -13,6 +13,9 @@ import java.util.List;
 
 /** The lines of the table of {@code cut}. Where a list names no sections or suppliers, the name is empty and its count 0. */
 enum CutReportMessage implements MessageCode {
+    /** Heard while boards are sought. */
+    CUT_SEEKING(count("better")),
+    CUT_EXPLAINING,
     CUT_COST_PROVEN(money("cost")),
     CUT_COST_BOUNDED(money("cost"), money("bound"), percent("gap", 3)),
     CUT_ORDER_DELIVERED(

@@ -1,5 +1,6 @@
 package borderwright.app.folder;
 
+import borderwright.app.exit.StopSignals;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
@@ -75,6 +76,7 @@ public final class ResultFolder {
      */
     public void write(Map<String, byte[]> files) throws IOException {
         check(files.keySet());
+        StopSignals.beforeFiles();
         Files.createDirectories(folder);
         Path lock = folder.resolve(LOCK);
         try (FileChannel channel = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {

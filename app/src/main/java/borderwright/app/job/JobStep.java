@@ -1,18 +1,18 @@
 package borderwright.app.job;
 
-import borderwright.engine.plan.PlanStage;
+import borderwright.engine.message.Message;
 
 /** A step that a job begins with. */
 public sealed interface JobStep {
 
     /**
-     * A stage of the plan of one design. Designs are planned side by side: the stages of each come in order, those of several
+     * Part of the plan of one design. Designs are planned side by side: the stages of each come in order, those of several
      * mixed.
      *
      * @param design the garden's own plan is 0, then its variants in the order in which they were written
-     * @param stage what is worked out now
+     * @param step what is worked out now: a stage as it begins, or a step of a long one
      */
-    record Planning(int design, PlanStage stage) implements JobStep {}
+    record Planning(int design, Message step) implements JobStep {}
 
     /** The designs are laid side by side. */
     record Comparing() implements JobStep {}

@@ -1,13 +1,13 @@
 package borderwright.app.job;
 
 import borderwright.engine.effort.Budget;
+import borderwright.engine.effort.WorkListener;
 import borderwright.engine.garden.given.GardenDocument;
 import borderwright.engine.garden.given.GivenGarden;
 import borderwright.engine.garden.resolve.GardenResolver;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.PlanAnswer;
-import borderwright.engine.plan.PlanStage;
 import borderwright.engine.plan.Planner;
 import borderwright.pack.PackWriter;
 import borderwright.pack.paper.PaperSize;
@@ -78,11 +78,11 @@ public final class PlanJob {
 
     private PlanAnswer plan(int design, GivenGarden garden) {
         Budget budget = new Budget(order.searchSteps(), stop::isRaised);
-        Consumer<PlanStage> stages = stage -> begin(new JobStep.Planning(design, stage));
+        WorkListener steps = step -> begin(new JobStep.Planning(design, step));
         // Only the garden as given is shown with its other ways to build.
         PlanAnswer answer = design == 0
-                ? Planner.plan(GardenResolver.resolve(garden), budget, stages)
-                : Planner.planVariant(GardenResolver.resolve(garden), budget, stages);
+                ? Planner.plan(GardenResolver.resolve(garden), budget, steps)
+                : Planner.planVariant(GardenResolver.resolve(garden), budget, steps);
         // What a search had in hand when it was stopped is no answer.
         goOn();
         return answer;

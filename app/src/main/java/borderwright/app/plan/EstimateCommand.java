@@ -1,6 +1,8 @@
 package borderwright.app.plan;
 
 import borderwright.app.exit.ExitCode;
+import borderwright.app.progress.ProgressOption;
+import borderwright.app.progress.ProgressReport;
 import borderwright.engine.estimate.EstimateMaker;
 import borderwright.engine.estimate.EstimateRequest;
 import borderwright.engine.estimate.FirstEstimate;
@@ -22,6 +24,7 @@ import org.joda.money.IllegalCurrencyException;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -77,6 +80,9 @@ public final class EstimateCommand implements Callable<Integer> {
     @Option(names = "--delivery", paramLabel = "P", description = "your price for a delivery, tax included")
     private @Nullable BigDecimal delivery;
 
+    @Mixin
+    private final ProgressOption progress = new ProgressOption();
+
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before any call
     private CommandSpec spec;
@@ -93,7 +99,10 @@ public final class EstimateCommand implements Callable<Integer> {
             faults.forEach(fault -> err.println("borderwright: " + fault.where() + ": " + fault.sentence(sentences)));
             return ExitCode.BAD_INPUT;
         }
-        FirstEstimate estimate = EstimateMaker.estimate(request);
+        FirstEstimate estimate;
+        try (ProgressReport report = progress.start(units, err)) {
+            estimate = EstimateMaker.estimate(request, report);
+        }
         if (!estimate.problems().isEmpty()) {
             estimate.problems()
                     .forEach(problem ->

@@ -5,10 +5,15 @@ import borderwright.app.document.GardenReader;
 import borderwright.app.exit.ExitCode;
 import borderwright.app.folder.ResultFolder;
 import borderwright.app.job.JobResult;
+import borderwright.app.job.JobStep;
 import borderwright.app.job.PlanJob;
 import borderwright.app.job.PlanOrder;
 import borderwright.app.job.StopSignal;
+import borderwright.app.progress.ProgressOption;
+import borderwright.app.progress.ProgressReport;
 import borderwright.engine.garden.given.GardenDocument;
+import borderwright.engine.garden.resolve.GardenResolver;
+import borderwright.engine.message.Message;
 import borderwright.engine.message.Sentences;
 import borderwright.pack.PackWriter;
 import borderwright.pack.language.Language;
@@ -23,6 +28,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -57,6 +63,9 @@ public final class PlanCommand implements Callable<Integer> {
             description =
                     "most search steps for each design; more may find a cheaper basket (default: ${DEFAULT-VALUE})")
     private long effort = DEFAULT_EFFORT;
+
+    @Mixin
+    private final ProgressOption progress = new ProgressOption();
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli before any call
@@ -102,7 +111,12 @@ public final class PlanCommand implements Callable<Integer> {
 
     private int plan(GardenDocument document) throws IOException {
         PlanOrder order = new PlanOrder(document, effort, Optional.ofNullable(paper), Optional.empty());
-        JobResult result = PlanJob.run(order, step -> {}, new StopSignal());
+        JobResult result;
+        try (ProgressReport report = progress.start(
+                GardenResolver.resolve(document.garden()).units(),
+                spec.commandLine().getErr())) {
+            result = PlanJob.run(order, step -> report.begins(message(step, document)), new StopSignal());
+        }
         if (result instanceof JobResult.Planned planned) {
             return write(planned);
         }
@@ -110,6 +124,18 @@ public final class PlanCommand implements Callable<Integer> {
             return report(notPlanned);
         }
         return ExitCode.STOPPED;
+    }
+
+    private static Message message(JobStep step, GardenDocument document) {
+        if (step instanceof JobStep.Planning planning) {
+            return planning.design() == 0
+                    ? planning.step()
+                    : PlanProgressMessage.PLANNING_VARIANT.of(
+                            document.variants().get(planning.design() - 1).name(), planning.step());
+        }
+        return step instanceof JobStep.Comparing
+                ? PlanProgressMessage.COMPARING_DESIGNS.of()
+                : PlanProgressMessage.MAKING_SHEETS.of();
     }
 
     private int write(JobResult.Planned planned) throws IOException {

@@ -1,6 +1,7 @@
 package borderwright.app.start;
 
 import borderwright.app.exit.ExitCode;
+import borderwright.app.exit.StopSignals;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.Message;
 import borderwright.engine.spelling.NearestName;
@@ -57,6 +58,7 @@ public final class StartCommand implements Callable<Integer> {
                     .map(near -> StartMessage.START_KIND_MISSPELT.of(kind, near, GardenKind.words()))
                     .orElseGet(() -> StartMessage.START_KIND_UNKNOWN.of(kind, GardenKind.words())));
         }
+        StopSignals.beforeFiles();
         Path folder = out.toAbsolutePath().getParent();
         if (folder != null) {
             Files.createDirectories(folder);

@@ -27,7 +27,7 @@ class SmallGardenTest {
     private Outcome plan(String document) throws IOException {
         Path file = Files.writeString(folder.resolve("small.yaml"), document);
         Outcome outcome = Outcome.of(
-                "plan", file.toString(), "--out", folder.resolve("out").toString());
+                "plan", file.toString(), "--out", folder.resolve("out").toString(), "--quiet");
         assertThat(outcome.err()).isEmpty();
         return outcome;
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import borderwright.app.document.DocumentAnswer;
 import borderwright.app.document.GardenReader;
 import borderwright.engine.garden.given.GardenDocument;
+import borderwright.engine.message.Message;
 import borderwright.engine.plan.PlanStage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,9 +13,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PlanJobTest {
     private static final Path EXAMPLE = Path.of("..", "examples", "patio-planter.yaml");
@@ -33,7 +36,9 @@ class PlanJobTest {
                 .filter(JobStep.Planning.class::isInstance)
                 .map(JobStep.Planning.class::cast)
                 .filter(step -> step.design() == design)
-                .map(JobStep.Planning::stage)
+                .flatMap(step -> step.step().values().stream())
+                .filter(PlanStage.class::isInstance)
+                .map(PlanStage.class::cast)
                 .toList();
     }
 
@@ -66,14 +71,57 @@ class PlanJobTest {
                 order(alone, Long.MAX_VALUE),
                 step -> {
                     steps.add(step);
-                    if (step.equals(new JobStep.Planning(0, at))) {
+                    if (step.equals(new JobStep.Planning(0, at.begins()))) {
                         stop.raise();
                     }
                 },
                 stop);
 
         assertThat(result).isEqualTo(new JobResult.Stopped());
-        assertThat(steps).last().isEqualTo(new JobStep.Planning(0, at));
+        assertThat(steps).last().isEqualTo(new JobStep.Planning(0, at.begins()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"seeking-bracing", "settling-shape", "checking-box"})
+    void aJobThatIsStoppedWithinAStageBeginsNoLaterStepAndGivesNothing(String key) throws IOException {
+        List<JobStep> steps = new ArrayList<>();
+        StopSignal stop = new StopSignal();
+
+        JobResult result = PlanJob.run(
+                order(document(), Long.MAX_VALUE),
+                step -> {
+                    steps.add(step);
+                    if (step instanceof JobStep.Planning planning
+                            && planning.step().key().equals(key)) {
+                        stop.raise();
+                    }
+                },
+                stop);
+
+        assertThat(result).isEqualTo(new JobResult.Stopped());
+        assertThat(((JobStep.Planning) steps.get(steps.size() - 1)).step().key())
+                .isEqualTo(key);
+    }
+
+    @Test
+    void everyBoxIsHeardOfByItsNumber() throws IOException {
+        List<JobStep> steps = new ArrayList<>();
+
+        PlanJob.run(order(new GardenDocument(document().garden(), List.of()), 1_000), steps::add, new StopSignal());
+
+        List<List<Object>> checked = steps.stream()
+                .filter(JobStep.Planning.class::isInstance)
+                .map(step -> ((JobStep.Planning) step).step())
+                .filter(step -> step.key().equals("checking-box"))
+                .map(Message::values)
+                .toList();
+        assertThat(checked)
+                .isNotEmpty()
+                .allSatisfy(values -> assertThat(values.get(2)).isEqualTo(checked.size()));
+        assertThat(checked)
+                .extracting(values -> values.get(1))
+                .containsExactlyElementsOf(
+                        IntStream.rangeClosed(1, checked.size()).boxed().toList());
     }
 
     @Test

@@ -144,7 +144,8 @@ class PlanCommandTest {
                         "plan",
                         EXAMPLES.resolve(name).toString(),
                         "--out",
-                        packs.resolve(name).toString()));
+                        packs.resolve(name).toString(),
+                        "--quiet"));
     }
 
     @Nested

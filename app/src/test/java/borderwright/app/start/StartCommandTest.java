@@ -40,7 +40,7 @@ class StartCommandTest {
         Outcome started = units == UnitSystem.IMPERIAL
                 ? Outcome.of("start", kind.word(), "--imperial", "--out", file.toString())
                 : Outcome.of("start", kind.word(), "--out", file.toString());
-        Outcome planned = Outcome.of("plan", file.toString(), "--out", out.toString());
+        Outcome planned = Outcome.of("plan", file.toString(), "--out", out.toString(), "--quiet");
 
         assertThat(started.err()).isEmpty();
         assertThat(started.code()).isEqualTo(ExitCode.DONE);

@@ -35,6 +35,7 @@ import borderwright.engine.stock.DemandMaker;
 import borderwright.engine.strength.Cure;
 import borderwright.engine.strength.StrengthTerms;
 import borderwright.engine.strength.bracing.LeastCure;
+import borderwright.engine.strength.bracing.Looks;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -92,11 +93,12 @@ final class DesignEstimate {
         }
     }
 
-    static Design work(EstimateRequest request, End end) {
+    /** One end of the range; each way to brace it is heard of. */
+    static Design work(EstimateRequest request, End end, Looks looks) {
         FootprintPlan footprint = footprint(request, end.planters());
         BuildSpec rules = BuildResolver.of(WALL, BATTEN);
         BuildMeans means = means(request);
-        Optional<BracingScheme> found = bracing(footprint, rules, means);
+        Optional<BracingScheme> found = bracing(footprint, rules, means, looks);
         Box box = BoxBuilder.build(footprint, rules, means, closer(found, end.braceSpacingMm()));
         List<SoilVolume> soil = SoilVolume.of(box, SoilResolver.settling(end.settlesPercent()), 0);
         int screws = box.fixings().stream().mapToInt(Box.Fixing::count).sum();
@@ -109,14 +111,15 @@ final class DesignEstimate {
     }
 
     /** The bracing with the least wood that holds soil of common weight; nothing where none that was tried holds. */
-    private static Optional<BracingScheme> bracing(FootprintPlan footprint, BuildSpec rules, BuildMeans means) {
+    private static Optional<BracingScheme> bracing(
+            FootprintPlan footprint, BuildSpec rules, BuildMeans means, Looks looks) {
         StrengthTerms terms = StrengthTerms.of(
                 StrengthResolver.usual(means.units()),
                 SoilResolver.usual(),
                 GroundResolver.usual(),
                 means.sections(),
                 Origins.NONE);
-        return LeastCure.find(footprint, rules, means, terms, DesignEstimate::woodMm3)
+        return LeastCure.find(footprint, rules, means, terms, DesignEstimate::woodMm3, looks)
                 .cheapest()
                 .map(Cure::scheme);
     }

@@ -3,12 +3,14 @@ package borderwright.engine.estimate;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece.Role;
 import borderwright.engine.buying.list.ShoppingAnswer;
+import borderwright.engine.effort.WorkListener;
 import borderwright.engine.estimate.DesignEstimate.Design;
 import borderwright.engine.estimate.DesignEstimate.End;
 import borderwright.engine.garden.resolve.SoilResolver;
 import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
+import borderwright.engine.strength.bracing.Looks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,8 +23,17 @@ public final class EstimateMaker {
 
     private EstimateMaker() {}
 
-    /** The estimate for a request; what cannot be estimated of it is in its problems. */
+    /** {@link #estimate(EstimateRequest, WorkListener)} with nobody listening. */
     public static FirstEstimate estimate(EstimateRequest request) {
+        return estimate(request, WorkListener.NONE);
+    }
+
+    /**
+     * The estimate for a request; what cannot be estimated of it is in its problems.
+     *
+     * @param listener hears of each design, and of each way to brace it
+     */
+    public static FirstEstimate estimate(EstimateRequest request, WorkListener listener) {
         List<Problem> problems = problems(request);
         CurrencyUnit currency = CurrencyUnit.of(request.currency());
         if (!problems.isEmpty()) {
@@ -31,9 +42,18 @@ public final class EstimateMaker {
         }
         End sparing = new End(planters(request, 2400), 900, 0, 10, EstimatePrices.low(request));
         End generous = new End(planters(request, 1200), 450, 0.1, 25, EstimatePrices.high(request));
-        Design low = DesignEstimate.work(request, sparing);
-        Design high = DesignEstimate.work(request, generous);
+        Design low = DesignEstimate.work(request, sparing, looks(listener, Which.SPARING));
+        Design high = DesignEstimate.work(request, generous, looks(listener, Which.GENEROUS));
         return report(request, new Range(sparing, low), new Range(generous, high));
+    }
+
+    private enum Which {
+        SPARING,
+        GENEROUS
+    }
+
+    private static Looks looks(WorkListener listener, Which design) {
+        return new Looks(listener, tried -> EstimateMessage.ESTIMATING_DESIGN.of(design, tried));
     }
 
     private record Range(End end, Design design) {

@@ -1,5 +1,6 @@
 package borderwright.engine.estimate;
 
+import static borderwright.engine.message.Slot.choice;
 import static borderwright.engine.message.Slot.count;
 import static borderwright.engine.message.Slot.length;
 import static borderwright.engine.message.Slot.message;
@@ -18,6 +19,9 @@ enum EstimateMessage implements MessageCode {
     ESTIMATE_RUN(length("given"), length("least"), site("most")),
     ESTIMATE_DEPTH(length("given"), length("least"), length("most")),
     ESTIMATE_HEIGHT(length("given"), length("least"), length("most")),
+
+    /** Heard while a design is braced. */
+    ESTIMATING_DESIGN(choice("design"), count("tried")),
 
     /** Two lengths of board, or the one that both designs take. */
     LENGTH_RANGE(run("low"), run("high")),

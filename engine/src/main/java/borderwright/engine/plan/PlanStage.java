@@ -1,5 +1,7 @@
 package borderwright.engine.plan;
 
+import borderwright.engine.message.Message;
+
 /** The stages of a plan, in their order. */
 public enum PlanStage {
     SURVEY,
@@ -9,5 +11,10 @@ public enum PlanStage {
     BUYING,
     EXPLAINING,
     CUTTING,
-    SEQUENCE
+    SEQUENCE;
+
+    /** What a listener hears as the stage begins. */
+    public Message begins() {
+        return PlanStageMessage.STAGE_BEGINS.of(this);
+    }
 }

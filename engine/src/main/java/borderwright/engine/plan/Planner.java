@@ -5,6 +5,7 @@ import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.buildup.parts.CutSteps;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.effort.Budget;
+import borderwright.engine.effort.WorkListener;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.garden.GroundSpec;
 import borderwright.engine.garden.SectionSpec;
@@ -30,7 +31,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.function.Consumer;
 
 /**
  * Plans a garden, stage by stage.
@@ -45,16 +45,16 @@ public final class Planner {
     private final Taught taught;
     private final Budget budget;
     private final boolean variant;
-    private final Consumer<PlanStage> begins;
+    private final WorkListener listener;
     private final LengthFormat format;
 
-    private Planner(Garden garden, Budget budget, boolean variant, Consumer<PlanStage> begins) {
+    private Planner(Garden garden, Budget budget, boolean variant, WorkListener listener) {
         // What was measured at the first planter takes the place of what was given; the rest of the plan knows no
         // other.
         this.garden = garden.asMeasured();
         this.taught = new Taught(garden);
         this.variant = variant;
-        this.begins = begins;
+        this.listener = listener;
         this.budget = budget;
         this.format = new LengthFormat(garden.units());
     }
@@ -66,18 +66,18 @@ public final class Planner {
      * @param budget work that the search for the basket may spend
      */
     public static PlanAnswer plan(Garden garden, Budget budget) {
-        return plan(garden, budget, stage -> {});
+        return plan(garden, budget, WorkListener.NONE);
     }
 
     /**
-     * Plans a garden and reports each stage as it begins.
+     * Plans a garden and reports each step of work as it begins.
      *
      * @param garden as for {@link #plan(Garden, Budget)}
      * @param budget as for {@link #plan(Garden, Budget)}; its signal to stop ends every search early
-     * @param begins called on this thread; what it throws ends the plan
+     * @param listener called with each stage, and with the steps of long ones
      */
-    public static PlanAnswer plan(Garden garden, Budget budget, Consumer<PlanStage> begins) {
-        return new Planner(garden, budget, false, begins).plan();
+    public static PlanAnswer plan(Garden garden, Budget budget, WorkListener listener) {
+        return new Planner(garden, budget, false, listener).plan();
     }
 
     /**
@@ -88,28 +88,28 @@ public final class Planner {
      * @param budget as for {@link #plan(Garden, Budget)}
      */
     public static PlanAnswer planVariant(Garden garden, Budget budget) {
-        return planVariant(garden, budget, stage -> {});
+        return planVariant(garden, budget, WorkListener.NONE);
     }
 
     /**
-     * The same, and reports each stage as it begins.
+     * The same, and reports each step of work as it begins.
      *
      * @param garden as for {@link #plan(Garden, Budget)}
-     * @param budget as for {@link #plan(Garden, Budget, Consumer)}
-     * @param begins as for {@link #plan(Garden, Budget, Consumer)}
+     * @param budget as for {@link #plan(Garden, Budget, WorkListener)}
+     * @param listener as for {@link #plan(Garden, Budget, WorkListener)}
      */
-    public static PlanAnswer planVariant(Garden garden, Budget budget, Consumer<PlanStage> begins) {
-        return new Planner(garden, budget, true, begins).plan();
+    public static PlanAnswer planVariant(Garden garden, Budget budget, WorkListener listener) {
+        return new Planner(garden, budget, true, listener).plan();
     }
 
     private PlanAnswer plan() {
-        begins.accept(PlanStage.SURVEY);
-        SurveyAnswer survey = BorderSurvey.adjust(garden.survey(), garden.units());
+        listener.begins(PlanStage.SURVEY.begins());
+        SurveyAnswer survey = BorderSurvey.adjust(garden.survey(), garden.units(), listener);
         if (survey instanceof SurveyAnswer.NotFixed notFixed) {
             return new PlanAnswer.NotPlanned(notFixed.problems());
         }
         SurveyAnswer.Adjusted border = (SurveyAnswer.Adjusted) survey;
-        begins.accept(PlanStage.LAYOUT);
+        listener.begins(PlanStage.LAYOUT.begins());
         PriceLists prices = PriceLists.resolve(garden.suppliers(), garden.sections(), garden.currency())
                 .withSubstitutes(garden.substitutes(), garden.currency());
         Map<String, Double> longestMm = BoardLimits.longestPieceMm(garden, prices.boards());
@@ -121,7 +121,7 @@ public final class Planner {
         if (layout.boxes().isEmpty()) {
             return new PlanAnswer.NotPlanned(nothingStands(layout));
         }
-        begins.accept(PlanStage.BUILDING);
+        listener.begins(PlanStage.BUILDING.begins());
         List<BracedBoxes.Checked> boxes = build(layout, longestMm, prices);
         return new PlanAnswer.Planned(finish(border, layout, boxes, prices));
     }
@@ -161,7 +161,8 @@ public final class Planner {
         PieceCost cost = new PieceCost(garden, prices);
         boolean alternatives = !variant;
         GroundSurface surface = garden.ground().surface();
-        return new BracedBoxes(garden.build(), means, terms, cost, alternatives, surface).build(layout.boxes());
+        return new BracedBoxes(garden.build(), means, terms, cost, alternatives, surface, listener)
+                .build(layout.boxes());
     }
 
     private Plan finish(
@@ -171,18 +172,18 @@ public final class Planner {
                 built.stream().map(BracedBoxes.Checked::report).toList();
         List<Piece> pieces =
                 boxes.stream().flatMap(box -> box.pieces().stream()).toList();
-        begins.accept(PlanStage.SITE);
+        listener.begins(PlanStage.SITE.begins());
         SiteWork site = variant
                 ? SiteStages.ofVariant(garden, border.outline(), boxes)
                 : SiteStages.of(garden, border, boxes, prices);
         List<ShoppingItem> shopping = ShoppingList.of(boxes, site.ground(), site.filling(), format);
-        WoodStage stage = new WoodStage(garden, prices, budget, begins);
+        WoodStage stage = new WoodStage(garden, prices, budget, listener);
         WoodStage.Bought wood = variant ? stage.unexplained(pieces, shopping) : stage.explained(pieces, shopping);
         Plan.Totals sums = new PlanTotals(garden, layout, pieces, site, wood.cutting()).of(wood.costs());
         List<Problem> unmet =
                 new Shortfalls(garden, taught).of(border.report(), layout, boxes, strength, site, prices, wood);
         SiteWork floored = variant ? site : withFloorBaskets(site, sums, unmet);
-        begins.accept(PlanStage.SEQUENCE);
+        listener.begins(PlanStage.SEQUENCE.begins());
         WorkPlan work = BuildSequence.plan(garden, boxes, site.ground(), site.filling(), wood.cutting())
                 .withNotes(taught.notes(boxes, strength));
         return Plan.builder()

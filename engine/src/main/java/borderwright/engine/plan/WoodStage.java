@@ -16,6 +16,7 @@ import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.cutting.CuttingPlanner;
 import borderwright.engine.cutting.PlaneVerifier;
 import borderwright.engine.effort.Budget;
+import borderwright.engine.effort.WorkListener;
 import borderwright.engine.garden.Garden;
 import borderwright.engine.measure.Length;
 import borderwright.engine.prices.PriceLists;
@@ -27,7 +28,6 @@ import borderwright.engine.stock.OffcutWorth;
 import borderwright.engine.stock.row.BoardInHand;
 import borderwright.engine.stock.row.CuttingJob;
 import java.util.List;
-import java.util.function.Consumer;
 
 /**
  * Buys what the pieces and the shopping list need, and cuts the pieces from it.
@@ -35,9 +35,9 @@ import java.util.function.Consumer;
  * @param garden the resolved garden
  * @param prices of its suppliers
  * @param budget work that the search for the basket may spend
- * @param begins called with each stage as it begins
+ * @param listener called with each stage as it begins
  */
-record WoodStage(Garden garden, PriceLists prices, Budget budget, Consumer<PlanStage> begins) {
+record WoodStage(Garden garden, PriceLists prices, Budget budget, WorkListener listener) {
     /** Work for asking again what would change a basket: a few seconds at most. */
     private static final long EXPLAINING_WORK = 250_000;
 
@@ -61,7 +61,7 @@ record WoodStage(Garden garden, PriceLists prices, Budget budget, Consumer<PlanS
     Bought explained(List<Piece> pieces, List<ShoppingItem> shopping) {
         OnSite here = OnSite.of(garden, pieces);
         HeldBoards.Bought held = buy(here, shopping);
-        begins.accept(PlanStage.EXPLAINING);
+        listener.begins(PlanStage.EXPLAINING.begins());
         NestedBasket.Bought bought = held.basket();
         return cut(
                 here,
@@ -73,17 +73,17 @@ record WoodStage(Garden garden, PriceLists prices, Budget budget, Consumer<PlanS
     Bought unexplained(List<Piece> pieces, List<ShoppingItem> shopping) {
         OnSite here = OnSite.of(garden, pieces);
         HeldBoards.Bought held = buy(here, shopping);
-        begins.accept(PlanStage.EXPLAINING);
+        listener.begins(PlanStage.EXPLAINING.begins());
         return cut(here, held, Explanation.NONE);
     }
 
     private HeldBoards.Bought buy(OnSite here, List<ShoppingItem> shopping) {
-        begins.accept(PlanStage.BUYING);
+        listener.begins(PlanStage.BUYING.begins());
         return HeldBoards.buy(job(List.of(), here), problem(here, shopping), budget);
     }
 
     private Bought cut(OnSite here, HeldBoards.Bought held, Explanation why) {
-        begins.accept(PlanStage.CUTTING);
+        listener.begins(PlanStage.CUTTING.begins());
         ShoppingAnswer answer = held.basket().answer();
         CuttingJob job = job(BasketBoards.of(answer, garden.cutting().trim()), here);
         CuttingPlan cutting = BoardNumbers.asCut(PlaneVerifier.verified(job, CuttingPlanner.plan(job, budget)))

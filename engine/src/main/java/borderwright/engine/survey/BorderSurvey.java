@@ -1,5 +1,6 @@
 package borderwright.engine.survey;
 
+import borderwright.engine.effort.WorkListener;
 import borderwright.engine.garden.SurveySpec;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.problem.Problem;
@@ -22,23 +23,26 @@ public final class BorderSurvey {
 
     private final FieldBook book;
     private final UnitSystem units;
+    private final WorkListener listener;
 
-    private BorderSurvey(FieldBook book, UnitSystem units) {
+    private BorderSurvey(FieldBook book, UnitSystem units, WorkListener listener) {
         this.book = book;
         this.units = units;
+        this.listener = listener;
     }
 
-    /** As {@link #adjust(SurveySpec, UnitSystem)}, for a tape in millimetres. */
+    /** As {@link #adjust(SurveySpec, UnitSystem, WorkListener)}, for a tape in millimetres. */
     public static SurveyAnswer adjust(SurveySpec notes) {
-        return adjust(notes, UnitSystem.METRIC);
+        return adjust(notes, UnitSystem.METRIC, WorkListener.NONE);
     }
 
     /**
      * The border that fits the measures best, or why they do not fix one.
      *
      * @param units of the tape where a length read fits both systems: they decide which slips of reading are likely
+     * @param listener hears of each shape that is settled, and of each reading that is left out
      */
-    public static SurveyAnswer adjust(SurveySpec notes, UnitSystem units) {
+    public static SurveyAnswer adjust(SurveySpec notes, UnitSystem units, WorkListener listener) {
         List<Problem> faults = FieldBookFaults.of(notes);
         if (!faults.isEmpty()) {
             return new SurveyAnswer.NotFixed(faults);
@@ -51,11 +55,11 @@ public final class BorderSurvey {
         if (!problems.isEmpty()) {
             return new SurveyAnswer.NotFixed(problems);
         }
-        return new BorderSurvey(book, units).adjust();
+        return new BorderSurvey(book, units, listener).adjust();
     }
 
     private SurveyAnswer adjust() {
-        ShapeFinder finder = new ShapeFinder(book.network(), book.order());
+        ShapeFinder finder = new ShapeFinder(book.network(), book.order(), listener);
         List<Shape> shapes = finder.find();
         SurveyRefusals refusals = new SurveyRefusals(book);
         if (shapes.isEmpty() || (!shapes.get(0).agrees() && finder.agreesTheWrongWayRound())) {
@@ -66,7 +70,7 @@ public final class BorderSurvey {
             return new SurveyAnswer.NotFixed(List.of(mirror.get()));
         }
         Shape shape = shapes.get(0);
-        List<Hypothesis> suspects = new SuspectFinder(book, shape, book.risk()).find();
+        List<Hypothesis> suspects = new SuspectFinder(book, shape, book.risk(), listener).find();
         Adjustment laid = PlanFrame.laid(settled(shape, suspects), book);
         List<Problem> weak = refusals.weak(laid, HELD_SHARE);
         if (!weak.isEmpty()) {

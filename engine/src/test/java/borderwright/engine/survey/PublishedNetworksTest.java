@@ -3,6 +3,7 @@ package borderwright.engine.survey;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.effort.WorkListener;
 import borderwright.engine.survey.network.Adjustment;
 import borderwright.engine.survey.network.CornerOrder;
 import borderwright.engine.survey.network.LeastSquares;
@@ -37,7 +38,7 @@ class PublishedNetworksTest {
         Network network = builder.build();
         List<Integer> corners = Stream.of(anticlockwise).map(builder::number).toList();
         CornerOrder order = corners.size() > 2 ? CornerOrder.ring(corners) : CornerOrder.strip(corners);
-        List<ShapeFinder.Shape> shapes = new ShapeFinder(network, order).find();
+        List<ShapeFinder.Shape> shapes = new ShapeFinder(network, order, WorkListener.NONE).find();
         assertThat(shapes).isNotEmpty();
         return shapes.get(0).best();
     }

@@ -3,6 +3,7 @@ package borderwright.engine.survey;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import borderwright.engine.effort.WorkListener;
 import borderwright.engine.garden.Measure;
 import borderwright.engine.garden.SurveySpec;
 import borderwright.engine.garden.vocabulary.Names;
@@ -73,8 +74,10 @@ class SeededSurveysTest {
                 corners.add(i);
             }
             CornerOrder order = CornerOrder.ring(corners);
-            Adjustment found =
-                    new ShapeFinder(builder.build(), order).find().get(0).best();
+            Adjustment found = new ShapeFinder(builder.build(), order, WorkListener.NONE)
+                    .find()
+                    .get(0)
+                    .best();
             assertCongruent(order.places(found.positions()), truth, 1e-6, seed);
         }
 
@@ -188,7 +191,7 @@ class SeededSurveysTest {
                 double trueDiagonal = StrictMath.hypot(4300, 3000);
                 squares += (diagonal - trueDiagonal) * (diagonal - trueDiagonal);
                 FieldBook book = FieldBook.of(notes.notes());
-                Adjustment found = new ShapeFinder(book.network(), book.order())
+                Adjustment found = new ShapeFinder(book.network(), book.order(), WorkListener.NONE)
                         .find()
                         .get(0)
                         .best();

@@ -1,5 +1,6 @@
 package borderwright.engine.survey;
 
+import borderwright.engine.effort.WorkListener;
 import borderwright.engine.garden.SurveySpec;
 import borderwright.engine.garden.given.GivenArc;
 import borderwright.engine.garden.given.GivenMeasure;
@@ -136,7 +137,7 @@ public final class SurveyExamples {
     }
 
     public SurveyAnswer answer(UnitSystem units) {
-        return BorderSurvey.adjust(notes(), units);
+        return BorderSurvey.adjust(notes(), units, WorkListener.NONE);
     }
 
     public SurveyAnswer.Adjusted adjusted() {

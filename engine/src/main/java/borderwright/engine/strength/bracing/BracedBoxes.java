@@ -4,6 +4,7 @@ import borderwright.engine.buildup.BoxBuilder;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.BuildMeans;
+import borderwright.engine.effort.WorkListener;
 import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.garden.vocabulary.ground.GroundSurface;
@@ -18,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
@@ -37,10 +39,12 @@ public final class BracedBoxes {
     private final ToDoubleFunction<Box> cost;
     private final boolean alternatives;
     private final GroundSurface surface;
+    private final WorkListener listener;
 
     /**
      * @param alternatives whether other ways to build are looked into as well
      * @param surface that the boxes stand on: posts can be let into soft ground
+     * @param listener hears of each box, and of each way to brace it
      */
     public BracedBoxes(
             BuildSpec rules,
@@ -48,13 +52,15 @@ public final class BracedBoxes {
             StrengthTerms terms,
             ToDoubleFunction<Box> cost,
             boolean alternatives,
-            GroundSurface surface) {
+            GroundSurface surface,
+            WorkListener listener) {
         this.rules = rules;
         this.means = means;
         this.terms = terms;
         this.cost = cost;
         this.alternatives = alternatives;
         this.surface = surface;
+        this.listener = listener;
     }
 
     /**
@@ -92,21 +98,36 @@ public final class BracedBoxes {
     public List<Checked> build(List<FootprintPlan> plans) {
         Map<Setting, FootprintPlan> first = new LinkedHashMap<>();
         plans.forEach(plan -> first.putIfAbsent(Setting.of(plan), plan));
+        AtomicInteger sought = new AtomicInteger();
         Map<Setting, Bracing> cures = first.entrySet().parallelStream()
-                .collect(Collectors.toMap(Map.Entry::getKey, entry -> cure(entry.getValue())));
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey,
+                        entry -> cure(entry.getValue(), looks(entry.getValue(), sought, first.size()))));
+        AtomicInteger checked = new AtomicInteger();
         return plans.parallelStream()
-                .map(plan -> build(plan, Objects.requireNonNull(cures.get(Setting.of(plan)))))
+                .map(plan -> {
+                    listener.begins(
+                            BracingMessage.CHECKING_BOX.of(plan.name(), checked.incrementAndGet(), plans.size()));
+                    return build(plan, Objects.requireNonNull(cures.get(Setting.of(plan))));
+                })
                 .toList();
     }
 
-    private Bracing cure(FootprintPlan plan) {
+    /** Boxes are counted as they begin. */
+    private Looks looks(FootprintPlan plan, AtomicInteger sought, int boxes) {
+        int number = sought.incrementAndGet();
+        return new Looks(listener, tried -> BracingMessage.SEEKING_BRACING.of(plan.name(), number, boxes, tried));
+    }
+
+    private Bracing cure(FootprintPlan plan, Looks looks) {
         BuildSpec floored = LeastCure.withFloorThatHolds(plan, rules, means, terms);
         CureAnswer cures = alternatives && plan.planters().size() <= MOST_WITH_ALTERNATIVES
-                ? LeastCure.withAlternatives(plan, floored, means, terms, cost, surface)
-                : LeastCure.find(plan, floored, means, terms, cost);
+                ? LeastCure.withAlternatives(plan, floored, means, terms, cost, surface, looks)
+                : LeastCure.find(plan, floored, means, terms, cost, looks);
         boolean free =
                 rules.bracing().braces().isEmpty() && rules.bracing().ties().isEmpty();
-        Optional<Cure> built = free ? cures.cheapest() : LeastCure.asRequested(plan, floored, means, terms, cost);
+        Optional<Cure> built =
+                free ? cures.cheapest() : LeastCure.asRequested(plan, floored, means, terms, cost, looks);
         return new Bracing(floored, built.map(Cure::scheme).orElseGet(() -> BracingScheme.of(rules)), cures.all());
     }
 

@@ -34,13 +34,15 @@ final class BracingSearch {
     private final BuildMeans means;
     private final StrengthTerms terms;
     private final ToDoubleFunction<Box> cost;
+    private final Looks looks;
     private int tried;
     private @Nullable Found nearest;
 
-    BracingSearch(BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
+    BracingSearch(BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost, Looks looks) {
         this.means = means;
         this.terms = terms;
         this.cost = cost;
+        this.looks = looks;
     }
 
     /** A way with the box that it gives. */
@@ -135,6 +137,7 @@ final class BracingSearch {
 
     private Found look(BuildSpec rules, Way way) {
         tried++;
+        looks.next();
         Found found = new Found(rules, way.scheme, way.box, way.cost, BoxStrength.uses(way.box, terms));
         if (nearest == null || found.uses.worst() < nearest.uses.worst()) {
             nearest = found;

@@ -53,12 +53,17 @@ public final class LeastCure {
     private final BracingSearch search;
 
     private LeastCure(
-            FootprintPlan plan, BuildSpec rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
+            FootprintPlan plan,
+            BuildSpec rules,
+            BuildMeans means,
+            StrengthTerms terms,
+            ToDoubleFunction<Box> cost,
+            Looks looks) {
         this.plan = plan;
         this.rules = rules;
         this.means = means;
         this.terms = terms;
-        this.search = new BracingSearch(means, terms, cost);
+        this.search = new BracingSearch(means, terms, cost, looks);
     }
 
     /**
@@ -69,10 +74,16 @@ public final class LeastCure {
      * @param means to build with
      * @param terms that it must meet
      * @param cost of a built-up box: pieces and screws
+     * @param looks hears of each way that is looked into
      */
     public static CureAnswer find(
-            FootprintPlan plan, BuildSpec rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
-        LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
+            FootprintPlan plan,
+            BuildSpec rules,
+            BuildMeans means,
+            StrengthTerms terms,
+            ToDoubleFunction<Box> cost,
+            Looks looks) {
+        LeastCure cure = new LeastCure(plan, rules, means, terms, cost, looks);
         return cure.answer(
                 cure.search.cheapest(plan, rules, SpacingChoice.SEARCHED, Double.POSITIVE_INFINITY), List.of());
     }
@@ -82,8 +93,13 @@ public final class LeastCure {
      * that comes nearest.
      */
     public static Optional<Cure> asRequested(
-            FootprintPlan plan, BuildSpec rules, BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost) {
-        LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
+            FootprintPlan plan,
+            BuildSpec rules,
+            BuildMeans means,
+            StrengthTerms terms,
+            ToDoubleFunction<Box> cost,
+            Looks looks) {
+        LeastCure cure = new LeastCure(plan, rules, means, terms, cost, looks);
         return cure.search
                 .cheapest(plan, rules, SpacingChoice.AS_GIVEN, Double.POSITIVE_INFINITY)
                 .or(cure.search::nearest)
@@ -94,6 +110,7 @@ public final class LeastCure {
      * The same as {@link #find} with other ways to build it as alternatives; several times the work.
      *
      * @param surface that the box stands on: posts can be let into soft ground
+     * @param looks hears of each way that is looked into
      */
     public static CureAnswer withAlternatives(
             FootprintPlan plan,
@@ -101,13 +118,14 @@ public final class LeastCure {
             BuildMeans means,
             StrengthTerms terms,
             ToDoubleFunction<Box> cost,
-            GroundSurface surface) {
-        LeastCure cure = new LeastCure(plan, rules, means, terms, cost);
+            GroundSurface surface,
+            Looks looks) {
+        LeastCure cure = new LeastCure(plan, rules, means, terms, cost, looks);
         Optional<Found> found = cure.search.cheapest(plan, rules, SpacingChoice.SEARCHED, Double.POSITIVE_INFINITY);
         double most = found.map(way -> MOST_TIMES * way.cost()).orElse(Double.POSITIVE_INFINITY);
         // Deterministic: each way has a search of its own, the stream keeps their order, and the sort is stable.
         List<Cure> alternatives = cure.others(surface).parallelStream()
-                .map(other -> other.sought(new BracingSearch(means, terms, cost), most)
+                .map(other -> other.sought(new BracingSearch(means, terms, cost, looks), most)
                         .map(way -> cure.cure(way, other.changes)))
                 .flatMap(Optional::stream)
                 .sorted(Comparator.comparingDouble(Cure::cost))

@@ -29,7 +29,9 @@ enum SlipMessage implements MessageCode {
     SLIP_DIGIT_MISREAD(number("read", 0), number("meant", 0)),
     SLIP_DIGIT_MISREAD_IN_METRES(number("read", 2), number("meant", 2)),
     /** One part of so many of an inch. */
-    SLIP_INCH_FRACTION(count("parts"), text("way"));
+    SLIP_INCH_FRACTION(count("parts"), text("way")),
+    /** Heard while slips are sought. */
+    LEAVING_OUT(count("number"));
 
     private final List<Slot> slots;
 

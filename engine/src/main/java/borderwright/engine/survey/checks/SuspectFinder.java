@@ -1,5 +1,6 @@
 package borderwright.engine.survey.checks;
 
+import borderwright.engine.effort.WorkListener;
 import borderwright.engine.survey.fieldbook.FieldBook;
 import borderwright.engine.survey.network.Adjustment;
 import borderwright.engine.survey.network.GaugeTurning;
@@ -49,8 +50,12 @@ public final class SuspectFinder {
     private final Network network;
     private final ShapeFinder.Shape shape;
     private final double risk;
+    private final WorkListener listener;
+    private int leftOut;
 
-    public SuspectFinder(FieldBook book, ShapeFinder.Shape shape, double risk) {
+    /** @param listener hears each time that readings are left out */
+    public SuspectFinder(FieldBook book, ShapeFinder.Shape shape, double risk, WorkListener listener) {
+        this.listener = listener;
         this.book = book;
         this.network = book.network();
         this.shape = shape;
@@ -218,6 +223,7 @@ public final class SuspectFinder {
 
     /** A network adjusted from some starts, as far as it settles and its corners go round the right way. */
     private Stream<Adjustment> settled(Network rest, Stream<Adjustment> starts) {
+        listener.begins(SlipMessage.LEAVING_OUT.of(++leftOut));
         return starts.map(start -> GaugeTurning.settled(rest, start.positions()))
                 .flatMap(Optional::stream)
                 .filter(found -> book.order().fits(found.positions()));

@@ -1,5 +1,6 @@
 package borderwright.engine.survey.shape;
 
+import borderwright.engine.effort.WorkListener;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.survey.network.Adjustment;
 import borderwright.engine.survey.network.CornerOrder;
@@ -42,7 +43,9 @@ public final class ShapeFinder {
     private final CornerOrder order;
     private final StartPositions starts;
     private final List<Shape> shapes = new ArrayList<>();
+    private final WorkListener listener;
     private Optional<Adjustment> wrongWayRound = Optional.empty();
+    private int settled;
 
     /**
      * A shape that goes round as it should.
@@ -67,7 +70,9 @@ public final class ShapeFinder {
         }
     }
 
-    public ShapeFinder(Network network, CornerOrder order) {
+    /** @param listener hears of each shape that is settled */
+    public ShapeFinder(Network network, CornerOrder order, WorkListener listener) {
+        this.listener = listener;
         this.network = network;
         this.order = order;
         this.starts = new StartPositions(network, order);
@@ -128,8 +133,8 @@ public final class ShapeFinder {
     }
 
     private void refine(Positions start) {
-        Optional<Adjustment> settled = GaugeTurning.settled(network, start);
-        Optional<Adjustment> all = settled.filter(a -> order.fits(a.positions()));
+        Optional<Adjustment> whole = settled(network, start);
+        Optional<Adjustment> all = whole.filter(a -> order.fits(a.positions()));
         double sum = all.map(Adjustment::weightedSquares).orElse(Double.POSITIVE_INFINITY);
         if (all.isPresent() && agrees(all.get())) {
             add(new Shape(all, Optional.empty(), sum, sum));
@@ -139,9 +144,14 @@ public final class ShapeFinder {
         if (all.isPresent() || rest.isPresent()) {
             add(new Shape(all, rest, sum, rest.map(Adjustment::weightedSquares).orElse(sum)));
         }
-        if (settled.isPresent() && all.isEmpty() && !agreesTheWrongWayRound()) {
-            wrongWayRound = settled;
+        if (whole.isPresent() && all.isEmpty() && !agreesTheWrongWayRound()) {
+            wrongWayRound = whole;
         }
+    }
+
+    private Optional<Adjustment> settled(Network readings, Positions start) {
+        listener.begins(ShapeMessage.SETTLING_SHAPE.of(++settled, network.points()));
+        return GaugeTurning.settled(readings, start);
     }
 
     private void add(Shape shape) {
@@ -158,8 +168,7 @@ public final class ShapeFinder {
         }
         Optional<Adjustment> best = Optional.empty();
         for (int i : mostBroken(network, sketch, 1e-3 * starts.typicalLength(), LEFT_OUT)) {
-            Optional<Adjustment> rest =
-                    GaugeTurning.settled(network.without(i), sketch).filter(a -> order.fits(a.positions()));
+            Optional<Adjustment> rest = settled(network.without(i), sketch).filter(a -> order.fits(a.positions()));
             if (rest.isPresent()
                     && (best.isEmpty()
                             || rest.get().weightedSquares() < best.get().weightedSquares())) {

@@ -41,7 +41,7 @@ class LeastCureTest {
     }
 
     private static CureAnswer find(FootprintPlan plan) {
-        return LeastCure.find(plan, RULES, MEANS, TERMS, LeastCureTest::cost);
+        return LeastCure.find(plan, RULES, MEANS, TERMS, LeastCureTest::cost, Looks.UNHEARD);
     }
 
     @ParameterizedTest
@@ -89,8 +89,8 @@ class LeastCureTest {
     @Test
     void thickerBoardsAndAHigherFloorAreAlternativesWithTheirCostAndBow() {
         FootprintPlan plan = Footprints.run(1800, 600, 450);
-        CureAnswer answer =
-                LeastCure.withAlternatives(plan, RULES, MEANS, TERMS, LeastCureTest::cost, GroundSurface.BARE_EARTH);
+        CureAnswer answer = LeastCure.withAlternatives(
+                plan, RULES, MEANS, TERMS, LeastCureTest::cost, GroundSurface.BARE_EARTH, Looks.UNHEARD);
 
         assertThat(answer.alternatives()).anyMatch(c -> c.walls().equals("treated 47 x 200"));
         assertThat(answer.alternatives())
@@ -128,7 +128,7 @@ class LeastCureTest {
         BuildSpec requested =
                 Footprints.rules("larch 25 x 150", "batten 47 x 50", CornerStyle.LAPPED, Length.ofMm(600));
         FootprintPlan plan = Footprints.run(1200, 600, 450);
-        Cure cure = LeastCure.asRequested(plan, requested, MEANS, TERMS, LeastCureTest::cost)
+        Cure cure = LeastCure.asRequested(plan, requested, MEANS, TERMS, LeastCureTest::cost, Looks.UNHEARD)
                 .orElseThrow();
 
         assertThat(cure.holds()).isTrue();
@@ -155,10 +155,10 @@ class LeastCureTest {
     void postsInTheGroundAreAnAlternativeWhereItCanBeDug() {
         BuildSpec stout = RULES.withUprights("post 75 x 100");
         FootprintPlan plan = Footprints.run(1500, 600, 300);
-        CureAnswer dug =
-                LeastCure.withAlternatives(plan, stout, MEANS, TERMS, LeastCureTest::cost, GroundSurface.BARE_EARTH);
-        CureAnswer paved =
-                LeastCure.withAlternatives(plan, stout, MEANS, TERMS, LeastCureTest::cost, GroundSurface.PAVING);
+        CureAnswer dug = LeastCure.withAlternatives(
+                plan, stout, MEANS, TERMS, LeastCureTest::cost, GroundSurface.BARE_EARTH, Looks.UNHEARD);
+        CureAnswer paved = LeastCure.withAlternatives(
+                plan, stout, MEANS, TERMS, LeastCureTest::cost, GroundSurface.PAVING, Looks.UNHEARD);
 
         assertThat(dug.alternatives())
                 .anyMatch(c -> English.METRIC.text(c.words()).contains("into the ground in concrete"));
@@ -170,8 +170,8 @@ class LeastCureTest {
     void whereNoBracingHoldsNothingIsFoundAndThickerBoardsStillMay() {
         // A tie from front to back leaves long ends alone.
         FootprintPlan plan = Footprints.run(1200, 2000, 450);
-        CureAnswer answer =
-                LeastCure.withAlternatives(plan, RULES, MEANS, TERMS, LeastCureTest::cost, GroundSurface.BARE_EARTH);
+        CureAnswer answer = LeastCure.withAlternatives(
+                plan, RULES, MEANS, TERMS, LeastCureTest::cost, GroundSurface.BARE_EARTH, Looks.UNHEARD);
 
         assertThat(answer.cheapest()).isEmpty();
         assertThat(answer.box()).isEmpty();
