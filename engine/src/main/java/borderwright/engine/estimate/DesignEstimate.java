@@ -34,6 +34,7 @@ import borderwright.engine.prices.SupplierTerms;
 import borderwright.engine.stock.DemandMaker;
 import borderwright.engine.strength.Cure;
 import borderwright.engine.strength.StrengthTerms;
+import borderwright.engine.strength.bracing.CureAnswer;
 import borderwright.engine.strength.bracing.LeastCure;
 import borderwright.engine.strength.bracing.Looks;
 import java.math.BigDecimal;
@@ -74,12 +75,17 @@ final class DesignEstimate {
      * @param soil it takes
      * @param boardMetres of all boards bought
      * @param screws it takes
-     * @param holds whether its bracing was found to hold soil of common weight
+     * @param bracing what the search for its bracing came to
      */
     record Design(
-            Box box, ShoppingAnswer basket, List<SoilVolume> soil, double boardMetres, int screws, boolean holds) {
+            Box box, ShoppingAnswer basket, List<SoilVolume> soil, double boardMetres, int screws, CureAnswer bracing) {
         Design {
             soil = List.copyOf(soil);
+        }
+
+        /** Whether its bracing was found to hold soil of common weight. */
+        boolean holds() {
+            return bracing.cheapest().isPresent();
         }
 
         /** Soil once settled, m3. */
@@ -98,7 +104,8 @@ final class DesignEstimate {
         FootprintPlan footprint = footprint(request, end.planters());
         BuildSpec rules = BuildResolver.of(WALL, BATTEN);
         BuildMeans means = means(request);
-        Optional<BracingScheme> found = bracing(footprint, rules, means, looks);
+        CureAnswer bracing = bracing(footprint, rules, means, looks);
+        Optional<BracingScheme> found = bracing.cheapest().map(Cure::scheme);
         Box box = BoxBuilder.build(footprint, rules, means, closer(found, end.braceSpacingMm()));
         List<SoilVolume> soil = SoilVolume.of(box, SoilResolver.settling(end.settlesPercent()), 0);
         int screws = box.fixings().stream().mapToInt(Box.Fixing::count).sum();
@@ -106,22 +113,18 @@ final class DesignEstimate {
         double metres = basket.boards().stream()
                 .mapToDouble(board -> board.count() * board.lengthTicks() / (double) Length.TICKS_PER_MM / 1000)
                 .sum();
-        boolean holds = found.isPresent();
-        return new Design(box, basket, soil, metres, screws, holds);
+        return new Design(box, basket, soil, metres, screws, bracing);
     }
 
     /** The bracing with the least wood that holds soil of common weight; nothing where none that was tried holds. */
-    private static Optional<BracingScheme> bracing(
-            FootprintPlan footprint, BuildSpec rules, BuildMeans means, Looks looks) {
+    private static CureAnswer bracing(FootprintPlan footprint, BuildSpec rules, BuildMeans means, Looks looks) {
         StrengthTerms terms = StrengthTerms.of(
                 StrengthResolver.usual(means.units()),
                 SoilResolver.usual(),
                 GroundResolver.usual(),
                 means.sections(),
                 Origins.NONE);
-        return LeastCure.find(footprint, rules, means, terms, DesignEstimate::woodMm3, looks)
-                .cheapest()
-                .map(Cure::scheme);
+        return LeastCure.find(footprint, rules, means, terms, DesignEstimate::woodMm3, looks);
     }
 
     private static double woodMm3(Box box) {

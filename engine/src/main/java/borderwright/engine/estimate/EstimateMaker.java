@@ -11,6 +11,7 @@ import borderwright.engine.measure.Length;
 import borderwright.engine.message.Message;
 import borderwright.engine.problem.Problem;
 import borderwright.engine.strength.bracing.Looks;
+import borderwright.engine.strength.bracing.SearchEnd;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -165,6 +166,10 @@ public final class EstimateMaker {
         }
         if (!low.design().holds() || !high.design().holds()) {
             leftOut.add(EstimateMessage.COUNT_LEAVES_STRENGTH.of());
+        }
+        if (low.design().bracing().end() == SearchEnd.CUT_SHORT
+                || high.design().bracing().end() == SearchEnd.CUT_SHORT) {
+            leftOut.add(EstimateMessage.COUNT_LEAVES_BRACING_UNTRIED.of());
         }
         leftOut.add(EstimateMessage.COUNT_LEAVES_WASTE.of(
                 run(pieceMetres(sparing), pieceMetres(generous)),

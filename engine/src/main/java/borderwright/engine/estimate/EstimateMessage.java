@@ -39,6 +39,7 @@ enum EstimateMessage implements MessageCode {
     COUNT_LEAVES_POSTS(message("length")),
     COUNT_LEAVES_TIES(message("length")),
     COUNT_LEAVES_STRENGTH,
+    COUNT_LEAVES_BRACING_UNTRIED,
     COUNT_LEAVES_WASTE(message("pieces"), message("boards")),
     COUNT_LEAVES_REJECTS(percent("low", 0), percent("high", 0)),
     COUNT_LEAVES_SHRINKAGE(count("courses"), length("wet"), length("dry")),

@@ -59,11 +59,18 @@ final class StrengthStage {
         if (report.isPushedByGround()) {
             return StrengthStageMessage.NO_BRACING_HOLDS_GROUND.of();
         }
-        return WallBoardUprights.advice(garden)
-                .orElseGet(() -> report.cures().isEmpty()
-                        ? StrengthStageMessage.NO_BRACING_HOLDS.of()
-                        : StrengthStageMessage.LEAST_CURE.of(
-                                report.cures().get(0).words()));
+        return WallBoardUprights.advice(garden).orElseGet(() -> cure(report));
+    }
+
+    /** What would make it hold, by the search for its cures. */
+    static Message cure(StrengthReport report) {
+        boolean cutShort = report.isSearchCutShort();
+        if (report.cures().isEmpty()) {
+            return (cutShort ? StrengthStageMessage.NO_BRACING_HOLDS_SO_FAR : StrengthStageMessage.NO_BRACING_HOLDS)
+                    .of();
+        }
+        Message way = report.cures().get(0).words();
+        return (cutShort ? StrengthStageMessage.LEAST_CURE_SO_FAR : StrengthStageMessage.LEAST_CURE).of(way);
     }
 
     /** Boxes that do not hold, or are not shown to. */

@@ -19,7 +19,10 @@ enum StrengthStageMessage implements MessageCode {
     BOX_DOES_NOT_HOLD(text("box"), message("reason"), count("more"), message("advice"), text("friction")),
     BOX_NOT_SHOWN_TO_HOLD(text("box"), message("reason"), count("more")),
     LEAST_CURE(message("way")),
+    /** Where the search was cut short, here and below. */
+    LEAST_CURE_SO_FAR(message("way")),
     NO_BRACING_HOLDS,
+    NO_BRACING_HOLDS_SO_FAR,
     NO_BRACING_HOLDS_GROUND,
     /** Uprights are cut from wall boards though a batten can be had. */
     BATTEN_NOT_NAMED(text("walls"), text("batten")),

@@ -1,6 +1,7 @@
 package borderwright.engine.strength;
 
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.message.Message;
 import borderwright.engine.strength.box.BowLine;
@@ -30,6 +31,7 @@ public final class BoxStrength {
     private final WorstUses worst;
     private final FrameUses uses;
     private boolean mechanism;
+    private boolean cutShort;
 
     private BoxStrength(BoxFrame frame, StrengthTerms terms) {
         this.terms = terms;
@@ -51,27 +53,35 @@ public final class BoxStrength {
     /**
      * Whether a box holds, as the search for a cure asks it: the same figures as {@link #check} without its messages, up
      * to the first that shows that it does not.
+     *
+     * @param budget from which the work is taken, in multiplications of the solver; what is not looked into when it is spent
+     *     counts as used without end
      */
-    public static Uses uses(Box box, StrengthTerms terms) {
+    public static Uses uses(Box box, StrengthTerms terms, Budget budget) {
         BoxFrame coarse =
                 BoxFrame.coarse(box, terms.materials(), terms.fill(), terms.bedFriction(), terms.postGround());
         if (coarse.isEmpty()) {
             return new Uses(Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
         }
-        double least = bowMm(coarse, terms);
+        double least = bowMm(coarse, terms, budget);
         // A side beyond its limit is not worth the rest.
         if (least > terms.bowLimitMm()) {
             return new Uses(least, least / terms.bowLimitMm());
         }
+        if (budget.isSpent()) {
+            return new Uses(least, Double.POSITIVE_INFINITY);
+        }
         BoxStrength one = new BoxStrength(frame(box, terms), terms);
-        double bow = bowMm(one.frame, terms);
+        double bow = bowMm(one.frame, terms, budget);
         if (bow > terms.bowLimitMm()) {
             return new Uses(bow, bow / terms.bowLimitMm());
         }
-        one.checkAll(box, BoxLoads.all(one.frame, terms.fill(), terms.kneelingN()), false);
+        one.checkAll(box, BoxLoads.all(one.frame, terms.fill(), terms.kneelingN()), budget, false);
         return new Uses(
                 bow,
-                one.mechanism ? Double.POSITIVE_INFINITY : Math.max(bow / terms.bowLimitMm(), one.worst.greatest()));
+                one.mechanism || one.cutShort
+                        ? Double.POSITIVE_INFINITY
+                        : Math.max(bow / terms.bowLimitMm(), one.worst.greatest()));
     }
 
     /** How much of a box's false floor is used: slats, bearers and legs; 0 without one. */
@@ -81,8 +91,8 @@ public final class BoxStrength {
         return worst.greatest();
     }
 
-    private static double bowMm(BoxFrame frame, StrengthTerms terms) {
-        return SideBowMaker.lasting(frame, BoxLoads.lasting(frame, terms.fill())).stream()
+    private static double bowMm(BoxFrame frame, StrengthTerms terms, Budget budget) {
+        return SideBowMaker.lasting(frame, BoxLoads.lasting(frame, terms.fill()), budget).stream()
                 .mapToDouble(line -> line.greatest().outMm())
                 .max()
                 .orElse(Double.POSITIVE_INFINITY);
@@ -90,7 +100,7 @@ public final class BoxStrength {
 
     private StrengthReport report(Box box) {
         List<LoadCase> cases = BoxLoads.all(frame, terms.fill(), terms.kneelingN());
-        checkAll(box, cases, true);
+        checkAll(box, cases, Budget.ofSteps(Long.MAX_VALUE), true);
         PlatformUses platform = new PlatformUses(box, terms, worst);
         platform.take();
         RetainingUses retaining = new RetainingUses(box, terms, worst);
@@ -140,9 +150,10 @@ public final class BoxStrength {
     /**
      * Checks every case.
      *
-     * @param whole whether to go on where something does not hold
+     * @param budget from which the work is taken
+     * @param whole whether to go on where something does not hold, or the budget is spent
      */
-    private void checkAll(Box box, List<LoadCase> cases, boolean whole) {
+    private void checkAll(Box box, List<LoadCase> cases, Budget budget, boolean whole) {
         RuleSet rules = terms.rules();
         FrameSolver crept = new FrameSolver(frame.frame(), frame.forStrength(TimberAge.CREPT));
         FrameSolver fresh = new FrameSolver(frame.frame(), frame.forStrength(TimberAge.NEW));
@@ -155,14 +166,17 @@ public final class BoxStrength {
             if (lasting != null) {
                 solver.startFrom(lasting);
             }
+            long before = solver.multiplyAdds();
             FrameAnswer answer = solver.solve(one.factored(rules.permanentFactor(), rules.passingFactor()));
+            budget.spend(solver.multiplyAdds() - before);
             if (answer.isMechanism()) {
                 mechanism = true;
                 return;
             }
             lasting = lasting == null ? answer : lasting;
             uses.take(one, answer);
-            if (!whole && worst.greatest() > 1) {
+            cutShort = !whole && budget.isSpent();
+            if (cutShort || (!whole && worst.greatest() > 1)) {
                 return;
             }
         }

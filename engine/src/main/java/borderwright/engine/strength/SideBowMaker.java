@@ -1,6 +1,7 @@
 package borderwright.engine.strength;
 
 import borderwright.engine.buildup.parts.PieceLabels;
+import borderwright.engine.effort.Budget;
 import borderwright.engine.strength.box.BowLine;
 import borderwright.engine.strength.box.BowLineFinder;
 import borderwright.engine.strength.box.BoxFrame;
@@ -30,7 +31,14 @@ final class SideBowMaker {
 
     /** For good only. */
     static List<BowLine> lasting(BoxFrame frame, LoadCase lasting) {
-        FrameAnswer answer = new FrameSolver(frame.frame(), frame.crept()).solve(lasting.lasting());
+        return lasting(frame, lasting, Budget.ofSteps(Long.MAX_VALUE));
+    }
+
+    /** For good only; the work is taken from a budget, and done whatever is left of it. */
+    static List<BowLine> lasting(BoxFrame frame, LoadCase lasting, Budget budget) {
+        FrameSolver solver = new FrameSolver(frame.frame(), frame.crept());
+        FrameAnswer answer = solver.solve(lasting.lasting());
+        budget.spend(solver.multiplyAdds());
         return answer.isMechanism() ? List.of() : BowLineFinder.of(frame, answer);
     }
 

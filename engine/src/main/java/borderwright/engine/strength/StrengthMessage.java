@@ -1,5 +1,6 @@
 package borderwright.engine.strength;
 
+import static borderwright.engine.message.Slot.count;
 import static borderwright.engine.message.Slot.force;
 import static borderwright.engine.message.Slot.message;
 import static borderwright.engine.message.Slot.number;
@@ -50,6 +51,7 @@ public enum StrengthMessage implements MessageCode {
     LEG_PADS(force("force"), piece("side")),
     EMPTY_BOX_STANDS(use("use")),
     EMPTY_BOX_FALLS,
+    BRACING_SEARCH_CUT_SHORT(text("box"), count("tried")),
     STRENGTH_GUIDANCE;
 
     private final List<Slot> slots;

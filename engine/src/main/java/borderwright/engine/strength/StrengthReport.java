@@ -3,6 +3,7 @@ package borderwright.engine.strength;
 import borderwright.engine.message.Message;
 import borderwright.engine.strength.box.BowLine;
 import borderwright.engine.strength.worked.Check;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -23,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param checks of each kind of check its worst part in its worst load case, most used first, each with the steps by
  *     which the rule set came to it
  * @param takenForGranted what the checks assume: soil, water, timber, screws
- * @param notSettled what was not shown: which figure or model is missing; empty when all was
+ * @param notSettled what was not shown: which figure or model is missing, or that the search for cures was cut short; empty when all was
  * @param cures ways to build it that hold, cheapest first, one of each kind (bracing alone, other walls, a higher floor),
  *     with the cost of pieces and screws and the bow: from the search of {@code strength.bracing}; empty where none was sought or found
  * @param guidance that this is guidance, and when to ask an engineer
@@ -61,6 +62,26 @@ public record StrengthReport(
 
     /** The same with the ways that a search found. */
     public StrengthReport withCures(List<Cure> found) {
+        return with(found, notSettled);
+    }
+
+    /**
+     * The same where the search for its cures was cut short by the work allowed: they may not be the cheapest.
+     *
+     * @param tried how many ways were looked into
+     */
+    public StrengthReport withSearchCutShort(int tried) {
+        List<Message> open = new ArrayList<>(notSettled);
+        open.add(StrengthMessage.BRACING_SEARCH_CUT_SHORT.of(box, tried));
+        return with(cures, open);
+    }
+
+    /** Whether there may be cheaper ways to build it than its cures, or some where it has none. */
+    public boolean isSearchCutShort() {
+        return notSettled.stream().anyMatch(open -> open.code() == StrengthMessage.BRACING_SEARCH_CUT_SHORT);
+    }
+
+    private StrengthReport with(List<Cure> ways, List<Message> open) {
         return StrengthReport.builder()
                 .box(box)
                 .verdict(verdict)
@@ -70,8 +91,8 @@ public record StrengthReport(
                 .lines(lines)
                 .checks(checks)
                 .takenForGranted(takenForGranted)
-                .notSettled(notSettled)
-                .cures(found)
+                .notSettled(open)
+                .cures(ways)
                 .guidance(guidance)
                 .build();
     }

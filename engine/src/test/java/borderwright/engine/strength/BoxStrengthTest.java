@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import borderwright.engine.TestTerms;
 import borderwright.engine.buildup.Footprints;
 import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.vocabulary.ground.SoilPush;
 import borderwright.engine.geometry.Point;
 import borderwright.engine.geometry.Ring;
@@ -162,7 +163,8 @@ class BoxStrengthTest {
         for (Box box : List.of(run(scheme(400, 400, 200), 1200, 450), run(scheme(600, 600, 250), 1800, 450))) {
             StrengthReport report = check(box);
             double worst = Math.max(report.worstBowMm() / 10, report.worstUse());
-            double quick = BoxStrength.uses(box, TERMS).worst();
+            double quick =
+                    BoxStrength.uses(box, TERMS, Budget.ofSteps(Long.MAX_VALUE)).worst();
             // A box that is over its limit is looked into no further than shows it.
             assertThat(quick).isCloseTo(worst, within(worst > 1 ? 0.06 * worst : 1e-9));
             assertThat(quick > 1).isEqualTo(worst > 1);
@@ -178,7 +180,8 @@ class BoxStrengthTest {
                     scheme(random.nextDouble(300, 1500), random.nextDouble(300, 900), random.nextDouble(60, 260)),
                     random.nextDouble(600, 2400),
                     random.nextBoolean() ? 300 : 450);
-            boolean quick = BoxStrength.uses(box, TERMS).worst() <= 1;
+            boolean quick =
+                    BoxStrength.uses(box, TERMS, Budget.ofSteps(Long.MAX_VALUE)).worst() <= 1;
             assertThat(quick).as("seed " + seed).isEqualTo(check(box).holds());
             refused += quick ? 0 : 1;
         }

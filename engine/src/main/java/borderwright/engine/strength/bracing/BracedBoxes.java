@@ -72,7 +72,7 @@ public final class BracedBoxes {
     public record Checked(Box box, StrengthReport report) {}
 
     /** How boxes of one shape are braced, and how else they could be. */
-    private record Bracing(BuildSpec rules, BracingScheme scheme, List<Cure> cures) {}
+    private record Bracing(BuildSpec rules, BracingScheme scheme, CureAnswer cures) {}
 
     /** What stands outside one side, rounded to what makes no difference to its strength. */
     private record Outside(EdgeKind facing, long groundAboveBedCm) {}
@@ -128,11 +128,13 @@ public final class BracedBoxes {
                 rules.bracing().braces().isEmpty() && rules.bracing().ties().isEmpty();
         Optional<Cure> built =
                 free ? cures.cheapest() : LeastCure.asRequested(plan, floored, means, terms, cost, looks);
-        return new Bracing(floored, built.map(Cure::scheme).orElseGet(() -> BracingScheme.of(rules)), cures.all());
+        return new Bracing(floored, built.map(Cure::scheme).orElseGet(() -> BracingScheme.of(rules)), cures);
     }
 
     private Checked build(FootprintPlan plan, Bracing bracing) {
         Box box = BoxBuilder.build(plan, bracing.rules, means, bracing.scheme);
-        return new Checked(box, BoxStrength.check(box, terms).withCures(bracing.cures));
+        CureAnswer cures = bracing.cures;
+        StrengthReport report = BoxStrength.check(box, terms).withCures(cures.all());
+        return new Checked(box, cures.end() == SearchEnd.WHOLE ? report : report.withSearchCutShort(cures.tried()));
     }
 }

@@ -6,6 +6,7 @@ import borderwright.engine.buildup.parts.BracingScheme;
 import borderwright.engine.buildup.parts.BuildMeans;
 import borderwright.engine.buildup.parts.PartSections;
 import borderwright.engine.buildup.parts.Piece.Role;
+import borderwright.engine.effort.Budget;
 import borderwright.engine.garden.BuildSpec;
 import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.layout.plan.FootprintPlan;
@@ -28,21 +29,36 @@ import org.jspecify.annotations.Nullable;
  * cheapest way costs no less than the best: classes of more ties cost more. So the answer is the cheapest of all ways tried,
  * and those passed over are no cheaper.
  *
- * <p>See docs/decisions/0041.
+ * <p>It is bounded by work, not by time: by the multiplications of the solver and the pairs of pieces built up. Where that is
+ * spent the best found so far stands, and is not called the cheapest.
+ *
+ * <p>See docs/decisions/0041 and docs/decisions/0075.
  */
 final class BracingSearch {
+    /** Of the solver's inner loop, what building a box up takes for each pair of its pieces (measured). */
+    private static final long PASSES_A_PAIR = 100;
+
     private final BuildMeans means;
     private final StrengthTerms terms;
     private final ToDoubleFunction<Box> cost;
     private final Looks looks;
+    private final Budget budget;
     private int tried;
     private @Nullable Found nearest;
 
-    BracingSearch(BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost, Looks looks) {
+    /**
+     * A search with work of its own.
+     *
+     * @param cost of a built-up box
+     * @param looks hears of each way that is looked into
+     * @param budget for all that is asked of this search
+     */
+    BracingSearch(BuildMeans means, StrengthTerms terms, ToDoubleFunction<Box> cost, Looks looks, Budget budget) {
         this.means = means;
         this.terms = terms;
         this.cost = cost;
         this.looks = looks;
+        this.budget = budget;
     }
 
     /** A way with the box that it gives. */
@@ -72,6 +88,11 @@ final class BracingSearch {
         return tried;
     }
 
+    /** Whether the work ran out: what was found may then not be the cheapest. */
+    SearchEnd end() {
+        return budget.isSpent() ? SearchEnd.CUT_SHORT : SearchEnd.WHOLE;
+    }
+
     /** Of all ways looked into, the one whose worst figure is least; nothing where the box cannot be built. */
     Optional<Found> nearest() {
         return Optional.ofNullable(nearest);
@@ -85,7 +106,7 @@ final class BracingSearch {
      */
     Optional<Found> cheapest(FootprintPlan footprint, BuildSpec rules, SpacingChoice spacing, double mostCost) {
         SectionSpec tie = PartSections.of(rules, means).ties();
-        Box first = BoxBuilder.build(footprint, rules, means, Bracings.BARE);
+        Box first = built(footprint, rules, Bracings.BARE);
         if (first.pieces().isEmpty()) {
             return Optional.empty();
         }
@@ -101,7 +122,7 @@ final class BracingSearch {
         for (int ties = 0; ties < bracings.classes(); ties++) {
             double bestCost = best == null ? mostCost : best.cost;
             List<Way> ways = ways(footprint, rules, bracings.of(ties));
-            if (ways.get(0).cost >= bestCost) {
+            if (budget.isSpent() || ways.get(0).cost >= bestCost) {
                 break;
             }
             Optional<Found> found = firstThatHolds(rules, ways, bestCost);
@@ -112,10 +133,20 @@ final class BracingSearch {
         return Optional.ofNullable(best);
     }
 
+    private Box built(FootprintPlan footprint, BuildSpec rules, BracingScheme scheme) {
+        Box box = BoxBuilder.build(footprint, rules, means, scheme);
+        long pieces = box.pieces().size();
+        budget.spend(PASSES_A_PAIR * pieces * pieces);
+        return box;
+    }
+
     private List<Way> ways(FootprintPlan footprint, BuildSpec rules, List<BracingScheme> schemes) {
         List<Way> ways = new ArrayList<>();
         for (BracingScheme scheme : schemes) {
-            Box box = BoxBuilder.build(footprint, rules, means, scheme);
+            if (budget.isSpent()) {
+                break;
+            }
+            Box box = built(footprint, rules, scheme);
             ways.add(new Way(scheme, box, cost.applyAsDouble(box)));
         }
         ways.sort(Comparator.comparingDouble(Way::cost));
@@ -124,7 +155,7 @@ final class BracingSearch {
 
     private Optional<Found> firstThatHolds(BuildSpec rules, List<Way> ways, double bestCost) {
         for (Way way : ways) {
-            if (way.cost >= bestCost) {
+            if (way.cost >= bestCost || budget.isSpent()) {
                 return Optional.empty();
             }
             Found found = look(rules, way);
@@ -138,7 +169,7 @@ final class BracingSearch {
     private Found look(BuildSpec rules, Way way) {
         tried++;
         looks.next();
-        Found found = new Found(rules, way.scheme, way.box, way.cost, BoxStrength.uses(way.box, terms));
+        Found found = new Found(rules, way.scheme, way.box, way.cost, BoxStrength.uses(way.box, terms, budget));
         if (nearest == null || found.uses.worst() < nearest.uses.worst()) {
             nearest = found;
         }
@@ -148,11 +179,12 @@ final class BracingSearch {
     private Found withFewerBraces(FootprintPlan footprint, Found held) {
         Found best = held;
         for (int side = 0; side < footprint.outline().size(); side++) {
-            if (best.scheme.braceSpacingMm() >= footprint.outline().sideMm(side)) {
+            if (budget.isSpent()
+                    || best.scheme.braceSpacingMm() >= footprint.outline().sideMm(side)) {
                 continue;
             }
             BracingScheme fewer = best.scheme.withoutBraces(side);
-            Box box = BoxBuilder.build(footprint, best.rules, means, fewer);
+            Box box = built(footprint, best.rules, fewer);
             double less = cost.applyAsDouble(box);
             if (less < best.cost) {
                 Found found = look(best.rules, new Way(fewer, box, less));

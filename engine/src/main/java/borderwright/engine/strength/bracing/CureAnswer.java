@@ -13,9 +13,11 @@ import java.util.Optional;
  * @param cheapest the cheapest way with the walls requested that holds; none where no bracing tried holds
  * @param box that way, built up
  * @param alternatives other ways that hold, cheapest first, one of each kind
- * @param tried how many ways were built up and looked into
+ * @param tried how many ways were looked into with the walls requested
+ * @param end whether any of the searches was cut short; what was found may then not be the cheapest
  */
-public record CureAnswer(Optional<Cure> cheapest, Optional<Box> box, List<Cure> alternatives, int tried) {
+public record CureAnswer(
+        Optional<Cure> cheapest, Optional<Box> box, List<Cure> alternatives, int tried, SearchEnd end) {
     public CureAnswer {
         alternatives = List.copyOf(alternatives);
     }

@@ -63,7 +63,7 @@ public final class LeastCure {
         this.rules = rules;
         this.means = means;
         this.terms = terms;
-        this.search = new BracingSearch(means, terms, cost, looks);
+        this.search = new BracingSearch(means, terms, cost, looks, looks.budget());
     }
 
     /**
@@ -124,21 +124,22 @@ public final class LeastCure {
         Optional<Found> found = cure.search.cheapest(plan, rules, SpacingChoice.SEARCHED, Double.POSITIVE_INFINITY);
         double most = found.map(way -> MOST_TIMES * way.cost()).orElse(Double.POSITIVE_INFINITY);
         // Deterministic: each way has a search of its own, the stream keeps their order, and the sort is stable.
-        List<Cure> alternatives = cure.others(surface).parallelStream()
-                .map(other -> other.sought(new BracingSearch(means, terms, cost, looks), most)
-                        .map(way -> cure.cure(way, other.changes)))
-                .flatMap(Optional::stream)
-                .sorted(Comparator.comparingDouble(Cure::cost))
+        List<Sought> alternatives = cure.others(surface).parallelStream()
+                .map(other -> other.sought(new BracingSearch(means, terms, cost, looks, looks.budgetOfOthers()), most))
                 .toList();
         return cure.answer(found, alternatives);
     }
 
     /** Something built in another way: other rules, or another footprint. */
     private record Other(FootprintPlan plan, BuildSpec rules, List<Message> changes) {
-        Optional<Found> sought(BracingSearch search, double mostCost) {
-            return search.cheapest(plan, rules, SpacingChoice.SEARCHED, mostCost);
+        Sought sought(BracingSearch search, double mostCost) {
+            Optional<Found> found = search.cheapest(plan, rules, SpacingChoice.SEARCHED, mostCost);
+            return new Sought(found, changes, search.end());
         }
     }
+
+    /** What came of something built in another way. */
+    private record Sought(Optional<Found> found, List<Message> changes, SearchEnd end) {}
 
     /**
      * The rules with bearers as far apart as the floor of this planter holds, where they do not say how far and it has a
@@ -162,9 +163,19 @@ public final class LeastCure {
         return closer;
     }
 
-    private CureAnswer answer(Optional<Found> found, List<Cure> alternatives) {
+    private CureAnswer answer(Optional<Found> found, List<Sought> others) {
+        boolean whole =
+                search.end() == SearchEnd.WHOLE && others.stream().allMatch(other -> other.end == SearchEnd.WHOLE);
+        List<Cure> alternatives = others.stream()
+                .flatMap(other -> other.found.map(way -> cure(way, other.changes)).stream())
+                .sorted(Comparator.comparingDouble(Cure::cost))
+                .toList();
         return new CureAnswer(
-                found.map(way -> cure(way, List.of())), found.map(Found::box), alternatives, search.tried());
+                found.map(way -> cure(way, List.of())),
+                found.map(Found::box),
+                alternatives,
+                search.tried(),
+                whole ? SearchEnd.WHOLE : SearchEnd.CUT_SHORT);
     }
 
     private List<Other> others(GroundSurface surface) {

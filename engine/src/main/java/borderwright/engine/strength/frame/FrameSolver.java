@@ -7,9 +7,8 @@ import java.util.stream.IntStream;
 /**
  * Finds the displacements at which every contact and slip is in the state that its own stretch calls for.
  *
- * <p>The energy is a sum of convex pieces of parabola, so a consistent set of states is its minimum. Full Newton steps
- * are taken while they settle; after {@link #PLAIN_STEPS} of them each is cut back to the lowest point along its line,
- * which cannot cycle.
+ * <p>The energy is a sum of convex pieces of parabola, so a consistent set of states is its minimum. Full Newton steps are taken
+ * while they settle; after {@link #PLAIN_STEPS} of them each is cut back to the lowest point along its line, which cannot cycle.
  *
  * <p>One solver serves many load cases on one set of stiffnesses: it starts from the states of the last case and works
  * out again only the fronts of the factor that a changed state touches. The answer does not depend on the start, since the minimum is one. One thread at a time.
@@ -37,6 +36,11 @@ public final class FrameSolver {
 
     public FrameSolver(Frame frame, UnknownScales scales) {
         this(frame, scales, PLAIN_STEPS);
+    }
+
+    /** Multiplications so far, each with an addition; the same on every computer. */
+    public long multiplyAdds() {
+        return factor.multiplyAdds();
     }
 
     /** @param plainSteps after how many full steps each is cut back to the lowest point along its line */

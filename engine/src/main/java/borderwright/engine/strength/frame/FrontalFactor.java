@@ -16,6 +16,7 @@ final class FrontalFactor {
     private final double[][] values;
 
     private final boolean[] changed;
+    private long multiplyAdds;
 
     /** Adds the stiffnesses that belong to a front. */
     @FunctionalInterface
@@ -54,6 +55,7 @@ final class FrontalFactor {
         for (int f = 0; f < changed.length; f++) {
             if (changed[f]) {
                 Front front = fronts.get(f);
+                multiplyAdds += front.multiplyAdds();
                 Arrays.fill(values[f], 0);
                 own.addTo(f, values[f]);
                 for (int below : front.below) {
@@ -70,6 +72,11 @@ final class FrontalFactor {
         }
         Arrays.fill(changed, false);
         return true;
+    }
+
+    /** All work so far, in multiplications with an addition each. */
+    long multiplyAdds() {
+        return multiplyAdds;
     }
 
     private void takeFrom(int below, double[] to, int size) {

@@ -51,6 +51,7 @@ class LeastCureTest {
         CureAnswer answer = find(plan);
         Cure cure = answer.cheapest().orElseThrow();
 
+        assertThat(answer.end()).isEqualTo(SearchEnd.WHOLE);
         StrengthReport report = BoxStrength.check(answer.box().orElseThrow(), TERMS);
         assertThat(report.holds()).isTrue();
         assertThat(cure.bowMm()).isCloseTo(report.worstBowMm(), within(1e-9));
@@ -66,6 +67,47 @@ class LeastCureTest {
                 }
             }
         }
+    }
+
+    private static CureAnswer findWithin(long steps, FootprintPlan plan) {
+        return LeastCure.find(plan, RULES, MEANS, TERMS, LeastCureTest::cost, Looks.UNHEARD.within(steps));
+    }
+
+    /** At the least work with which anything is found, that stands and holds, and it is known that there may be cheaper ones. */
+    @Test
+    void aSearchThatIsCutShortSaysSoAndKeepsTheBestSoFar() {
+        FootprintPlan plan = Footprints.run(1200, 600, 450);
+        CureAnswer whole = find(plan);
+        long tooLittle = 0;
+        long enough = 1 << 20;
+        while (enough - tooLittle > 1) {
+            long between = (tooLittle + enough) / 2;
+            CureAnswer answer = findWithin(between, plan);
+            assertThat(answer.tried()).isLessThanOrEqualTo(whole.tried());
+            if (answer.cheapest().isPresent()) {
+                enough = between;
+            } else {
+                assertThat(answer.end()).as("%d steps", between).isEqualTo(SearchEnd.CUT_SHORT);
+                tooLittle = between;
+            }
+        }
+
+        CureAnswer first = findWithin(enough, plan);
+        assertThat(first.end()).isEqualTo(SearchEnd.CUT_SHORT);
+        assertThat(first.tried()).isPositive();
+        assertThat(first.cheapest().orElseThrow().holds()).isTrue();
+        assertThat(first.cheapest().orElseThrow().cost())
+                .isGreaterThanOrEqualTo(whole.cheapest().orElseThrow().cost());
+    }
+
+    @Test
+    void aSearchWithoutWorkLooksAtNothing() {
+        CureAnswer answer = LeastCure.find(
+                Footprints.run(2400, 600, 300), RULES, MEANS, TERMS, LeastCureTest::cost, Looks.UNHEARD.within(0));
+
+        assertThat(answer.tried()).isZero();
+        assertThat(answer.cheapest()).isEmpty();
+        assertThat(answer.end()).isEqualTo(SearchEnd.CUT_SHORT);
     }
 
     @Test
