@@ -8,6 +8,7 @@ import borderwright.pack.language.Language;
 import java.io.PrintWriter;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
@@ -36,7 +37,7 @@ public final class ProgressReport implements WorkListener, AutoCloseable {
             return thread;
         });
         ProgressReport report = new ProgressReport(units, err, clock);
-        clock.scheduleAtFixedRate(report::tick, EVERY_MS, EVERY_MS, TimeUnit.MILLISECONDS);
+        ScheduledFuture<?> unused = clock.scheduleAtFixedRate(report::tick, EVERY_MS, EVERY_MS, TimeUnit.MILLISECONDS);
         return report;
     }
 
