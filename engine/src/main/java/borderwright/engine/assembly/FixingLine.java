@@ -11,8 +11,10 @@ import java.util.List;
  * @param through label of what lies under the heads; empty for every board of the wall
  * @param into label of what they end in; empty for every board of the wall
  * @param marks where each goes
- * @param edgeMm of capping how far behind its outer edge, else the least distance to an edge of the board, mm
- * @param endMm of a tie how far from the wall, else the least distance to an end of a board under the heads, mm
+ * @param edgeMm of capping how far behind its outer edge; of a strap round an inner corner, how far the nearer screw of a leg
+ *     is from the edge at which the inner faces meet; else the least distance to an edge of the board, mm
+ * @param endMm of a tie how far from the wall; of a strap round an inner corner, as {@code edgeMm} for the farther screw; else
+ *     the least distance to an end of a board under the heads, mm
  */
 public record FixingLine(
         Box.Fixing fixing, From from, String through, String into, List<Mark> marks, double edgeMm, double endMm) {

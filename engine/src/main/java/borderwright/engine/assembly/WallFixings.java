@@ -3,6 +3,7 @@ package borderwright.engine.assembly;
 import borderwright.engine.assembly.FixingLine.From;
 import borderwright.engine.assembly.FixingLine.Mark;
 import borderwright.engine.buildup.draft.SideFrame;
+import borderwright.engine.buildup.draft.StrapLegs;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.FixingMessage;
 import borderwright.engine.buildup.parts.Joint;
@@ -126,7 +127,16 @@ final class WallFixings {
                         .orElseThrow()
                         .label();
                 String first = parts.boards(side.side(), course.number()).get(0).label();
-                lines.add(new FixingLine(parts.fixing(joint), From.BACK, last, first, marks(face, mine), 0, 0));
+                // Outside the walls turn back, so inside their faces meet further out.
+                double past = -parts.wallMm / StrictMath.tan(side.startAngle() / 2);
+                lines.add(new FixingLine(
+                        parts.fixing(joint),
+                        From.BACK,
+                        last,
+                        first,
+                        marks(face, mine),
+                        past + StrapLegs.FIRST_MM,
+                        past + StrapLegs.SECOND_MM));
             }
         }
     }

@@ -176,7 +176,7 @@ public final class Planner {
         SiteWork site = variant
                 ? SiteStages.ofVariant(garden, border.outline(), boxes)
                 : SiteStages.of(garden, border, boxes, prices);
-        List<ShoppingItem> shopping = ShoppingList.of(boxes, site.ground(), site.filling(), format);
+        List<ShoppingItem> shopping = ShoppingList.of(boxes, site.ground(), site.filling(), garden);
         WoodStage stage = new WoodStage(garden, prices, budget, listener);
         WoodStage.Bought wood = variant ? stage.unexplained(pieces, shopping) : stage.explained(pieces, shopping);
         Plan.Totals sums = new PlanTotals(garden, layout, pieces, site, wood.cutting()).of(wood.costs());

@@ -46,7 +46,7 @@ public record RimHeight(
      * @param mostMm above the lowest, mm
      */
     public record AboveGround(double leastMm, double mostMm) {
-        private static final double LEVEL_MM = 5;
+        private static final double LEVEL_MM = 1;
 
         static AboveGround of(List<BoxGround.SideLevel> sides) {
             return new AboveGround(

@@ -36,6 +36,7 @@ public final class BuildSequence {
     private final Optional<FirstPlanter> taught;
     private final FinishPlan finish;
     private final int setUps;
+    private final int skips;
     private final CornerMark mark;
     private final Gaps gaps;
 
@@ -48,6 +49,7 @@ public final class BuildSequence {
         this.tasks = new TaskList(boxes.size());
         this.finish = filling.finish();
         this.setUps = cutting.setUps().size();
+        this.skips = ground.spoil().skips();
         for (int i = 0; i < boxes.size(); i++) {
             hours.add(BoxHours.of(boxes.get(i), ground.boxes().get(i), filling, garden.ground(), spec.pace()));
         }
@@ -119,11 +121,12 @@ public final class BuildSequence {
     private List<Integer> beds(int order) {
         int pegs = tasks.add(
                 Kind.SET_OUT, List.of(), SequenceMessage.SET_OUT_CORNERS.of(mark), sum(hours, Kind.SET_OUT), 0);
+        int skip = skips > 0 ? order : 0;
         List<Integer> beds = new ArrayList<>();
         for (List<BoxHours> group : groups()) {
             List<String> names = names(group);
             Message dig = SequenceMessage.DIG_FOR_BOXES.of(inShort(names));
-            int dug = tasks.addIfWork(pegs, Kind.DIG, names, dig, sum(group, Kind.DIG), pegs);
+            int dug = tasks.addIfWork(pegs, Kind.DIG, names, dig, sum(group, Kind.DIG), pegs, skip);
             Message lay = SequenceMessage.BED_BOXES.of(mark, inShort(names));
             int bed = tasks.addIfWork(dug, Kind.BED, names, lay, sum(group, Kind.BED), dug, order);
             group.forEach(box -> beds.add(bed));

@@ -27,8 +27,9 @@ import java.util.Optional;
  *
  * @param pegs one for each corner of each box, in plan order
  * @param checks distances between pegs that must come out when all are set
+ * @param known how the points from which they are set out are found again
  */
-public record PegList(List<Peg> pegs, List<Check> checks) {
+public record PegList(List<Peg> pegs, List<Check> checks, KnownPoints known) {
     private static final double GOOD_CROSSING_DEG = 45;
     private static final double LEAST_CROSSING_DEG = 30;
     private static final double NEAR_EDGE_MM = 1000;
@@ -110,7 +111,7 @@ public record PegList(List<Peg> pegs, List<Check> checks) {
             }
             checks.addAll(checks(box, first));
         }
-        return new PegList(pegs, checks);
+        return new PegList(pegs, checks, KnownPoints.of(pegs, known, outline));
     }
 
     private static Peg peg(
@@ -176,7 +177,7 @@ public record PegList(List<Peg> pegs, List<Check> checks) {
     }
 
     /** Off the edge between two known corners that it lies nearest to, from the corner that is nearer. */
-    private static Optional<Offset> nearestEdge(Point at, List<SurveyedPoint> known, Outline outline) {
+    static Optional<Offset> nearestEdge(Point at, List<SurveyedPoint> known, Outline outline) {
         Offset best = null;
         for (int i = 0; i < outline.ring().size(); i++) {
             Optional<SurveyedPoint> a = named(known, outline.cornerNames().get(i));
@@ -194,7 +195,7 @@ public record PegList(List<Peg> pegs, List<Check> checks) {
         return Optional.ofNullable(best);
     }
 
-    private static Optional<SurveyedPoint> named(List<SurveyedPoint> known, String name) {
+    static Optional<SurveyedPoint> named(List<SurveyedPoint> known, String name) {
         return known.stream().filter(p -> p.name().equals(name)).findFirst();
     }
 

@@ -20,12 +20,18 @@ import java.util.TreeSet;
  * @param pegs one mark for each corner of each box, in plan order
  * @param checks distances between them that must come out
  * @param strings along rows of boxes
+ * @param known how the points from which they are set out are found again
  */
 public record SettingOut(
-        CornerMark mark, NextWork next, List<PegList.Peg> pegs, List<PegList.Check> checks, List<PegString> strings) {
+        CornerMark mark,
+        NextWork next,
+        List<PegList.Peg> pegs,
+        List<PegList.Check> checks,
+        List<PegString> strings,
+        KnownPoints known) {
     /** Of no boxes. */
     public static final SettingOut NONE =
-            new SettingOut(CornerMark.PEG, NextWork.BUILD, List.of(), List.of(), List.of());
+            new SettingOut(CornerMark.PEG, NextWork.BUILD, List.of(), List.of(), List.of(), KnownPoints.NONE);
 
     /** The long tape that most people own, mm (common practice, no source). */
     private static final double TAPE_MM = 10_000;
@@ -58,7 +64,8 @@ public record SettingOut(
                 ground.spoil().movedM3() > 0 ? NextWork.DIG : NextWork.BUILD,
                 list.pegs(),
                 list.checks(),
-                PegString.of(list, boxes));
+                PegString.of(list, boxes),
+                list.known());
     }
 
     /** Those that are set out from known points: all but those along a string. */

@@ -3,6 +3,8 @@ package borderwright.engine.shopping;
 import borderwright.engine.filling.FillPlan;
 import borderwright.engine.filling.FinishPlan;
 import borderwright.engine.filling.Material;
+import borderwright.engine.garden.FillingSpec;
+import borderwright.engine.garden.FillingSpec.LinerSpec;
 import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.Message;
@@ -12,7 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What fills and covers the boxes, as lines of the shopping list. */
-record FillItems(UnitSystem units) {
+record FillItems(FillingSpec spec, UnitSystem units) {
     List<ShoppingItem> of(FillPlan filling) {
         List<ShoppingItem> items = new ArrayList<>();
         for (Material material : filling.materials()) {
@@ -33,11 +35,13 @@ record FillItems(UnitSystem units) {
                 imperial ? "sq ft" : "m2",
                 ShoppingMessage.FLOOR_FABRIC_TO_BUY.of());
         filling.liner().ifPresent(liner -> {
+            LinerSpec roll = spec.liner().orElseThrow();
             items.add(new ShoppingItem(
                     "liner roll",
                     BigDecimal.valueOf(liner.rolls()),
                     "rolls",
-                    ShoppingMessage.LINER_TO_BUY.of(liner.strips().size(), liner.lengthMm())));
+                    ShoppingMessage.LINER_TO_BUY.of(
+                            liner.strips().size(), liner.lengthMm(), roll.widthMm(), roll.lengthMm())));
             items.add(new ShoppingItem(
                     "staple", BigDecimal.valueOf(liner.staples()), "pieces", ShoppingMessage.STAPLES_TO_BUY.of()));
         });

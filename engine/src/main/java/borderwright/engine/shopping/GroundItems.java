@@ -1,5 +1,7 @@
 package borderwright.engine.shopping;
 
+import borderwright.engine.garden.GroundSpec;
+import borderwright.engine.garden.GroundSpec.MembraneSpec;
 import borderwright.engine.ground.GroundPlan;
 import borderwright.engine.ground.SheetPlan;
 import borderwright.engine.measure.UnitSystem;
@@ -9,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What the ground takes, as lines of the shopping list. */
-record GroundItems(UnitSystem units) {
+record GroundItems(GroundSpec spec, UnitSystem units) {
 
     List<ShoppingItem> of(GroundPlan ground) {
         List<ShoppingItem> items = new ArrayList<>();
@@ -18,24 +20,27 @@ record GroundItems(UnitSystem units) {
             items.add(new ShoppingItem(
                     "gravel", loose.quantity(), loose.unit(), ShoppingMessage.GRAVEL_TO_BUY.of(ground.gravelM3())));
         }
-        ground.sheet().ifPresent(sheet -> sheet(sheet, items));
+        ground.sheet().ifPresent(sheet -> sheet(sheet, spec.membrane().orElseThrow(), items));
         add(items, "packer", ground.feet(), "pieces", ShoppingMessage.PACKERS_TO_BUY.of());
-        add(
-                items,
-                "skip",
-                ground.spoil().skips(),
-                "pieces",
-                ShoppingMessage.SKIPS_TO_HIRE.of(ground.spoil().movedM3()));
+        spec.dig()
+                .skipM3()
+                .ifPresent(each -> add(
+                        items,
+                        "skip",
+                        ground.spoil().skips(),
+                        "pieces",
+                        ShoppingMessage.SKIPS_TO_HIRE.of(ground.spoil().movedM3(), each)));
         return items;
     }
 
-    private void sheet(SheetPlan sheet, List<ShoppingItem> items) {
+    private static void sheet(SheetPlan sheet, MembraneSpec roll, List<ShoppingItem> items) {
         add(
                 items,
                 "membrane roll",
                 sheet.rolls(),
                 "rolls",
-                ShoppingMessage.MEMBRANE_TO_BUY.of(sheet.strips().size(), sheet.lengthMm()));
+                ShoppingMessage.MEMBRANE_TO_BUY.of(
+                        sheet.strips().size(), sheet.lengthMm(), roll.widthMm(), roll.lengthMm()));
         add(items, "fabric pin", sheet.pins(), "pieces", ShoppingMessage.PINS_TO_BUY.of());
     }
 

@@ -2,8 +2,8 @@ package borderwright.engine.shopping;
 
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.filling.FillPlan;
+import borderwright.engine.garden.Garden;
 import borderwright.engine.ground.GroundPlan;
-import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.message.Message;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -21,10 +21,10 @@ public final class ShoppingList {
      * Fixings by kind in the order in which they are first used, then what the ground takes, then what fills and covers the
      * boxes. What is needed in two places stands once, with both reasons.
      */
-    public static List<ShoppingItem> of(List<Box> boxes, GroundPlan ground, FillPlan filling, LengthFormat format) {
+    public static List<ShoppingItem> of(List<Box> boxes, GroundPlan ground, FillPlan filling, Garden garden) {
         List<ShoppingItem> items = fixings(boxes);
-        items.addAll(new GroundItems(format.units()).of(ground));
-        items.addAll(new FillItems(format.units()).of(filling));
+        items.addAll(new GroundItems(garden.ground(), garden.units()).of(ground));
+        items.addAll(new FillItems(garden.filling(), garden.units()).of(filling));
         Map<String, ShoppingItem> merged = new LinkedHashMap<>();
         items.forEach(item -> merged.merge(item.item() + " in " + item.unit(), item, ShoppingItem::and));
         return List.copyOf(merged.values());

@@ -282,4 +282,37 @@ class PegListTest {
             return from.plus(along.times(offset.alongMm())).plus(side.times(offset.squareMm()));
         }
     }
+
+    /** The points that the tapes are hooked at can be found again from what is printed of them. */
+    @Nested
+    class Known {
+        @Test
+        void aStationIsGivenAlongAndOffTheEdgeThatItStandsAt() {
+            SurveyReport survey = survey(point("A", 0, 0), point("B", 9605, 0), point("P", 4000, 250));
+
+            KnownPoints known = PegList.of(
+                            survey, OUTLINE, List.of(box(Ring.rectangle(2500, 900, 4000, 1900))), REACH_MM)
+                    .known();
+
+            assertThat(known.stations())
+                    .containsExactly(
+                            new KnownPoints.Station("P", new PegList.Offset("A", "B", 4000, 250, TapeSide.LEFT)));
+            assertThat(known.lengths()).containsExactly(new KnownPoints.Length("A", "B", 9605));
+        }
+
+        @Test
+        void lengthsFixTheShapeOfFourCorners() {
+            SurveyReport survey =
+                    survey(point("A", 0, 0), point("B", 9605, 0), point("C", 9605, 3000), point("D", 0, 3000));
+            // Each corner of the border is the nearest to a corner of this box.
+            KnownPoints known = PegList.of(
+                            survey, OUTLINE, List.of(box(Ring.rectangle(700, 900, 9000, 2300))), REACH_MM)
+                    .known();
+
+            assertThat(known.lengths())
+                    .extracting(length -> length.from() + length.to())
+                    .containsExactly("AB", "BC", "CD", "AC", "AD");
+            assertThat(known.lengths().get(3).lengthMm()).isCloseTo(StrictMath.hypot(9605, 3000), within(1e-9));
+        }
+    }
 }

@@ -45,7 +45,7 @@ class PegStringTest {
                 pegs.add(new PegList.Peg(pegs.size() + 1, box.name(), corner, Optional.empty(), Optional.empty()));
             }
         }
-        return new PegList(pegs, List.of());
+        return new PegList(pegs, List.of(), KnownPoints.NONE);
     }
 
     @Test

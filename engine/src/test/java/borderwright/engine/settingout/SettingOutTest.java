@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 class SettingOutTest {
     private static String steps(CornerMark mark, NextWork next, List<PegString> strings) {
-        SettingOut out = new SettingOut(mark, next, List.of(), List.of(), strings);
+        SettingOut out = new SettingOut(mark, next, List.of(), List.of(), strings, KnownPoints.NONE);
         return String.join(
                 " ", out.instructions().stream().map(English.METRIC::text).toList());
     }
@@ -23,7 +23,7 @@ class SettingOutTest {
                 .isEqualTo("Hook one tape at each of the two known points, pull both level and tight, and drive a peg"
                         + " where they cross. Check the diagonals before you dig. Then drive two more pegs in line with each"
                         + " side, outside what is dug: strings between them give the corners back when the first pegs"
-                        + " are gone.");
+                        + " are gone. Where a wall is in the way, mark the line on the wall.");
         assertThat(steps(CornerMark.PEG, NextWork.DIG, List.of(STRING))).contains("drive the pegs between them");
     }
 
@@ -37,7 +37,8 @@ class SettingOutTest {
 
     @Test
     void theListIsNamedAfterWhatMarksACorner() {
-        SettingOut hard = new SettingOut(CornerMark.CHALK, NextWork.BUILD, List.of(), List.of(), List.of());
+        SettingOut hard =
+                new SettingOut(CornerMark.CHALK, NextWork.BUILD, List.of(), List.of(), List.of(), KnownPoints.NONE);
         assertThat(English.METRIC.text(hard.listName())).isEqualTo("List of marks");
         assertThat(English.METRIC.text(hard.markName())).isEqualTo("mark");
         assertThat(English.METRIC.text(SettingOut.NONE.listName())).isEqualTo("Peg list");

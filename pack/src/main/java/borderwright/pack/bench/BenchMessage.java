@@ -2,6 +2,7 @@ package borderwright.pack.bench;
 
 import static borderwright.engine.message.Slot.choice;
 import static borderwright.engine.message.Slot.count;
+import static borderwright.engine.message.Slot.length;
 import static borderwright.engine.message.Slot.text;
 
 import borderwright.engine.message.MessageCode;
@@ -36,6 +37,7 @@ enum BenchMessage implements MessageCode {
     IN_A_LINE_DOWN(text("edge")),
     SIDEWAYS_THROUGH_TIE(text("end"), text("heights")),
     AT_THE_CORNER,
+    ROUND_THE_INNER_CORNER(length("first"), length("second"), length("leg")),
     STRAP_OVER(text("from"), text("to"), text("heights"), count("count")),
     TWO_AT_EACH_PLACE(text("edge")),
     SCREWS_INTO(text("place"), text("upright"), count("count")),

@@ -21,6 +21,9 @@ import java.util.Set;
  * once.
  */
 final class ScrewRows {
+    /** Steel past the last hole of a strap's leg, mm (common practice, no source). */
+    private static final double LEG_END_MM = 10;
+
     private final PrintedFigures f;
     private final BoardHeights boards;
     private final HookedTape tape;
@@ -105,7 +108,11 @@ final class ScrewRows {
                     case LAP -> BenchMessage.TWO_IN_LAPPING_BOARDS.of(boards.written(line));
                     case CAPPING_TO_WALL -> BenchMessage.IN_A_LINE_DOWN.of(f.length(line.edgeMm()));
                     case TIE_TO_BRACE -> BenchMessage.SIDEWAYS_THROUGH_TIE.of(f.length(line.endMm()), heights(line));
-                    default -> BenchMessage.AT_THE_CORNER.of();
+                    default ->
+                        line.edgeMm() > 0
+                                ? BenchMessage.ROUND_THE_INNER_CORNER.of(
+                                        line.edgeMm(), line.endMm(), line.endMm() + LEG_END_MM)
+                                : BenchMessage.AT_THE_CORNER.of();
                 });
     }
 

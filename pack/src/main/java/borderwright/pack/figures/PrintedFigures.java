@@ -184,13 +184,18 @@ public record PrintedFigures(LengthFormat lengths, Sentences sentences) {
         return lengths.volume(litres / LITRES_PER_M3);
     }
 
-    /** A liquid: litres, and US quarts beside them for imperial gardens. */
+    /** A liquid to buy, rounded up to the tenth as on the shopping list: litres, and US quarts beside them for imperial gardens. */
     public String liquid(double litres) {
-        String metric = decimal(litres, litres < 1 ? 2 : 1);
+        String metric = decimal(upToTenth(litres), 1);
         return text(
                 units() == UnitSystem.IMPERIAL
-                        ? FigureMessage.LIQUID_IN_QUARTS.of(decimal(litres / UnitFactors.LITRES_PER_QUART, 1), metric)
+                        ? FigureMessage.LIQUID_IN_QUARTS.of(
+                                decimal(upToTenth(litres / UnitFactors.LITRES_PER_QUART), 1), metric)
                         : FigureMessage.LIQUID_IN_LITRES.of(metric));
+    }
+
+    private static double upToTenth(double quantity) {
+        return StrictMath.ceil(quantity * 10) / 10;
     }
 
     /** A plus before what is neither negative nor nought. */

@@ -8,6 +8,9 @@ import borderwright.engine.shopping.Bulk;
 import borderwright.engine.shopping.ShoppingItem;
 import borderwright.pack.figures.PrintedFigures;
 import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What to buy, from whom.
@@ -34,6 +37,21 @@ public record ShoppingSheet(Plan plan) implements Sheet {
                         + s.quoted()
                                 .map(day -> " " + f.text(SheetMessage.TERMS_QUOTED.of(day.toString())))
                                 .orElse(""))
+                .findFirst()
+                .orElse("");
+    }
+
+    /** What wood to ask for, after a comma; empty of what is no board. */
+    public String wood(Basket.Line line) {
+        return plan.garden().sections().stream()
+                .filter(section -> line.length().ticks() > 0 && section.name().equals(line.item()))
+                .map(section -> ", "
+                        + Stream.of(
+                                        section.wood().species(),
+                                        section.wood().grade(),
+                                        Optional.of(section.isTreated() ? "pressure-treated" : "untreated"))
+                                .flatMap(Optional::stream)
+                                .collect(Collectors.joining(", ")))
                 .findFirst()
                 .orElse("");
     }

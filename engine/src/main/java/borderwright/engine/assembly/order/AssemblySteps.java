@@ -21,6 +21,9 @@ import java.util.stream.Stream;
 
 /** Works the steps of a box out: every piece is added in one step, every fixing driven in one. */
 final class AssemblySteps {
+    /** Lengths across a box that agree with the plan this well are good enough to build on, mm (common practice, no source). */
+    private static final double SQUARE_WITHIN_MM = 5;
+
     private final BoxBench bench;
     private final List<WallBench> walls;
     private final List<Diagonal> diagonals;
@@ -154,13 +157,14 @@ final class AssemblySteps {
             double kg = steps.placedKg();
             people = Weights.people(kg, Filling.LIFT_KG);
             details.add(AssemblyMessage.WALLS_WEIGH.of(kg, people));
+            details.add(AssemblyMessage.BRACE_BEFORE_MOVING.of());
             details.add(check);
         }
         for (Diagonal diagonal : diagonals) {
             details.add(
                     AssemblyMessage.DIAGONAL_LENGTH.of(diagonal.from() + 1, diagonal.to() + 1, diagonal.lengthMm()));
         }
-        details.add(AssemblyMessage.SQUARE_BY_PUSHING.of());
+        details.add(AssemblyMessage.SQUARE_BY_PUSHING.of(SQUARE_WITHIN_MM));
         steps.add(Kind.SQUARE, isMoved ? moved() : check, details, List.of(), List.of(), people);
     }
 

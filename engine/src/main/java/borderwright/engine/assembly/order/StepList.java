@@ -87,17 +87,18 @@ final class StepList {
             List<String> involved,
             List<FixingLine> lines,
             int atLeast) {
-        List<Message> all = new ArrayList<>(details);
+        List<String> added = involved.stream().filter(placed::add).toList();
+        List<Message> all = new ArrayList<>();
+        if (added.stream().anyMatch(this::isTreated)) {
+            all.add(AssemblyMessage.BRUSH_CUT_ENDS.of());
+        }
+        all.addAll(details);
         int people = atLeast;
         String heaviest =
                 involved.stream().max(Comparator.comparingDouble(this::kg)).orElse("");
         if (atLeast == 1 && !heaviest.isEmpty() && kg(heaviest) > Filling.LIFT_KG) {
             people = Weights.people(kg(heaviest), Filling.LIFT_KG);
             all.add(AssemblyMessage.PEOPLE_FOR_PIECE.of(people, heaviest, kg(heaviest)));
-        }
-        List<String> added = involved.stream().filter(placed::add).toList();
-        if (added.stream().anyMatch(this::isTreated)) {
-            all.add(AssemblyMessage.BRUSH_CUT_ENDS.of());
         }
         List<String> shown = kind == Kind.STAND_WALL || kind == Kind.JOIN_WALL ? involved : added;
         steps.add(new AssemblyStep(steps.size() + 1, kind, what, all, shown, counted(lines), people));

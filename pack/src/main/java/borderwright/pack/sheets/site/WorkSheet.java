@@ -1,5 +1,6 @@
 package borderwright.pack.sheets.site;
 
+import borderwright.engine.assembly.order.Surroundings;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.sequence.WorkDay;
 import borderwright.engine.sequence.WorkTask;
@@ -24,6 +25,14 @@ public record WorkSheet(Plan plan) implements Sheet {
     @Override
     public Part part() {
         return Part.GARDEN;
+    }
+
+    /** Whether coats are brushed on while a box is built, on sides that no brush reaches later. */
+    public boolean brushesBeforeMoving() {
+        return plan.site().filling().finish().coats() > 0
+                && plan.boxes().stream()
+                        .anyMatch(box -> !Surroundings.nearWalls(box.plan().outline(), plan.outline())
+                                .isEmpty());
     }
 
     /** Numbers of the tasks that one waits for. */
