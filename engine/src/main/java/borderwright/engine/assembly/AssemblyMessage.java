@@ -38,7 +38,7 @@ public enum AssemblyMessage implements MessageCode {
     PIECES_AS_DRAWN(count("uprights"), count("boards")),
     DRILL_FOR(text("screw"), text("pilot"), text("clearance"), text("countersink")),
     SQUARE_BOX(text("shape")),
-    SQUARE_BY_PUSHING(length("within")),
+    SQUARE_BY_PUSHING(length("within"), text("battens")),
     DIAGONAL_LENGTH(count("from"), count("to"), length("length")),
     FIT_DIVIDERS(count("dividers"), count("first"), count("last")),
     FIT_TIES(count("ties")),

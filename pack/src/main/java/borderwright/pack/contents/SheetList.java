@@ -7,6 +7,7 @@ import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.plan.Comparison;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.settingout.SettingOut;
+import borderwright.engine.survey.OutlineEdge;
 import borderwright.pack.alike.AlikeBoards;
 import borderwright.pack.bench.BenchViews;
 import borderwright.pack.drawings.BoardDrawing;
@@ -123,7 +124,8 @@ public final class SheetList {
         return new PegSheet(
                 f.text(settingOut.listName()),
                 settingOut,
-                PegDrawing.draw(plan, f, paper.roomWidthMm(Orientation.PORTRAIT)));
+                PegDrawing.draw(plan, f, paper.roomWidthMm(Orientation.PORTRAIT)),
+                plan.outline().edges().stream().map(OutlineEdge::kind).toList());
     }
 
     private Sheet cuttingSheet() {

@@ -51,7 +51,10 @@ public final class PackPages {
     static byte[] pdf(PageMessage title, Plan plan, List<Sheet> sheets, PaperSize paper, Optional<LocalDate> date) {
         DrawingBook drawings = new DrawingBook();
         String xhtml = xhtml(title, plan, sheets, paper, drawings);
-        return PdfRenderer.render(xhtml, drawings, new DocumentStamp(date, xhtml));
+        DocumentStamp stamp = new DocumentStamp(date, xhtml);
+        return title == PageMessage.TITLE_OF_PACK
+                ? PdfRenderer.renderOnFewPages(xhtml, drawings, stamp)
+                : PdfRenderer.render(xhtml, drawings, stamp);
     }
 
     private static String xhtml(

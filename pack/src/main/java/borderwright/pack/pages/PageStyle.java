@@ -10,6 +10,7 @@ import borderwright.pack.sheets.SheetRun;
 import java.util.List;
 import java.util.Set;
 import java.util.StringJoiner;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The look of the pages: one grid, one type scale, black on white. */
@@ -56,6 +57,13 @@ final class PageStyle {
                     .formatted(i, i, number(paper.roomWidthMm(run.orientation()))));
         }
         return out.toString();
+    }
+
+    /** The same document with these runs of sheets set tighter: less air between lines, the same sizes of type. */
+    static String tightened(String xhtml, Set<Integer> runs) {
+        StringBuilder rules = new StringBuilder();
+        runs.forEach(run -> rules.append(TIGHT.replace("RUN", "#run" + run)));
+        return xhtml.replaceFirst("</style>", Matcher.quoteReplacement(rules + "</style>"));
     }
 
     private static void margin(StringBuilder out, String place, String content, String align) {
@@ -110,6 +118,22 @@ final class PageStyle {
         return java.math.BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
+    private static final String TIGHT = """
+            RUN { line-height: 1.14; }
+            RUN .lead, RUN p.head, RUN p.row, RUN table.places td { line-height: 1.1; }
+            RUN p { margin-bottom: 0.8mm; }
+            RUN h2 { margin: 1.5mm 0 0.5mm 0; }
+            RUN h2.board { margin: 0.8mm 0 0.2mm 0; }
+            RUN h1 { margin-bottom: 0.8mm; }
+            RUN .sheet + .sheet { margin-top: 2.5mm; }
+            RUN table.list { margin-bottom: 0.7mm; }
+            RUN table.list td { padding-top: 0.15mm; padding-bottom: 0.15mm; }
+            RUN table.cuts td { padding-top: 0.1mm; padding-bottom: 0.1mm; }
+            RUN .card { padding-top: 0.8mm; padding-bottom: 0.2mm; margin-bottom: 1.6mm; }
+            RUN table.steps { margin-bottom: 0.6mm; }
+            RUN li { margin-bottom: 0.2mm; }
+            """;
+
     private static final String COMMON = """
             * { box-sizing: border-box; }
             body { margin: 0; font-family: '%1$s'; font-size: 9pt; line-height: 1.22; color: #111111; }
@@ -153,6 +177,7 @@ final class PageStyle {
             .accent { color: %2$s; font-weight: 700; }
             .b { font-weight: 700; }
             .k { white-space: nowrap; }
+            .foot { white-space: nowrap; margin-right: 2.5mm; }
             .label { white-space: nowrap; font-weight: 700; margin-right: 2.5mm; }
             .one { white-space: nowrap; margin-right: 1.2mm; }
             table.fixed { table-layout: fixed; }

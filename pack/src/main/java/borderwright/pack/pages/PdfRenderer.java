@@ -16,7 +16,12 @@ import java.awt.Shape;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
@@ -30,7 +35,47 @@ final class PdfRenderer {
 
     private PdfRenderer() {}
 
+    /** The PDF. */
     static byte[] render(String xhtml, DrawingBook drawings, DocumentStamp stamp) {
+        return draw(xhtml, drawings, stamp, fills -> Optional.empty());
+    }
+
+    /**
+     * As {@link #render}, but a run of sheets that ends on a page less than half full is set tighter where that saves this page.
+     *
+     * @param xhtml whose runs of sheets have the numbers that {@link PageStyle} gives them
+     */
+    static byte[] renderOnFewPages(String xhtml, DrawingBook drawings, DocumentStamp stamp) {
+        return draw(xhtml, drawings, stamp, fills -> {
+            Set<Integer> thin = thin(fills);
+            return thin.isEmpty() ? Optional.empty() : Optional.of(tighter(xhtml, fills, thin, drawings, stamp));
+        });
+    }
+
+    private static byte[] tighter(
+            String xhtml, List<RunFill> before, Set<Integer> thin, DrawingBook drawings, DocumentStamp stamp) {
+        return draw(PageStyle.tightened(xhtml, thin), drawings, stamp, after -> {
+            Set<Integer> saved = new TreeSet<>();
+            for (int i = 0; i < before.size(); i++) {
+                if (after.get(i).pages() < before.get(i).pages()) {
+                    saved.add(before.get(i).run());
+                }
+            }
+            return saved.equals(thin)
+                    ? Optional.empty()
+                    : Optional.of(draw(PageStyle.tightened(xhtml, saved), drawings, stamp, fills -> Optional.empty()));
+        });
+    }
+
+    private static Set<Integer> thin(List<RunFill> fills) {
+        Set<Integer> thin = new TreeSet<>();
+        fills.stream().filter(RunFill::endsOnAThinPage).forEach(fill -> thin.add(fill.run()));
+        return thin;
+    }
+
+    /** Lays out, and writes unless something better is made of how the pages are filled. */
+    private static byte[] draw(
+            String xhtml, DrawingBook drawings, DocumentStamp stamp, Function<List<RunFill>, Optional<byte[]>> better) {
         XRLog.setLoggingEnabled(false);
         try (PDDocument document = new PDDocument()) {
             PdfRendererBuilder builder = new PdfRendererBuilder();
@@ -44,6 +89,11 @@ final class PdfRenderer {
             builder.withHtmlContent(xhtml, null);
             builder.withProducer("Borderwright");
             try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+                renderer.layout();
+                Optional<byte[]> other = better.apply(RunFill.of(renderer.getRootBox()));
+                if (other.isPresent()) {
+                    return other.get();
+                }
                 renderer.createPDFWithoutClosing();
                 stamp.on(document);
                 ByteArrayOutputStream out = new ByteArrayOutputStream();

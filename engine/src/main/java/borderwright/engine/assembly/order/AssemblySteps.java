@@ -164,7 +164,7 @@ final class AssemblySteps {
             details.add(
                     AssemblyMessage.DIAGONAL_LENGTH.of(diagonal.from() + 1, diagonal.to() + 1, diagonal.lengthMm()));
         }
-        details.add(AssemblyMessage.SQUARE_BY_PUSHING.of(SQUARE_WITHIN_MM));
+        details.add(AssemblyMessage.SQUARE_BY_PUSHING.of(SQUARE_WITHIN_MM, isMoved ? "on" : "none"));
         steps.add(Kind.SQUARE, isMoved ? moved() : check, details, List.of(), List.of(), people);
     }
 

@@ -1,5 +1,6 @@
 package borderwright.pack.sheets.site;
 
+import borderwright.engine.garden.vocabulary.EdgeKind;
 import borderwright.engine.settingout.PegList;
 import borderwright.engine.settingout.PegString;
 import borderwright.engine.settingout.SettingOut;
@@ -19,14 +20,19 @@ import java.util.Map;
  * @param title in words
  * @param settingOut every corner
  * @param drawing which is which
+ * @param edges what stands along the border
  */
-public record PegSheet(String title, SettingOut settingOut, Drawing drawing) implements Sheet {
+public record PegSheet(String title, SettingOut settingOut, Drawing drawing, List<EdgeKind> edges) implements Sheet {
     /** So many distances can still be ticked one by one. */
     private static final int MOST_CHECKS = 24;
 
     @Override
     public Part part() {
         return Part.GARDEN;
+    }
+
+    public boolean hasOpenEdges() {
+        return edges.contains(EdgeKind.OPEN);
     }
 
     /** Strings on which the tape is read at the same places. */
