@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import borderwright.engine.assembly.BoxBench;
 import borderwright.engine.assembly.FloorBench;
+import borderwright.engine.assembly.WorkFace;
 import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.geometry.Point;
@@ -22,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -100,6 +102,7 @@ class BenchSheetsTest {
         Plan plan = ExamplePlans.of(example);
         List<PrintedBench> pages = printed(plan);
         int compared = 0;
+        int notched = 0;
         for (Box box : plan.boxes()) {
             Map<String, Piece> pieces = new HashMap<>();
             box.pieces().forEach(piece -> pieces.put(piece.label(), piece));
@@ -115,10 +118,11 @@ class BenchSheetsTest {
                             page.title().equals("Floor of " + floor.planter())
                                     ? line.labels().get(0)
                                     : line.labels().get(0).replaceFirst("^[^-]*", floor.planter()));
-                    if (!piece.notches().isEmpty()) {
+                    Point along = floor.face().rightwards();
+                    notched += notches(line, piece, floor.face());
+                    if (!piece.notches().isEmpty() && isNotchedAtItsEnds(line)) {
                         continue;
                     }
-                    Point along = floor.face().rightwards();
                     Point corner = RebuiltBox.at(floor.face().hook(), along, line.fromMm(), line.bottomMm());
                     assertThat(RebuiltBox.nearest(piece, corner, along))
                             .as(line.toString())
@@ -128,5 +132,69 @@ class BenchSheetsTest {
             }
         }
         assertThat(compared).isGreaterThan(10);
+        assertThat(notched)
+                .isEqualTo(plan.boxes().stream()
+                        .flatMap(box -> box.pieces().stream())
+                        .mapToInt(piece -> piece.notches().size())
+                        .sum())
+                .isPositive();
+    }
+
+    private static boolean isNotchedAtItsEnds(PrintedBench.Line line) {
+        return printedNotches(line).stream()
+                .anyMatch(n -> n.fromMm() < 1 || n.toMm() > line.toMm() - line.fromMm() - 1);
+    }
+
+    /** As printed: along the slat from its left end. */
+    private record PrintedNotch(String edge, double fromMm, double toMm, double depthMm) {}
+
+    private static final Pattern NOTCH = Pattern.compile(
+            "notch in the (near|far) edge from (L) to (L) of its left end, (L) deep".replace("L", PrintedBench.LENGTH));
+
+    private static List<PrintedNotch> printedNotches(PrintedBench.Line line) {
+        return NOTCH.matcher(line.notes())
+                .results()
+                .map(m -> {
+                    double[] range = PrintedBench.range(m.group(2), m.group(3));
+                    return new PrintedNotch(m.group(1), range[0], range[1], PrintedBench.mm(m.group(4)));
+                })
+                .toList();
+    }
+
+    /** Three printed figures make a place of a notch, each to 1/16 in or 1 mm. */
+    private static final double NOTCH_MM = 2;
+
+    /** Each notch that is printed is where the plan has taken wood out, and nowhere further; how many there are. */
+    private static int notches(PrintedBench.Line line, Piece piece, WorkFace face) {
+        List<PrintedNotch> printed = printedNotches(line);
+        assertThat(printed).as(line.toString()).hasSameSizeAs(piece.notches());
+        for (PrintedNotch notch : printed) {
+            boolean isNear = notch.edge().equals("near");
+            double edge = isNear ? line.bottomMm() : line.topMm();
+            double inwards = isNear ? 1 : -1;
+            for (double share : new double[] {0.05, 0.5, 0.95}) {
+                double x = line.fromMm() + notch.fromMm() + share * (notch.toMm() - notch.fromMm());
+                Point within =
+                        RebuiltBox.at(face.hook(), face.rightwards(), x, edge + inwards * (notch.depthMm() - NOTCH_MM));
+                Point beyond =
+                        RebuiltBox.at(face.hook(), face.rightwards(), x, edge + inwards * (notch.depthMm() + NOTCH_MM));
+                assertThat(piece.place().plan().contains(within, 0))
+                        .as(line + " taken out")
+                        .isFalse();
+                assertThat(piece.place().plan().contains(beyond, 0))
+                        .as(line + " left")
+                        .isTrue();
+            }
+            for (double outside : new double[] {notch.fromMm() - NOTCH_MM, notch.toMm() + NOTCH_MM}) {
+                if (outside > 0 && outside < line.toMm() - line.fromMm()) {
+                    Point beside = RebuiltBox.at(
+                            face.hook(), face.rightwards(), line.fromMm() + outside, edge + inwards * NOTCH_MM);
+                    assertThat(piece.place().plan().contains(beside, 0))
+                            .as(line + " beside")
+                            .isTrue();
+                }
+            }
+        }
+        return printed.size();
     }
 }

@@ -2,6 +2,7 @@ package borderwright.engine.assembly;
 
 import borderwright.engine.assembly.FixingLine.Mark;
 import borderwright.engine.buildup.draft.SideFrame;
+import borderwright.engine.buildup.parts.CutMessage;
 import borderwright.engine.buildup.parts.EndCut;
 import borderwright.engine.buildup.parts.EndCut.LongPoint;
 import borderwright.engine.buildup.parts.FixingMessage;
@@ -153,7 +154,21 @@ final class FloorBenchMaker {
                 turned ? far : near,
                 turned ? near : far,
                 heights(piece, face),
-                piece.notches());
+                notches(piece, face, ends, turned));
+    }
+
+    private static List<FloorStrip.Notch> notches(Piece piece, WorkFace face, List<Span> ends, boolean turned) {
+        double left = StrictMath.min(ends.get(0).fromMm(), ends.get(1).fromMm());
+        return piece.notches().stream()
+                .map(notch -> {
+                    double from = left + notch.fromLeft().mm();
+                    boolean isUpper = notch.edge().code() == CutMessage.UPPER_EDGE;
+                    return new FloorStrip.Notch(
+                            onFace(new Span(from, from + notch.width().mm()), face, turned),
+                            isUpper == turned ? FloorStrip.Edge.NEAR : FloorStrip.Edge.FAR,
+                            notch.depth().mm());
+                })
+                .toList();
     }
 
     private static Span onFace(Span ofPiece, WorkFace face, boolean turned) {

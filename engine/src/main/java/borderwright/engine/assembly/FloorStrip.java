@@ -12,12 +12,27 @@ import java.util.List;
  * @param low its ends along the first edge
  * @param high its ends along the second edge
  * @param height of its two faces, or of a leg's ends, above the bed
- * @param notches of a slat, from its left long point
+ * @param notches of a slat
  */
 public record FloorStrip(
-        String label, Piece.Role role, Span edges, Span low, Span high, Span height, List<Piece.Notch> notches) {
+        String label, Piece.Role role, Span edges, Span low, Span high, Span height, List<Notch> notches) {
     public FloorStrip {
         notches = List.copyOf(notches);
+    }
+
+    /**
+     * A rectangle taken out of a slat.
+     *
+     * @param along where, along the slats from the hook
+     * @param edge from which edge
+     * @param depthMm across the slat
+     */
+    public record Notch(Span along, Edge edge, double depthMm) {}
+
+    /** The two long edges of a slat, as seen from the hook. */
+    public enum Edge {
+        NEAR,
+        FAR
     }
 
     /** Its ends where it has its whole width. */

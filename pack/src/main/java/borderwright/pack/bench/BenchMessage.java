@@ -26,7 +26,7 @@ enum BenchMessage implements MessageCode {
     FLOOR_FROM_ABOVE(text("planter"), text("scale")),
     STRIP_FAR_EDGE(text("range")),
     STRIP_HEIGHT(text("range")),
-    STRIP_NOTCHED(count("times")),
+    STRIP_NOTCHED(choice("edge"), length("from"), length("to"), length("depth")),
     SCREW_HOLES(text("item"), text("pilot"), text("clearance"), text("countersink")),
     ABOVE_LOWER_EDGE(text("heights")),
     ABOVE_LOWER_EDGE_IN(count("number"), text("courses"), text("heights")),

@@ -9,6 +9,7 @@ import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.paper.Dimension;
 import borderwright.pack.paper.Drawing;
 import borderwright.pack.paper.DrawingBuilder;
+import borderwright.pack.paper.Hatch;
 import borderwright.pack.paper.Mark;
 import borderwright.pack.paper.Pen;
 import borderwright.pack.paper.Scale;
@@ -76,6 +77,7 @@ final class FloorDrawing {
         for (FloorStrip strip : floor.strips()) {
             if (strip.role() == Role.SLAT) {
                 sketch.shape(shape(strip), Pen.EDGE, Tone.WHITE);
+                strip.notches().forEach(notch -> sketch.hatch(shape(strip, notch), Hatch.WASTE));
             }
         }
         for (FloorStrip strip : floor.strips()) {
@@ -106,7 +108,16 @@ final class FloorDrawing {
         running(slats, at(along.fromMm(), 0), false);
     }
 
-    /** The corners of a strip; notches are not drawn, the table counts them. */
+    private List<Spot> shape(FloorStrip strip, FloorStrip.Notch notch) {
+        boolean isNear = notch.edge() == FloorStrip.Edge.NEAR;
+        double edge = isNear ? strip.edges().fromMm() : strip.edges().toMm();
+        double inner = isNear ? edge + notch.depthMm() : edge - notch.depthMm();
+        double from = notch.along().fromMm();
+        double to = notch.along().toMm();
+        return List.of(at(from, edge), at(to, edge), at(to, inner), at(from, inner));
+    }
+
+    /** The corners of a strip, before its notches are taken out. */
     private List<Spot> shape(FloorStrip strip) {
         Span low = strip.low();
         Span high = strip.high();

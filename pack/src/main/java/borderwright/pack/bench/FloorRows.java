@@ -36,8 +36,13 @@ final class FloorRows {
             notes.add(f.text(BenchMessage.STRIP_FAR_EDGE.of(tape.range(strip.high()))));
         }
         notes.add(f.text(BenchMessage.STRIP_HEIGHT.of(tape.range(strip.height()))));
-        if (!strip.notches().isEmpty()) {
-            notes.add(f.text(BenchMessage.STRIP_NOTCHED.of(strip.notches().size())));
+        double left = strip.overall().fromMm();
+        for (FloorStrip.Notch notch : strip.notches()) {
+            notes.add(f.text(BenchMessage.STRIP_NOTCHED.of(
+                    notch.edge(),
+                    StrictMath.max(0, notch.along().fromMm() - left),
+                    StrictMath.min(strip.overall().toMm(), notch.along().toMm()) - left,
+                    notch.depthMm())));
         }
         return new BenchRow(
                 f.text(PartWords.role(strip.role())),

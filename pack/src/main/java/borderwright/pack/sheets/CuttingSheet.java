@@ -1,9 +1,14 @@
 package borderwright.pack.sheets;
 
+import borderwright.engine.buildup.parts.Box;
+import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.plan.Plan;
 import borderwright.pack.figures.PrintedFigures;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -30,6 +35,22 @@ public record CuttingSheet(List<BoardCard> boards, Plan plan) implements Sheet {
     /** What is read before the first board. */
     public String intro(PrintedFigures f) {
         return f.text(SheetMessage.CUTTING_INTRO.of(plan.cutting().waiting().isEmpty() ? "no" : "yes"));
+    }
+
+    /** Pieces that are ripped along an edge, those that are ripped alike in a sentence. */
+    public List<String> rips(PrintedFigures f) {
+        Map<String, List<String>> alike = new LinkedHashMap<>();
+        for (Box box : plan.boxes()) {
+            for (Piece piece : box.pieces()) {
+                if (piece.rip() != null) {
+                    alike.computeIfAbsent(f.text(piece.rip().words()), words -> new ArrayList<>())
+                            .add(piece.label());
+                }
+            }
+        }
+        List<String> sentences = new ArrayList<>();
+        alike.forEach((words, labels) -> sentences.add(String.join(", ", labels) + ": " + words));
+        return sentences;
     }
 
     /** The cuts of boards that are cut alike, as they are printed. */
