@@ -17,6 +17,8 @@ import borderwright.pack.bench.WallView;
 import borderwright.pack.pages.PackPages;
 import borderwright.pack.paper.PaperSize;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +26,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -75,10 +78,41 @@ class BenchSheetsTest {
                 .sum();
     }
 
+    /** The garden with a bend whose corner has one ripped post instead of two uprights. */
+    @Test
+    void aRippedPostIsOnTheSheets() throws IOException {
+        String document = Files.readString(ExamplePlans.file("garden-bend"))
+                .replace("  braces: batten 47 x 50", "  braces: batten 47 x 50\n  posts: post 70 x 95")
+                .replace(
+                        "\nsections:",
+                        "\nsections:\n  - {name: post 70 x 95, thickness: 70 mm, width: 95 mm, species: larch}")
+                .replaceFirst(
+                        "    boards:", "    boards:\n      - {section: post 70 x 95, length: 3.0 m, price: 14.20}");
+        Plan plan = ExamplePlans.plan(document.getBytes(StandardCharsets.UTF_8));
+        List<Piece> ripped = plan.boxes().stream()
+                .flatMap(box -> box.pieces().stream())
+                .filter(piece -> piece.rip() != null)
+                .toList();
+        assertThat(ripped).isNotEmpty();
+        everyPieceIsRebuilt(plan);
+        assertThat(CutFromPaper.of(plan).cut(plan.cutting())).isGreaterThan(20);
+        String text = String.join(
+                " ",
+                PrintedBlocks.of(PackPages.pdf(plan, Comparison.NONE, PaperSize.A4, Optional.empty())).stream()
+                        .map(PrintedBlocks.Block::text)
+                        .toList());
+        for (Piece piece : ripped) {
+            assertThat(text).contains("Ripped: " + piece.label() + ": tilt the blade");
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"fence-to-shed", "terrace-corner", "sloping-border", "garden-bend", "behind-the-shed"})
     void everyPieceIsRebuiltFromTheTextOfThePdf(String example) throws IOException {
-        Plan plan = ExamplePlans.of(example);
+        everyPieceIsRebuilt(ExamplePlans.of(example));
+    }
+
+    private static void everyPieceIsRebuilt(Plan plan) throws IOException {
         List<PrintedBench> pages = printed(plan);
         int pieces = 0;
         for (Box box : plan.boxes()) {

@@ -93,10 +93,8 @@ record CutFromPaper(Map<String, Piece> pieces, List<SectionSpec> sections, Print
             PaperSaw[] both = rest.toLength(card, outerUp, length);
             rest = both[1];
             Piece piece = pieces.get(label);
-            if (piece.rip() == null) {
-                isThePiece(both[0], row, piece, section);
-                right++;
-            }
+            isThePiece(both[0], row, piece, section);
+            right++;
         }
         return right;
     }
