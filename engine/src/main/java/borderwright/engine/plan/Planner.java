@@ -13,7 +13,6 @@ import borderwright.engine.garden.vocabulary.ground.GroundSurface;
 import borderwright.engine.layout.BorderLayout;
 import borderwright.engine.layout.plan.Layout;
 import borderwright.engine.layout.plan.LayoutRules;
-import borderwright.engine.measure.LengthFormat;
 import borderwright.engine.prices.BoardLimits;
 import borderwright.engine.prices.PieceCost;
 import borderwright.engine.prices.PriceLists;
@@ -46,7 +45,6 @@ public final class Planner {
     private final Budget budget;
     private final boolean variant;
     private final WorkListener listener;
-    private final LengthFormat format;
 
     private Planner(Garden garden, Budget budget, boolean variant, WorkListener listener) {
         // What was measured at the first planter takes the place of what was given; the rest of the plan knows no
@@ -56,7 +54,6 @@ public final class Planner {
         this.variant = variant;
         this.listener = listener;
         this.budget = budget;
-        this.format = new LengthFormat(garden.units());
     }
 
     /**

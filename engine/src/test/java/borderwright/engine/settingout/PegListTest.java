@@ -34,16 +34,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PegListTest {
-    private static final double REACH_MM = 10_000;
+    static final double REACH_MM = 10_000;
 
     private static final OutlineEdge FENCE = new OutlineEdge(EdgeKind.FENCE, 20, 0, 0);
-    private static final Outline OUTLINE = new Outline(
+    static final Outline OUTLINE = new Outline(
             Ring.rectangle(0, 0, 9605, 3000),
             List.of("A", "B", "C", "D"),
             Collections.nCopies(4, FENCE),
             GroundHeights.LEVEL);
 
-    private static SurveyReport survey(SurveyedPoint... points) {
+    static SurveyReport survey(SurveyedPoint... points) {
         return new SurveyReport(
                 List.of(points),
                 List.of(),
@@ -55,11 +55,11 @@ class PegListTest {
                         NextMeasureMessage.NEXT_SECOND_TAPE_OF_ANY.of(), NextMeasureMessage.NEXT_SHOWS_A_SLIP.of()));
     }
 
-    private static SurveyedPoint point(String name, double x, double y) {
+    static SurveyedPoint point(String name, double x, double y) {
         return new SurveyedPoint(name, new Point(x, y), 1, 1, new ErrorEllipse(1, 1, 0));
     }
 
-    private static FootprintPlan box(Ring outline) {
+    static FootprintPlan box(Ring outline) {
         SidePlan side = SidePlan.free(SidePlan.Role.FRONT, EdgeKind.OPEN, 0);
         return FootprintPlan.builder()
                 .name("F1")
@@ -280,39 +280,6 @@ class PegListTest {
             Point side =
                     offset.side() == TapeSide.LEFT ? along.left() : along.left().times(-1);
             return from.plus(along.times(offset.alongMm())).plus(side.times(offset.squareMm()));
-        }
-    }
-
-    /** The points that the tapes are hooked at can be found again from what is printed of them. */
-    @Nested
-    class Known {
-        @Test
-        void aStationIsGivenAlongAndOffTheEdgeThatItStandsAt() {
-            SurveyReport survey = survey(point("A", 0, 0), point("B", 9605, 0), point("P", 4000, 250));
-
-            KnownPoints known = PegList.of(
-                            survey, OUTLINE, List.of(box(Ring.rectangle(2500, 900, 4000, 1900))), REACH_MM)
-                    .known();
-
-            assertThat(known.stations())
-                    .containsExactly(
-                            new KnownPoints.Station("P", new PegList.Offset("A", "B", 4000, 250, TapeSide.LEFT)));
-            assertThat(known.lengths()).containsExactly(new KnownPoints.Length("A", "B", 9605));
-        }
-
-        @Test
-        void lengthsFixTheShapeOfFourCorners() {
-            SurveyReport survey =
-                    survey(point("A", 0, 0), point("B", 9605, 0), point("C", 9605, 3000), point("D", 0, 3000));
-            // Each corner of the border is the nearest to a corner of this box.
-            KnownPoints known = PegList.of(
-                            survey, OUTLINE, List.of(box(Ring.rectangle(700, 900, 9000, 2300))), REACH_MM)
-                    .known();
-
-            assertThat(known.lengths())
-                    .extracting(length -> length.from() + length.to())
-                    .containsExactly("AB", "BC", "CD", "AC", "AD");
-            assertThat(known.lengths().get(3).lengthMm()).isCloseTo(StrictMath.hypot(9605, 3000), within(1e-9));
         }
     }
 }
