@@ -1,6 +1,7 @@
 package borderwright.engine.buildup.joints;
 
 import borderwright.engine.buildup.draft.Draft;
+import borderwright.engine.buildup.draft.JointPlan;
 import borderwright.engine.buildup.draft.SideFrame;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.buildup.parts.Piece.Role;
@@ -20,6 +21,8 @@ final class PlacedPieces {
 
     final Draft draft;
     private final List<Solid> solids = new ArrayList<>();
+    private final PlanGrid grid = new PlanGrid();
+    private final Map<String, List<JointPlan>> joints = new HashMap<>();
     private final Map<String, Piece> byLabel = new HashMap<>();
     private final Map<String, List<Piece>> walls = new HashMap<>();
     private final Map<String, List<Piece>> dividers = new HashMap<>();
@@ -36,7 +39,9 @@ final class PlacedPieces {
     PlacedPieces(Draft draft) {
         this.draft = draft;
         for (Piece piece : draft.pieces()) {
-            solids.add(new Solid(piece.place(), PlanGrid.Bounds.of(piece.place().plan())));
+            PlanGrid.Bounds bounds = PlanGrid.Bounds.of(piece.place().plan());
+            grid.add(solids.size(), bounds);
+            solids.add(new Solid(piece.place(), bounds));
             byLabel.put(piece.label(), piece);
             if (piece.role() == Role.WALL) {
                 walls.computeIfAbsent(piece.side() + "/" + piece.course(), k -> new ArrayList<>())
@@ -46,10 +51,12 @@ final class PlacedPieces {
                         .add(piece);
             }
         }
+        draft.joints()
+                .forEach(joint -> joints.computeIfAbsent(joint.into(), k -> new ArrayList<>())
+                        .add(joint));
         walls.values().forEach(boards -> {
             SideFrame side = side(boards.get(0).side());
-            boards.sort(Comparator.comparingDouble(
-                    board -> side.s(board.place().plan().meanCorner())));
+            boards.sort(Comparator.comparingDouble(board -> middleMm(side, board)));
         });
     }
 
@@ -62,9 +69,45 @@ final class PlacedPieces {
         return walls.getOrDefault(side.side() + "/" + course, List.of());
     }
 
+    /** Those of them that may lie over a stretch of the side, in order; none that does is left out. */
+    List<Piece> boardsOver(SideFrame side, int course, Reach stretch) {
+        List<Piece> all = boards(side, course);
+        int low = 0;
+        int high = all.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (middleMm(side, all.get(middle)) < stretch.fromMm()) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        // Boards of a course lie end to end, so a neighbour's middle is beyond the ends of all that are farther.
+        int from = StrictMath.max(0, low - 2);
+        int to = low;
+        while (to < all.size() && middleMm(side, all.get(to)) <= stretch.toMm()) {
+            to++;
+        }
+        return all.subList(from, StrictMath.min(all.size(), to + 2));
+    }
+
+    private static double middleMm(SideFrame side, Piece board) {
+        return side.s(board.place().plan().meanCorner());
+    }
+
     /** Whether wood lies at a place. */
     boolean isWood(Point at, double zMm) {
-        return solids.stream().anyMatch(solid -> solid.holds(at, zMm));
+        for (int near : grid.near(PlanGrid.Bounds.of(at))) {
+            if (solids.get(near).holds(at, zMm)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Joints that end in a piece, in the order of the draft. */
+    List<JointPlan> into(String label) {
+        return joints.getOrDefault(label, List.of());
     }
 
     /** Boards of the divider at the end of a planter. */

@@ -48,7 +48,7 @@ final class StrapScrews {
 
     /** One strap in each course, half-way up it but below the ends of both uprights. */
     Driven straps(JointPlan plan) {
-        JointPlan screwed = pieces.draft.joints().stream()
+        JointPlan screwed = pieces.into(plan.into()).stream()
                 .filter(p -> p.hold() == Hold.STRAP_TO_UPRIGHT && key(p).equals(key(plan)))
                 .findFirst()
                 .orElseThrow();
@@ -156,13 +156,13 @@ final class StrapScrews {
     private Face face(String label) {
         Ring ring = pieces.piece(label).place().plan();
         List<Face> faces = new ArrayList<>();
-        for (JointPlan plan : pieces.draft.joints()) {
-            if (plan.into().equals(label) && plan.hold() == Hold.WALL_TO_UPRIGHT) {
+        for (JointPlan plan : pieces.into(label)) {
+            if (plan.hold() == Hold.WALL_TO_UPRIGHT) {
                 faces.add(Face.of(ring, pieces.side(plan.side()).inwards()));
             }
         }
-        for (JointPlan plan : pieces.draft.joints()) {
-            if (plan.into().equals(label) && plan.hold() == Hold.DIVIDER_TO_UPRIGHT) {
+        for (JointPlan plan : pieces.into(label)) {
+            if (plan.hold() == Hold.DIVIDER_TO_UPRIGHT) {
                 Piece board = pieces.divider(plan.through()).get(0);
                 Contact.between(board.place().plan(), ring)
                         .ifPresent(contact -> faces.add(Face.of(ring, contact.into())));

@@ -77,7 +77,7 @@ final class WallScrews {
     }
 
     private List<Piece> onIt(SideFrame side, Course course, Reach bearing) {
-        List<Piece> boards = pieces.boards(side, course.number()).stream()
+        List<Piece> boards = pieces.boardsOver(side, course.number(), bearing).stream()
                 .filter(board -> shared(side, board, bearing).lengthMm() > 0)
                 .toList();
         List<Piece> well = boards.stream()

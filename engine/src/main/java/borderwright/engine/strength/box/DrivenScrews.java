@@ -9,6 +9,7 @@ import borderwright.engine.buildup.parts.ScrewLine;
 import borderwright.engine.geometry.Prism;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,11 +22,14 @@ final class DrivenScrews {
 
     private final Box box;
     private final Map<Hold, List<Joint>> joints = new EnumMap<>(Hold.class);
+    /** By the piece that they end in: a long box has tens of thousands. */
+    private final Map<String, List<Joint>> ending = new HashMap<>();
 
     DrivenScrews(Box box) {
         this.box = box;
         for (Joint joint : box.joints()) {
             joints.computeIfAbsent(joint.hold(), k -> new ArrayList<>()).add(joint);
+            ending.computeIfAbsent(joint.into(), k -> new ArrayList<>()).add(joint);
         }
     }
 
@@ -51,8 +55,8 @@ final class DrivenScrews {
     /** Through a board of a wall into an upright; nothing where the board only touches it. */
     Optional<Driven> ofWall(Piece board, Piece upright) {
         return find(
-                Hold.WALL_TO_UPRIGHT,
-                joint -> joint.into().equals(upright.label()),
+                ending(upright),
+                joint -> joint.hold() == Hold.WALL_TO_UPRIGHT,
                 line -> isIn(board.place(), line, INSIDE_MM));
     }
 
@@ -60,8 +64,8 @@ final class DrivenScrews {
     Optional<Driven> ofCrosspiece(Hold hold, Piece piece, Piece upright) {
         String through = hold == Hold.DIVIDER_TO_UPRIGHT ? piece.planter() : piece.label();
         return find(
-                hold,
-                joint -> joint.through().equals(through) && joint.into().equals(upright.label()),
+                ending(upright),
+                joint -> joint.hold() == hold && joint.through().equals(through),
                 line -> isBetween(line, piece.place().bottomMm(), piece.place().topMm()));
     }
 
@@ -71,15 +75,14 @@ final class DrivenScrews {
                 .filter(course -> heightMm >= course.bottomMm() && heightMm <= course.topMm())
                 .findFirst()
                 .flatMap(course -> find(
-                        hold,
+                        all(hold),
                         joint -> isBetween(joint, first, second),
                         line -> isBetween(line, course.bottomMm(), course.topMm())));
     }
 
     /** Whether two uprights of a corner are screwed to each other; else a strap holds them. */
     boolean holdTogether(Piece first, Piece second) {
-        return joints.getOrDefault(Hold.UPRIGHTS_TOGETHER, List.of()).stream()
-                .anyMatch(joint -> isBetween(joint, first, second));
+        return all(Hold.UPRIGHTS_TOGETHER).stream().anyMatch(joint -> isBetween(joint, first, second));
     }
 
     private static boolean isBetween(Joint joint, Piece first, Piece second) {
@@ -90,7 +93,7 @@ final class DrivenScrews {
     /** Through one board at a corner into the end of the other. */
     Optional<Driven> ofLap(Piece through, Piece butting) {
         return find(
-                Hold.LAP,
+                all(Hold.LAP),
                 joint -> true,
                 line -> isIn(through.place(), line, INSIDE_MM)
                         && isIn(butting.place(), line, line.lengthMm() - INSIDE_MM));
@@ -103,8 +106,16 @@ final class DrivenScrews {
                 .findFirst();
     }
 
-    private Optional<Driven> find(Hold hold, Predicate<Joint> wanted, Predicate<ScrewLine> here) {
-        for (Joint joint : joints.getOrDefault(hold, List.of())) {
+    private List<Joint> all(Hold hold) {
+        return joints.getOrDefault(hold, List.of());
+    }
+
+    private List<Joint> ending(Piece upright) {
+        return ending.getOrDefault(upright.label(), List.of());
+    }
+
+    private Optional<Driven> find(List<Joint> among, Predicate<Joint> wanted, Predicate<ScrewLine> here) {
+        for (Joint joint : among) {
             if (wanted.test(joint)) {
                 List<ScrewLine> lines = joint.screws().stream().filter(here).toList();
                 if (!lines.isEmpty()) {
