@@ -22,7 +22,7 @@ class SettingOutTest {
         assertThat(steps(CornerMark.PEG, NextWork.DIG, List.of()))
                 .isEqualTo("Hook one tape at each of the two known points, pull both level and tight, and drive a peg"
                         + " where they cross. Check the diagonals before you dig. Then drive two more pegs in line with each"
-                        + " side, outside what is dug: strings between them give the corners back when the first pegs"
+                        + " side, outside what is dug and clear of what is buried: strings between them give the corners back when the first pegs"
                         + " are gone. Where a wall is in the way, mark the line on the wall.");
         assertThat(steps(CornerMark.PEG, NextWork.DIG, List.of(STRING))).contains("drive the pegs between them");
     }
