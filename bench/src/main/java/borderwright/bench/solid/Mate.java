@@ -42,7 +42,7 @@ record Mate(Block through, Block into, Point place, Point normal, Point shift) {
 
     /** The same seen from the other piece. */
     Mate turned() {
-        return new Mate(into, through, place, normal.times(-1), shift);
+        return new Mate(/* through= */ into, /* into= */ through, place, normal.times(-1), shift);
     }
 
     /** The same drawn on middle lines: about the place where the second piece is taken to stand. */
