@@ -117,6 +117,8 @@ final class WallFixings {
             return;
         }
         int before = StrictMath.floorMod(side.side() - 1, parts.sides.size());
+        // Outside the walls turn back, so inside their faces meet further out.
+        double past = -parts.wallMm / StrictMath.tan(side.startAngle() / 2);
         for (Box.Course course : parts.box.courses()) {
             List<ScrewLine> mine = joint.screws().stream()
                     .filter(screw -> screw.zMm() > course.bottomMm() && screw.zMm() < course.topMm())
@@ -127,8 +129,6 @@ final class WallFixings {
                         .orElseThrow()
                         .label();
                 String first = parts.boards(side.side(), course.number()).get(0).label();
-                // Outside the walls turn back, so inside their faces meet further out.
-                double past = -parts.wallMm / StrictMath.tan(side.startAngle() / 2);
                 lines.add(new FixingLine(
                         parts.fixing(joint),
                         From.BACK,

@@ -9,7 +9,6 @@ import borderwright.engine.measure.UnitFactors;
 import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.Message;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -67,11 +66,9 @@ record FillItems(FillingSpec spec, UnitSystem units) {
                 ShoppingMessage.PRESERVATIVE_TO_BUY.of(finish.cutEnds()));
     }
 
-    /** To the tenth, rounded up. */
     private static void measured(List<ShoppingItem> items, String item, double quantity, String unit, Message why) {
         if (quantity > 0) {
-            items.add(
-                    new ShoppingItem(item, BigDecimal.valueOf(quantity).setScale(1, RoundingMode.CEILING), unit, why));
+            items.add(new ShoppingItem(item, ShoppingItem.upToTenth(quantity), unit, why));
         }
     }
 }

@@ -2,6 +2,7 @@ package borderwright.engine.shopping;
 
 import borderwright.engine.message.Message;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /**
  * Something to buy that is not a board.
@@ -12,6 +13,11 @@ import java.math.BigDecimal;
  * @param why what it is for, with the figures it follows from
  */
 public record ShoppingItem(String item, BigDecimal quantity, String unit, Message why) {
+    /** What is measured out, as it is bought: to the tenth of its unit, rounded up. */
+    public static BigDecimal upToTenth(double quantity) {
+        return BigDecimal.valueOf(quantity).setScale(1, RoundingMode.CEILING);
+    }
+
     /** This and more of the same. */
     ShoppingItem and(ShoppingItem more) {
         if (!item.equals(more.item) || !unit.equals(more.unit)) {

@@ -166,7 +166,8 @@ public record BenchViews(List<WallView> walls, List<FloorView> floors, List<Orde
         return orders;
     }
 
-    private static Surroundings around(Plan plan, Box box) {
+    /** What about the place of a box changes the order in which it is built. */
+    public static Surroundings around(Plan plan, Box box) {
         FillPlan filling = plan.site().filling();
         return new Surroundings(
                 Surroundings.nearWalls(box.plan().outline(), plan.outline()),

@@ -8,6 +8,7 @@ import borderwright.engine.measure.UnitSystem;
 import borderwright.engine.message.Message;
 import borderwright.engine.message.Sentences;
 import borderwright.engine.problem.Problem;
+import borderwright.engine.shopping.ShoppingItem;
 import borderwright.engine.strength.worked.Check;
 import borderwright.engine.strength.worked.SheetLine;
 import borderwright.pack.language.Language;
@@ -186,16 +187,14 @@ public record PrintedFigures(LengthFormat lengths, Sentences sentences) {
 
     /** A liquid to buy, rounded up to the tenth as on the shopping list: litres, and US quarts beside them for imperial gardens. */
     public String liquid(double litres) {
-        String metric = decimal(upToTenth(litres), 1);
+        String metric = ShoppingItem.upToTenth(litres).toPlainString();
         return text(
                 units() == UnitSystem.IMPERIAL
                         ? FigureMessage.LIQUID_IN_QUARTS.of(
-                                decimal(upToTenth(litres / UnitFactors.LITRES_PER_QUART), 1), metric)
+                                ShoppingItem.upToTenth(litres / UnitFactors.LITRES_PER_QUART)
+                                        .toPlainString(),
+                                metric)
                         : FigureMessage.LIQUID_IN_LITRES.of(metric));
-    }
-
-    private static double upToTenth(double quantity) {
-        return StrictMath.ceil(quantity * 10) / 10;
     }
 
     /** A plus before what is neither negative nor nought. */

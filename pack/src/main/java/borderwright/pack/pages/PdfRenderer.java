@@ -18,10 +18,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Function;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
@@ -37,7 +35,11 @@ final class PdfRenderer {
 
     /** The PDF. */
     static byte[] render(String xhtml, DrawingBook drawings, DocumentStamp stamp) {
-        return draw(xhtml, drawings, stamp, fills -> Optional.empty());
+        try (LaidOut document = new LaidOut(xhtml, drawings)) {
+            return document.write(stamp);
+        } catch (IOException e) {
+            throw unwritten(e);
+        }
     }
 
     /**
@@ -46,25 +48,23 @@ final class PdfRenderer {
      * @param xhtml whose runs of sheets have the numbers that {@link PageStyle} gives them
      */
     static byte[] renderOnFewPages(String xhtml, DrawingBook drawings, DocumentStamp stamp) {
-        return draw(xhtml, drawings, stamp, fills -> {
-            Set<Integer> thin = thin(fills);
-            return thin.isEmpty() ? Optional.empty() : Optional.of(tighter(xhtml, fills, thin, drawings, stamp));
-        });
-    }
-
-    private static byte[] tighter(
-            String xhtml, List<RunFill> before, Set<Integer> thin, DrawingBook drawings, DocumentStamp stamp) {
-        return draw(PageStyle.tightened(xhtml, thin), drawings, stamp, after -> {
-            Set<Integer> saved = new TreeSet<>();
-            for (int i = 0; i < before.size(); i++) {
-                if (after.get(i).pages() < before.get(i).pages()) {
-                    saved.add(before.get(i).run());
-                }
+        try (LaidOut usual = new LaidOut(xhtml, drawings)) {
+            Set<Integer> thin = thin(usual.fills());
+            if (thin.isEmpty()) {
+                return usual.write(stamp);
             }
-            return saved.equals(thin)
-                    ? Optional.empty()
-                    : Optional.of(draw(PageStyle.tightened(xhtml, saved), drawings, stamp, fills -> Optional.empty()));
-        });
+            try (LaidOut tight = new LaidOut(PageStyle.tightened(xhtml, thin), drawings)) {
+                Set<Integer> saved = saved(usual.fills(), tight.fills());
+                if (saved.isEmpty()) {
+                    return usual.write(stamp);
+                }
+                return saved.equals(thin)
+                        ? tight.write(stamp)
+                        : render(PageStyle.tightened(xhtml, saved), drawings, stamp);
+            }
+        } catch (IOException e) {
+            throw unwritten(e);
+        }
     }
 
     private static Set<Integer> thin(List<RunFill> fills) {
@@ -73,11 +73,28 @@ final class PdfRenderer {
         return thin;
     }
 
-    /** Lays out, and writes unless something better is made of how the pages are filled. */
-    private static byte[] draw(
-            String xhtml, DrawingBook drawings, DocumentStamp stamp, Function<List<RunFill>, Optional<byte[]>> better) {
-        XRLog.setLoggingEnabled(false);
-        try (PDDocument document = new PDDocument()) {
+    /** Runs that take fewer pages than before. */
+    private static Set<Integer> saved(List<RunFill> before, List<RunFill> after) {
+        Set<Integer> saved = new TreeSet<>();
+        for (int i = 0; i < before.size(); i++) {
+            if (after.get(i).pages() < before.get(i).pages()) {
+                saved.add(before.get(i).run());
+            }
+        }
+        return saved;
+    }
+
+    private static UncheckedIOException unwritten(IOException fault) {
+        return new UncheckedIOException("the PDF could not be written", fault);
+    }
+
+    /** A document on its pages that is not written yet. */
+    private static final class LaidOut implements AutoCloseable {
+        private final PDDocument document = new PDDocument();
+        private final PdfBoxRenderer renderer;
+
+        LaidOut(String xhtml, DrawingBook drawings) throws IOException {
+            XRLog.setLoggingEnabled(false);
             PdfRendererBuilder builder = new PdfRendererBuilder();
             builder.usePDDocument(document);
             builder.usePdfUaAccessibility(true);
@@ -88,21 +105,27 @@ final class PdfRenderer {
             builder.useUnicodeLineBreaker(new FigureBreaker());
             builder.withHtmlContent(xhtml, null);
             builder.withProducer("Borderwright");
-            try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
-                renderer.layout();
-                Optional<byte[]> other = better.apply(RunFill.of(renderer.getRootBox()));
-                if (other.isPresent()) {
-                    return other.get();
-                }
-                renderer.createPDFWithoutClosing();
-                stamp.on(document);
-                ByteArrayOutputStream out = new ByteArrayOutputStream();
-                // Packing the small objects too would take longer than all else of the writing, to save a tenth.
-                document.save(out, CompressParameters.NO_COMPRESSION);
-                return out.toByteArray();
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException("the PDF could not be written", e);
+            renderer = builder.buildPdfRenderer();
+            renderer.layout();
+        }
+
+        List<RunFill> fills() {
+            return RunFill.of(renderer.getRootBox());
+        }
+
+        byte[] write(DocumentStamp stamp) throws IOException {
+            renderer.createPDFWithoutClosing();
+            stamp.on(document);
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            // Packing the small objects too would take longer than all else of the writing, to save a tenth.
+            document.save(out, CompressParameters.NO_COMPRESSION);
+            return out.toByteArray();
+        }
+
+        @Override
+        public void close() throws IOException {
+            renderer.close();
+            document.close();
         }
     }
 

@@ -1,14 +1,13 @@
 package borderwright.pack.sheets;
 
-import borderwright.engine.buildup.parts.Box;
 import borderwright.engine.buildup.parts.Piece;
 import borderwright.engine.cutting.CuttingPlan;
 import borderwright.engine.plan.Plan;
+import borderwright.pack.alike.Alike;
 import borderwright.pack.figures.PrintedFigures;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -39,18 +38,15 @@ public record CuttingSheet(List<BoardCard> boards, Plan plan) implements Sheet {
 
     /** Pieces that are ripped along an edge, those that are ripped alike in a sentence. */
     public List<String> rips(PrintedFigures f) {
-        Map<String, List<String>> alike = new LinkedHashMap<>();
-        for (Box box : plan.boxes()) {
-            for (Piece piece : box.pieces()) {
-                if (piece.rip() != null) {
-                    alike.computeIfAbsent(f.text(piece.rip().words()), words -> new ArrayList<>())
-                            .add(piece.label());
-                }
-            }
-        }
-        List<String> sentences = new ArrayList<>();
-        alike.forEach((words, labels) -> sentences.add(String.join(", ", labels) + ": " + words));
-        return sentences;
+        Function<Piece, String> words =
+                piece -> f.text(Objects.requireNonNull(piece.rip()).words());
+        List<Piece> ripped = plan.boxes().stream()
+                .flatMap(box -> box.pieces().stream())
+                .filter(piece -> piece.rip() != null)
+                .toList();
+        return Alike.group(ripped, Piece::label, words).stream()
+                .map(alike -> String.join(", ", alike.names()) + ": " + words.apply(alike.first()))
+                .toList();
     }
 
     /** The cuts of boards that are cut alike, as they are printed. */

@@ -38,6 +38,7 @@ enum SheetMessage implements MessageCode {
     BUY_ROLLS(count("many"), text("each")),
     BUY_BAGS(count("many"), text("each")),
     BUY_LOADS(count("many"), text("each")),
+    WOOD_TREATMENT(text("treatment")),
     TERMS_TAX_INCLUDED,
     TERMS_TAX_ADDED,
     TERMS_QUOTED(text("day")),

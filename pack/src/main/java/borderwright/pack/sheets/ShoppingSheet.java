@@ -1,6 +1,7 @@
 package borderwright.pack.sheets;
 
 import borderwright.engine.buying.why.Basket;
+import borderwright.engine.garden.SectionSpec;
 import borderwright.engine.message.Message;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.shopping.BagChoice;
@@ -42,17 +43,17 @@ public record ShoppingSheet(Plan plan) implements Sheet {
     }
 
     /** What wood to ask for, after a comma; empty of what is no board. */
-    public String wood(Basket.Line line) {
-        return plan.garden().sections().stream()
-                .filter(section -> line.length().ticks() > 0 && section.name().equals(line.item()))
-                .map(section -> ", "
+    public String wood(Basket.Line line, PrintedFigures f) {
+        Optional<SectionSpec> section =
+                line.length().ticks() > 0 ? plan.garden().section(line.item()) : Optional.empty();
+        return section.map(of -> ", "
                         + Stream.of(
-                                        section.wood().species(),
-                                        section.wood().grade(),
-                                        Optional.of(section.isTreated() ? "pressure-treated" : "untreated"))
+                                        of.wood().species(),
+                                        of.grade(),
+                                        Optional.of(f.text(SheetMessage.WOOD_TREATMENT.of(
+                                                of.isTreated() ? "treated" : "untreated"))))
                                 .flatMap(Optional::stream)
                                 .collect(Collectors.joining(", ")))
-                .findFirst()
                 .orElse("");
     }
 

@@ -139,7 +139,7 @@ final class AssemblySteps {
                 around.nearWalls().stream().map(PieceLabels::letter).toList();
         List<Message> details = new ArrayList<>();
         details.add(AssemblyMessage.STAND_CLEAR_OF_WALL.of(sides, sides.size(), Surroundings.DRILL_ROOM_MM));
-        if (around.finish() == Surroundings.Finish.BRUSHED) {
+        if (around.areSidesBrushedFirst()) {
             details.add(AssemblyMessage.BRUSH_BEFORE_MOVING.of(sides, sides.size()));
         }
         return details;

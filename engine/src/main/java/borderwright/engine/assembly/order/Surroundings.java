@@ -45,6 +45,11 @@ public record Surroundings(List<Integer> nearWalls, Finish finish, Lining lining
         HARD
     }
 
+    /** Whether sides are brushed before the walls are moved into their place, where no brush reaches them later. */
+    public boolean areSidesBrushedFirst() {
+        return !nearWalls.isEmpty() && finish == Finish.BRUSHED;
+    }
+
     /**
      * The sides of a box with less than {@link #DRILL_ROOM_MM} behind their middle.
      *

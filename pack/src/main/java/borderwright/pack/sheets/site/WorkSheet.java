@@ -1,9 +1,9 @@
 package borderwright.pack.sheets.site;
 
-import borderwright.engine.assembly.order.Surroundings;
 import borderwright.engine.plan.Plan;
 import borderwright.engine.sequence.WorkDay;
 import borderwright.engine.sequence.WorkTask;
+import borderwright.pack.bench.BenchViews;
 import borderwright.pack.figures.PrintedFigures;
 import borderwright.pack.sheets.Part;
 import borderwright.pack.sheets.Sheet;
@@ -29,10 +29,8 @@ public record WorkSheet(Plan plan) implements Sheet {
 
     /** Whether coats are brushed on while a box is built, on sides that no brush reaches later. */
     public boolean brushesBeforeMoving() {
-        return plan.site().filling().finish().coats() > 0
-                && plan.boxes().stream()
-                        .anyMatch(box -> !Surroundings.nearWalls(box.plan().outline(), plan.outline())
-                                .isEmpty());
+        return plan.boxes().stream()
+                .anyMatch(box -> BenchViews.around(plan, box).areSidesBrushedFirst());
     }
 
     /** Numbers of the tasks that one waits for. */
